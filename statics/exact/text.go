@@ -1,0 +1,140 @@
+package exact
+
+import (
+	"fmt"
+	"math/big"
+	"strings"
+)
+
+// maxDigits bounds each part of a number that is read.
+const maxDigits = 40
+
+// Parse reads a number as it is typed: an optional sign (+, - or −), then
+// digits with at most one decimal point, or one whole number over another.
+// Each part has at most 40 digits.
+func Parse(s string) (Num, error) {
+	body, negative := cutSign(s)
+	read := parseDecimal
+	if strings.Contains(body, "/") {
+		read = parseFraction
+	}
+	r, err := read(body)
+	if err != nil {
+		return Num{}, fmt.Errorf("%s is not a number: %w", quote(s), err)
+	}
+	if negative {
+		r.Neg(r)
+	}
+	return ratNum(r), nil
+}
+
+// MustParse is Parse for tests and tables of constants. It panics on an error.
+func MustParse(s string) Num {
+	n, err := Parse(s)
+	if err != nil {
+		panic(err)
+	}
+	return n
+}
+
+func cutSign(s string) (body string, negative bool) {
+	for _, minus := range []string{"-", "−"} {
+		if body, ok := strings.CutPrefix(s, minus); ok {
+			return body, true
+		}
+	}
+	return strings.TrimPrefix(s, "+"), false
+}
+
+func parseDecimal(s string) (*big.Rat, error) {
+	whole, fraction, _ := strings.Cut(s, ".")
+	if whole+fraction == "" {
+		return nil, fmt.Errorf("write digits, as 12.5 or 20/3")
+	}
+	for _, part := range []string{whole, fraction} {
+		if err := checkDigits(part); err != nil {
+			return nil, err
+		}
+	}
+	m, _ := new(big.Int).SetString(whole+fraction, 10)
+	r := new(big.Rat).SetInt(m)
+	return r.Mul(r, pow10(-len(fraction))), nil
+}
+
+func parseFraction(s string) (*big.Rat, error) {
+	over, under, _ := strings.Cut(s, "/")
+	for _, part := range []string{over, under} {
+		if part == "" {
+			return nil, fmt.Errorf("a fraction is a whole number over another, as 20/3")
+		}
+		if err := checkDigits(part); err != nil {
+			return nil, err
+		}
+	}
+	n, _ := new(big.Int).SetString(over, 10)
+	d, _ := new(big.Int).SetString(under, 10)
+	if d.Sign() == 0 {
+		return nil, ErrDivideByZero
+	}
+	return new(big.Rat).SetFrac(n, d), nil
+}
+
+// checkDigits accepts up to 40 digits, and none.
+func checkDigits(part string) error {
+	if len(part) > maxDigits {
+		return fmt.Errorf("more than %d digits", maxDigits)
+	}
+	for _, c := range part {
+		if c < '0' || c > '9' {
+			return fmt.Errorf("%q is no digit", c)
+		}
+	}
+	return nil
+}
+
+// quote is s in quotes, cut short when long.
+func quote(s string) string {
+	if r := []rune(s[:min(len(s), 200)]); len(r) > 30 {
+		return fmt.Sprintf("%q…", string(r[:30]))
+	}
+	return fmt.Sprintf("%q", s)
+}
+
+// String is a in full: "7", "20/3", "1/2 + 3*sqrt(2)/4 - sqrt(3)".
+func (a Num) String() string {
+	if a.IsRational() {
+		return a.rat().RatString()
+	}
+	var b strings.Builder
+	for i, t := range a.terms {
+		s := t.text()
+		switch {
+		case i == 0:
+		case strings.HasPrefix(s, "-"):
+			b.WriteString(" - ")
+			s = s[1:]
+		default:
+			b.WriteString(" + ")
+		}
+		b.WriteString(s)
+	}
+	return b.String()
+}
+
+// text is the term alone: "-20/3", "sqrt(2)", "-5*sqrt(2)/2".
+func (t term) text() string {
+	if t.n.Cmp(one) == 0 {
+		return t.q.RatString()
+	}
+	factor, root, under := t.q.Num().String()+"*", "sqrt("+t.n.String()+")", ""
+	switch factor {
+	case "1*":
+		factor = ""
+	case "-1*":
+		factor = "-"
+	}
+	if !t.q.IsInt() {
+		under = "/" + t.q.Denom().String()
+	}
+	return factor + root + under
+}
