@@ -1,0 +1,94 @@
+package statics
+
+import "unpin/statics/exact"
+
+// actions says what each load does to each body, in simple shapes.
+func (c *cutter) actions() {
+	for i, l := range c.a.Frame.Loads {
+		switch l.Kind {
+		case SpreadLoad:
+			c.spread(i, l)
+		case CoupleLoad:
+			c.add(Action{Load: i, Shape: Turning, Size: l.Size, At: c.placeOf(l), Body: c.carrier(l)})
+		default:
+			c.add(Action{Load: i, Shape: AtPoint, Size: l.Size, Along: l.Along, At: c.placeOf(l), Body: c.carrier(l)})
+		}
+	}
+}
+
+// add notes an action, unless it comes to nothing.
+func (c *cutter) add(x Action) {
+	if !x.Size.IsZero() {
+		c.a.Loads = append(c.a.Loads, x)
+	}
+}
+
+// placeOf is where a load that is not spread acts.
+func (c *cutter) placeOf(l Load) Point {
+	if l.Joint != None {
+		return c.a.Frame.Joints[l.Joint].At
+	}
+	return c.a.Frame.Along(l.Member, l.At)
+}
+
+// carrier is the body that a load acts on.
+func (c *cutter) carrier(l Load) int {
+	if l.Joint != None {
+		return c.bodyAt(l.Joint, l.Member)
+	}
+	return c.partOf[l.Member]
+}
+
+// spread splits a spread load into simple shapes: a uniform and a triangle, or, if it changes sense, two triangles.
+func (c *cutter) spread(i int, l Load) {
+	q1, q2 := l.First, l.Last
+	if q1.Sign()*q2.Sign() < 0 {
+		turn := l.Start.Add(over(l.End.Sub(l.Start).Mul(q1), q1.Sub(q2)))
+		c.shape(i, FallingRamp, q1, l.Start, turn)
+		c.shape(i, RisingRamp, q2, turn, l.End)
+		return
+	}
+	if q1.Abs().Cmp(q2.Abs()) <= 0 {
+		c.shape(i, Uniform, q1, l.Start, l.End)
+		c.shape(i, RisingRamp, q2.Sub(q1), l.Start, l.End)
+		return
+	}
+	c.shape(i, Uniform, q2, l.Start, l.End)
+	c.shape(i, FallingRamp, q1.Sub(q2), l.Start, l.End)
+}
+
+// centroids are the places of the resultants, as a share of the stretch, and areas the share of intensity × stretch.
+var (
+	centroids = map[ActionShape]exact.Num{Uniform: frac(1, 2), RisingRamp: frac(2, 3), FallingRamp: frac(1, 3)}
+	areas     = map[ActionShape]exact.Num{Uniform: exact.Int(1), RisingRamp: frac(1, 2), FallingRamp: frac(1, 2)}
+)
+
+func frac(n, d int64) exact.Num { return over(exact.Int(n), exact.Int(d)) }
+
+// shape adds one simple shape of load i between the distances start and end of its member.
+func (c *cutter) shape(i int, shape ActionShape, q, start, end exact.Num) {
+	l, length := c.a.Frame.Loads[i], end.Sub(start)
+	c.add(Action{
+		Load:      i,
+		Body:      c.partOf[l.Member],
+		Shape:     shape,
+		Size:      q.Mul(c.a.Frame.onLength(l)).Mul(length).Mul(areas[shape]),
+		Along:     l.Along,
+		At:        c.a.Frame.Along(l.Member, start.Add(length.Mul(centroids[shape]))),
+		Start:     start,
+		End:       end,
+		Intensity: q,
+	})
+}
+
+// onLength is the factor that turns the load's intensity into force per length of its member.
+func (f *Frame) onLength(l Load) exact.Num {
+	span := f.Span(l.Member)
+	switch l.Per {
+	case PerRun:
+		return over(span.X.Abs(), f.Length(l.Member))
+	case PerRise:
+		return over(span.Y.Abs(), f.Length(l.Member))
+	}
+	return exact.Int(1)
+}

@@ -1,0 +1,82 @@
+package statics
+
+import "unpin/statics/exact"
+
+// An Assembly is a frame cut at its pins: the bodies, the forces between them and the ground, and the loads on each.
+// Bodies are numbered with the parts first, in file order of their first members, then the pins, in file order.
+type Assembly struct {
+	Frame  Frame
+	Parts  []Part
+	Pins   []PinBody
+	Forces []Force  // the unknowns, in file order of their joints
+	Loads  []Action // what the loads do to the bodies
+
+	trees     []tree  // of each part
+	forcesOn  [][]int // forces that touch each body
+	actionsOn [][]int // actions on each body
+}
+
+// A Part is a rigid piece of the frame.
+type Part struct {
+	Name    string // its joints in walking order, ABC; or if it branches its first member and a plus, AC+
+	Members []int
+	Joints  []int // in walking order where it does not branch
+	Inner   int   // unknowns hidden in its rings: 3 a ring, less what each connection of the part to itself releases
+	Ring    []int // those of its members that lie on a ring
+}
+
+// A PinBody is a pin that is a free body of its own.
+type PinBody struct {
+	Name  string // "pin C"
+	Joint int
+}
+
+// A ForceKind tells where an unknown comes from.
+type ForceKind int
+
+// The kinds of unknown.
+const (
+	Reaction   ForceKind = iota // of the ground on a body
+	PinPair                     // of one part on another through a pin, slot or sleeve
+	PinOnPart                   // of a pin that is a body of its own, on a part
+	MemberPull                  // of a two-force member, tension positive
+)
+
+// A Force is one unknown: a force along a line, or a couple. Its value is positive along Along (a couple:
+// counter-clockwise) as it acts on the body On; the body By, if it is not the ground, receives the opposite.
+type Force struct {
+	Name   string // Ax, MA, RD, Cy, Cy.CDE, SC
+	Kind   ForceKind
+	Joint  int
+	Couple bool
+	Along  Vector // unscaled; zero for a couple
+	On     int    // body
+	By     int    // body, or None: the ground
+}
+
+// An ActionShape is the simple shape of an action, which fixes where its resultant acts.
+type ActionShape int
+
+// The shapes of an action.
+const (
+	AtPoint     ActionShape = iota
+	Turning                 // a couple
+	Uniform                 // its resultant acts at the middle
+	RisingRamp              // a triangle, nought at its start: its resultant acts at two thirds
+	FallingRamp             // a triangle, nought at its end: its resultant acts at one third
+)
+
+// An Action is what a load, or one simple shape of it, does to one body: a resultant force at a point, or a couple. A
+// trapezoid comes as a uniform and a triangle, a load that changes sense as two triangles.
+type Action struct {
+	Load  int // index into Frame.Loads
+	Body  int
+	Shape ActionShape
+	Size  exact.Num // along Along, or a couple counter-clockwise; may be negative
+	Along Vector    // unscaled
+	At    Point
+
+	// A spread action's stretch of its member, from the member's start, and the intensity of its uniform or of its
+	// triangle's tall end, in the load's own terms (Per as given there).
+	Start, End, Intensity exact.Num
+}

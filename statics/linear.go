@@ -1,0 +1,189 @@
+package statics
+
+import (
+	"container/heap"
+	"slices"
+
+	"unpin/statics/exact"
+)
+
+// An entry is one coefficient of a row.
+type entry struct {
+	col int
+	k   exact.Num
+}
+
+// A row is one linear equation, Σ k·x = rhs, its entries in rising order of column and none nought.
+type row struct {
+	entries []entry
+	rhs     exact.Num
+}
+
+// coef is the coefficient of a column.
+func (r row) coef(col int) exact.Num {
+	if i, ok := slices.BinarySearchFunc(r.entries, col, func(e entry, c int) int { return e.col - c }); ok {
+		return r.entries[i].k
+	}
+	return exact.Num{}
+}
+
+// minus is r − f·s.
+func (r row) minus(f exact.Num, s row) row {
+	out := row{entries: make([]entry, 0, len(r.entries)+len(s.entries)), rhs: r.rhs.Sub(f.Mul(s.rhs))}
+	i, j := 0, 0
+	for i < len(r.entries) || j < len(s.entries) {
+		switch {
+		case j == len(s.entries) || i < len(r.entries) && r.entries[i].col < s.entries[j].col:
+			out.entries = append(out.entries, r.entries[i])
+			i++
+		case i == len(r.entries) || s.entries[j].col < r.entries[i].col:
+			out.entries = append(out.entries, entry{s.entries[j].col, f.Mul(s.entries[j].k).Neg()})
+			j++
+		default:
+			if k := r.entries[i].k.Sub(f.Mul(s.entries[j].k)); !k.IsZero() {
+				out.entries = append(out.entries, entry{r.entries[i].col, k})
+			}
+			i, j = i+1, j+1
+		}
+	}
+	return out
+}
+
+// A pivot is a row that was chosen to give one column.
+type pivot struct{ row, col int }
+
+// An elimination is a set of rows brought to triangular form: the row of each pivot holds no column of an earlier one.
+type elimination struct {
+	rows   []row
+	pivots []pivot
+	byCol  [][]int // rows that hold, or held, each column
+	active []bool
+	queue  rowQueue
+}
+
+// eliminate brings rows to triangular form. It takes the shortest row first, and in it the rarest column, so that the
+// sparse sums of a frame stay sparse. The rows given are changed.
+func eliminate(rows []row, columns int) *elimination {
+	e := &elimination{rows: rows, byCol: make([][]int, columns), active: make([]bool, len(rows))}
+	for i, r := range rows {
+		e.active[i] = true
+		for _, x := range r.entries {
+			e.byCol[x.col] = append(e.byCol[x.col], i)
+		}
+		e.queue = append(e.queue, queued{i, len(r.entries)})
+	}
+	heap.Init(&e.queue)
+	for len(e.queue) > 0 {
+		q := heap.Pop(&e.queue).(queued)
+		if e.active[q.row] && q.size == len(e.rows[q.row].entries) {
+			e.take(q.row)
+		}
+	}
+	return e
+}
+
+// take makes row i a pivot, unless it is empty, and clears its column from the rows still waiting.
+func (e *elimination) take(i int) {
+	e.active[i] = false
+	r := e.rows[i]
+	if len(r.entries) == 0 {
+		return
+	}
+	best := r.entries[0]
+	for _, x := range r.entries[1:] {
+		if len(e.byCol[x.col]) < len(e.byCol[best.col]) {
+			best = x
+		}
+	}
+	e.pivots = append(e.pivots, pivot{i, best.col})
+	for _, o := range e.byCol[best.col] {
+		if !e.active[o] {
+			continue
+		}
+		if k := e.rows[o].coef(best.col); !k.IsZero() {
+			e.replace(o, e.rows[o].minus(over(k, best.k), r))
+		}
+	}
+}
+
+// replace puts r in the place of the waiting row o.
+func (e *elimination) replace(o int, r row) {
+	old := e.rows[o]
+	e.rows[o] = r
+	for _, x := range r.entries {
+		if old.coef(x.col).IsZero() {
+			e.byCol[x.col] = append(e.byCol[x.col], o)
+		}
+	}
+	heap.Push(&e.queue, queued{o, len(r.entries)})
+}
+
+// rank is the number of independent rows.
+func (e *elimination) rank() int { return len(e.pivots) }
+
+// solve gives the value of each column when there are as many pivots as columns.
+func (e *elimination) solve() []exact.Num {
+	x := make([]exact.Num, len(e.byCol))
+	for i := len(e.pivots) - 1; i >= 0; i-- {
+		p := e.pivots[i]
+		r := e.rows[p.row]
+		rest := r.rhs
+		for _, t := range r.entries {
+			if t.col != p.col {
+				rest = rest.Sub(t.k.Mul(x[t.col]))
+			}
+		}
+		x[p.col] = over(rest, r.coef(p.col))
+	}
+	return x
+}
+
+// nullSpace is a basis of the x for which every row's left side is nought, one vector for each column without pivot.
+func (e *elimination) nullSpace() [][]exact.Num {
+	pivotal := make([]bool, len(e.byCol))
+	for _, p := range e.pivots {
+		pivotal[p.col] = true
+	}
+	var basis [][]exact.Num
+	for free := range e.byCol {
+		if pivotal[free] {
+			continue
+		}
+		x := make([]exact.Num, len(e.byCol))
+		x[free] = exact.Int(1)
+		for i := len(e.pivots) - 1; i >= 0; i-- {
+			p := e.pivots[i]
+			var rest exact.Num
+			for _, t := range e.rows[p.row].entries {
+				if t.col != p.col {
+					rest = rest.Sub(t.k.Mul(x[t.col]))
+				}
+			}
+			x[p.col] = over(rest, e.rows[p.row].coef(p.col))
+		}
+		basis = append(basis, x)
+	}
+	return basis
+}
+
+// A rowQueue orders rows by length, then by number, so that the same frame is always solved in the same way.
+type rowQueue []queued
+
+type queued struct{ row, size int }
+
+func (q rowQueue) Len() int { return len(q) }
+func (q rowQueue) Less(i, j int) bool {
+	return q[i].size < q[j].size || q[i].size == q[j].size && q[i].row < q[j].row
+}
+func (q rowQueue) Swap(i, j int) { q[i], q[j] = q[j], q[i] }
+
+// Push and Pop serve container/heap.
+func (q *rowQueue) Push(x any) { *q = append(*q, x.(queued)) }
+
+// Pop serves container/heap.
+func (q *rowQueue) Pop() any {
+	last := len(*q) - 1
+	x := (*q)[last]
+	*q = (*q)[:last]
+	return x
+}

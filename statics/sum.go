@@ -1,0 +1,65 @@
+package statics
+
+import "unpin/statics/exact"
+
+// A FreeBody is the bodies inside one cut, in rising order.
+type FreeBody []int
+
+// A Sum is one equilibrium equation of a free body: its terms add up to nought.
+type Sum struct {
+	Body   FreeBody
+	Moment bool
+	Along  Vector // force sum: the direction, positive; unscaled
+	About  Point  // moment sum: the centre; counter-clockwise is positive
+	Centre int    // the joint at About, or None
+	Terms  []Term // unknown forces first, in order, then the actions of loads
+}
+
+// A Component says which part of a force a term is about.
+type Component int
+
+// The components of a force.
+const (
+	WholeForce Component = iota // all of it (in a force sum: its share along the sum's direction)
+	Horizontal
+	Vertical
+	TurnOnly // a couple
+)
+
+// An Absence says why a force that acts on the body adds nothing to a sum.
+type Absence int
+
+// The reasons for a term to count or to be absent.
+const (
+	Counts        Absence = iota
+	ThroughCentre         // its line passes through the centre
+	InsideBody            // both its faces are inside the cut
+	SquareTo              // it acts square to the direction
+	NoPush                // a couple has no part in a force sum
+)
+
+// A Term is one product in a sum: sign × size × arm. Size and arm are never negative. A force that acts on the body but
+// adds nothing is a term too, with sign 0 and the reason.
+type Term struct {
+	Force  int // the unknown, or None
+	Action int // index into Assembly.Loads, or None
+	What   Component
+	Size   exact.Num // a load's component; for an unknown the share of its value, 1 or say 3/5
+	Arm    exact.Num // 1 in a force sum and for a couple
+	Sign   int       // +1, −1, or 0 if it is absent
+	Why    Absence
+	At     Point  // where it acts
+	Toward Vector // the direction of this component, unscaled, as it acts on the body when the value is positive; zero for a couple
+}
+
+// Value is the term's signed product: for a load its whole contribution, for an unknown the factor of its value.
+func (t Term) Value() exact.Num {
+	v := t.Size.Mul(t.Arm)
+	if t.Sign < 0 {
+		return v.Neg()
+	}
+	if t.Sign == 0 {
+		return exact.Num{}
+	}
+	return v
+}

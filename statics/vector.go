@@ -1,0 +1,80 @@
+package statics
+
+import "unpin/statics/exact"
+
+// To is the vector from p to q.
+func (p Point) To(q Point) Vector { return Vector{q.X.Sub(p.X), q.Y.Sub(p.Y)} }
+
+// Plus is the point at v from p.
+func (p Point) Plus(v Vector) Point { return Point{p.X.Add(v.X), p.Y.Add(v.Y)} }
+
+// Equal reports whether p and q are the same place.
+func (p Point) Equal(q Point) bool { return p.X.Equal(q.X) && p.Y.Equal(q.Y) }
+
+// Plus is v + w.
+func (v Vector) Plus(w Vector) Vector { return Vector{v.X.Add(w.X), v.Y.Add(w.Y)} }
+
+// Neg is −v.
+func (v Vector) Neg() Vector { return Vector{v.X.Neg(), v.Y.Neg()} }
+
+// Times is k·v.
+func (v Vector) Times(k exact.Num) Vector { return Vector{v.X.Mul(k), v.Y.Mul(k)} }
+
+// Dot is the scalar product.
+func (v Vector) Dot(w Vector) exact.Num { return v.X.Mul(w.X).Add(v.Y.Mul(w.Y)) }
+
+// Cross is v.X·w.Y − v.Y·w.X: positive if w lies counter-clockwise of v.
+func (v Vector) Cross(w Vector) exact.Num { return v.X.Mul(w.Y).Sub(v.Y.Mul(w.X)) }
+
+// Left is v turned 90° counter-clockwise.
+func (v Vector) Left() Vector { return Vector{v.Y.Neg(), v.X} }
+
+// IsZero reports whether both components are nought.
+func (v Vector) IsZero() bool { return v.X.IsZero() && v.Y.IsZero() }
+
+// Length is √(x² + y²).
+func (v Vector) Length() exact.Num {
+	switch {
+	case v.X.IsZero():
+		return v.Y.Abs()
+	case v.Y.IsZero():
+		return v.X.Abs()
+	}
+	l, err := exact.Hypot(v.X, v.Y)
+	if err != nil { // Hypot has an answer for every pair of numbers; a zero length would be noticed at once
+		return exact.Num{}
+	}
+	return l
+}
+
+// over is a ÷ b for a divisor known not to be nought.
+func over(a, b exact.Num) exact.Num {
+	q, err := a.Quo(b)
+	if err != nil {
+		panic("internal error: division by nought that an earlier check excludes")
+	}
+	return q
+}
+
+// unit is v scaled to length 1; v is not zero.
+func (v Vector) unit() Vector {
+	l := v.Length()
+	return Vector{over(v.X, l), over(v.Y, l)}
+}
+
+// Span is the vector from the start of member m to its end.
+func (f *Frame) Span(m int) Vector {
+	return f.Joints[f.Members[m].From].At.To(f.Joints[f.Members[m].To].At)
+}
+
+// Length is the length of member m.
+func (f *Frame) Length(m int) exact.Num { return f.Span(m).Length() }
+
+// Along is the point at distance x from the start of member m.
+func (f *Frame) Along(m int, x exact.Num) Point {
+	start := f.Joints[f.Members[m].From].At
+	if x.IsZero() {
+		return start
+	}
+	return start.Plus(f.Span(m).Times(over(x, f.Length(m))))
+}
