@@ -2,87 +2,86 @@ package exact
 
 import "math/big"
 
-// piDigits is π to 75 decimal places.
+// piDigits is π to 75 decimal places, cut.
 const piDigits = "3.141592653589793238462643383279502884197169399375105820974944592307816406286"
+
+// seriesBits is the fixed point of the power series.
+const seriesBits = 200
 
 // Cos is the cosine of an angle in degrees: exact for multiples of 15, else a
 // rational of 34 significant digits marked inexact. An irrational angle is
 // first rounded to 40 significant digits.
 func Cos(deg Num) Num { return Sin(Int(90).Sub(deg)) }
 
-// Sin is the sine of an angle in degrees, exact as Cos is.
+// Sin is the sine of an angle in degrees, exact where Cos is.
 func Sin(deg Num) Num {
 	if !deg.IsRational() {
-		deg = deg.approx(40).MarkInexact()
+		deg = deg.approx(maxTerminating).MarkInexact()
 	}
-	turn, inexact := modulo(deg.marked(false), 360), deg.inexact
-	if turn.Cmp(Int(180)) >= 0 {
-		return sinHalfTurn(turn.Sub(Int(180))).Neg().marked2(inexact)
+	halfTurn := wholeRatio(big.NewInt(180))
+	halves := deg.r.mul(halfTurn.inv()).floor()
+	sine := sinHalfTurn(deg.r.add(wholeRatio(halves).mul(halfTurn).neg()))
+	if halves.Bit(0) == 1 {
+		sine = sine.Neg()
 	}
-	return sinHalfTurn(turn).marked2(inexact)
-}
-
-func (a Num) marked2(inexact bool) Num { return a.marked(a.inexact || inexact) }
-
-// modulo is a rational a brought into 0 ≤ a < m.
-func modulo(a Num, m int64) Num {
-	turns := a.Mul(Num{num: 1, over: m - 1}).Floor()
-	return a.Sub(Int(m).Mul(ratNum(new(big.Rat).SetInt(turns))))
+	return sine.markedBy(deg)
 }
 
 // sinHalfTurn is the sine of 0 ≤ deg < 180.
-func sinHalfTurn(deg Num) Num {
-	if deg.Cmp(Int(90)) > 0 {
-		deg = Int(180).Sub(deg)
+func sinHalfTurn(deg rational) Num {
+	right := rational{num: 90}
+	if deg.cmp(right) > 0 {
+		deg = deg.neg().add(rational{num: 180})
 	}
-	if step := deg.Mul(Num{num: 1, over: 14}); step.IsInt() {
-		return sinTable[step.num]
+	if step := deg.mul(wordRatio(1, 15)); step.isInt() {
+		return sines[step.num]
 	}
-	if deg.Cmp(Int(45)) <= 0 {
-		return sinSeries(deg.rat())
+	if deg.cmp(rational{num: 45}) <= 0 {
+		return sinSeries(radians(deg))
 	}
-	return cosSeries(Int(90).Sub(deg).rat())
+	return cosSeries(radians(right.add(deg.neg())))
 }
 
-// sinTable holds the sines of 0°, 15° … 90°.
-var sinTable = func() [7]Num {
-	half := Num{num: 1, over: 1}
-	root := func(n int64) Num { r, _ := Int(n).Sqrt(); return r.Mul(half) }
-	r2, r3, r6 := root(2), root(3), root(6)
-	return [7]Num{{}, r6.Sub(r2).Mul(half), half, r2, r3, r6.Add(r2).Mul(half), Int(1)}
+// sines holds the sines of 0°, 15° … 90°.
+var sines = func() [7]Num {
+	halfRoot := func(n int64) Num {
+		r, _ := Int(n).Sqrt()
+		return r.scale(half)
+	}
+	r2, r3, r6 := halfRoot(2), halfRoot(3), halfRoot(6)
+	return [7]Num{{}, r6.Sub(r2).scale(half), {r: half}, r2, r3, r6.Add(r2).scale(half), Int(1)}
 }()
 
-// seriesBits is the fixed point of the power series.
-const seriesBits = 200
+// sinSeries is the sine of 0 < x ≤ π/4 as x·(1 − x²/3! + x⁴/5! − …), which
+// keeps its significant digits however small x is.
+func sinSeries(x rational) Num { return inexact(x.mul(evenSeries(x, 2))) }
 
-// sinSeries is the sine of 0 < deg ≤ 45 as x·(1 − x²/3! + x⁴/5! − …), x in
-// radians, which keeps its significant digits however small x is.
-func sinSeries(deg *big.Rat) Num {
-	x := radians(deg)
-	return ratNum(x.Mul(x, evenSeries(x, 2))).approx(34).MarkInexact()
-}
+// cosSeries is the cosine of 0 < x ≤ π/4 as 1 − x²/2! + x⁴/4! − …
+func cosSeries(x rational) Num { return inexact(evenSeries(x, 1)) }
 
-// cosSeries is the cosine of 0 < deg ≤ 45 as 1 − x²/2! + x⁴/4! − …
-func cosSeries(deg *big.Rat) Num {
-	return ratNum(evenSeries(radians(deg), 1)).approx(34).MarkInexact()
-}
+// inexact is r to 34 significant digits, marked.
+func inexact(r rational) Num { return Num{r: r}.approx(inexactDigits).MarkInexact() }
 
-func radians(deg *big.Rat) *big.Rat {
+func radians(deg rational) rational {
 	pi, _ := new(big.Rat).SetString(piDigits)
-	x := pi.Mul(pi, deg)
-	return x.Mul(x, big.NewRat(1, 180))
+	return newRatio(pi).mul(deg).mul(wordRatio(1, 180))
 }
 
 // evenSeries is 1 − x²/k(k+1) + x⁴/k(k+1)(k+2)(k+3) − … in fixed point.
-func evenSeries(x *big.Rat, k int64) *big.Rat {
-	scale := new(big.Int).Lsh(one, seriesBits)
-	square := new(big.Int).Mul(x.Num(), x.Num())
-	square.Lsh(square, seriesBits).Quo(square, new(big.Int).Mul(x.Denom(), x.Denom()))
-	part, sum := new(big.Int).Set(scale), new(big.Int).Set(scale)
+func evenSeries(x rational, k int64) rational {
+	unit := new(big.Int).Lsh(one, seriesBits)
+	square := fixed(x.mul(x))
+	part, sum := new(big.Int).Set(unit), new(big.Int).Set(unit)
 	for ; part.Sign() != 0; k += 2 {
-		part.Mul(part, square).Rsh(part, seriesBits)
-		part.Quo(part, big.NewInt(-k*(k+1)))
+		part.Mul(part, square)
+		part.Quo(part, unit).Quo(part, big.NewInt(-k*(k+1)))
 		sum.Add(sum, part)
 	}
-	return new(big.Rat).SetFrac(sum, scale)
+	return newRatio(new(big.Rat).SetFrac(sum, unit))
+}
+
+// fixed is r·2^seriesBits cut to a whole number.
+func fixed(r rational) *big.Int {
+	v := new(big.Int).Lsh(r.rat().Num(), seriesBits)
+	return v.Quo(v, r.rat().Denom())
 }

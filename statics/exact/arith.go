@@ -1,39 +1,21 @@
 package exact
 
-import (
-	"fmt"
-	"math/big"
-)
+import "slices"
 
 // Add is a+b.
 func (a Num) Add(b Num) Num {
-	if a.isExactZero() {
-		return b
+	sum := Num{r: a.r.add(b.r), inexact: a.inexact || b.inexact}
+	if a.IsRational() && b.IsRational() {
+		return sum
 	}
-	if b.isExactZero() {
-		return a
-	}
-	if a.isSmall() && b.isSmall() {
-		if s, ok := addSmall(a, b); ok {
-			return s.marked(a.inexact || b.inexact)
-		}
-	}
-	return gather(append(a.spread(), b.spread()...)).marks(a, b)
+	return sum.withRoots(slices.Concat(a.roots, b.roots))
 }
 
 // Sub is a−b.
 func (a Num) Sub(b Num) Num { return a.Add(b.Neg()) }
 
 // Neg is −a.
-func (a Num) Neg() Num {
-	a.num = -a.num
-	terms := make([]term, 0, len(a.terms))
-	for _, t := range a.terms {
-		terms = append(terms, t.neg())
-	}
-	a.terms = terms
-	return a
-}
+func (a Num) Neg() Num { return a.scale(rational{num: -1}) }
 
 // Abs is |a|.
 func (a Num) Abs() Num {
@@ -45,43 +27,53 @@ func (a Num) Abs() Num {
 
 // Mul is a·b.
 func (a Num) Mul(b Num) Num {
-	if a.isExactZero() || b.isExactZero() {
+	switch {
+	case a.isExactZero() || b.isExactZero():
 		return Num{}
+	case b.IsRational():
+		return a.scale(b.r).markedBy(b)
+	case a.IsRational():
+		return b.scale(a.r).markedBy(a)
 	}
-	if a.isSmall() && b.isSmall() {
-		if p, ok := mulSmall(a, b); ok {
-			return p.marked(a.inexact || b.inexact)
-		}
-	}
-	products := make([]term, 0, len(a.terms)*len(b.terms)+1)
-	for _, s := range a.spread() {
-		for _, t := range b.spread() {
+	products := make([]root, 0, (len(a.roots)+1)*(len(b.roots)+1))
+	for _, s := range a.terms() {
+		for _, t := range b.terms() {
 			products = append(products, s.mul(t))
 		}
 	}
-	return gather(products).marks(a, b)
+	return Num{inexact: a.inexact || b.inexact}.withRoots(products)
 }
 
 // Square is a².
 func (a Num) Square() Num { return a.Mul(a) }
 
+// scale is k·a with the mark of a.
+func (a Num) scale(k rational) Num {
+	p := Num{r: a.r.mul(k), inexact: a.inexact}
+	if k.isZero() || a.IsRational() {
+		return p
+	}
+	p.roots = make([]root, len(a.roots))
+	for i, t := range a.roots {
+		p.roots[i] = t.scale(k)
+	}
+	return p
+}
+
 // Quo is a/b, or ErrDivideByZero.
 func (a Num) Quo(b Num) (Num, error) {
 	if b.IsZero() {
-		return Num{}, fmt.Errorf("%v/0: %w", a, ErrDivideByZero)
-	}
-	if a.isExactZero() {
-		return Num{}, nil
+		return Num{}, ErrDivideByZero
 	}
 	// Multiply above and below by conjugates until the denominator is rational.
 	for !b.IsRational() {
 		c := b.conjugate()
 		a, b = a.Mul(c), b.Mul(c)
 	}
-	if b.isSmall() {
-		return a.Mul(invertSmall(b).marked(b.inexact)), nil
+	if a.isExactZero() {
+		return Num{}, nil
 	}
-	return a.Mul(ratNum(new(big.Rat).Inv(b.rat())).marked(b.inexact)), nil
+	return a.scale(b.r.inv()).markedBy(b), nil
 }
 
 // Sum is the sum of all xs; of none it is 0.
@@ -107,9 +99,4 @@ func Max(a, b Num) Num {
 		return b
 	}
 	return a
-}
-
-// marks is x with the inexact marks of a and b added.
-func (x Num) marks(a, b Num) Num {
-	return x.marked(x.inexact || a.inexact || b.inexact)
 }

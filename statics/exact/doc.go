@@ -1,6 +1,6 @@
-// Package exact holds the numbers of the engine: sums Σ qᵢ·√nᵢ with rational
-// qᵢ and squarefree whole nᵢ, added, multiplied, divided, compared and
-// rounded without error.
+// Package exact holds the numbers of the engine: sums r + Σ qᵢ·√nᵢ with
+// rational r and qᵢ and squarefree whole nᵢ > 1, added, multiplied, divided,
+// compared and rounded without error.
 //
 // The set is closed under the four operations, because the product of two
 // roots is a root and a quotient is cleared by conjugates. It holds every
@@ -12,19 +12,19 @@
 //  1. A Num never changes. An operation gives a new Num, and a *big.Int or
 //     *big.Rat that goes in or comes out is copied.
 //  2. The zero value is 0.
-//  3. A rational num/den in lowest terms with den > 0 and both parts within
-//     ±(2⁶³−1) is always held in two machine words; anything else is held as
-//     terms. No other value has two shapes.
-//  4. The terms of one Num have non-zero factors and radicands from distinct
-//     square classes (the product of two is no perfect square). Roots from
-//     distinct classes are linearly independent over the rationals, so no
-//     terms means zero and a single rational term means rational.
+//  3. A fraction in lowest terms with both parts within ±(2⁶³−1) is held in
+//     two machine words, any other as a big.Rat. No fraction has two shapes.
+//  4. The roots of one Num have factors other than zero and radicands above 1
+//     from distinct square classes (the product of two is no perfect square).
+//     Roots from distinct classes are linearly independent over the
+//     rationals, so a Num is rational just when it has no roots, and zero
+//     just when it has none and r is 0.
 //  5. The inexact mark is set where a value stands for something outside the
 //     set. Sums, differences, products and quotients pass it on, except that
-//     exact zero times anything is exact zero, and exact zero added or
-//     subtracted changes nothing.
+//     exact zero times anything is exact zero.
 //  6. Sign, order and rounding are of the held value and always exact, marked
 //     or not.
-//  7. No input panics (MustParse apart). Work is bounded: a result of more
-//     than 256 terms is replaced by a marked rational of 34 significant digits.
+//  7. No input panics, MustParse apart. A result of more than 256 roots is
+//     replaced by a marked rational of 34 significant digits, so the work of
+//     one operation is bounded by the digits of its operands.
 package exact

@@ -1,9 +1,11 @@
 package exact
 
-// span is the rational interval lo < x ≤ hi.
+import "math/big"
+
+// span is the rational interval lo < x ≤ hi, or the one point lo = hi.
 type span struct{ lo, hi Num }
 
-func (s span) middle() Num { return s.lo.Add(s.hi).Mul(Num{num: 1, over: 1}) }
+func (s span) middle() Num { return s.lo.Add(s.hi).scale(half) }
 
 // sturm is Sturm's chain of a squarefree p: p, p', and negated remainders.
 func (p Poly) sturm() []Poly {
@@ -18,67 +20,69 @@ func (p Poly) sturm() []Poly {
 	}
 }
 
-// changes counts the changes of sign along the chain at x. By Sturm's theorem
-// changes(lo) − changes(hi) is the number of roots in lo < x ≤ hi.
-func changes(chain []Poly, x Num) int {
-	n, last := 0, 0
+// signChanges counts the changes of sign along a chain at x, zeros left out.
+// By Sturm's theorem the number of roots in lo < x ≤ hi is what this is at lo
+// less what it is at hi.
+func signChanges(chain []Poly, x Num) int {
+	changes, last := 0, 0
 	for _, p := range chain {
-		s := p.At(x).Sign()
-		if s != 0 && s == -last {
-			n++
+		sign := p.At(x).Sign()
+		if sign*last < 0 {
+			changes++
 		}
-		if s != 0 {
-			last = s
+		if sign != 0 {
+			last = sign
 		}
 	}
-	return n
+	return changes
 }
 
 // isolate is disjoint spans in increasing order, each about one root of a
-// monic squarefree p, and all roots among them.
+// monic squarefree p, that cover all roots.
 func (p Poly) isolate() []span {
 	chain := p.sturm()
-	bound := p.bound()
 	var spans []span
-	var split func(s span, above, below int)
-	split = func(s span, left, right int) {
-		switch left - right {
+	var split func(s span, atLo, atHi int)
+	split = func(s span, atLo, atHi int) {
+		switch atLo - atHi {
 		case 0:
 		case 1:
 			spans = append(spans, s)
 		default:
 			m := s.middle()
-			mid := changes(chain, m)
-			split(span{s.lo, m}, left, mid)
-			split(span{m, s.hi}, mid, right)
+			atM := signChanges(chain, m)
+			split(span{s.lo, m}, atLo, atM)
+			split(span{m, s.hi}, atM, atHi)
 		}
 	}
-	s := span{bound.Neg(), bound}
-	split(s, changes(chain, s.lo), changes(chain, s.hi))
+	b := p.bound()
+	split(span{b.Neg(), b}, signChanges(chain, b.Neg()), signChanges(chain, b))
 	return spans
 }
 
-// bound is a whole number above every |root| of a monic p (Cauchy's bound).
+// bound is a power of two above the size of every root of a monic p: Cauchy's
+// bound, one more than the largest coefficient, rounded up.
 func (p Poly) bound() Num {
-	b := Int(0)
+	var largest Num
 	for _, c := range p {
-		b = Max(b, c.Abs())
+		largest = Max(largest, c.Abs())
 	}
-	return b.approx(3).Mul(Int(2)).Add(Int(2)).marked(false)
+	bits := uint(largest.Floor().BitLen()) + 1
+	return Num{r: wholeRatio(new(big.Int).Lsh(one, bits))}
 }
 
 // narrow halves the span about a root of p until it is no wider than width.
 func (p Poly) narrow(s span, width Num) span {
-	high := p.At(s.hi).Sign()
-	if high == 0 {
+	above := p.At(s.hi).Sign()
+	if above == 0 {
 		return span{s.hi, s.hi}
 	}
 	for s.hi.Sub(s.lo).Cmp(width) > 0 {
 		m := s.middle()
-		switch sign := p.At(m).Sign(); sign {
+		switch p.At(m).Sign() {
 		case 0:
 			return span{m, m}
-		case high:
+		case above:
 			s.hi = m
 		default:
 			s.lo = m
@@ -87,42 +91,63 @@ func (p Poly) narrow(s span, width Num) span {
 	return s
 }
 
-// isolatedRoots is the roots of a monic squarefree p in lo ≤ x ≤ hi that have
-// no closed form here. A root that is lo or hi itself is exact.
+// isolatedRoots is the roots in lo ≤ x ≤ hi of a monic squarefree p that have
+// no closed form, unless the root is lo or hi itself.
 func (p Poly) isolatedRoots(lo, hi Num) []Root {
+	if p.Degree() == 0 {
+		return nil
+	}
 	var roots []Root
 	for _, s := range p.isolate() {
-		if r, ok := p.clip(s, lo, hi); ok {
-			roots = append(roots, r)
+		if x, ok := p.within(s, lo, hi); ok {
+			roots = append(roots, Root{x, !x.inexact})
 		}
 	}
 	return roots
 }
 
-// clip is the root in s, if it is within lo ≤ x ≤ hi.
-func (p Poly) clip(s span, lo, hi Num) (Root, bool) {
-	for _, end := range []Num{lo, hi} {
-		if end.Cmp(s.lo) > 0 && end.Cmp(s.hi) <= 0 && p.At(end).IsZero() {
-			return Root{end, !end.inexact}, true
-		}
+// within is the root of p in s, if it is in lo ≤ x ≤ hi.
+func (p Poly) within(s span, lo, hi Num) (Num, bool) {
+	low, high := p.side(s, lo), p.side(s, hi)
+	switch {
+	case low == 0:
+		return lo, true
+	case high == 0:
+		return hi, true
+	case low > 0 || high < 0:
+		return Num{}, false
 	}
-	x := p.refine(s)
-	if x.Cmp(lo) < 0 || x.Cmp(hi) > 0 {
-		return Root{}, false
-	}
-	return Root{x.MarkInexact(), false}, true
+	return p.refine(s).MarkInexact(), true
 }
 
-// refine is the root in s to 34 significant digits.
+// side is −1, 0 or +1 as x is below, at or above the root of p in s.
+func (p Poly) side(s span, x Num) int {
+	switch sign := p.At(x).Sign(); {
+	case x.Cmp(s.lo) <= 0:
+		return -1
+	case x.Cmp(s.hi) > 0:
+		return 1
+	case sign == 0:
+		return 0
+	case sign == p.At(s.hi).Sign():
+		return 1
+	}
+	return -1
+}
+
+// refine is the root other than 0 in s to 34 significant digits: the digits of
+// both ends once they agree. When a root lies so near to half way between two
+// such numbers that the ends still differ at twice the digits, either will do.
 func (p Poly) refine(s span) Num {
 	for {
-		width := s.hi.Sub(s.lo)
-		s = p.narrow(s, width.Mul(Num{num: 1, over: 1<<40 - 1}))
-		if lo, hi := s.lo.approx(34), s.hi.approx(34); lo.Equal(hi) {
-			return lo
+		s = p.narrow(s, s.hi.Sub(s.lo).scale(wordRatio(1, 1<<16)))
+		if s.lo.Sign() != s.hi.Sign() || s.lo.IsZero() {
+			continue
 		}
-		if s.lo.Sign()*s.hi.Sign() > 0 && s.hi.Sub(s.lo).Cmp(s.hi.Abs().Mul(ratNum(pow10(-60)))) < 0 {
-			return s.middle().approx(34)
+		x := s.hi.approx(inexactDigits)
+		narrowest := s.lo.Abs().scale(pow10(-2 * inexactDigits))
+		if x.Equal(s.lo.approx(inexactDigits)) || s.hi.Sub(s.lo).Cmp(narrowest) < 0 {
+			return x
 		}
 	}
 }

@@ -3,7 +3,6 @@ package exact
 import (
 	"errors"
 	"fmt"
-	"math"
 	"math/big"
 
 	"github.com/shopspring/decimal"
@@ -16,28 +15,23 @@ var ErrDivideByZero = errors.New("cannot divide by zero")
 // short text cannot ask for an endless number.
 const maxExponent = 1000
 
-// Num is a real number Σ qᵢ·√nᵢ. It never changes; copy it freely. The zero
-// value is 0. Compare with Equal or Cmp: the shape inside does not allow ==.
+// Num is a real number r + Σ qᵢ·√nᵢ. It never changes; copy it freely. The
+// zero value is 0. Compare with Equal or Cmp: the shape inside rules out ==.
 type Num struct {
-	num, over int64  // the rational num/(over+1), while terms is empty
-	terms     []term // in increasing order of the radicand
-	inexact   bool
+	r       rational
+	roots   []root // in increasing order of the radicands
+	inexact bool
 }
 
 // Int is the whole number n.
-func Int(n int64) Num {
-	if n == math.MinInt64 {
-		return ratNum(new(big.Rat).SetInt64(n))
-	}
-	return Num{num: n}
-}
+func Int(n int64) Num { return Num{r: wholeRatio(big.NewInt(n))} }
 
 // Frac is the fraction n/d, or ErrDivideByZero.
 func Frac(n, d int64) (Num, error) {
 	if d == 0 {
 		return Num{}, fmt.Errorf("%d/0: %w", n, ErrDivideByZero)
 	}
-	return ratNum(big.NewRat(n, d)), nil
+	return Num{r: newRatio(big.NewRat(n, d))}, nil
 }
 
 // FromRat is the number r; nil is 0.
@@ -45,58 +39,31 @@ func FromRat(r *big.Rat) Num {
 	if r == nil {
 		return Num{}
 	}
-	return ratNum(new(big.Rat).Set(r))
+	return Num{r: newRatio(new(big.Rat).Set(r))}
 }
 
 // FromDecimal is the number d, or an error when its exponent is beyond ±1000.
 func FromDecimal(d decimal.Decimal) (Num, error) {
 	e := d.Exponent()
 	if e < -maxExponent || e > maxExponent {
-		return Num{}, fmt.Errorf("the power of ten 10^%d is out of range (-%d to %d)", e, maxExponent, maxExponent)
+		return Num{}, fmt.Errorf("the power of ten %d is out of range, −%d to %d", e, maxExponent, maxExponent)
 	}
-	r := new(big.Rat).SetInt(d.Coefficient())
-	return ratNum(r.Mul(r, pow10(int(e)))), nil
+	return Num{r: wholeRatio(d.Coefficient()).mul(pow10(int(e)))}, nil
 }
-
-// ratNum is the number r, which it keeps.
-func ratNum(r *big.Rat) Num {
-	if n, d := r.Num(), r.Denom(); fitsWord(n) && fitsWord(d) {
-		return Num{num: n.Int64(), over: d.Int64() - 1}
-	}
-	return Num{terms: []term{{q: r, n: one}}}
-}
-
-// fitsWord tells whether v is within ±(2⁶³−1).
-func fitsWord(v *big.Int) bool { return v.IsInt64() && v.Int64() != math.MinInt64 }
 
 // IsInt tells whether a is a whole number.
-func (a Num) IsInt() bool {
-	if a.isSmall() {
-		return a.over == 0
-	}
-	return a.IsRational() && a.terms[0].q.IsInt()
-}
+func (a Num) IsInt() bool { return a.IsRational() && a.r.isInt() }
 
 // IsRational tells whether a is a fraction of whole numbers.
-func (a Num) IsRational() bool {
-	return a.isSmall() || len(a.terms) == 1 && a.terms[0].n.Cmp(one) == 0
-}
+func (a Num) IsRational() bool { return len(a.roots) == 0 }
 
-// Rat is a as a fraction of the caller's own, and whether a is rational.
-// For an irrational a it is nil.
+// Rat is a as a fraction of the caller's own, and whether a is rational; for
+// an irrational a the fraction is nil.
 func (a Num) Rat() (*big.Rat, bool) {
 	if !a.IsRational() {
 		return nil, false
 	}
-	return new(big.Rat).Set(a.rat()), true
-}
-
-// rat is a rational a to read and not to change.
-func (a Num) rat() *big.Rat {
-	if a.isSmall() {
-		return new(big.Rat).SetFrac64(a.num, a.over+1)
-	}
-	return a.terms[0].q
+	return new(big.Rat).Set(a.r.rat()), true
 }
 
 // Inexact tells whether a stands for a number outside the exact set.
@@ -108,18 +75,18 @@ func (a Num) MarkInexact() Num {
 	return a
 }
 
-// marked is a with the inexact mark set as told.
-func (a Num) marked(inexact bool) Num {
-	a.inexact = inexact
+// markedBy is a with the inexact mark of b added to its own.
+func (a Num) markedBy(b Num) Num {
+	a.inexact = a.inexact || b.inexact
 	return a
 }
 
-// isExactZero tells whether a is 0 and not marked inexact.
-func (a Num) isExactZero() bool { return a.IsZero() && !a.inexact }
-
-// Float is the nearest float64, infinite when out of range. It is for
-// drawing only: nothing is judged by it.
+// Float is the nearest float64, infinite when out of range. It is for drawing
+// only: nothing is judged by it.
 func (a Num) Float() float64 {
-	f, _ := a.approx(34).rat().Float64()
+	if !a.IsRational() {
+		a = a.approx(maxTerminating)
+	}
+	f, _ := a.r.rat().Float64()
 	return f
 }

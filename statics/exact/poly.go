@@ -1,5 +1,7 @@
 package exact
 
+import "slices"
+
 // Poly is a polynomial c₀ + c₁x + c₂x² + …, lowest power first. No
 // coefficients, or only zeros, is the zero polynomial. No operation changes
 // its operands.
@@ -7,31 +9,33 @@ type Poly []Num
 
 // Trim is p without zero highest powers; the zero polynomial is one 0.
 func (p Poly) Trim() Poly {
-	n := len(p)
-	for n > 0 && p[n-1].IsZero() {
-		n--
-	}
-	if n == 0 {
+	if p.isZero() {
 		return Poly{Num{}}
 	}
-	return append(Poly(nil), p[:n]...)
+	return slices.Clone(p[:p.Degree()+1])
 }
 
-// Degree is the highest power with a factor other than zero; of the zero
+// Degree is the highest power with a coefficient other than zero; of the zero
 // polynomial it is 0.
-func (p Poly) Degree() int { return len(p.Trim()) - 1 }
+func (p Poly) Degree() int {
+	for n := len(p) - 1; n > 0; n-- {
+		if !p[n].IsZero() {
+			return n
+		}
+	}
+	return 0
+}
 
 // isZero tells whether p is zero throughout.
 func (p Poly) isZero() bool {
-	t := p.Trim()
-	return len(t) == 1 && t[0].IsZero()
+	return !slices.ContainsFunc(p, func(c Num) bool { return !c.IsZero() })
 }
 
-// At is p(x).
+// At is p(x), by Horner's rule.
 func (p Poly) At(x Num) Num {
 	var y Num
-	for i := len(p) - 1; i >= 0; i-- {
-		y = y.Mul(x).Add(p[i])
+	for _, c := range slices.Backward(p) {
+		y = y.Mul(x).Add(c)
 	}
 	return y
 }
@@ -40,7 +44,7 @@ func (p Poly) At(x Num) Num {
 func (p Poly) Derivative() Poly {
 	var d Poly
 	for i := 1; i < len(p); i++ {
-		d = append(d, p[i].Mul(Int(int64(i))))
+		d = append(d, p[i].scale(rational{num: int64(i)}))
 	}
 	return d.Trim()
 }
@@ -64,12 +68,12 @@ func (p Poly) Scale(k Num) Poly {
 	return s.Trim()
 }
 
-// Shift is the polynomial p(x+a), by Horner's rule.
+// Shift is the polynomial p(x+a), by Horner's rule on polynomials.
 func (p Poly) Shift(a Num) Poly {
-	var s Poly
-	for i := len(p) - 1; i >= 0; i-- {
-		s = append(Poly{Num{}}, s...).Add(s.Scale(a)) // x·s + a·s
-		s = s.Add(Poly{p[i]})
+	s := Poly{Num{}}
+	for _, c := range slices.Backward(p) {
+		timesX := append(Poly{c}, s...)
+		s = timesX.Add(s.Scale(a))
 	}
 	return s.Trim()
 }
@@ -77,27 +81,24 @@ func (p Poly) Shift(a Num) Poly {
 // quoRem is quotient and remainder of p over q ≠ 0.
 func (p Poly) quoRem(q Poly) (quo, rem Poly) {
 	rem, q = p.Trim(), q.Trim()
-	if len(rem) < len(q) {
-		return Poly{Num{}}, rem
-	}
-	quo = make(Poly, len(rem)-len(q)+1)
-	for i := len(quo) - 1; i >= 0; i-- {
-		k, _ := rem[i+len(q)-1].Quo(q[len(q)-1])
-		quo[i] = k
-		for j, c := range q {
-			rem[i+j] = rem[i+j].Sub(k.Mul(c))
+	top := len(q) - 1
+	quo = make(Poly, max(0, len(rem)-top))
+	for i := range slices.Backward(quo) {
+		quo[i], _ = rem[i+top].Quo(q[top])
+		for j, c := range q[:top] {
+			rem[i+j] = rem[i+j].Sub(quo[i].Mul(c))
 		}
-		rem = rem[:i+len(q)-1]
+		rem = rem[:i+top]
 	}
-	return quo, rem.Trim()
+	return quo.Trim(), rem.Trim()
 }
 
-// monic is p ≠ 0 over its highest factor.
+// monic is p ≠ 0 over its highest coefficient.
 func (p Poly) monic() Poly {
-	p = p.Trim()
-	m := make(Poly, len(p))
-	for i, c := range p {
-		m[i], _ = c.Quo(p[len(p)-1])
+	m := p.Trim()
+	lead := m[len(m)-1]
+	for i, c := range m {
+		m[i], _ = c.Quo(lead)
 	}
 	return m
 }

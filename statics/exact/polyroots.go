@@ -6,47 +6,58 @@ import (
 )
 
 // Root is where a polynomial is zero. X is the root itself when Exact is set,
-// else a rational within 34 significant digits of it, marked inexact.
+// else a rational of 34 significant digits marked inexact.
 type Root struct {
 	X     Num
 	Exact bool
 }
 
 // Roots is the real roots of p in lo ≤ x ≤ hi in increasing order, each once;
-// nil for the zero polynomial. Rational roots, and what is left of second
-// degree with a rational discriminant, are exact; other roots are isolated by
-// exact sign tests.
+// nil for the zero polynomial. Exact are: zero, lo and hi; the rational roots
+// of rational coefficients, up to a common factor of any kind; and what is
+// then left, of the first degree or of the second with a rational
+// discriminant. Other roots are isolated by exact sign tests.
 func (p Poly) Roots(lo, hi Num) []Root {
-	if p.isZero() || p.Degree() == 0 || lo.Cmp(hi) > 0 {
+	if p.Degree() == 0 || lo.Cmp(hi) > 0 {
 		return nil
 	}
-	p = p.squarefree()
+	known, rest := p.monic().exactRoots()
 	var roots []Root
-	if p[0].IsZero() {
-		roots, p = append(roots, Root{Num{}, true}), p[1:]
-	}
-	if p.rational() {
-		for _, x := range p.rationalRoots() {
-			roots = append(roots, Root{x, true})
-			p, _ = p.quoRem(Poly{x.Neg(), Int(1)})
+	for _, x := range known {
+		if x.Cmp(lo) >= 0 && x.Cmp(hi) <= 0 {
+			roots = append(roots, Root{x, !x.inexact})
 		}
 	}
-	closed, ok := p.closedRoots()
-	for _, x := range closed {
-		roots = append(roots, Root{x, !x.inexact})
-	}
-	roots = slices.DeleteFunc(roots, func(r Root) bool { return r.X.Cmp(lo) < 0 || r.X.Cmp(hi) > 0 })
-	if !ok {
-		roots = append(roots, p.isolatedRoots(lo, hi)...)
-	}
+	roots = append(roots, rest.isolatedRoots(lo, hi)...)
 	slices.SortFunc(roots, func(a, b Root) int { return a.X.Cmp(b.X) })
 	return slices.CompactFunc(roots, func(a, b Root) bool { return a.X.Equal(b.X) })
 }
 
-// squarefree is the monic polynomial with each root of p ≠ 0 once: p over its
-// greatest common divisor with its derivative.
+// exactRoots takes from a monic p the real roots that can be written exactly,
+// each once. The rest is squarefree and has the others.
+func (p Poly) exactRoots() (roots []Num, rest Poly) {
+	if p[0].IsZero() {
+		roots = append(roots, p[0])
+	}
+	for p[0].IsZero() {
+		p = p[1:]
+	}
+	if p.Degree() > 2 {
+		p = p.squarefree()
+		for _, x := range p.rationalRoots() {
+			roots = append(roots, x)
+			p, _ = p.quoRem(Poly{x.Neg(), Int(1)})
+		}
+	}
+	if closed, ok := p.closedRoots(); ok {
+		return append(roots, closed...), Poly{Int(1)}
+	}
+	return roots, p
+}
+
+// squarefree is the monic polynomial with each root of a monic p once: p over
+// its greatest common divisor with its derivative.
 func (p Poly) squarefree() Poly {
-	p = p.monic()
 	a, b := p, p.Derivative()
 	for !b.isZero() {
 		_, r := a.quoRem(b)
@@ -56,50 +67,56 @@ func (p Poly) squarefree() Poly {
 	return q.monic()
 }
 
-func (p Poly) rational() bool {
-	return !slices.ContainsFunc(p, func(c Num) bool { return !c.IsRational() })
-}
-
-// closedRoots is the roots of a monic p of degree 0 and 1, and of degree 2
+// closedRoots is the real roots of a monic p of degree 0 or 1, or of degree 2
 // with a rational discriminant; ok is false for any other.
 func (p Poly) closedRoots() (roots []Num, ok bool) {
-	half := Num{num: 1, over: 1}
-	switch len(p) {
-	case 1:
+	switch p.Degree() {
+	case 0:
 		return nil, true
-	case 2:
+	case 1:
 		return []Num{p[0].Neg()}, true
-	case 3:
-		mid := p[1].Mul(half).Neg()
-		disc := mid.Square().Sub(p[0])
-		if disc.Sign() < 0 {
+	case 2:
+		middle := p[1].scale(half).Neg()
+		square := middle.Square().Sub(p[0])
+		if square.Sign() < 0 {
 			return nil, true
 		}
-		if r, err := disc.Sqrt(); err == nil {
-			return []Num{mid.Sub(r), mid.Add(r)}, true
+		if r, err := square.Sqrt(); err == nil {
+			return []Num{middle.Sub(r), middle.Add(r)}, true
 		}
 	}
 	return nil, false
 }
 
-// rationalRoots is the rational roots of a monic squarefree p with rational
-// factors. With L a common denominator, L·x is whole for each such root x, so
-// an interval about a root shorter than 1/L holds one candidate.
+// rationalRoots is the rational roots of a monic squarefree p, if all its
+// coefficients are rational. With L their common denominator, L·x is whole for
+// each such root x, so a span about a root narrower than 1/L has one
+// candidate.
 func (p Poly) rationalRoots() []Num {
-	common := big.NewInt(1)
-	for _, c := range p {
-		d := c.rat().Denom()
-		common.Mul(common, new(big.Int).Div(d, new(big.Int).GCD(nil, nil, d, common)))
+	if slices.ContainsFunc(p, func(c Num) bool { return !c.IsRational() }) {
+		return nil
 	}
-	l := ratNum(new(big.Rat).SetInt(common))
-	width := ratNum(new(big.Rat).SetFrac(one, new(big.Int).Lsh(common, 1)))
+	common := wholeRatio(p.commonDenominator())
+	width := common.inv().mul(half)
 	var roots []Num
 	for _, s := range p.isolate() {
-		s = p.narrow(s, width)
-		x, _ := ratNum(new(big.Rat).SetInt(s.hi.Mul(l).Floor())).Quo(l)
+		s = p.narrow(s, Num{r: width})
+		whole := s.hi.scale(common).Floor()
+		x := Num{r: wholeRatio(whole).mul(common.inv())}
 		if x.Cmp(s.lo) >= 0 && p.At(x).IsZero() {
-			roots = append(roots, x)
+			roots = append(roots, x.markedBy(Sum(p...)))
 		}
 	}
 	return roots
+}
+
+// commonDenominator is the least one of rational coefficients.
+func (p Poly) commonDenominator() *big.Int {
+	least := big.NewInt(1)
+	for _, c := range p {
+		d := c.r.rat().Denom()
+		g := new(big.Int).GCD(nil, nil, least, d)
+		least.Mul(least, g.Quo(d, g))
+	}
+	return least
 }

@@ -1,85 +1,102 @@
 package exact
 
 import (
-	"errors"
-	"fmt"
 	"math/big"
+	"slices"
 )
 
-// ErrNoRoot is the error of a square root that is not in the exact set.
-var ErrNoRoot = errors.New("no exact square root")
+// maxRoots bounds the roots of one number, and so the work of one operation.
+const maxRoots = 256
 
-// trialLimit bounds the primes whose squares are taken out of a radicand.
-const trialLimit = 10_000
+var one = big.NewInt(1) // read only
 
-// Sqrt is √a as q·√n for a rational a ≥ 0, or ErrNoRoot. Of a number marked
-// inexact it is a rational of 34 significant digits, marked too.
-func (a Num) Sqrt() (Num, error) {
-	if a.Sign() < 0 {
-		return Num{}, fmt.Errorf("the root of %v, which is negative: %w", a, ErrNoRoot)
-	}
-	if !a.IsRational() {
-		return Num{}, fmt.Errorf("the root of %v, which is itself a root: %w", a, ErrNoRoot)
-	}
-	if a.IsZero() {
-		return a, nil
-	}
-	if a.inexact {
-		return a.sqrtApprox(), nil
-	}
-	r := a.rat()
-	s, m, loose1 := splitSquare(r.Num())
-	t, n, loose2 := splitSquare(r.Denom())
-	// √(s²m / t²n) = s/(tn)·√(mn), and mn is squarefree as m and n are coprime.
-	q := new(big.Rat).SetFrac(s, t.Mul(t, n))
-	return gather([]term{{q, m.Mul(m, n), loose1 || loose2}}), nil
+// root is q·√n, n ≥ 1. It never changes. In a Num q ≠ 0 and n > 1; while a
+// product is worked out, n = 1 stands for a rational.
+type root struct {
+	q     rational
+	n     *big.Int
+	loose bool // n may hide the square of a prime above the trial divisors
 }
 
-// Hypot is √(a²+b²), exact when a²+b² is rational; otherwise a rational of 34
-// significant digits marked inexact. The error is always nil.
-func Hypot(a, b Num) (Num, error) {
-	s := a.Square().Add(b.Square())
-	if s.IsRational() {
-		return s.Sqrt()
-	}
-	return s.sqrtApprox(), nil
+func (s root) scale(k rational) root {
+	s.q = s.q.mul(k)
+	return s
 }
 
-// splitSquare writes v ≥ 1 as s²·n with n squarefree, or with loose set where
-// n may still hold the square of a prime above trialLimit.
-func splitSquare(v *big.Int) (s, n *big.Int, loose bool) {
-	s, n = big.NewInt(1), big.NewInt(1)
-	rest := new(big.Int).Set(v)
-	for p := int64(2); p < trialLimit && rest.Cmp(one) != 0; p++ {
-		prime := big.NewInt(p)
-		odd := false
-		for {
-			q, r := new(big.Int).QuoRem(rest, prime, new(big.Int))
-			if r.Sign() != 0 {
-				break
-			}
-			if rest = q; odd {
-				s.Mul(s, prime)
-			}
-			odd = !odd
+// mul is s·t: √m·√n = g·√(m/g · n/g), g the greatest common divisor of m and
+// n. The new radicand is squarefree if both were.
+func (s root) mul(t root) root {
+	q := s.q.mul(t.q)
+	switch {
+	case t.isRational():
+		return root{q, s.n, s.loose}
+	case s.isRational():
+		return root{q, t.n, t.loose}
+	}
+	g := new(big.Int).GCD(nil, nil, s.n, t.n)
+	m, n := new(big.Int).Quo(s.n, g), new(big.Int).Quo(t.n, g)
+	return root{q.mul(wholeRatio(g)), m.Mul(m, n), s.loose || t.loose}
+}
+
+func (s root) isRational() bool { return s.n.Cmp(one) == 0 }
+
+// inClassOf is s written with the radicand of t, if the two are of one square
+// class: √m = √(mn)/n · √n.
+func (s root) inClassOf(t root) (root, bool) {
+	if s.n.Cmp(t.n) == 0 {
+		return s, true
+	}
+	if !s.loose && !t.loose {
+		return s, false // two squarefree radicands
+	}
+	r, ok := squareRoot(new(big.Int).Mul(s.n, t.n))
+	if !ok {
+		return s, false
+	}
+	return root{s.q.mul(newRatio(new(big.Rat).SetFrac(r, t.n))), t.n, t.loose}, true
+}
+
+// terms is a as roots, its rational part among them.
+func (a Num) terms() []root {
+	if a.r.isZero() {
+		return a.roots
+	}
+	return append([]root{{q: a.r, n: one}}, a.roots...)
+}
+
+// withRoots is a rational a plus the roots ts, which it may keep: one root to
+// a square class, rational ones and zeros taken out.
+func (a Num) withRoots(ts []root) Num {
+	slices.SortStableFunc(ts, func(s, t root) int { return s.n.Cmp(t.n) })
+	for _, t := range ts {
+		if t.isRational() {
+			a.r = a.r.add(t.q)
+		} else {
+			a.roots = addRoot(a.roots, t)
 		}
-		if odd {
-			n.Mul(n, prime)
-		}
 	}
-	if r := new(big.Int).Sqrt(rest); new(big.Int).Mul(r, r).Cmp(rest) == 0 {
-		return s.Mul(s, r), n, false
+	a.roots = slices.DeleteFunc(a.roots, func(t root) bool { return t.q.isZero() })
+	if len(a.roots) == 0 {
+		a.roots = nil
 	}
-	// Below trialLimit³ the rest has at most two prime factors, and they differ.
-	loose = rest.Cmp(big.NewInt(trialLimit*trialLimit*trialLimit)) >= 0
-	return s, n.Mul(n, rest), loose
+	if len(a.roots) > maxRoots {
+		return a.approx(inexactDigits).MarkInexact()
+	}
+	return a
 }
 
-// sqrtApprox is √a, a > 0, to 34 significant digits, marked inexact.
-func (a Num) sqrtApprox() Num {
-	const guard = 60
-	places := guard - a.exponent()/2
-	square := a.rounded(2 * places)
-	root := new(big.Rat).SetInt(square.Sqrt(square))
-	return ratNum(root.Mul(root, pow10(-places))).approx(34).MarkInexact()
+// addRoot adds t to the sum ts, sorted and with no radicand above that of t.
+// Only loose radicands can share a class without being equal.
+func addRoot(ts []root, t root) []root {
+	first := max(0, len(ts)-1)
+	if t.loose || slices.ContainsFunc(ts, func(s root) bool { return s.loose }) {
+		first = 0
+	}
+	for i := first; i < len(ts); i++ {
+		if same, ok := t.inClassOf(ts[i]); ok {
+			ts[i].q = ts[i].q.add(same.q)
+			return ts
+		}
+	}
+	return append(ts, t)
 }

@@ -21,19 +21,9 @@ func (a Num) decimalPlaces() (int, bool) {
 	if !a.IsRational() {
 		return 0, false
 	}
-	d := new(big.Int).Set(a.rat().Denom())
-	twos := int(d.TrailingZeroBits())
-	d.Rsh(d, uint(twos))
-	fives, five := 0, big.NewInt(5)
-	for d.Cmp(one) != 0 {
-		q, r := new(big.Int).QuoRem(d, five, new(big.Int))
-		if r.Sign() != 0 {
-			return 0, false
-		}
-		d = q
-		fives++
-	}
-	return max(twos, fives), true
+	rest := new(big.Int).Set(a.r.rat().Denom())
+	places := max(takeOut(rest, 2), takeOut(rest, 5))
+	return places, rest.Cmp(one) == 0
 }
 
 // Decimal is a as a plain decimal without trailing zeros: all digits if they
@@ -45,8 +35,8 @@ func (a Num) Decimal(sig int) string {
 	}
 	if places, ok := a.decimalPlaces(); ok {
 		m := a.rounded(places)
-		if len(strings.TrimRight(new(big.Int).Abs(m).String(), "0")) <= maxTerminating {
-			return trimZeros(plain(m, places))
+		if significant(m) <= maxTerminating {
+			return plain(m, places)
 		}
 	}
 	places := clamp(sig, 1) - 1 - a.exponent()
@@ -69,7 +59,7 @@ func (a Num) Figures(n int) string {
 	n = clamp(n, 1)
 	places := n - 1 - a.exponent()
 	m := a.rounded(places)
-	if len(new(big.Int).Abs(m).String()) > n { // 9.996 went up to 10.00
+	if new(big.Int).Abs(m).Cmp(pow10(n).rat().Num()) == 0 { // 9.996 went up to 10.00
 		places--
 		m = a.rounded(places)
 	}
@@ -83,21 +73,21 @@ func (a Num) ToDecimal(places int32) decimal.Decimal {
 	return decimal.NewFromBigInt(a.rounded(n), int32(-n))
 }
 
-// approx is a rational a itself where it fits sig significant digits, else
-// the nearest number of so many digits.
+// approx is a rounded half away from zero to sig significant digits, with its
+// mark.
 func (a Num) approx(sig int) Num {
 	if a.IsZero() {
 		return a
 	}
 	places := sig - 1 - a.exponent()
-	r := new(big.Rat).SetInt(a.rounded(places))
-	return ratNum(r.Mul(r, pow10(-places))).marked(a.inexact)
+	r := wholeRatio(a.rounded(places)).mul(pow10(-places))
+	return Num{r: r, inexact: a.inexact}
 }
 
-// rounded is a·10^places rounded half away from zero.
+// rounded is a·10^places rounded half away from zero. An irrational a is never
+// half way.
 func (a Num) rounded(places int) *big.Int {
-	half := Num{num: 1, over: 1}
-	m := a.Abs().Mul(ratNum(pow10(places))).Add(half).Floor()
+	m := a.Abs().scale(pow10(places)).Add(Num{r: half}).Floor()
 	if a.Sign() < 0 {
 		m.Neg(m)
 	}
@@ -107,56 +97,60 @@ func (a Num) rounded(places int) *big.Int {
 // exponent is the power of ten of the first significant digit of a ≠ 0.
 func (a Num) exponent() int {
 	a = a.Abs()
-	var bits int
+	bits := 0 // |a| is about 2^bits
 	if a.IsRational() {
-		bits = a.rat().Num().BitLen() - a.rat().Denom().BitLen()
+		bits = a.r.rat().Num().BitLen() - a.r.rat().Denom().BitLen()
 	} else {
 		m, p := a.leading()
 		bits = m.BitLen() - int(p)
 	}
-	e := bits * 30103 / 100000 // log10 2
-	for a.Cmp(ratNum(pow10(e))) < 0 {
+	e := bits * 30103 / 100000 // log₁₀2
+	for a.Cmp(Num{r: pow10(e)}) < 0 {
 		e--
 	}
-	for a.Cmp(ratNum(pow10(e+1))) >= 0 {
+	for a.Cmp(Num{r: pow10(e + 1)}) >= 0 {
 		e++
 	}
 	return e
 }
 
 // pow10 is 10^e.
-func pow10(e int) *big.Rat {
+func pow10(e int) rational {
 	p := new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(max(e, -e))), nil)
-	r := new(big.Rat).SetInt(p)
 	if e < 0 {
-		r.Inv(r)
+		return wholeRatio(p).inv()
 	}
-	return r
+	return wholeRatio(p)
 }
 
 // clamp holds n to low…1000.
 func clamp(n, low int) int { return min(max(n, low), maxExponent) }
 
-// plain writes m·10^−places without an exponent.
-func plain(m *big.Int, places int) string {
-	if m.Sign() == 0 {
-		places = max(places, 0)
-	}
-	digits := new(big.Int).Abs(m).String()
-	if places < 0 {
-		digits += strings.Repeat("0", -places)
-	}
-	if places > 0 {
-		digits = strings.Repeat("0", max(0, places+1-len(digits))) + digits
-		digits = digits[:len(digits)-places] + "." + digits[len(digits)-places:]
-	}
-	if m.Sign() < 0 {
-		return "-" + digits
-	}
-	return digits
+// significant counts the digits of m from the first to the last that is not 0.
+func significant(m *big.Int) int {
+	return len(strings.Trim(m.String(), "-0"))
 }
 
-// trimZeros takes off zeros that end a decimal fraction.
+// plain writes m·10^−places with exactly so many decimal places, and without
+// an exponent. Zero has no sign.
+func plain(m *big.Int, places int) string {
+	sign := ""
+	if m.Sign() < 0 {
+		sign = "-"
+	}
+	digits := new(big.Int).Abs(m).String()
+	switch {
+	case places > 0:
+		digits = strings.Repeat("0", max(0, places+1-len(digits))) + digits
+		point := len(digits) - places
+		digits = digits[:point] + "." + digits[point:]
+	case m.Sign() != 0:
+		digits += strings.Repeat("0", -places)
+	}
+	return sign + digits
+}
+
+// trimZeros takes off the zeros that end a decimal fraction.
 func trimZeros(s string) string {
 	if !strings.Contains(s, ".") {
 		return s

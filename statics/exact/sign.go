@@ -3,30 +3,34 @@ package exact
 import "math/big"
 
 // startBits is the first precision tried in an interval; it doubles until the
-// interval decides.
+// interval decides. It always does: whether a is zero, or rational, is known
+// from its shape.
 const startBits = 64
 
 // Sign is −1, 0 or +1.
 func (a Num) Sign() int {
-	if a.isSmall() {
-		return signWord(a.num)
+	switch {
+	case a.IsRational():
+		return a.r.sign()
+	case a.r.isZero() && len(a.roots) == 1:
+		return a.roots[0].q.sign()
 	}
-	if len(a.terms) == 1 {
-		return a.terms[0].q.Sign()
-	}
-	s, _ := a.leading()
-	return s.Sign()
+	m, _ := a.leading()
+	return m.Sign()
 }
 
 // IsZero tells whether a is 0.
-func (a Num) IsZero() bool { return a.isSmall() && a.num == 0 }
+func (a Num) IsZero() bool { return a.IsRational() && a.r.isZero() }
+
+// isExactZero tells whether a is 0 and not marked inexact.
+func (a Num) isExactZero() bool { return a.IsZero() && !a.inexact }
 
 // Cmp is −1, 0 or +1 as a is less than, equal to or greater than b.
 func (a Num) Cmp(b Num) int {
-	if a.isSmall() && b.isSmall() {
-		return cmpSmall(a, b)
+	if a.IsRational() && b.IsRational() {
+		return a.r.cmp(b.r)
 	}
-	return a.marked(false).Sub(b.marked(false)).Sign()
+	return a.Sub(b).Sign()
 }
 
 // Equal tells whether a and b are the same number; marks do not count.
@@ -35,8 +39,7 @@ func (a Num) Equal(b Num) bool { return a.Cmp(b) == 0 }
 // Floor is the greatest whole number not above a.
 func (a Num) Floor() *big.Int {
 	if a.IsRational() {
-		r := a.rat()
-		return new(big.Int).Div(r.Num(), r.Denom())
+		return a.r.floor()
 	}
 	for p := uint(startBits); ; p *= 2 {
 		lo, hi := a.interval(p)
@@ -46,36 +49,36 @@ func (a Num) Floor() *big.Int {
 	}
 }
 
-// leading is a·2^p to within a relative error of one half, and the p used,
-// for a ≠ 0.
+// leading is a lower bound of a·2^p with the sign of a, and the p at which
+// the interval about an a ≠ 0 no longer holds 0.
 func (a Num) leading() (*big.Int, uint) {
 	for p := uint(startBits); ; p *= 2 {
 		lo, hi := a.interval(p)
-		if lo.Sign() == hi.Sign() && lo.Sign() != 0 {
+		if lo.Sign() > 0 || hi.Sign() < 0 {
 			return lo, p
 		}
 	}
 }
 
-// interval is whole numbers lo < a·2^p < hi no further apart than twice the
-// number of terms.
+// interval is whole numbers lo < a·2^p < hi apart by twice the number of
+// terms.
 func (a Num) interval(p uint) (lo, hi *big.Int) {
-	sum := new(big.Int)
-	ts := a.spread()
-	for _, t := range ts {
+	sum, terms := new(big.Int), a.terms()
+	for _, t := range terms {
 		sum.Add(sum, t.scaled(p))
 	}
-	k := big.NewInt(int64(len(ts)))
+	k := big.NewInt(int64(len(terms)))
 	return new(big.Int).Sub(sum, k), sum.Add(sum, k)
 }
 
 // scaled is q·√n·2^p cut to a whole number.
-func (t term) scaled(p uint) *big.Int {
-	v := new(big.Int).Mul(t.q.Num(), t.q.Num())
+func (t root) scaled(p uint) *big.Int {
+	q := t.q.rat()
+	v := new(big.Int).Mul(q.Num(), q.Num())
 	v.Mul(v, t.n)
 	v.Sqrt(v.Lsh(v, 2*p))
-	v.Quo(v, t.q.Denom())
-	if t.q.Sign() < 0 {
+	v.Quo(v, q.Denom())
+	if q.Sign() < 0 {
 		v.Neg(v)
 	}
 	return v

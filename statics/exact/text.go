@@ -25,7 +25,7 @@ func Parse(s string) (Num, error) {
 	if negative {
 		r.Neg(r)
 	}
-	return ratNum(r), nil
+	return Num{r: newRatio(r)}, nil
 }
 
 // MustParse is Parse for tests and tables of constants. It panics on an error.
@@ -57,8 +57,7 @@ func parseDecimal(s string) (*big.Rat, error) {
 		}
 	}
 	m, _ := new(big.Int).SetString(whole+fraction, 10)
-	r := new(big.Rat).SetInt(m)
-	return r.Mul(r, pow10(-len(fraction))), nil
+	return new(big.Rat).SetFrac(m, pow10(len(fraction)).rat().Num()), nil
 }
 
 func parseFraction(s string) (*big.Rat, error) {
@@ -103,38 +102,39 @@ func quote(s string) string {
 // String is a in full: "7", "20/3", "1/2 + 3*sqrt(2)/4 - sqrt(3)".
 func (a Num) String() string {
 	if a.IsRational() {
-		return a.rat().RatString()
+		return a.r.rat().RatString()
 	}
 	var b strings.Builder
-	for i, t := range a.terms {
-		s := t.text()
+	for i, t := range a.terms() {
+		text := t.String()
+		size, negative := strings.CutPrefix(text, "-")
 		switch {
 		case i == 0:
-		case strings.HasPrefix(s, "-"):
-			b.WriteString(" - ")
-			s = s[1:]
+			b.WriteString(text)
+		case negative:
+			b.WriteString(" - " + size)
 		default:
-			b.WriteString(" + ")
+			b.WriteString(" + " + size)
 		}
-		b.WriteString(s)
 	}
 	return b.String()
 }
 
-// text is the term alone: "-20/3", "sqrt(2)", "-5*sqrt(2)/2".
-func (t term) text() string {
-	if t.n.Cmp(one) == 0 {
-		return t.q.RatString()
+// String is the root alone: "-20/3", "sqrt(2)", "-5*sqrt(2)/2".
+func (t root) String() string {
+	q := t.q.rat()
+	if t.isRational() {
+		return q.RatString()
 	}
-	factor, root, under := t.q.Num().String()+"*", "sqrt("+t.n.String()+")", ""
+	factor, under := q.Num().String()+"*", ""
 	switch factor {
 	case "1*":
 		factor = ""
 	case "-1*":
 		factor = "-"
 	}
-	if !t.q.IsInt() {
-		under = "/" + t.q.Denom().String()
+	if !q.IsInt() {
+		under = "/" + q.Denom().String()
 	}
-	return factor + root + under
+	return factor + "sqrt(" + t.n.String() + ")" + under
 }
