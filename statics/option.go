@@ -108,7 +108,7 @@ func (p *planner) price(b FreeBody, active []int, s spec, force int) option {
 		switch {
 		case len(active) == 1 && !f.Couple:
 			o.cost += aloneInForceSum
-		case f.Couple && p.a.Frame.Joints[f.Joint].At.Equal(s.about):
+		case len(active) == 1 && p.a.Frame.Joints[f.Joint].At.Equal(s.about):
 			o.cost -= 3
 		}
 	}

@@ -1,0 +1,131 @@
+package statics
+
+import "unpin/statics/exact"
+
+// A Side says on which side of a place along a member a value holds.
+type Side int
+
+// The sides of a place.
+const (
+	Both   Side = iota // the values are the same just before and just after
+	Before             // just before it
+	After              // just after it
+)
+
+// Internal is the internal forces at one section.
+type Internal struct{ N, V, M exact.Num }
+
+// A Station is a critical point of a member: an end, a place where a load begins, ends or stands, or a place where the
+// shear is nought between them.
+type Station struct {
+	At   exact.Num // from the member's start
+	Side Side
+	Internal
+	Extreme bool // the shear passes through nought here, so the moment has a peak
+	Found   bool // it is no end and no load stands here: the place itself had to be found
+	Exact   bool // At is exact; otherwise it is a rational to 34 figures
+}
+
+// Section is N, V and M at distance x from the member's start, just before or just after it; Both is as After. It is
+// false where the diagram is withheld, where x lies off the member, and before its start or after its end.
+func (d Diagram) Section(x exact.Num, side Side) (Internal, bool) {
+	for i, p := range d.Pieces {
+		from, until := x.Cmp(p.From), x.Cmp(p.Until)
+		last := i == len(d.Pieces)-1
+		switch {
+		case side == Before && from > 0 && until <= 0,
+			side == After && from >= 0 && until < 0,
+			side == Both && from >= 0 && (until < 0 || last && until == 0):
+			return p.At(x), true
+		}
+	}
+	return Internal{}, false
+}
+
+// At is N, V and M at distance x from the member's start, as the piece's polynomials give them.
+func (p Piece) At(x exact.Num) Internal { return Internal{p.N.At(x), p.V.At(x), p.M.At(x)} }
+
+// Equal reports whether all three are equal.
+func (i Internal) Equal(o Internal) bool {
+	return i.N.Equal(o.N) && i.V.Equal(o.V) && i.M.Equal(o.M)
+}
+
+// Stations lists the critical points of the member in order. Where the values step there are two, before and after.
+func (d Diagram) Stations() []Station {
+	var all []Station
+	for i, p := range d.Pieces {
+		all = append(all, d.start(i)...)
+		all = append(all, p.peaks()...)
+	}
+	if n := len(d.Pieces); n > 0 {
+		end := d.Pieces[n-1]
+		all = append(all, Station{At: end.Until, Side: Before, Internal: end.At(end.Until), Exact: true})
+	}
+	return all
+}
+
+// start lists the stations at which piece i begins.
+func (d Diagram) start(i int) []Station {
+	p := d.Pieces[i]
+	after := Station{At: p.From, Side: After, Internal: p.At(p.From), Exact: true}
+	if i == 0 {
+		return []Station{after}
+	}
+	before := Station{At: p.From, Side: Before, Internal: d.Pieces[i-1].At(p.From), Exact: true}
+	extreme := d.turns(i)
+	before.Extreme, after.Extreme = extreme, extreme
+	if before.Equal(after.Internal) {
+		after.Side = Both
+		return []Station{after}
+	}
+	return []Station{before, after}
+}
+
+// turns reports whether the shear changes sign where piece i begins.
+func (d Diagram) turns(i int) bool {
+	x := d.Pieces[i].From
+	return d.Pieces[i-1].signBefore(x)*d.Pieces[i].signAfter(x) < 0
+}
+
+// signBefore is the sign of the piece's shear just before x: if it is nought there, the sign it comes from.
+func (p Piece) signBefore(x exact.Num) int {
+	v := p.V
+	for sign := 1; ; sign, v = -sign, v.Derivative() {
+		if s := v.At(x).Sign(); s != 0 {
+			return s * sign
+		}
+		if v.Degree() == 0 {
+			return 0
+		}
+	}
+}
+
+// signAfter is the sign of the piece's shear just after x.
+func (p Piece) signAfter(x exact.Num) int {
+	for v := p.V; ; v = v.Derivative() {
+		if s := v.At(x).Sign(); s != 0 {
+			return s
+		}
+		if v.Degree() == 0 {
+			return 0
+		}
+	}
+}
+
+// peaks lists the places inside the piece where the shear is nought.
+func (p Piece) peaks() []Station {
+	var all []Station
+	for _, r := range p.V.Roots(p.From, p.Until) {
+		if r.X.Cmp(p.From) <= 0 || r.X.Cmp(p.Until) >= 0 {
+			continue
+		}
+		all = append(all, Station{
+			At:       r.X,
+			Internal: p.At(r.X),
+			Extreme:  !r.Exact || p.signBefore(r.X)*p.signAfter(r.X) < 0, // a place isolated by halving has a change of sign about it
+			Found:    true,
+			Exact:    r.Exact,
+		})
+	}
+	return all
+}
