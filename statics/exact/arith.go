@@ -5,10 +5,15 @@ import "slices"
 // Add is a+b.
 func (a Num) Add(b Num) Num {
 	sum := Num{r: a.r.add(b.r), inexact: a.inexact || b.inexact}
-	if a.IsRational() && b.IsRational() {
-		return sum
+	switch {
+	case b.IsRational():
+		sum.roots = a.roots
+	case a.IsRational():
+		sum.roots = b.roots
+	default:
+		sum = sum.withRoots(slices.Concat(a.roots, b.roots))
 	}
-	return sum.withRoots(slices.Concat(a.roots, b.roots))
+	return sum
 }
 
 // Sub is a−b.
@@ -35,10 +40,15 @@ func (a Num) Mul(b Num) Num {
 	case a.IsRational():
 		return b.scale(a.r).markedBy(a)
 	}
-	products := make([]root, 0, (len(a.roots)+1)*(len(b.roots)+1))
-	for _, s := range a.terms() {
-		for _, t := range b.terms() {
-			products = append(products, s.mul(t))
+	ts, us := a.terms(), b.terms()
+	if len(ts)*len(us) > maxProducts {
+		p := a.approx(maxTerminating).Mul(b.approx(maxTerminating))
+		return p.approx(inexactDigits).MarkInexact()
+	}
+	products := make([]root, 0, len(ts)*len(us))
+	for _, t := range ts {
+		for _, u := range us {
+			products = append(products, t.mul(u))
 		}
 	}
 	return Num{inexact: a.inexact || b.inexact}.withRoots(products)

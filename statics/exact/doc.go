@@ -24,7 +24,8 @@
 //     exact zero times anything is exact zero.
 //  6. Sign, order and rounding are of the held value and always exact, marked
 //     or not.
-//  7. No input panics, MustParse apart. A result of more than 256 roots is
-//     replaced by a marked rational of 34 significant digits, so the work of
-//     one operation is bounded by the digits of its operands.
+//  7. No input panics, MustParse apart. A result of more than 128 roots is
+//     replaced by a marked rational of 34 significant digits, and so is a
+//     product of more than 4096 pairs of terms: the work of one operation is
+//     bounded by the digits of its operands.
 package exact

@@ -117,7 +117,11 @@ func (p Poly) within(s span, lo, hi Num) (Num, bool) {
 	case low > 0 || high < 0:
 		return Num{}, false
 	}
-	return p.refine(s).MarkInexact(), true
+	x := p.refine(s)
+	if !p.At(x).IsZero() {
+		x = x.MarkInexact()
+	}
+	return x, true
 }
 
 // side is −1, 0 or +1 as x is below, at or above the root of p in s.

@@ -3,6 +3,7 @@ package exact
 import (
 	"errors"
 	"fmt"
+	"math"
 	"math/big"
 
 	"github.com/shopspring/decimal"
@@ -24,14 +25,19 @@ type Num struct {
 }
 
 // Int is the whole number n.
-func Int(n int64) Num { return Num{r: wholeRatio(big.NewInt(n))} }
+func Int(n int64) Num {
+	if n == math.MinInt64 {
+		return Num{r: wholeRatio(big.NewInt(n))}
+	}
+	return Num{r: rational{num: n}}
+}
 
 // Frac is the fraction n/d, or ErrDivideByZero.
 func Frac(n, d int64) (Num, error) {
 	if d == 0 {
 		return Num{}, fmt.Errorf("%d/0: %w", n, ErrDivideByZero)
 	}
-	return Num{r: newRatio(big.NewRat(n, d))}, nil
+	return Int(n).Quo(Int(d))
 }
 
 // FromRat is the number r; nil is 0.

@@ -16,7 +16,8 @@ type Root struct {
 // nil for the zero polynomial. Exact are: zero, lo and hi; the rational roots
 // of rational coefficients, up to a common factor of any kind; and what is
 // then left, of the first degree or of the second with a rational
-// discriminant. Other roots are isolated by exact sign tests.
+// discriminant. Other roots are isolated by exact sign tests, and are exact
+// when they end within 34 digits.
 func (p Poly) Roots(lo, hi Num) []Root {
 	if p.Degree() == 0 || lo.Cmp(hi) > 0 {
 		return nil

@@ -5,8 +5,12 @@ import (
 	"slices"
 )
 
-// maxRoots bounds the roots of one number, and so the work of one operation.
-const maxRoots = 256
+// Bounds on the roots of one number and the pairs of terms of one product, and
+// so on the work of one operation. Past them a result is rounded and marked.
+const (
+	maxRoots    = 128
+	maxProducts = 4096
+)
 
 var one = big.NewInt(1) // read only
 
@@ -33,9 +37,21 @@ func (s root) mul(t root) root {
 	case s.isRational():
 		return root{q, t.n, t.loose}
 	}
-	g := new(big.Int).GCD(nil, nil, s.n, t.n)
-	m, n := new(big.Int).Quo(s.n, g), new(big.Int).Quo(t.n, g)
-	return root{q.mul(wholeRatio(g)), m.Mul(m, n), s.loose || t.loose}
+	g, n := splitProduct(s.n, t.n)
+	return root{q.mul(wholeRatio(g)), n, s.loose || t.loose}
+}
+
+// splitProduct writes m·n as g²·rest, g their greatest common divisor.
+func splitProduct(m, n *big.Int) (g, rest *big.Int) {
+	if m.IsInt64() && n.IsInt64() {
+		w := gcdWord(m.Int64(), n.Int64())
+		if rest, ok := mulWord(m.Int64()/w, n.Int64()/w); ok {
+			return big.NewInt(w), big.NewInt(rest)
+		}
+	}
+	g = new(big.Int).GCD(nil, nil, m, n)
+	rest = new(big.Int).Quo(m, g)
+	return g, rest.Mul(rest, new(big.Int).Quo(n, g))
 }
 
 func (s root) isRational() bool { return s.n.Cmp(one) == 0 }
@@ -68,11 +84,12 @@ func (a Num) terms() []root {
 // a square class, rational ones and zeros taken out.
 func (a Num) withRoots(ts []root) Num {
 	slices.SortStableFunc(ts, func(s, t root) int { return s.n.Cmp(t.n) })
+	loose := slices.ContainsFunc(ts, func(t root) bool { return t.loose })
 	for _, t := range ts {
 		if t.isRational() {
 			a.r = a.r.add(t.q)
 		} else {
-			a.roots = addRoot(a.roots, t)
+			a.roots = addRoot(a.roots, t, loose)
 		}
 	}
 	a.roots = slices.DeleteFunc(a.roots, func(t root) bool { return t.q.isZero() })
@@ -86,16 +103,15 @@ func (a Num) withRoots(ts []root) Num {
 }
 
 // addRoot adds t to the sum ts, sorted and with no radicand above that of t.
-// Only loose radicands can share a class without being equal.
-func addRoot(ts []root, t root) []root {
-	first := max(0, len(ts)-1)
-	if t.loose || slices.ContainsFunc(ts, func(s root) bool { return s.loose }) {
-		first = 0
-	}
-	for i := first; i < len(ts); i++ {
+// Only where some are loose can radicands share a class and not be equal.
+func addRoot(ts []root, t root, loose bool) []root {
+	for i := len(ts) - 1; i >= 0; i-- {
 		if same, ok := t.inClassOf(ts[i]); ok {
 			ts[i].q = ts[i].q.add(same.q)
 			return ts
+		}
+		if !loose {
+			break
 		}
 	}
 	return append(ts, t)

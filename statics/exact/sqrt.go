@@ -54,8 +54,14 @@ func (a Num) sqrtApprox() Num {
 	return Num{r: r}.approx(inexactDigits).MarkInexact()
 }
 
-// squareRoot is √v, if v is a perfect square.
+// squaresMod64 has a bit for each of the twelve squares modulo 64.
+const squaresMod64 = 1<<0 | 1<<1 | 1<<4 | 1<<9 | 1<<16 | 1<<17 | 1<<25 | 1<<33 | 1<<36 | 1<<41 | 1<<49 | 1<<57
+
+// squareRoot is √v of v ≥ 1, if v is a perfect square.
 func squareRoot(v *big.Int) (*big.Int, bool) {
+	if uint64(squaresMod64)>>(v.Bits()[0]&63)&1 == 0 {
+		return nil, false // without the cost of a root, four times in five
+	}
 	r := new(big.Int).Sqrt(v)
 	return r, new(big.Int).Mul(r, r).Cmp(v) == 0
 }
@@ -65,8 +71,11 @@ func squareRoot(v *big.Int) (*big.Int, bool) {
 func splitSquare(v *big.Int) (s, n *big.Int, loose bool) {
 	s, n = big.NewInt(1), big.NewInt(1)
 	rest := new(big.Int).Set(v)
-	p := int64(2)
-	for ; p < trialLimit && !below(rest, p*p*p); p++ {
+	least := int64(2) // no prime factor of the rest is below this
+	for _, p := range trialPrimes {
+		if least = p; below(rest, p*p*p) {
+			break
+		}
 		k := takeOut(rest, p)
 		for ; k >= 2; k -= 2 {
 			s.Mul(s, big.NewInt(p))
@@ -78,18 +87,32 @@ func splitSquare(v *big.Int) (s, n *big.Int, loose bool) {
 	if r, ok := squareRoot(rest); ok {
 		return s.Mul(s, r), n, false
 	}
-	// Its prime factors are p or above. Below p³ there are at most two, and
-	// they differ, or it would be a square.
-	return s, n.Mul(n, rest), !below(rest, p*p*p)
+	// Below least³ it has at most two prime factors, and not the same one twice.
+	return s, n.Mul(n, rest), !below(rest, least*least*least)
 }
+
+// trialPrimes is the primes below trialLimit, by the sieve of Eratosthenes.
+var trialPrimes = func() (primes []int64) {
+	var composite [trialLimit]bool
+	for p := int64(2); p < trialLimit; p++ {
+		if composite[p] {
+			continue
+		}
+		primes = append(primes, p)
+		for m := p * p; m < trialLimit; m += p {
+			composite[m] = true
+		}
+	}
+	return primes
+}()
 
 // takeOut divides v by p as often as it goes, in place, and counts how often.
 func takeOut(v *big.Int, p int64) int {
-	if v.IsInt64() && v.Int64()%p != 0 {
-		return 0
-	}
 	k, prime, r := 0, big.NewInt(p), new(big.Int)
 	for q := new(big.Int); ; k++ {
+		if v.IsInt64() && v.Int64()%p != 0 {
+			return k
+		}
 		if q.QuoRem(v, prime, r); r.Sign() != 0 {
 			return k
 		}
