@@ -1,0 +1,202 @@
+package notation
+
+import (
+	"errors"
+	"fmt"
+
+	"unpin/statics/exact"
+)
+
+// A quantity is a value in the units of a problem, with its powers of force, length and angle.
+type quantity struct {
+	n      exact.Num
+	powers [3]int
+	plain  bool // no unit took part, nor a name
+	free   bool // a name took part, so that the powers are not known
+}
+
+// maxBits bounds the length of a value, numerator or denominator, in binary digits.
+const maxBits = 4096
+
+var one = exact.Int(1)
+
+// An evaluator works out expressions.
+type evaluator struct {
+	text  string
+	units Units
+	names map[string]exact.Num
+}
+
+// value is what x comes to.
+func (e evaluator) value(x *node) (quantity, *ReadError) {
+	switch x.kind {
+	case numberNode:
+		return quantity{n: exact.MustParse(x.text), plain: true}, nil
+	case nameNode:
+		return quantity{n: e.names[x.text], free: true}, nil
+	case letterNode:
+		return quantity{n: one, powers: x.unit.powers()}, nil
+	}
+	a, fault := e.value(x.x)
+	if fault != nil {
+		return a, fault
+	}
+	switch x.kind {
+	case negativeNode:
+		a.n = a.n.Neg()
+		return a, nil
+	case measuredNode:
+		return e.measure(x, a)
+	case callNode:
+		return e.call(x, a)
+	}
+	b, fault := e.value(x.y)
+	if fault != nil {
+		return b, fault
+	}
+	result, fault := e.combine(x, a, b)
+	if fault == nil && tooLong(result.n) {
+		return result, e.fault(x, "this comes to a number with too many digits", "write shorter numbers")
+	}
+	return result, fault
+}
+
+// tooLong reports whether n has more digits than any problem needs.
+func tooLong(n exact.Num) bool {
+	r, ok := n.Rat()
+	return ok && (r.Num().BitLen() > maxBits || r.Denom().BitLen() > maxBits)
+}
+
+func (e evaluator) fault(x *node, problem, remedy string) *ReadError {
+	return faultAt(x.start, x.end, problem, remedy)
+}
+
+// typed is the text of x, quoted.
+func (e evaluator) typed(x *node) string { return quoted(e.text[x.start:x.end]) }
+
+func (m measure) powers() [3]int { return [3]int{m.force, m.length, m.angle} }
+
+// combine is the sum, difference, product or quotient x of a and b.
+func (e evaluator) combine(x *node, a, b quantity) (quantity, *ReadError) {
+	switch x.kind {
+	case sumNode, differenceNode:
+		if x.kind == differenceNode {
+			b.n = b.n.Neg()
+		}
+		return e.add(x, a, b)
+	case productNode:
+		return a.times(b.n.Mul, b, 1), nil
+	}
+	n, err := a.n.Quo(b.n)
+	if err != nil {
+		return a, e.fault(x.y, e.typed(x.y)+" is nought, and nothing can be divided by nought", "")
+	}
+	return a.times(func(exact.Num) exact.Num { return n }, b, -1), nil
+}
+
+// times is a with its value changed by f and the powers of b added power times.
+func (a quantity) times(f func(exact.Num) exact.Num, b quantity, power int) quantity {
+	q := quantity{n: f(a.n), powers: a.powers, plain: a.plain && b.plain, free: a.free || b.free}
+	for i := range q.powers {
+		q.powers[i] += power * b.powers[i]
+	}
+	return q
+}
+
+// add is a + b, which must measure the same; nought goes with anything.
+func (e evaluator) add(x *node, a, b quantity) (quantity, *ReadError) {
+	sum := a
+	sum.n = a.n.Add(b.n)
+	switch {
+	case a.powers == b.powers && a.plain == b.plain && a.free == b.free, b.free, b.plain && b.n.IsZero():
+	case a.free, a.plain && a.n.IsZero():
+		sum.powers, sum.plain, sum.free = b.powers, b.plain, b.free
+	case a.plain:
+		return sum, e.fault(x.x, e.typed(x.x)+" has no unit, but what is added to it has one", "give both a unit, or neither")
+	case b.plain:
+		return sum, e.fault(x.y, e.typed(x.y)+" has no unit, but what it is added to has one", "give both a unit, or neither")
+	case a.powers != b.powers:
+		problem := fmt.Sprintf("%s is %s and %s is %s, which do not add", e.typed(x.x), nameOf(a.powers), e.typed(x.y), nameOf(b.powers))
+		return sum, e.fault(x, problem, "check the units")
+	}
+	return sum, nil
+}
+
+// nameOf is what a number of these powers measures.
+func nameOf(p [3]int) string {
+	for d, q := range powers {
+		if p == q {
+			return Dimension(d).String()
+		}
+	}
+	return "neither force, length nor moment"
+}
+
+// measure gives a the unit of x and turns it into the units of the problem.
+func (e evaluator) measure(x *node, a quantity) (quantity, *ReadError) {
+	k, fault := e.units.scale(x.unit)
+	if fault != nil {
+		fault.Start, fault.End = x.end-len(x.text), x.end
+		return a, fault
+	}
+	return a.times(k.Mul, quantity{powers: x.unit.powers()}, 1), nil
+}
+
+// scale is one m in the units of u.
+func (u Units) scale(m measure) (exact.Num, *ReadError) {
+	switch {
+	case m.force == 0 && m.length == 0:
+		return m.size, nil
+	case u.Letters():
+		return m.size, &ReadError{Problem: "the numbers of this problem are multiples of P and L", Remedy: "write no other unit", Mismatch: true}
+	case u == Units{}:
+		return m.size, &ReadError{Problem: "the numbers here have no units", Remedy: "write the number alone", Mismatch: true}
+	}
+	return over(m.size, u.size(m.force, m.length)), nil
+}
+
+// call is the function x of a.
+func (e evaluator) call(x *node, a quantity) (quantity, *ReadError) {
+	if x.text == "sqrt" {
+		return e.root(x, a)
+	}
+	if !a.plain && !a.free && a.powers != powers[Degrees] && a.powers != powers[Pure] {
+		return a, e.fault(x.x, fmt.Sprintf("%s is %s, but %s is of an angle", e.typed(x.x), nameOf(a.powers), x.text), "write the angle in degrees")
+	}
+	sine, cosine := exact.Sin(a.n), exact.Cos(a.n)
+	result := quantity{plain: a.plain, free: a.free}
+	switch x.text {
+	case "sin":
+		result.n = sine
+	case "cos":
+		result.n = cosine
+	default:
+		var err error
+		if result.n, err = sine.Quo(cosine); err != nil {
+			return a, e.fault(x, "this angle has no tangent", "")
+		}
+	}
+	return result, nil
+}
+
+// root is the square root x of a.
+func (e evaluator) root(x *node, a quantity) (quantity, *ReadError) {
+	for i, power := range a.powers {
+		if power%2 != 0 && !a.free {
+			return a, e.fault(x, "the root of "+nameOf(a.powers)+" means nothing here", "check the units")
+		}
+		a.powers[i] /= 2
+	}
+	if r, ok := a.n.Rat(); ok && (r.Num().BitLen() > maxBits/8 || r.Denom().BitLen() > maxBits/8) {
+		return a, e.fault(x, "this is the root of a number with too many digits", "write shorter numbers")
+	}
+	n, err := a.n.Sqrt()
+	switch {
+	case a.n.Sign() < 0:
+		return a, e.fault(x, "a negative number has no root", "check the sign under it")
+	case errors.Is(err, exact.ErrNoRoot):
+		return a, e.fault(x, "a root under a root is not read here", "write its value as a decimal")
+	}
+	a.n = n
+	return a, nil
+}

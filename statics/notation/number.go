@@ -1,0 +1,87 @@
+package notation
+
+import (
+	"fmt"
+	"slices"
+
+	"unpin/statics/exact"
+)
+
+// ReadNumber reads a number of a problem: a decimal, arithmetic on numbers and names, or a number with a unit, which is
+// converted exactly. The value is in the units u. A unit must measure want; names are taken to measure what is wanted.
+// Errors are *ReadError.
+func ReadNumber(text string, names map[string]exact.Num, u Units, want Dimension) (exact.Num, error) {
+	tokens, fault := lex(text)
+	if fault != nil {
+		return exact.Num{}, fault
+	}
+	v := vocabulary{letters: u.Letters(), known: func(name string) bool { _, ok := names[name]; return ok }, names: listed(names)}
+	p := &parser{vocabulary: v, text: text, tokens: tokens}
+	x, fault := p.expression()
+	if fault != nil {
+		return exact.Num{}, fault
+	}
+	q, fault := evaluator{text, u, names}.wanted(x, want)
+	if fault != nil {
+		return exact.Num{}, fault
+	}
+	return q.n, nil
+}
+
+// listed are the names, in order; only a few, for a message.
+func listed(names map[string]exact.Num) []string {
+	var list []string
+	for name := range names {
+		list = append(list, name)
+	}
+	slices.Sort(list)
+	if len(list) > 8 {
+		list = append(list[:8], "…")
+	}
+	return list
+}
+
+// wanted is the value of x, which must measure want.
+func (e evaluator) wanted(x *node, want Dimension) (quantity, *ReadError) {
+	q, fault := e.value(x)
+	if fault != nil || q.plain || q.free {
+		return q, fault
+	}
+	for d, p := range powers {
+		if p == q.powers && (Dimension(d) == want || want == Any) {
+			return q, nil
+		}
+	}
+	return q, e.mismatch(x, q, want)
+}
+
+// mismatch is the fault of an x that measures something else than want.
+func (e evaluator) mismatch(x *node, q quantity, want Dimension) *ReadError {
+	subject, start := "this works out as "+nameOf(q.powers), x.start
+	if x.kind == measuredNode {
+		subject, start = x.text+" measures "+nameOf(q.powers), x.end-len(x.text)
+	}
+	remedy := "its unit is " + e.units.Of(want)
+	if want == Pure || want == Any || e.units.Of(want) == "" {
+		remedy = "check the units"
+	}
+	f := faultAt(start, x.end, fmt.Sprintf("%s, but this is %s", subject, want), remedy)
+	f.Mismatch = true
+	return f
+}
+
+// Names lists the names that a text refers to, each once, in order: its words that are neither reserved nor part of a
+// fault. In a problem in P and L these two letters may be among them.
+func Names(text string) []string {
+	tokens, fault := lex(text)
+	if fault != nil {
+		return nil
+	}
+	var names []string
+	for _, t := range tokens {
+		if t.kind == wordToken && !ReservedWord(t.text) && !slices.Contains(names, t.text) {
+			names = append(names, t.text)
+		}
+	}
+	return names
+}

@@ -1,0 +1,86 @@
+package notation
+
+import (
+	"math/big"
+	"strings"
+
+	"unpin/statics/exact"
+)
+
+// Number is n rounded to so many significant figures, and without zeros that say nothing: 9.5 and 36 stay, 46/3 is 15.33
+// with four. The sign is the ASCII hyphen.
+func Number(n exact.Num, figures int) string {
+	text := n.Figures(figures)
+	if strings.Contains(text, ".") && n.Terminates() && exact.MustParse(text).Equal(n) {
+		return strings.TrimRight(strings.TrimRight(text, "0"), ".")
+	}
+	return text
+}
+
+// Full is n with nothing rounded: "22.25", "20/3", "5*sqrt(2)/2". It is how given numbers are written.
+func Full(n exact.Num) string {
+	if n.Terminates() {
+		if text := n.Decimal(40); len(text) < 40 {
+			return text
+		}
+	}
+	return n.String()
+}
+
+// Value is Number with the unit of its dimension: "15.3 kN", "81 kN·m", "30°". In letters it is exact where that is short:
+// "3/8 P", "PL/4", "-5/2 P".
+func Value(n exact.Num, d Dimension, u Units, figures int) string {
+	switch unit := u.Of(d); {
+	case unit == "":
+		return Number(n, figures)
+	case d == Degrees:
+		return Number(n, figures) + unit
+	case u.Letters():
+		return multiple(n, unit, figures)
+	default:
+		return Number(n, figures) + " " + unit
+	}
+}
+
+// FullValue is Full with the unit of its dimension: "22.25 kN/m".
+func FullValue(n exact.Num, d Dimension, u Units) string {
+	switch unit := u.Of(d); {
+	case unit == "":
+		return Full(n)
+	case d == Degrees:
+		return Full(n) + unit
+	case u.Letters():
+		return multiple(n, unit, 40)
+	default:
+		return Full(n) + " " + unit
+	}
+}
+
+// multiple is n times a letter or two.
+func multiple(n exact.Num, letters string, figures int) string {
+	r, ok := n.Rat()
+	switch text := n.String(); {
+	case n.IsZero():
+		return "0"
+	case ok && r.IsInt() && new(big.Int).Abs(r.Num()).Cmp(big.NewInt(1)) == 0:
+		return strings.TrimSuffix(text, "1") + letters
+	case len(text) > 12 && !(ok && r.IsInt()):
+		return Number(n, figures) + " " + letters
+	case ok && new(big.Int).Abs(r.Num()).Cmp(big.NewInt(1)) == 0 && !strings.Contains(letters, "/"):
+		sign, over, _ := strings.Cut(text, "1/")
+		return sign + letters + "/" + over
+	case !ok && strings.Contains(text, " "):
+		return "(" + text + ") " + letters
+	default:
+		return text + " " + letters
+	}
+}
+
+// Pretty is s with its hyphens for minus turned into the sign −.
+func Pretty(s string) string { return strings.ReplaceAll(s, "-", "−") }
+
+// toASCII are the signs that ASCII replaces.
+var toASCII = strings.NewReplacer("−", "-", "·", ".", "×", "*", "°", " deg", "√", "sqrt", "≤", "<=", "≥", ">=", "…", "...")
+
+// ASCII is s with the signs of this package in plain ASCII: kN·m is kN.m, − is -, 30° is 30 deg.
+func ASCII(s string) string { return strings.TrimSpace(toASCII.Replace(s)) }
