@@ -30,11 +30,14 @@ func ReadAnswer(text string, u Units, want Dimension) (Answer, error) {
 	if fault != nil {
 		return Answer{}, fault
 	}
+	if fault := onlyValue(tokens); fault != nil {
+		return Answer{}, fault
+	}
 	tokens, words, fault := takePhrase(tokens)
 	if fault != nil {
 		return Answer{}, fault
 	}
-	p := &parser{vocabulary: vocabulary{letters: u.Letters(), lenient: true}, text: text, tokens: tokens}
+	p := &parser{vocabulary: vocabulary{letters: u.Letters(), typed: true}, text: text, tokens: tokens}
 	x, fault := p.expression()
 	if fault != nil {
 		return Answer{}, fault
@@ -47,6 +50,16 @@ func ReadAnswer(text string, u Units, want Dimension) (Answer, error) {
 	a := Answer{Value: q.n, Sense: words.sense, Side: words.side, Unit: lastUnit(x)}
 	e.describe(&a, x)
 	return a, nil
+}
+
+// onlyValue reports the equals sign of a text such as Cy = 9.5.
+func onlyValue(tokens []token) *ReadError {
+	for _, t := range tokens {
+		if t.is("=") {
+			return faultAt(tokens[0].start, t.end, "only a value is read here", "leave out = and what stands before it")
+		}
+	}
+	return nil
 }
 
 // lastUnit is the last unit or letters in x, as typed.
@@ -70,7 +83,7 @@ func (e evaluator) describe(a *Answer, x *node) {
 		a.Expression = true
 		return
 	}
-	a.Written = decimal.RequireFromString(strings.TrimSuffix(number, "."))
+	a.Written = decimal.RequireFromString(number)
 	if x.kind == negativeNode || x.x != nil && x.x.kind == negativeNode {
 		a.Written = a.Written.Neg()
 	}

@@ -74,8 +74,6 @@ func (e evaluator) fault(x *node, problem, remedy string) *ReadError {
 // typed is the text of x, quoted.
 func (e evaluator) typed(x *node) string { return quoted(e.text[x.start:x.end]) }
 
-func (m measure) powers() [3]int { return [3]int{m.force, m.length, m.angle} }
-
 // combine is the sum, difference, product or quotient x of a and b.
 func (e evaluator) combine(x *node, a, b quantity) (quantity, *ReadError) {
 	switch x.kind {
@@ -103,19 +101,33 @@ func (a quantity) times(f func(exact.Num) exact.Num, b quantity, power int) quan
 	return q
 }
 
-// add is a + b, which must measure the same; nought goes with anything.
-func (e evaluator) add(x *node, a, b quantity) (quantity, *ReadError) {
-	sum := a
-	sum.n = a.n.Add(b.n)
+// yieldsTo reports whether a + b measures what b does: nought goes with anything, a plain number with a name, and a name
+// with a unit.
+func (a quantity) yieldsTo(b quantity) bool {
 	switch {
-	case a.powers == b.powers && a.plain == b.plain && a.free == b.free, b.free, b.plain && b.n.IsZero():
-	case a.free, a.plain && a.n.IsZero():
-		sum.powers, sum.plain, sum.free = b.powers, b.plain, b.free
+	case a.plain:
+		return b.plain || b.free || a.n.IsZero()
+	case a.free:
+		return !b.plain
+	}
+	return !b.plain && !b.free && a.powers == b.powers
+}
+
+// add is a + b, which must measure the same.
+func (e evaluator) add(x *node, a, b quantity) (quantity, *ReadError) {
+	n := a.n.Add(b.n)
+	sum := a
+	if a.yieldsTo(b) {
+		sum = b
+	}
+	sum.n = n
+	switch {
+	case a.yieldsTo(b), b.yieldsTo(a):
 	case a.plain:
 		return sum, e.fault(x.x, e.typed(x.x)+" has no unit, but what is added to it has one", "give both a unit, or neither")
 	case b.plain:
 		return sum, e.fault(x.y, e.typed(x.y)+" has no unit, but what it is added to has one", "give both a unit, or neither")
-	case a.powers != b.powers:
+	default:
 		problem := fmt.Sprintf("%s is %s and %s is %s, which do not add", e.typed(x.x), nameOf(a.powers), e.typed(x.y), nameOf(b.powers))
 		return sum, e.fault(x, problem, "check the units")
 	}
@@ -136,7 +148,7 @@ func nameOf(p [3]int) string {
 func (e evaluator) measure(x *node, a quantity) (quantity, *ReadError) {
 	k, fault := e.units.scale(x.unit)
 	if fault != nil {
-		fault.Start, fault.End = x.end-len(x.text), x.end
+		fault.Start, fault.End = x.unitAt, x.unitAt+len(x.text)
 		return a, fault
 	}
 	return a.times(k.Mul, quantity{powers: x.unit.powers()}, 1), nil

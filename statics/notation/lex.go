@@ -148,36 +148,49 @@ func startsLetter(s string) bool {
 
 // doubtfulComma asks what the comma at byte comma, before exactly three digits, means in the number from byte at.
 func doubtfulComma(text string, at, comma int) *ReadError {
-	rest := text[comma+1:]
-	end := comma + 4
-	whole, fraction := text[at:comma], rest[:3]
-	for ; end < len(text) && isPoint(rune(text[end])) && startsDigit(text[end+1:]); end++ {
-		end += len(digits(text[end+1:]))
+	whole, fraction, end := text[at:comma], text[comma+1:comma+4], comma+4
+	point, groups := "", true // what follows the three digits is a point and digits, or groups of three with commas
+	for end < len(text) && isPoint(rune(text[end])) && startsDigit(text[end+1:]) {
+		run := digits(text[end+1:])
+		groups = groups && point == "" && (text[end] == '.' || len(run) == 3)
+		if text[end] == '.' {
+			point = "."
+		}
+		end += 1 + len(run)
 	}
-	all := strings.ReplaceAll(text[at:end], ",", "")
-	problem := fmt.Sprintf("the comma in %s may stand for the point or part the thousands", quoted(text[at:end]))
+	remedy := "write " + strings.ReplaceAll(text[at:end], ",", "")
 	switch {
-	case end > comma+4 || whole == "":
-		return faultAt(at, end, problem, "write "+all)
-	case strings.HasPrefix(whole, "0"):
-		return faultAt(at, end, problem, fmt.Sprintf("write %s.%s", whole, fraction))
+	case !groups:
+		remedy = "write one point, and nothing between the thousands"
+	case whole == "" || whole[0] == '0':
+		remedy = fmt.Sprintf("write %s.%s", whole, fraction)
+	case end == comma+4:
+		remedy += fmt.Sprintf(" or %s.%s", whole, fraction)
 	}
-	return faultAt(at, end, problem, fmt.Sprintf("write %s or %s.%s", all, whole, fraction))
+	return faultAt(at, end, fmt.Sprintf("the comma in %s may be a decimal comma or part the thousands", quoted(text[at:end])), remedy)
 }
 
 // checkNumber reports what follows the number t wrongly, or that it has too many digits.
 func checkNumber(text string, t token, size int) *ReadError {
 	rest := text[t.end:]
+	after := func(problem, remedy string) *ReadError {
+		_, width := utf8.DecodeRuneInString(rest)
+		return faultAt(t.start, t.end+width, problem, remedy)
+	}
 	switch {
 	case size > maxDigits:
 		return faultAt(t.start, t.end, fmt.Sprintf("this number has more than %d digits", maxDigits), "write fewer")
-	case rest != "" && isPoint(rune(rest[0])) && startsDigit(rest[1:]):
+	case rest == "":
+		return nil
+	case isPoint(rune(rest[0])) && startsDigit(rest[1:]):
 		end := t.end + 1 + len(digits(rest[1:]))
 		return faultAt(t.start, end, quoted(text[t.start:end])+" has two decimal points", "write one, and nothing between the thousands")
-	case rest != "" && (rest[0] == 'e' || rest[0] == 'E') && startsDigit(strings.TrimLeft(rest[1:], "+-−")):
-		return faultAt(t.start, t.end+1, "powers of ten are not read here", "write the number with all its zeros")
-	case rest != "" && (rest[0] == '\'' || rest[0] == '"' || rest[0] == '_'):
-		return faultAt(t.start, t.end+1, "a number has nothing but digits and one point", "write the digits together, and a unit after them")
+	case (rest[0] == 'e' || rest[0] == 'E') && startsDigit(strings.TrimLeft(rest[1:], "+-−")):
+		return after("powers of ten are not read here", "write the number with all its zeros")
+	case strings.ContainsAny(rest[:1], "'_") && startsDigit(rest[1:]):
+		return after("a number has nothing between its digits but one point", "write the digits together")
+	case strings.ContainsAny(rest[:1], "'\""), strings.HasPrefix(rest, "’"), strings.HasPrefix(rest, "″"), strings.HasPrefix(rest, "′"):
+		return after("feet and inches are not read from such marks", "write ft or in")
 	}
 	return nil
 }

@@ -15,8 +15,8 @@ func ReadNumber(text string, names map[string]exact.Num, u Units, want Dimension
 	if fault != nil {
 		return exact.Num{}, fault
 	}
-	v := vocabulary{letters: u.Letters(), known: func(name string) bool { _, ok := names[name]; return ok }, names: listed(names)}
-	p := &parser{vocabulary: v, text: text, tokens: tokens}
+	known := func(name string) bool { _, ok := names[name]; return ok && !u.Reserved(name) }
+	p := &parser{vocabulary: vocabulary{known: known, names: listed(names), letters: u.Letters()}, text: text, tokens: tokens}
 	x, fault := p.expression()
 	if fault != nil {
 		return exact.Num{}, fault
@@ -57,15 +57,15 @@ func (e evaluator) wanted(x *node, want Dimension) (quantity, *ReadError) {
 
 // mismatch is the fault of an x that measures something else than want.
 func (e evaluator) mismatch(x *node, q quantity, want Dimension) *ReadError {
-	subject, start := "this works out as "+nameOf(q.powers), x.start
+	subject, start, end := "the value works out as "+nameOf(q.powers), x.start, x.end
 	if x.kind == measuredNode {
-		subject, start = x.text+" measures "+nameOf(q.powers), x.end-len(x.text)
+		subject, start, end = x.text+" measures "+nameOf(q.powers), x.unitAt, x.unitAt+len(x.text)
 	}
 	remedy := "its unit is " + e.units.Of(want)
 	if want == Pure || want == Any || e.units.Of(want) == "" {
 		remedy = "check the units"
 	}
-	f := faultAt(start, x.end, fmt.Sprintf("%s, but this is %s", subject, want), remedy)
+	f := faultAt(start, end, fmt.Sprintf("%s, but this is %s", subject, want), remedy)
 	f.Mismatch = true
 	return f
 }

@@ -27,16 +27,9 @@ type node struct {
 	start, end int
 	text       string  // number, name, letters, function; of a measured node its unit as typed
 	unit       measure // of a measured node; of letters their powers
+	unitAt     int     // of a measured node: where its unit begins
 	x, y       *node
-	bracketed  bool // it stands in brackets of its own
-}
-
-// A vocabulary tells the parser what words mean.
-type vocabulary struct {
-	known   func(name string) bool // names; nil for none
-	letters bool                   // P and L are letters
-	lenient bool                   // units and functions may be spelled in any capitals
-	names   []string               // for messages: names that are known
+	bracketed  bool // it stands in brackets of its own, which start and end include
 }
 
 // A parser reads tokens by operator precedence.
@@ -57,18 +50,18 @@ func (p *parser) expression() (*node, *ReadError) {
 		return nil, faultAt(p.next().start, p.next().end, "there is no number here", "write one, such as 12.5")
 	}
 	x, fault := p.scope()
-	if fault != nil {
-		return nil, fault
+	if fault == nil && p.next().kind != endToken {
+		fault = p.stray()
 	}
-	if p.next().kind != endToken {
-		return nil, p.stray()
-	}
-	return x, nil
+	return x, fault
 }
 
 func (p *parser) next() token { return p.tokens[p.at] }
 
-func (p *parser) peek(ahead int) token { return p.tokens[min(p.at+ahead, len(p.tokens)-1)] }
+func (p *parser) peek() token { return p.tokens[min(p.at+1, len(p.tokens)-1)] }
+
+// last is the token before the next; there is one.
+func (p *parser) last() token { return p.tokens[p.at-1] }
 
 // take moves past the next token.
 func (p *parser) take() token {
@@ -84,20 +77,18 @@ func (p *parser) take() token {
 func (p *parser) scope() (*node, *ReadError) {
 	measured, named := len(p.measured), p.named
 	x, fault := p.sum()
-	if fault != nil {
-		return nil, fault
+	if fault != nil || len(p.measured) != measured+1 || p.named != named {
+		return x, fault
 	}
-	if len(p.measured) != measured+1 || p.named != named {
+	inner := p.measured[measured]
+	if inner == x || inner.end != x.end || inner.bracketed {
 		return x, nil
 	}
-	if last := p.measured[measured]; last.end == x.end && last != x {
-		unit := *last
-		*last = *last.x
-		unit.start, unit.x = x.start, x
-		p.measured[measured] = &unit
-		return &unit, nil
-	}
-	return x, nil
+	whole := *inner
+	*inner = *inner.x
+	whole.start, whole.x = x.start, x
+	p.measured[measured] = &whole
+	return &whole, nil
 }
 
 func (p *parser) sum() (*node, *ReadError) {
@@ -116,7 +107,7 @@ func (p *parser) sum() (*node, *ReadError) {
 	return nil, fault
 }
 
-// join is the node of x and what the operand reads.
+// join is the node of x and what operand reads.
 func join(kind nodeKind, x *node, operand func() (*node, *ReadError)) (*node, *ReadError) {
 	y, fault := operand()
 	if fault != nil {
@@ -149,36 +140,48 @@ func (p *parser) product() (*node, *ReadError) {
 // startsOperand reports whether the next token may begin an operand.
 func (p *parser) startsOperand() bool {
 	t := p.next()
-	return t.kind == numberToken || t.is("(") || t.is("√") || t.kind == wordToken && p.meaning(t) != strangeWord
+	return t.kind == numberToken || t.is("(") || t.is("√") || p.operandMeaning(t) != strangeWord
 }
 
 // mayTouch reports a fault if nothing between x and the next token cannot be read as a product without doubt.
 func (p *parser) mayTouch(x *node) *ReadError {
-	t, last := p.next(), p.tokens[p.at-1]
-	between := func(problem, remedy string) *ReadError { return faultAt(last.start, t.end, problem, remedy) }
-	switch {
-	case t.kind == numberToken && last.kind == numberToken:
-		return between("two numbers side by side do not multiply", fmt.Sprintf("write %s*%s, or %s%s if it is one number",
-			last.text, t.text, last.text, t.text))
+	t, last := p.next(), p.last()
+	fault := func(problem, remedy string) *ReadError { return faultAt(last.start, t.end, problem, remedy) }
+	switch m := p.operandMeaning(t); {
 	case t.kind == numberToken:
-		return between("a number does not multiply what stands before it", "put * between them")
-	case p.meaning(t) == unitWord:
-		return faultAt(t.start, t.end, fmt.Sprintf("%s has its unit already", quoted(last.text)), "leave out "+t.text)
-	case last.kind == wordToken && p.meaning(last) == nameWord && p.meaning(t) == nameWord:
-		return between("two names side by side do not multiply", "put * between them")
-	case x.kind == quotientNode && !x.bracketed && !isFraction(x) && p.meaning(t) != letterWord:
-		return faultAt(x.start, t.end, "what stands after / may be read in two ways", "put brackets round what is divided by, or a * after it")
+		return fault(p.besideNumber())
+	case m == unitWord:
+		return faultAt(t.start, t.end, quoted(last.text)+" has its unit already", "leave out "+t.text)
+	case m == nameWord && last.kind == wordToken && p.operandMeaning(last) == nameWord:
+		return fault("two names side by side do not multiply", "put * between them")
+	case x.kind == quotientNode && !x.bracketed && !isFraction(x) && m != letterWord:
+		return faultAt(x.start, t.end, "this may be read in two ways", "put brackets round all that is divided by, or a * after it")
 	}
 	return nil
 }
 
-// isFraction reports whether x is one plain number over another.
-func isFraction(x *node) bool {
-	over := x.x
-	if over.kind == negativeNode {
-		over = over.x
+// besideNumber says why the next token, a number, cannot stand beside the token before it.
+func (p *parser) besideNumber() (problem, remedy string) {
+	t, last := p.next(), p.last()
+	switch {
+	case last.kind == numberToken && p.peek().is("/"):
+		return "two numbers side by side do not add", fmt.Sprintf("write %s + %s/…", last.text, t.text)
+	case last.kind == numberToken:
+		return "two numbers side by side do not multiply", fmt.Sprintf("write %s*%s, or %s%s if it is one number",
+			last.text, t.text, last.text, t.text)
+	case len(p.measured) > 0 && p.measured[len(p.measured)-1].end == last.end:
+		return "two numbers side by side do not add", "put + between them"
 	}
-	return over.kind == numberNode && x.y.kind == numberNode
+	return "a number does not multiply what stands before it", "put * between them"
+}
+
+// isFraction reports whether x, a quotient, is one plain number over another.
+func isFraction(x *node) bool {
+	top := x.x
+	if top.kind == negativeNode {
+		top = top.x
+	}
+	return top.kind == numberNode && x.y.kind == numberNode
 }
 
 func (p *parser) factor() (*node, *ReadError) {
@@ -186,39 +189,40 @@ func (p *parser) factor() (*node, *ReadError) {
 	if !t.is("-") && !t.is("+") {
 		return p.quantity()
 	}
-	if fault := p.deeper(); fault != nil {
-		return nil, fault
-	}
-	defer func() { p.depth-- }()
-	p.take()
-	x, fault := p.factor()
-	if fault != nil || t.is("+") {
-		return x, fault
-	}
-	return &node{kind: negativeNode, start: t.start, end: x.end, x: x}, nil
+	return p.nested(func() (*node, *ReadError) {
+		p.take()
+		x, fault := p.factor()
+		if fault != nil || t.is("+") {
+			return x, fault
+		}
+		return &node{kind: negativeNode, start: t.start, end: x.end, x: x}, nil
+	})
 }
 
-// deeper counts one more level of nesting.
-func (p *parser) deeper() *ReadError {
-	if p.depth++; p.depth > maxNesting {
-		return faultAt(p.next().start, p.next().end, "there are too many brackets within each other", "write the sum with fewer")
+// nested reads something one level deeper.
+func (p *parser) nested(read func() (*node, *ReadError)) (*node, *ReadError) {
+	if p.depth >= maxNesting {
+		return nil, faultAt(p.next().start, p.next().end, "there are too many brackets and signs within each other", "write it with fewer")
 	}
-	return nil
+	p.depth++
+	x, fault := read()
+	p.depth--
+	return x, fault
 }
 
 // quantity reads an operand and the unit after it.
 func (p *parser) quantity() (*node, *ReadError) {
 	x, fault := p.operand()
-	if fault != nil || x.kind == nameNode || x.kind == letterNode || p.meaning(p.next()) != unitWord {
+	if fault != nil || x.kind == nameNode || x.kind == letterNode || !p.startsUnit() {
 		return x, fault
 	}
-	from := p.next().start
+	at := p.next().start
 	unit, fault := p.unit()
 	if fault != nil {
 		return nil, fault
 	}
-	end := p.tokens[p.at-1].end
-	m := &node{kind: measuredNode, start: x.start, end: end, text: p.text[from:end], unit: unit, x: x}
+	end := p.last().end
+	m := &node{kind: measuredNode, start: x.start, end: end, text: p.text[at:end], unit: unit, unitAt: at, x: x}
 	p.measured = append(p.measured, m)
 	return m, nil
 }
@@ -227,22 +231,20 @@ func (p *parser) operand() (*node, *ReadError) {
 	if p.operands++; p.operands > maxOperands {
 		return nil, faultAt(p.next().start, p.next().end, fmt.Sprintf("there are more than %d numbers here", maxOperands), "write fewer")
 	}
-	t := p.next()
-	switch {
+	switch t := p.next(); {
 	case t.kind == numberToken:
 		return p.leaf(numberNode), nil
 	case t.is("("):
-		return p.bracket()
+		return p.nested(p.bracket)
 	case t.is("√"):
-		return p.root()
+		return p.nested(p.root)
 	}
-	switch p.meaning(t) {
+	switch p.operandMeaning(p.next()) {
 	case nameWord:
-		p.named++
-		return p.leaf(nameNode), nil
+		return p.name(), nil
 	case letterWord:
 		x := p.leaf(letterNode)
-		x.unit = letters(t.text)
+		x.unit = letters(x.text)
 		return x, nil
 	case functionWord:
 		return p.call()
@@ -258,10 +260,6 @@ func (p *parser) leaf(kind nodeKind) *node {
 
 // bracket reads a sum in brackets.
 func (p *parser) bracket() (*node, *ReadError) {
-	if fault := p.deeper(); fault != nil {
-		return nil, fault
-	}
-	defer func() { p.depth-- }()
 	open := p.take()
 	x, fault := p.scope()
 	switch {
@@ -272,27 +270,12 @@ func (p *parser) bracket() (*node, *ReadError) {
 	case !p.next().is(")"):
 		return nil, p.stray()
 	}
-	whole := *x
-	whole.start, whole.end, whole.bracketed = open.start, p.take().end, true
-	p.replace(x, &whole)
-	return &whole, nil
-}
-
-// replace puts a copy of a node in its place among those with a unit.
-func (p *parser) replace(x, by *node) {
-	for i, m := range p.measured {
-		if m == x {
-			p.measured[i] = by
-		}
-	}
+	x.start, x.end, x.bracketed = open.start, p.take().end, true
+	return x, nil
 }
 
 // root reads √ and what stands under it.
 func (p *parser) root() (*node, *ReadError) {
-	if fault := p.deeper(); fault != nil {
-		return nil, fault
-	}
-	defer func() { p.depth-- }()
 	sign := p.take()
 	x, fault := p.operand()
 	if fault != nil {
@@ -304,12 +287,13 @@ func (p *parser) root() (*node, *ReadError) {
 // call reads a function and its bracket.
 func (p *parser) call() (*node, *ReadError) {
 	name := p.take()
+	function := strings.ToLower(name.text)
 	if !p.next().is("(") {
-		return nil, faultAt(name.start, name.end, name.text+" needs brackets", fmt.Sprintf("write %s(30)", strings.ToLower(name.text)))
+		return nil, faultAt(name.start, name.end, name.text+" needs brackets", fmt.Sprintf("write %s(30)", function))
 	}
-	x, fault := p.bracket()
+	x, fault := p.nested(p.bracket)
 	if fault != nil {
 		return nil, fault
 	}
-	return &node{kind: callNode, start: name.start, end: x.end, text: strings.ToLower(name.text), x: x}, nil
+	return &node{kind: callNode, start: name.start, end: x.end, text: function, x: x}, nil
 }

@@ -1,8 +1,6 @@
 package notation
 
 import (
-	"strings"
-
 	"unpin/statics"
 	"unpin/statics/exact"
 )
@@ -84,35 +82,40 @@ func towards(x, y int) Sense {
 // for nought.
 func SenseOf(f statics.Force, value exact.Num) string { return Acting(f, value).String() }
 
-// senseWords are the words for a sense in small letters. T and C are read in capitals only.
-var senseWords = map[string]Sense{
-	"up": Up, "upward": Up, "upwards": Up, "↑": Up,
-	"down": Down, "downward": Down, "downwards": Down, "↓": Down,
-	"left": Left, "leftward": Left, "leftwards": Left, "←": Left,
-	"right": Right, "rightward": Right, "rightwards": Right, "→": Right,
-	"clockwise": Clockwise, "cw": Clockwise, "↻": Clockwise, "⟳": Clockwise,
-	"counterclockwise": CounterClockwise, "anticlockwise": CounterClockwise, "ccw": CounterClockwise, "acw": CounterClockwise,
-	"↺": CounterClockwise, "⟲": CounterClockwise,
-	"tension": Tension, "tensile": Tension, "tens": Tension,
-	"compression": Compression, "compressive": Compression, "comp": Compression,
+// SignOf is +1 if a force acts on f.On in the sense s when its value is positive, −1 when it is negative, and 0 if it can
+// never act so. The sense of an inclined force is one of its components or both.
+func SignOf(f statics.Force, s Sense) int {
+	positive := Acting(f, one)
+	for _, t := range []Sense{positive, horizontal(positive), vertical(positive)} {
+		switch {
+		case s == NoSense || t == NoSense:
+		case s == t:
+			return 1
+		case s == t.Opposite():
+			return -1
+		}
+	}
+	return 0
 }
 
-// sideWords are the sides of a member, which only the word tension may go with.
-var sideWords = map[string]Sense{"top": Up, "above": Up, "bottom": Down, "below": Down}
-
-// fillers are words between those of a sense, and turners make clockwise its opposite.
-var (
-	fillers = []string{"to", "the", "on", "and", "at", "in", "side", "face"}
-	turners = []string{"counter", "anti"}
-)
-
-// wordSense is the sense that a word stands for.
-func wordSense(word string) Sense {
-	switch word {
-	case "T":
-		return Tension
-	case "C":
-		return Compression
+// horizontal is Left or Right, if the sense has it.
+func horizontal(s Sense) Sense {
+	switch s {
+	case UpLeft, DownLeft:
+		return Left
+	case UpRight, DownRight:
+		return Right
 	}
-	return senseWords[strings.ToLower(word)]
+	return NoSense
+}
+
+// vertical is Up or Down, if the sense has it.
+func vertical(s Sense) Sense {
+	switch s {
+	case UpLeft, UpRight:
+		return Up
+	case DownLeft, DownRight:
+		return Down
+	}
+	return NoSense
 }

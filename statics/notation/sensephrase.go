@@ -2,6 +2,45 @@ package notation
 
 import "strings"
 
+// senseWords are the words for a sense in small letters. T and C are read in capitals only.
+var senseWords = map[string]Sense{
+	"up": Up, "upward": Up, "upwards": Up, "↑": Up,
+	"down": Down, "downward": Down, "downwards": Down, "↓": Down,
+	"left": Left, "leftward": Left, "leftwards": Left, "←": Left,
+	"right": Right, "rightward": Right, "rightwards": Right, "→": Right,
+	"clockwise": Clockwise, "cw": Clockwise, "↻": Clockwise, "⟳": Clockwise,
+	"counterclockwise": CounterClockwise, "anticlockwise": CounterClockwise, "ccw": CounterClockwise, "acw": CounterClockwise,
+	"↺": CounterClockwise, "⟲": CounterClockwise,
+	"tension": Tension, "tensile": Tension,
+	"compression": Compression, "compressive": Compression,
+}
+
+// sideWords are sides of a member that are no sense; the word tension goes with them.
+var sideWords = map[string]Sense{"top": Up, "above": Up, "bottom": Down, "below": Down}
+
+// fillers are words that may stand among those of a sense, and turners make clockwise its opposite.
+var (
+	fillers = []string{"to", "the", "on", "and", "at", "in", "side", "face", "acting"}
+	turners = []string{"counter", "anti"}
+)
+
+// wordSense is the sense that a word stands for.
+func wordSense(word string) Sense {
+	switch word {
+	case "T":
+		return Tension
+	case "C":
+		return Compression
+	}
+	return senseWords[strings.ToLower(word)]
+}
+
+// isSenseWord reports whether a word says something of a sense or side.
+func isSenseWord(word string) bool {
+	word = strings.ToLower(word)
+	return wordSense(word) != NoSense || sideWords[word] != NoSense || oneOf(turners, word)
+}
+
 // A phrase is what the words of a sense say.
 type phrase struct {
 	sense Sense
@@ -14,119 +53,122 @@ func takePhrase(tokens []token) ([]token, phrase, *ReadError) {
 	from, words := phraseAtEnd(body)
 	rest := body[:from]
 	if len(words) == 0 {
-		var until int
-		until, words = phraseAtStart(body)
-		rest = body[until:]
+		until := phraseAtStart(body)
+		words, rest = body[:until], body[until:]
 	}
 	p, fault := understand(words)
 	return append(append([]token{}, rest...), end), p, fault
 }
 
-// phraseAtEnd is where the words of a sense begin that end the tokens, and the words without brackets and commas.
+// phraseAtEnd is where the words of a sense begin that end the tokens, and the words without brackets.
 func phraseAtEnd(tokens []token) (int, []token) {
 	last := len(tokens)
-	if last > 0 && tokens[last-1].is(")") {
-		open := last - 1
-		for open > 0 && isPhraseWord(tokens[open-1]) {
-			open--
-		}
-		if open > 0 && tokens[open-1].is("(") && open < last-1 {
-			return open - 1, tokens[open : last-1]
-		}
-		return last, nil
+	if last > 0 && tokens[last-1].is(".") {
+		last-- // the full stop of a sentence
+	}
+	closing := last > 0 && tokens[last-1].is(")")
+	if closing {
+		last--
 	}
 	from := last
-	for from > 0 && isPhraseWord(tokens[from-1]) {
+	for from > 0 && isPhraseToken(tokens[from-1]) {
 		from--
 	}
-	return trimPhrase(tokens, from)
-}
-
-// trimPhrase drops leading words that belong to the number: a dash, and fillers, of which in is also a unit.
-func trimPhrase(tokens []token, from int) (int, []token) {
-	for ; from < len(tokens); from++ {
-		t := tokens[from]
-		next := phrase{}
-		if from+1 < len(tokens) {
-			next.sense = wordSense(tokens[from+1].text)
-		}
-		inThem := strings.EqualFold(t.text, "in") && (next.sense == Tension || next.sense == Compression)
-		switch {
-		case t.is(","), inThem, t.kind == wordToken && !oneOf(fillers, strings.ToLower(t.text)):
-			return from, tokens[from:]
-		case t.kind == wordToken && !strings.EqualFold(t.text, "in") && from+1 < len(tokens):
-			return from, tokens[from:]
-		}
+	from = dropUnit(tokens[:last], from)
+	switch {
+	case !saysSense(tokens[from:last]):
+		return len(tokens), nil
+	case !closing:
+		return from, tokens[from:last]
+	case from > 0 && tokens[from-1].is("("):
+		return from - 1, tokens[from:last]
 	}
-	return from, nil
+	return len(tokens), nil
 }
 
-// phraseAtStart is where the words of a sense end that begin the tokens, and the words.
-func phraseAtStart(tokens []token) (int, []token) {
+// dropUnit leaves out what begins a run of words but belongs to the number before them: a dash, or the inch. The word in
+// is no inch before tension or compression.
+func dropUnit(tokens []token, from int) int {
+	for from < len(tokens) {
+		next := NoSense
+		if from+1 < len(tokens) {
+			next = wordSense(tokens[from+1].text)
+		}
+		inch := strings.EqualFold(tokens[from].text, "in") && next != Tension && next != Compression
+		if !inch && !tokens[from].is("-") {
+			break
+		}
+		from++
+	}
+	return from
+}
+
+// phraseAtStart is where the words of a sense end that begin the tokens.
+func phraseAtStart(tokens []token) int {
 	until := 0
-	for until < len(tokens) && isPhraseWord(tokens[until]) && !tokens[until].is("-") {
+	for until < len(tokens) && isPhraseToken(tokens[until]) {
 		until++
 	}
-	if until == len(tokens) {
-		return 0, nil
+	for until > 0 && tokens[until-1].is("-") {
+		until-- // the sign of the number
 	}
-	return until, tokens[:until]
+	if !saysSense(tokens[:until]) {
+		return 0
+	}
+	return until
 }
 
-// isPhraseWord reports whether a token may be part of the words of a sense.
-func isPhraseWord(t token) bool {
-	word := strings.ToLower(t.text)
-	return t.is("-") || t.is(",") || t.kind == wordToken &&
-		(wordSense(t.text) != NoSense || sideWords[word] != NoSense || oneOf(fillers, word) || oneOf(turners, word))
+// isPhraseToken reports whether a token may be part of the words of a sense.
+func isPhraseToken(t token) bool {
+	if t.kind != wordToken {
+		return t.is("-") || t.is(",")
+	}
+	return wordSense(t.text) != NoSense || isSenseWord(t.text) || oneOf(fillers, strings.ToLower(t.text))
+}
+
+func saysSense(words []token) bool {
+	for _, t := range words {
+		if t.kind == wordToken && (wordSense(t.text) != NoSense || isSenseWord(t.text)) {
+			return true
+		}
+	}
+	return false
 }
 
 // understand joins the words of a sense.
 func understand(words []token) (phrase, *ReadError) {
 	var p phrase
-	turned := false
+	fits, turned := true, false
 	for _, t := range words {
-		word := strings.ToLower(t.text)
-		s, side := wordSense(t.text), sideWords[word]
-		switch {
-		case oneOf(turners, word):
-			turned = true
-			continue
-		case s == Clockwise && turned:
-			s = CounterClockwise
-		case turned && t.kind == wordToken:
-			return p, phraseFault(words)
+		word, s := strings.ToLower(t.text), wordSense(t.text)
+		if turned && t.kind == wordToken {
+			fits = fits && s == Clockwise
+			s, turned = s.Opposite(), false
 		}
-		if t.kind == wordToken {
-			turned = false
-		}
-		if !p.add(s, side) {
-			return p, phraseFault(words)
-		}
+		turned = turned || oneOf(turners, word)
+		fits = p.add(s, sideWords[word]) && fits
 	}
-	if len(words) > 0 && (p.sense == NoSense || turned) || p.side != NoSense && p.sense != Tension {
-		return p, phraseFault(words)
+	switch {
+	case fits && !turned && p.side != NoSense && p.sense != Tension:
+		return p, phraseFault(words, "a side alone says no sense", "write tension before the side that is stretched")
+	case !fits, turned, len(words) > 0 && p.sense == NoSense:
+		return p, phraseFault(words, "these words do not give one sense", "write one of up, down, left, right, cw, ccw, tension, compression")
 	}
 	return p, nil
 }
 
-// add takes in one more word, and reports whether it goes with those before.
-func (p *phrase) add(s, side Sense) bool {
+// add takes in one more word, and reports whether it goes with those before. A direction beside tension is a side.
+func (p *phrase) add(s, side Sense) (fits bool) {
 	switch {
-	case side != NoSense:
-		both, ok := joinSenses(p.side, side)
-		p.side = both
-		return ok
 	case p.sense == Tension && isDirection(s):
-		both, ok := joinSenses(p.side, s)
-		p.side = both
-		return ok
+		s, side = NoSense, s
 	case s == Tension && isDirection(p.sense):
-		p.sense, p.side = Tension, p.sense
-		return true
+		p.sense, side = NoSense, p.sense
 	}
-	both, ok := joinSenses(p.sense, s)
-	p.sense = both
-	return ok
+	var sensible, oneSide bool
+	p.sense, sensible = joinSenses(p.sense, s)
+	p.side, oneSide = joinSenses(p.side, side)
+	return sensible && oneSide
 }
 
 func isDirection(s Sense) bool { return s >= Up && s <= DownRight }
@@ -141,16 +183,14 @@ func joinSenses(a, b Sense) (Sense, bool) {
 		return b, true
 	case b == NoSense:
 		return a, true
-	}
-	for pair, s := range slopes {
-		if pair == [2]Sense{a, b} || pair == [2]Sense{b, a} {
-			return s, true
-		}
+	case slopes[[2]Sense{a, b}] != NoSense:
+		return slopes[[2]Sense{a, b}], true
+	case slopes[[2]Sense{b, a}] != NoSense:
+		return slopes[[2]Sense{b, a}], true
 	}
 	return a, false
 }
 
-func phraseFault(words []token) *ReadError {
-	return faultAt(words[0].start, words[len(words)-1].end, "these words give no one sense",
-		"write one of up, down, left, right, cw, ccw, tension, compression")
+func phraseFault(words []token, problem, remedy string) *ReadError {
+	return faultAt(words[0].start, words[len(words)-1].end, problem, remedy)
 }

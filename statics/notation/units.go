@@ -107,18 +107,20 @@ func (u Units) Of(d Dimension) string {
 // degree as deg. ReadAnswer reads it.
 func (u Units) ASCII(d Dimension) string { return ASCII(u.Of(d)) }
 
-// size is one unit of force^f·length^l in SI units; letters and angles have size 1.
+// size is one unit of force^f·length^l in SI units; u is not letters.
 func (u Units) size(f, l int) exact.Num {
-	m := measure{size: exact.Int(1)}
-	for unit, power := range map[string]int{u.force: f, u.length: l} {
-		for ; power > 0; power-- {
-			m = m.times(units[unit], 1)
-		}
-		for ; power < 0; power++ {
-			m = m.times(units[unit], -1)
-		}
+	return raised(raised(one, units[u.force].size, f), units[u.length].size, l)
+}
+
+// raised is n·size^power.
+func raised(n, size exact.Num, power int) exact.Num {
+	for ; power > 0; power-- {
+		n = n.Mul(size)
 	}
-	return m.size
+	for ; power < 0; power++ {
+		n = over(n, size)
+	}
+	return n
 }
 
 // Factor is how many of the unit of u one of the unit in the text from is, exactly: 12 for "ft" in inches. The error
@@ -128,8 +130,8 @@ func Factor(from string, u Units, d Dimension) (exact.Num, error) {
 	if fault != nil {
 		return exact.Num{}, fault
 	}
-	p := &parser{vocabulary: vocabulary{lenient: true}, text: from, tokens: tokens}
-	if p.meaning(p.next()) != unitWord {
+	p := &parser{vocabulary: vocabulary{typed: true}, text: from, tokens: tokens}
+	if !p.startsUnit() {
 		return exact.Num{}, faultAt(0, len(from), quoted(from)+" is not a unit", unitRemedy(u, d))
 	}
 	m, fault := p.unit()

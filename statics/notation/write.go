@@ -17,16 +17,6 @@ func Number(n exact.Num, figures int) string {
 	return text
 }
 
-// Full is n with nothing rounded: "22.25", "20/3", "5*sqrt(2)/2". It is how given numbers are written.
-func Full(n exact.Num) string {
-	if n.Terminates() {
-		if text := n.Decimal(40); len(text) < 40 {
-			return text
-		}
-	}
-	return n.String()
-}
-
 // Value is Number with the unit of its dimension: "15.3 kN", "81 kN·m", "30°". In letters it is exact where that is short:
 // "3/8 P", "PL/4", "-5/2 P".
 func Value(n exact.Num, d Dimension, u Units, figures int) string {
@@ -42,19 +32,8 @@ func Value(n exact.Num, d Dimension, u Units, figures int) string {
 	}
 }
 
-// FullValue is Full with the unit of its dimension: "22.25 kN/m".
-func FullValue(n exact.Num, d Dimension, u Units) string {
-	switch unit := u.Of(d); {
-	case unit == "":
-		return Full(n)
-	case d == Degrees:
-		return Full(n) + unit
-	case u.Letters():
-		return multiple(n, unit, 40)
-	default:
-		return Full(n) + " " + unit
-	}
-}
+// longMultiple is the most characters of an exact factor of letters.
+const longMultiple = 20
 
 // multiple is n times a letter or two.
 func multiple(n exact.Num, letters string, figures int) string {
@@ -64,7 +43,7 @@ func multiple(n exact.Num, letters string, figures int) string {
 		return "0"
 	case ok && r.IsInt() && new(big.Int).Abs(r.Num()).Cmp(big.NewInt(1)) == 0:
 		return strings.TrimSuffix(text, "1") + letters
-	case len(text) > 12 && !(ok && r.IsInt()):
+	case len(text) > longMultiple && !(ok && r.IsInt()):
 		return Number(n, figures) + " " + letters
 	case ok && new(big.Int).Abs(r.Num()).Cmp(big.NewInt(1)) == 0 && !strings.Contains(letters, "/"):
 		sign, over, _ := strings.Cut(text, "1/")
