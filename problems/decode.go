@@ -1,0 +1,127 @@
+package problems
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// shapeWords names a shape in a sentence.
+var shapeWords = map[shape]string{
+	blank:  "nothing",
+	scalar: "a single value",
+	list:   "a list [ ]",
+	table:  "a group of fields { }",
+}
+
+// fields reads a table whose fields are known, and returns the values that have a right shape, by name. What is
+// unknown, missing or of a wrong shape is a fault; `what` names the group in it, "a uniform load".
+func (r *reader) fields(n *node, what string, known fields) map[string]*node {
+	values := map[string]*node{}
+	seen := map[string]bool{}
+	for _, e := range n.entries {
+		f, ok := known.find(e.key.text)
+		if !ok {
+			seen[known.meant(e.key.text)] = true
+			r.unknownField(e.key, what, known)
+			continue
+		}
+		seen[f.name] = true
+		if r.shaped(e.value, f.name, f.shapes...) && r.worded(e.value, f) {
+			values[f.name] = e.value
+		}
+	}
+	for _, f := range known {
+		if f.need && !seen[f.name] {
+			r.fault(n.at, fmt.Sprintf("%s is missing from %s", f.name, what), "Add "+f.name+": "+lower(f.doc))
+		}
+	}
+	return values
+}
+
+// unknownField is the fault of a field that the group does not have.
+func (r *reader) unknownField(key *node, what string, known fields) {
+	problem := fmt.Sprintf("%s has no field %s", what, quoted(key.text))
+	if meant := known.meant(key.text); meant != "" {
+		r.fault(key.at, problem, fmt.Sprintf("Did you mean %s?", meant))
+		return
+	}
+	r.fault(key.at, problem, "Its fields are "+allOf(known.names())+".")
+}
+
+// shaped reports whether the value has one of the shapes; if not, that is a fault.
+func (r *reader) shaped(n *node, what string, shapes ...shape) bool {
+	if slices.Contains(shapes, n.shape) {
+		return true
+	}
+	var words []string
+	for _, s := range shapes {
+		words = append(words, shapeWords[s])
+	}
+	want := oneOf(words)
+	if n.shape == blank {
+		r.fault(n.at, what+" has no value", "Write "+want+", or take the name out.")
+		return false
+	}
+	r.fault(n.at, fmt.Sprintf("%s is %s, not %s", what, want, shapeWords[n.shape]), remedyFor(what, shapes))
+	return false
+}
+
+// remedyFor shows what a value of the first of the shapes looks like.
+func remedyFor(what string, shapes []shape) string {
+	switch shapes[0] {
+	case list:
+		return fmt.Sprintf("Write its entries in brackets: %s: [ ... ].", what)
+	case table:
+		return fmt.Sprintf("Write names with their values: %s: {name: value}.", what)
+	}
+	return fmt.Sprintf("Write %s: and its value.", what)
+}
+
+// worded reports whether a word, or each word of a list, is on the field's closed list, if it has one.
+func (r *reader) worded(n *node, f field) bool {
+	if f.words == nil {
+		return true
+	}
+	if n.shape == scalar {
+		return r.word(n, f.name, f.words)
+	}
+	good := true
+	var taken []string
+	for _, item := range n.items {
+		switch {
+		case !r.shaped(item, "an entry of "+f.name, scalar) || !r.word(item, f.name, f.words):
+			good = false
+		case slices.Contains(taken, item.text):
+			r.fault(item.at, item.text+" stands in "+f.name+" twice", "Take one of them out.")
+			good = false
+		default:
+			taken = append(taken, item.text)
+		}
+	}
+	return good
+}
+
+// word reports whether the text is one of the words; if not, that is a fault.
+func (r *reader) word(n *node, what string, words []string) bool {
+	if slices.Contains(words, n.text) {
+		return true
+	}
+	problem := fmt.Sprintf("%s cannot be %s", what, quoted(n.text))
+	if meant := near(n.text, words); meant != "" {
+		r.fault(n.at, problem, fmt.Sprintf("Did you mean %s?", meant))
+	} else if len(words) > 12 {
+		r.fault(n.at, problem, "Some of the words it may have: "+allOf(words)+".")
+	} else {
+		r.fault(n.at, problem, "Write "+oneOf(words)+".")
+	}
+	return false
+}
+
+// lower is a sentence that goes on after a colon.
+func lower(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToLower(s[:1]) + s[1:]
+}

@@ -1,0 +1,233 @@
+package problems
+
+import (
+	"fmt"
+	"slices"
+
+	"unpin/statics"
+)
+
+// connections reads pins, slots and sleeves.
+func (r *reader) connections(values map[string]*node) {
+	r.connected, r.pinned = map[int]*node{}, map[int]int{}
+	r.pins(values["pins"])
+	r.slides(values["slots"], statics.Slot, "slot")
+	r.slides(values["sleeves"], statics.Sleeve, "sleeve")
+}
+
+// connection finds the joint that a connection names, at which at least two members end and no other connection is.
+func (r *reader) connection(n *node, what string) (int, bool) {
+	j, ok := r.joint(n)
+	if !ok {
+		return 0, false
+	}
+	if earlier := r.connected[j]; earlier != nil {
+		r.fault(n.at, fmt.Sprintf("%s has a pin, slot or sleeve already, on line %d", n.text, earlier.at.line), "A joint has one of them: keep one.")
+		return 0, false
+	}
+	r.connected[j] = n
+	switch ends := len(r.meeting[j]); {
+	case len(r.absent) > 0 || len(r.members) == 0:
+		return j, ends > 1
+	case ends < 2:
+		r.fault(n.at, fmt.Sprintf("at %s only one member ends, so a %s there joins it to nothing", n.text, what), "Take it out; for a support, write it under supports.")
+		return 0, false
+	}
+	return j, true
+}
+
+// connect notes a connection that has been read.
+func (r *reader) connect(c statics.Connection) {
+	r.pinned[c.Joint] = len(r.frame().Connections)
+	r.frame().Connections = append(r.frame().Connections, c)
+}
+
+// connectionAt is the connection at joint j, or nil.
+func (r *reader) connectionAt(j int) *statics.Connection {
+	if k, ok := r.pinned[j]; ok {
+		return &r.frame().Connections[k]
+	}
+	return nil
+}
+
+// pins reads the pins: a list of joints, or a table of what is hinged at each.
+func (r *reader) pins(n *node) {
+	switch {
+	case n == nil:
+	case n.shape == list:
+		for _, item := range n.items {
+			if !r.shaped(item, "an entry of a list of pins", scalar) {
+				continue
+			}
+			if j, ok := r.connection(item, "pin"); ok {
+				r.connect(r.allHinged(j))
+			}
+		}
+	default:
+		for _, e := range n.entries {
+			if j, ok := r.connection(e.key, "pin"); ok {
+				r.pin(e.value, j)
+			}
+		}
+	}
+}
+
+// allHinged is a pin on which each member turns by itself.
+func (r *reader) allHinged(j int) statics.Connection {
+	c := statics.Connection{Joint: j, Kind: statics.Pin, Main: statics.None}
+	for _, m := range r.meeting[j] {
+		c.Pieces = append(c.Pieces, []int{m})
+	}
+	return c
+}
+
+// pin reads what is hinged at joint j: all, or a list of members and of pieces.
+func (r *reader) pin(n *node, j int) {
+	name := r.frame().Joints[j].Name
+	if !r.shaped(n, "the pin at "+name, list, scalar) {
+		return
+	}
+	if n.shape == scalar {
+		if n.text != "all" {
+			r.fault(n.at, fmt.Sprintf("%s is not what is hinged at %s", quoted(n.text), name), fmt.Sprintf("Write %s: all, or the members in brackets.", name))
+			return
+		}
+		r.connect(r.allHinged(j))
+		return
+	}
+	pieces, ok := r.pieces(n, j)
+	if !ok {
+		return
+	}
+	c := r.grouped(j, statics.Pin, pieces)
+	if len(c.Pieces) < 2 {
+		r.fault(n.at, fmt.Sprintf("all members at %s stay joined, so nothing is hinged", name), fmt.Sprintf("List what is hinged there: %s: [%s].", name, r.frame().Members[r.meeting[j][0]].Name))
+		return
+	}
+	r.connect(c)
+}
+
+// pieces reads a list of members at joint j; a list within it is members that stay joined.
+func (r *reader) pieces(n *node, j int) ([][]int, bool) {
+	good := true
+	if len(n.items) == 0 {
+		r.fault(n.at, "nothing is listed as hinged", "Write all, or the members that are hinged.")
+		return nil, false
+	}
+	var pieces [][]int
+	taken := map[int]bool{}
+	for _, item := range n.items {
+		if !r.shaped(item, "what is hinged", scalar, list) {
+			good = false
+			continue
+		}
+		piece := []*node{item}
+		if item.shape == list {
+			piece = item.items
+		}
+		members, ok := r.piece(piece, j, taken)
+		good = good && ok
+		if len(members) > 0 {
+			pieces = append(pieces, members)
+		}
+	}
+	return pieces, good
+}
+
+// piece reads members at joint j that are joined; taken are those listed before.
+func (r *reader) piece(items []*node, j int, taken map[int]bool) ([]int, bool) {
+	good := true
+	var members []int
+	for _, item := range items {
+		if !r.shaped(item, "a member of a piece", scalar) {
+			good = false
+			continue
+		}
+		m, ok := r.memberAt(item, j)
+		switch {
+		case !ok:
+			good = false
+		case taken[m.member]:
+			r.fault(item.at, item.text+" is listed twice at "+r.frame().Joints[j].Name, "List each member once.")
+			good = false
+		default:
+			taken[m.member] = true
+			members = append(members, m.member)
+		}
+	}
+	slices.Sort(members)
+	return members, good
+}
+
+// grouped is a connection at joint j of the pieces named and of the rest of the members there, which stay joined as the
+// main piece. Pieces are in the order of their first members.
+func (r *reader) grouped(j int, kind statics.ConnectionKind, named [][]int) statics.Connection {
+	c := statics.Connection{Joint: j, Kind: kind, Main: statics.None, Pieces: named}
+	var rest []int
+	for _, m := range r.meeting[j] {
+		if !slices.ContainsFunc(named, func(piece []int) bool { return slices.Contains(piece, m) }) {
+			rest = append(rest, m)
+		}
+	}
+	if len(rest) > 0 {
+		c.Pieces = append(c.Pieces, rest)
+	}
+	slices.SortFunc(c.Pieces, func(a, b []int) int { return a[0] - b[0] })
+	if len(rest) > 0 {
+		c.Main = slices.IndexFunc(c.Pieces, func(piece []int) bool { return piece[0] == rest[0] })
+	}
+	return c
+}
+
+// slides reads slots or sleeves.
+func (r *reader) slides(n *node, kind statics.ConnectionKind, what string) {
+	if n == nil {
+		return
+	}
+	for _, e := range n.entries {
+		j, ok := r.connection(e.key, what)
+		if !r.shaped(e.value, "the "+what+" at "+e.key.text, table) {
+			continue
+		}
+		values := r.fields(e.value, "a "+what, slideFields)
+		if ok && values["free"] != nil && values["along"] != nil {
+			r.slide(values, j, kind, what)
+		}
+	}
+}
+
+// slide reads a slot or sleeve at joint j.
+func (r *reader) slide(values map[string]*node, j int, kind statics.ConnectionKind, what string) {
+	free, along := values["free"], values["along"]
+	line, lineOK := r.slideLine(along)
+	members, ok := r.piece(free.items, j, map[int]bool{})
+	if !ok {
+		return
+	}
+	if len(members) == 0 {
+		r.fault(free.at, "nothing is listed as free", "List the members that slide: free: ["+r.frame().Members[r.meeting[j][0]].Name+"].")
+		return
+	}
+	c := r.grouped(j, kind, [][]int{members})
+	if c.Main == statics.None {
+		r.fault(free.at, fmt.Sprintf("all members at %s are free, so the %s holds on to nothing", r.frame().Joints[j].Name, what), "Leave out at least one of them.")
+		return
+	}
+	c.Along = line
+	if lineOK {
+		r.connect(c)
+	}
+}
+
+// slideLine reads the line of sliding: the line of a member, or a direction.
+func (r *reader) slideLine(n *node) (statics.Vector, bool) {
+	if n.shape == scalar && memberName.MatchString(n.text) {
+		m, ok := r.member(n)
+		if !ok || !r.sure(m) {
+			return statics.Vector{}, false
+		}
+		return r.span(m), true
+	}
+	d, ok := r.direction(n, "the line of sliding", false)
+	return d.vector, ok
+}

@@ -1,0 +1,134 @@
+package problems
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"github.com/goccy/go-yaml"
+	"github.com/goccy/go-yaml/ast"
+	"github.com/goccy/go-yaml/lexer"
+	"github.com/goccy/go-yaml/parser"
+	"github.com/goccy/go-yaml/token"
+)
+
+// shape is what a value of the file looks like.
+type shape int
+
+const (
+	blank  shape = iota // nothing is written
+	scalar              // one word, text or number
+	list
+	table // fields: name: value
+)
+
+// node is a value of the file, with its place.
+type node struct {
+	shape   shape
+	text    string // scalar
+	at      mark
+	literal bool // the text stands in the file letter for letter, from the mark's column plus quote on
+	quote   int  // quotes before the text: 0 or 1
+	numeric bool // an unquoted number or yes/no value
+	items   []*node
+	entries []entry
+}
+
+// entry is one field of a table.
+type entry struct{ key, value *node }
+
+// parse reads the text of a source as a tree. The faults are those of YAML itself; with faults the tree may be nil.
+func parse(s *source) (tree *node, faults []Fault) {
+	defer func() {
+		// The YAML library has crashed on odd input before; that input is the person's fault to mend, not ours to die of.
+		if recover() != nil {
+			tree, faults = nil, []Fault{s.syntaxFault("", nil)}
+		}
+	}()
+	tokens := lexer.Tokenize(s.text)
+	if faults = scan(s, tokens); faults != nil {
+		return nil, faults
+	}
+	file, err := parser.Parse(tokens, 0, parser.AllowDuplicateMapKey())
+	if err != nil {
+		return nil, []Fault{s.parserFault(err)}
+	}
+	if len(file.Docs) == 0 || file.Docs[0].Body == nil {
+		return nil, []Fault{s.fault(mark{1, 1, 1}, "the file is empty", "A problem needs at least a title, units, joints and members.")}
+	}
+	b := builder{source: s}
+	tree = b.build(file.Docs[0].Body)
+	return tree, b.faults
+}
+
+// parserFault is the fault of an error of the YAML library.
+func (s *source) parserFault(err error) Fault {
+	if e := (*yaml.SyntaxError)(nil); errors.As(err, &e) {
+		return s.syntaxFault(e.Message, e.Token)
+	}
+	return s.syntaxFault("", nil)
+}
+
+// builder turns the library's tree into ours.
+type builder struct {
+	*source
+	faults []Fault
+}
+
+func (b *builder) build(n ast.Node) *node {
+	tk := n.GetToken()
+	switch n := n.(type) {
+	case *ast.MappingNode:
+		return b.table(tk, n.Values)
+	case *ast.MappingValueNode:
+		return b.table(tk, []*ast.MappingValueNode{n})
+	case *ast.SequenceNode:
+		t := &node{shape: list, at: markOf(tk)}
+		for _, v := range n.Values {
+			t.items = append(t.items, b.build(v))
+		}
+		return t
+	case *ast.LiteralNode:
+		return &node{shape: scalar, at: markOf(tk), text: strings.TrimSpace(n.Value.Value)}
+	case *ast.NullNode:
+		return &node{shape: blank, at: markOf(tk)}
+	}
+	return scalarNode(tk)
+}
+
+// scalarNode is a word, text or number with its text as written.
+func scalarNode(tk *token.Token) *node {
+	n := &node{shape: scalar, text: tk.Value, at: markOf(tk)}
+	origin := strings.TrimSpace(tk.Origin)
+	switch tk.Type {
+	case token.SingleQuoteType, token.DoubleQuoteType:
+		n.quote = 1
+		n.literal = len(origin) >= 2 && origin[1:len(origin)-1] == n.text
+	case token.StringType:
+		n.literal = origin == n.text
+	default:
+		n.literal = origin == n.text
+		n.numeric = true
+	}
+	return n
+}
+
+// table is the fields of a group, each name once.
+func (b *builder) table(tk *token.Token, values []*ast.MappingValueNode) *node {
+	t := &node{shape: table, at: markOf(tk)}
+	first := map[string]*node{}
+	for _, v := range values {
+		key := scalarNode(v.Key.GetToken())
+		if earlier, twice := first[key.text]; twice {
+			b.faults = append(b.faults, b.fault(key.at, fmt.Sprintf("%s stands here a second time", quoted(key.text)),
+				fmt.Sprintf("It stands on line %d already: keep one of the two.", earlier.at.line)))
+			continue
+		}
+		first[key.text] = key
+		t.entries = append(t.entries, entry{key, b.build(v.Value)})
+	}
+	if tk.Type != token.MappingStartType && len(t.entries) > 0 {
+		t.at = t.entries[0].key.at
+	}
+	return t
+}
