@@ -27,13 +27,13 @@ func (r *reader) fields(n *node, what string, known fields) map[string]*node {
 			continue
 		}
 		seen[f.name] = true
-		if r.shaped(e.value, f.name, f.shapes...) && r.worded(e.value, f) {
+		if r.shaped(e.value, f.name, f.name+": "+f.like, f.shapes...) && r.worded(e.value, f) {
 			values[f.name] = e.value
 		}
 	}
 	for _, f := range known {
 		if f.need && !seen[f.name] {
-			r.fault(n.at, fmt.Sprintf("%s is missing from %s", f.name, what), "Add "+f.name+": "+lower(f.doc))
+			r.fault(n.at, fmt.Sprintf("%s is missing from %s", f.name, what), fmt.Sprintf("%s, as in %s: %s", strings.TrimSuffix(f.doc, "."), f.name, f.like))
 		}
 	}
 	return values
@@ -49,8 +49,8 @@ func (r *reader) unknownField(key *node, what string, known fields) {
 	r.fault(key.at, problem, "Its fields are "+allOf(known.names())+".")
 }
 
-// shaped reports whether the value has one of the shapes; if not, that is a fault.
-func (r *reader) shaped(n *node, what string, shapes ...shape) bool {
+// shaped reports whether the value has one of the shapes; if not, that is a fault, and like shows what would be right.
+func (r *reader) shaped(n *node, what, like string, shapes ...shape) bool {
 	if slices.Contains(shapes, n.shape) {
 		return true
 	}
@@ -60,22 +60,11 @@ func (r *reader) shaped(n *node, what string, shapes ...shape) bool {
 	}
 	want := oneOf(words)
 	if n.shape == blank {
-		r.fault(n.at, what+" has no value", "Write "+want+", or take the name out.")
+		r.fault(n.at, what+" has no value", "Take it out, or write it like this: "+like)
 		return false
 	}
-	r.fault(n.at, fmt.Sprintf("%s is %s, not %s", what, want, shapeWords[n.shape]), remedyFor(what, shapes))
+	r.fault(n.at, fmt.Sprintf("%s is %s, not %s", what, want, shapeWords[n.shape]), "Write it like this: "+like)
 	return false
-}
-
-// remedyFor shows what a value of the first of the shapes looks like.
-func remedyFor(what string, shapes []shape) string {
-	switch shapes[0] {
-	case list:
-		return fmt.Sprintf("Write its entries in brackets: %s: [ ... ].", what)
-	case table:
-		return fmt.Sprintf("Write names with their values: %s: {name: value}.", what)
-	}
-	return fmt.Sprintf("Write %s: and its value.", what)
 }
 
 // worded reports whether a word, or each word of a list, is on the field's closed list, if it has one.
@@ -90,7 +79,7 @@ func (r *reader) worded(n *node, f field) bool {
 	var taken []string
 	for _, item := range n.items {
 		switch {
-		case !r.shaped(item, "an entry of "+f.name, scalar) || !r.word(item, f.name, f.words):
+		case !r.shaped(item, "an entry of "+f.name, f.name+": "+f.like, scalar) || !r.word(item, f.name, f.words):
 			good = false
 		case slices.Contains(taken, item.text):
 			r.fault(item.at, item.text+" stands in "+f.name+" twice", "Take one of them out.")
@@ -116,12 +105,4 @@ func (r *reader) word(n *node, what string, words []string) bool {
 		r.fault(n.at, problem, "Write "+oneOf(words)+".")
 	}
 	return false
-}
-
-// lower is a sentence that goes on after a colon.
-func lower(s string) string {
-	if s == "" {
-		return s
-	}
-	return strings.ToLower(s[:1]) + s[1:]
 }

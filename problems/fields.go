@@ -4,11 +4,12 @@ package problems
 // the strict reading, and hold what a schema for editors needs.
 type field struct {
 	name   string
-	shapes []shape
+	shapes []shape // what its value may look like
 	need   bool
 	words  []string // closed list for a word, or for the entries of a list of words
 	of     fields   // the fields of a table with fixed names
 	also   []string // what people may write in its place; only to suggest the right name
+	like   string   // an example of a value
 	doc    string
 }
 
@@ -25,47 +26,47 @@ var (
 
 // problemFields are the fields of a file.
 var problemFields = fields{
-	{name: "title", shapes: oneScalar, need: true, also: []string{"name", "heading"}, doc: "The problem in a few words."},
-	{name: "text", shapes: oneScalar, also: []string{"description", "story", "scenario"}, doc: "The scenario, and what is asked, in a few sentences."},
-	{name: "units", shapes: oneScalar, need: true, also: []string{"unit"}, doc: "Force then length: N kN MN lb kip, mm m in ft; or the letters P L."},
-	{name: "given", shapes: oneTable, also: []string{"data", "values", "parameters", "variables"}, doc: "Names for numbers, usable in any number."},
-	{name: "joints", shapes: oneTable, need: true, also: []string{"nodes", "points"}, doc: "Each joint's name and [x, y]."},
-	{name: "members", shapes: oneList, need: true, also: []string{"bars", "beams", "elements"}, doc: "Straight members, each named by its two joints."},
-	{name: "pins", shapes: listOrTable, also: []string{"hinges", "releases"}, doc: "Joints whose members are hinged; a table says which of them."},
-	{name: "slots", shapes: oneTable, also: []string{"slides"}, doc: "Joints where members turn, and slide along a line."},
-	{name: "sleeves", shapes: oneTable, doc: "Joints where members slide along a line but do not turn."},
-	{name: "supports", shapes: oneTable, also: []string{"reactions", "restraints"}, doc: "What holds the frame, by joint."},
-	{name: "loads", shapes: oneList, also: []string{"forces"}, doc: "Point loads, couples and spread loads."},
-	{name: "vary", shapes: oneTable, also: []string{"variants"}, doc: "The values that given numbers may take in variants: 3..6 by 0.5, or a list."},
-	{name: "ask", shapes: oneTable, of: askFields, doc: "What is asked, and in which conventions."},
-	{name: "grade", shapes: oneScalar, also: []string{"level", "difficulty"}, doc: "How hard it is, from 1 to 6."},
-	{name: "skills", shapes: oneList, words: skillNames(), doc: "The skills it exercises."},
+	{name: "title", shapes: oneScalar, need: true, also: []string{"name", "heading"}, like: "Loading-bay canopy", doc: "The problem in a few words."},
+	{name: "text", shapes: oneScalar, also: []string{"description", "story", "scenario"}, like: "A canopy hangs on a wall column. Find all forces.", doc: "The scenario, and what is asked, in a few sentences."},
+	{name: "units", shapes: oneScalar, need: true, also: []string{"unit"}, like: "kN m", doc: "Force then length: N kN MN lb kip, mm m in ft; or the letters P L."},
+	{name: "given", shapes: oneTable, also: []string{"data", "values", "parameters", "variables"}, like: "{h: 4.5, w: 8}", doc: "Names for numbers, usable in any number."},
+	{name: "joints", shapes: oneTable, need: true, also: []string{"nodes", "points"}, like: "{A: [0, 0], B: [0, 4], C: [6, 4]}", doc: "Each joint's name and [x, y]."},
+	{name: "members", shapes: oneList, need: true, also: []string{"bars", "beams", "elements"}, like: "[AB, BC]", doc: "Straight members, each named by its two joints."},
+	{name: "pins", shapes: listOrTable, also: []string{"hinges", "releases"}, like: "[B, C]", doc: "Joints whose members are hinged; a table says which of them."},
+	{name: "slots", shapes: oneTable, also: []string{"slides"}, like: "{C: {free: [CD], along: CD}}", doc: "Joints where members turn, and slide along a line."},
+	{name: "sleeves", shapes: oneTable, like: "{C: {free: [CD], along: CD}}", doc: "Joints where members slide along a line but do not turn."},
+	{name: "supports", shapes: oneTable, also: []string{"reactions", "restraints"}, like: "{A: fixed, C: {roller: up}}", doc: "What holds the frame, by joint."},
+	{name: "loads", shapes: oneList, also: []string{"forces"}, like: "[{point: 30, to: down, on: BC, at: 2.4}]", doc: "Point loads, couples and spread loads."},
+	{name: "vary", shapes: oneTable, also: []string{"variants"}, like: "{h: 3..6 by 0.5}", doc: "The values that given numbers may take in variants: 3..6 by 0.5, or a list."},
+	{name: "ask", shapes: oneTable, of: askFields, like: "{figures: 3}", doc: "What is asked, and in which conventions."},
+	{name: "grade", shapes: oneScalar, also: []string{"level", "difficulty"}, like: "3", doc: "How hard it is, from 1 to 6."},
+	{name: "skills", shapes: oneList, words: skillNames(), like: "[pin-pair, moment-centre]", doc: "The skills it exercises."},
 }
 
 // askFields are the fields of ask; the first of the words is what holds where the field is absent.
 var askFields = fields{
-	{name: "figures", shapes: oneScalar, also: []string{"digits"}, doc: "Significant figures of answers, 3 to 8; 3 if absent."},
-	{name: "moments", shapes: oneScalar, words: []string{"ccw", "cw"}, doc: "The positive turn in moment sums."},
-	{name: "shear", shapes: oneScalar, words: []string{"clockwise", "counter-clockwise"}, doc: "The turn that positive shear gives a piece of the member."},
-	{name: "side", shapes: oneScalar, words: []string{"tension", "compression"}, doc: "The side of the member on which moments are drawn."},
-	{name: "decimal", shapes: oneScalar, words: []string{"point", "comma"}, doc: "The decimal sign that is printed."},
-	{name: "two-force", shapes: oneScalar, words: []string{"plain", "shortcut"}, also: []string{"two_force", "twoforce"}, doc: "Whether two-force members are treated like all parts, or used at once."},
-	{name: "find", shapes: oneList, words: []string{"reactions", "pins", "diagrams"}, doc: "What is to be found; all of them if absent."},
+	{name: "figures", shapes: oneScalar, also: []string{"digits"}, like: "3", doc: "Significant figures of answers, 3 to 8; 3 if absent."},
+	{name: "moments", shapes: oneScalar, words: []string{"ccw", "cw"}, like: "cw", doc: "The positive turn in moment sums."},
+	{name: "shear", shapes: oneScalar, words: []string{"clockwise", "counter-clockwise"}, like: "clockwise", doc: "The turn that positive shear gives a piece of the member."},
+	{name: "side", shapes: oneScalar, words: []string{"tension", "compression"}, like: "tension", doc: "The side of the member on which moments are drawn."},
+	{name: "decimal", shapes: oneScalar, words: []string{"point", "comma"}, like: "point", doc: "The decimal sign that is printed."},
+	{name: "two-force", shapes: oneScalar, words: []string{"plain", "shortcut"}, also: []string{"two_force", "twoforce"}, like: "plain", doc: "Whether two-force members are treated like all parts, or used at once."},
+	{name: "find", shapes: oneList, words: []string{"reactions", "pins", "diagrams"}, like: "[reactions, pins]", doc: "What is to be found; all of them if absent."},
 }
 
 // slideFields are the fields of a slot or sleeve.
 var slideFields = fields{
-	{name: "free", shapes: oneList, need: true, doc: "The members that slide, as one piece."},
-	{name: "along", shapes: wordOrList, need: true, also: []string{"to", "direction"}, doc: "The line they slide along: a member or a direction."},
+	{name: "free", shapes: oneList, need: true, like: "[CD]", doc: "The members that slide, as one piece."},
+	{name: "along", shapes: wordOrList, need: true, also: []string{"to", "direction"}, like: "CD", doc: "The line they slide along: a member or a direction."},
 }
 
 // supportFields are the fields of a support that is more than the word fixed or pin: one of the four kinds.
 var supportFields = fields{
-	{name: "pin", shapes: oneScalar, also: []string{"pinned"}, doc: "The member that it pins to the ground."},
-	{name: "fixed", shapes: oneScalar, also: []string{"fix"}, doc: "The member that it fixes to the ground."},
-	{name: "roller", shapes: wordOrList, doc: "The direction of its one force."},
-	{name: "guide", shapes: wordOrList, doc: "The direction of its force; a couple comes with it."},
-	{name: "on", shapes: oneScalar, also: []string{"member"}, doc: "The member that a roller or guide holds."},
+	{name: "pin", shapes: oneScalar, also: []string{"pinned"}, like: "BC", doc: "The member that it pins to the ground."},
+	{name: "fixed", shapes: oneScalar, also: []string{"fix"}, like: "BC", doc: "The member that it fixes to the ground."},
+	{name: "roller", shapes: wordOrList, like: "up", doc: "The direction of its one force."},
+	{name: "guide", shapes: wordOrList, like: "right", doc: "The direction of its force; a couple comes with it."},
+	{name: "on", shapes: oneScalar, also: []string{"member"}, like: "BC", doc: "The member that a roller or guide holds."},
 }
 
 // The words of a support without fields, and its kinds.
@@ -79,26 +80,26 @@ var (
 	loadKinds  = []string{"point", "couple", "uniform", "ramp"}
 	kindSlips  = map[string]string{"force": "point", "load": "point", "moment": "couple", "distributed": "uniform", "udl": "uniform", "spread": "uniform", "triangle": "ramp", "linear": "ramp"}
 	pointPlace = fields{
-		{name: "on", shapes: oneScalar, also: []string{"member"}, doc: "The member it acts on; at a joint, the member that carries it."},
-		{name: "at", shapes: oneScalar, also: []string{"x", "distance"}, doc: "The distance along that member from the first letter of its name."},
-		{name: "joint", shapes: oneScalar, also: []string{"node"}, doc: "The joint it acts at."},
+		{name: "on", shapes: oneScalar, also: []string{"member"}, like: "BC", doc: "The member it acts on; at a joint, the member that carries it."},
+		{name: "at", shapes: oneScalar, also: []string{"x", "distance"}, like: "2.4", doc: "The distance along that member from the first letter of its name."},
+		{name: "joint", shapes: oneScalar, also: []string{"node"}, like: "B", doc: "The joint it acts at."},
 	}
 	spreadPlace = fields{
-		{name: "on", shapes: wordOrList, need: true, also: []string{"member", "members"}, doc: "The member, several in order, or all."},
-		{name: "from", shapes: oneScalar, also: []string{"start"}, doc: "The distance at which it begins; 0 if absent."},
-		{name: "until", shapes: oneScalar, also: []string{"end", "till"}, doc: "The distance at which it ends; the length if absent."},
-		{name: "per", shapes: oneScalar, words: []string{"length", "run", "rise"}, doc: "The length its intensity counts on: the member's own, or its horizontal or vertical projection."},
+		{name: "on", shapes: wordOrList, need: true, also: []string{"member", "members"}, like: "BC", doc: "The member, several in order, or all."},
+		{name: "from", shapes: oneScalar, also: []string{"start"}, like: "1", doc: "The distance at which it begins; 0 if absent."},
+		{name: "until", shapes: oneScalar, also: []string{"end", "till"}, like: "3.5", doc: "The distance at which it ends; the length if absent."},
+		{name: "per", shapes: oneScalar, words: []string{"length", "run", "rise"}, like: "run", doc: "The length its intensity counts on: the member's own, or its horizontal or vertical projection."},
 	}
-	forceDirection = field{name: "to", shapes: wordOrList, need: true, also: []string{"direction", "dir", "towards"}, doc: "The direction it pushes in."}
-	turnDirection  = field{name: "to", shapes: oneScalar, need: true, words: []string{"ccw", "cw"}, also: []string{"direction", "dir", "turn"}, doc: "The way it turns."}
+	forceDirection = field{name: "to", shapes: wordOrList, need: true, also: []string{"direction", "dir", "towards"}, like: "down", doc: "The direction it pushes in."}
+	turnDirection  = field{name: "to", shapes: oneScalar, need: true, words: []string{"ccw", "cw"}, also: []string{"direction", "dir", "turn"}, like: "cw", doc: "The way it turns."}
 )
 
 // loadFields are the fields of each kind of load.
 var loadFields = map[string]fields{
-	"point":   join(field{name: "point", shapes: oneScalar, need: true, doc: "A force."}, forceDirection, pointPlace),
-	"couple":  join(field{name: "couple", shapes: oneScalar, need: true, doc: "A couple."}, turnDirection, pointPlace),
-	"uniform": join(field{name: "uniform", shapes: oneScalar, need: true, doc: "A force per length, the same all along."}, forceDirection, spreadPlace),
-	"ramp":    join(field{name: "ramp", shapes: oneList, need: true, doc: "The force per length at its start and at its end, straight between."}, forceDirection, spreadPlace),
+	"point":   join(field{name: "point", shapes: oneScalar, need: true, like: "30", doc: "A force."}, forceDirection, pointPlace),
+	"couple":  join(field{name: "couple", shapes: oneScalar, need: true, like: "40", doc: "A couple."}, turnDirection, pointPlace),
+	"uniform": join(field{name: "uniform", shapes: oneScalar, need: true, like: "8", doc: "A force per length, the same all along."}, forceDirection, spreadPlace),
+	"ramp":    join(field{name: "ramp", shapes: oneList, need: true, like: "[0, 12]", doc: "The force per length at its start and at its end, straight between."}, forceDirection, spreadPlace),
 }
 
 func join(size, direction field, place fields) fields {

@@ -95,12 +95,13 @@ type reader struct {
 	numbers map[string]exact.Num // the given names
 	spoiled map[string]bool      // given names whose value is at fault
 
-	joints  map[string]int  // by name
-	unsure  map[int]bool    // joints whose place is at fault
-	members map[string]ref  // by name, both ways round
-	absent  map[string]bool // member names at fault in the list of members
-	meeting [][]int         // members at each joint
-	lengths map[int]exact.Num
+	joints    map[string]int  // by name
+	jointKeys []*node         // where each is listed
+	unsure    map[int]bool    // joints whose place is at fault
+	members   map[string]ref  // by name, both ways round
+	absent    map[string]bool // member names at fault in the list of members
+	meeting   [][]int         // members at each joint
+	lengths   map[int]exact.Num
 
 	connected map[int]*node // joints with a pin, slot or sleeve, and where that is written
 	pinned    map[int]int   // connection at each joint
@@ -108,7 +109,7 @@ type reader struct {
 
 // fault notes a fault at a place.
 func (r *reader) fault(at mark, problem, remedy string) {
-	r.faults.add(r.source.fault(at, problem, sentence(remedy)))
+	r.faults.add(r.source.fault(at, problem, remedy))
 }
 
 // maxWarnings bounds the warnings that are kept.

@@ -61,7 +61,7 @@ func (r *reader) vary(n *node) {
 		if !known && !r.spoiled[name] {
 			r.fault(e.key.at, quoted(name)+" is not among the given numbers", r.varyRemedy(name))
 		}
-		if !r.shaped(e.value, name, scalar, list) {
+		if !r.shaped(e.value, name, name+": 3..6 by 0.5", scalar, list) {
 			continue
 		}
 		v := Variation{Name: name, Text: e.value.text}
@@ -87,7 +87,7 @@ func (r *reader) varyRemedy(name string) string {
 	case meant != "":
 		return fmt.Sprintf("Did you mean %s?", meant)
 	case len(names) > 0:
-		return "Only given numbers vary: " + allOf(names) + "."
+		return onlyOnes("given number", names)
 	}
 	return fmt.Sprintf("Only given numbers vary: write given: {%s: ...}, and use the name where the number stands now.", name)
 }

@@ -56,7 +56,7 @@ func (r *reader) pins(n *node) {
 	case n == nil:
 	case n.shape == list:
 		for _, item := range n.items {
-			if !r.shaped(item, "an entry of a list of pins", scalar) {
+			if !r.shaped(item, "an entry of a list of pins", "pins: [B, C], or pins: {B: all, C: [CD]}", scalar) {
 				continue
 			}
 			if j, ok := r.connection(item, "pin"); ok {
@@ -84,7 +84,7 @@ func (r *reader) allHinged(j int) statics.Connection {
 // pin reads what is hinged at joint j: all, or a list of members and of pieces.
 func (r *reader) pin(n *node, j int) {
 	name := r.frame().Joints[j].Name
-	if !r.shaped(n, "the pin at "+name, list, scalar) {
+	if !r.shaped(n, "the pin at "+name, name+": all", list, scalar) {
 		return
 	}
 	if n.shape == scalar {
@@ -117,7 +117,7 @@ func (r *reader) pieces(n *node, j int) ([][]int, bool) {
 	var pieces [][]int
 	taken := map[int]bool{}
 	for _, item := range n.items {
-		if !r.shaped(item, "what is hinged", scalar, list) {
+		if !r.shaped(item, "what is hinged", "C: [CD]", scalar, list) {
 			good = false
 			continue
 		}
@@ -139,7 +139,7 @@ func (r *reader) piece(items []*node, j int, taken map[int]bool) ([]int, bool) {
 	good := true
 	var members []int
 	for _, item := range items {
-		if !r.shaped(item, "a member of a piece", scalar) {
+		if !r.shaped(item, "a member of a piece", "C: [[AC, CE]]", scalar) {
 			good = false
 			continue
 		}
@@ -186,7 +186,7 @@ func (r *reader) slides(n *node, kind statics.ConnectionKind, what string) {
 	}
 	for _, e := range n.entries {
 		j, ok := r.connection(e.key, what)
-		if !r.shaped(e.value, "the "+what+" at "+e.key.text, table) {
+		if !r.shaped(e.value, "the "+what+" at "+e.key.text, e.key.text+": {free: [CD], along: CD}", table) {
 			continue
 		}
 		values := r.fields(e.value, "a "+what, slideFields)

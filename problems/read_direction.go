@@ -20,10 +20,10 @@ type direction struct {
 var axisWords = map[string][2]int64{"up": {0, 1}, "down": {0, -1}, "left": {-1, 0}, "right": {1, 0}}
 
 // directionHelp is what would be right where a direction is not.
-const directionHelp = "Write up, down, left, right, an angle such as 60deg, or a pair such as [3, 4]"
+const directionHelp = "Write up, down, left, right, an angle such as 60deg, or a pair such as [3, 4]."
 
 // memberDirectionHelp is the same where a member gives along and normal a meaning.
-const memberDirectionHelp = directionHelp + "; or along or normal of the member in on"
+const memberDirectionHelp = "Write up, down, left, right, along or normal (of the member in on), an angle such as 60deg, or a pair such as [3, 4]."
 
 // direction reads a direction. Where no member gives along and normal a meaning, ofMember is false and they are faults.
 func (r *reader) direction(n *node, what string, ofMember bool) (direction, bool) {
@@ -59,7 +59,7 @@ func (r *reader) direction(n *node, what string, ofMember bool) (direction, bool
 
 // pairDirection reads a direction [dx, dy], which is kept as it is.
 func (r *reader) pairDirection(n *node, what string) (direction, bool) {
-	pair, ok := r.pair(n, what, notation.Pure)
+	pair, ok := r.pair(n, what, "[3, 4]", notation.Pure)
 	if !ok {
 		return direction{}, false
 	}

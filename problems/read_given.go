@@ -21,7 +21,7 @@ func (r *reader) given(n *node) {
 	}
 	g := giver{reader: r, values: map[string]*node{}, state: map[string]progress{}}
 	for _, e := range n.entries {
-		if !r.givenName(e.key) || !r.shaped(e.value, e.key.text, scalar) {
+		if !r.givenName(e.key) || !r.shaped(e.value, e.key.text, e.key.text+": 4.5", scalar) {
 			r.spoiled[e.key.text] = true
 			continue
 		}
@@ -40,7 +40,7 @@ var positionWords = []string{"length", "run", "rise"}
 
 // givenName reports whether the key can be a name for a number.
 func (r *reader) givenName(key *node) bool {
-	const remedy = "Names for numbers have letters and digits and begin with a letter: w, h2, span"
+	const remedy = "Names for numbers have letters and digits and begin with a letter: w, h2, span."
 	switch name := key.text; {
 	case !isName(name):
 		r.fault(key.at, quoted(name)+" cannot be a name for a number", remedy)
@@ -127,7 +127,7 @@ func (g *giver) cycle(name string) {
 
 // number reads a number of a dimension. One that uses a given name at fault is not read, and no fault of its own.
 func (r *reader) number(n *node, what string, want notation.Dimension) (exact.Num, bool) {
-	if !r.shaped(n, what, scalar) {
+	if !r.shaped(n, what, "12.5", scalar) {
 		return exact.Num{}, false
 	}
 	return r.numberText(n, n.text, want)
@@ -183,7 +183,7 @@ func (r *reader) readFault(n *node, err error) {
 		at.column += n.quote + utf8.RuneCountInString(n.text[:e.Start])
 		at.width = max(1, utf8.RuneCountInString(n.text[e.Start:e.End]))
 	}
-	r.fault(at, e.Problem, e.Remedy)
+	r.fault(at, e.Problem, sentence(e.Remedy))
 }
 
 // whole reads a plain whole number between two bounds.

@@ -38,6 +38,7 @@ func (r *reader) readJoints(n *node) {
 		}
 		j := len(r.frame().Joints)
 		r.joints[name] = j
+		r.jointKeys = append(r.jointKeys, e.key)
 		at, ok := r.point(e.value, name)
 		r.unsure[j] = !ok
 		r.frame().Joints = append(r.frame().Joints, statics.Joint{Name: name, At: at})
@@ -64,17 +65,17 @@ func (r *reader) tooMany(n *node, count, most int, what string) bool {
 
 // point reads the place of a joint.
 func (r *reader) point(n *node, name string) (statics.Point, bool) {
-	if !r.shaped(n, "the place of "+name, list) {
+	if !r.shaped(n, "the place of "+name, name+": [6, 4]", list) {
 		return statics.Point{}, false
 	}
-	p, ok := r.pair(n, "the place of "+name, notation.Length)
+	p, ok := r.pair(n, "the place of "+name, "[6, 4]", notation.Length)
 	return statics.Point{X: p[0], Y: p[1]}, ok
 }
 
 // pair reads a list of two numbers.
-func (r *reader) pair(n *node, what string, want notation.Dimension) (pair [2]exact.Num, ok bool) {
+func (r *reader) pair(n *node, what, like string, want notation.Dimension) (pair [2]exact.Num, ok bool) {
 	if len(n.items) != 2 {
-		r.fault(n.at, fmt.Sprintf("%s is two numbers, not %d", what, len(n.items)), "Write [first, second].")
+		r.fault(n.at, fmt.Sprintf("%s is two numbers, not %d", what, len(n.items)), "Write both in brackets: "+like)
 		return pair, false
 	}
 	var good [2]bool
@@ -89,7 +90,7 @@ func (r *reader) joint(n *node) (int, bool) {
 	j, ok := r.joints[n.text]
 	if !ok && len(r.joints) > 0 {
 		names := r.jointNames()
-		r.fault(n.at, fmt.Sprintf("there is no joint %s", quoted(n.text)), "The joints are "+allOf(names)+".")
+		r.fault(n.at, fmt.Sprintf("there is no joint %s", quoted(n.text)), onlyOnes("joint", names))
 	}
 	return j, ok
 }
@@ -116,12 +117,12 @@ func (r *reader) readMembers(n *node) {
 		return
 	}
 	for _, item := range n.items {
-		if r.shaped(item, "a member", scalar) && !r.readMember(item) {
+		if r.shaped(item, "a member", "members: [AB, BC]", scalar) && !r.readMember(item) {
 			r.absent[item.text] = true
 			r.absent[turnedRound(item.text)] = true
 		}
 	}
-	r.unreached(n)
+	r.unreached()
 }
 
 // readMember reads one member, and reports whether it is one.
@@ -179,15 +180,24 @@ func turnedRound(name string) string {
 	return ends[2] + ends[1]
 }
 
-// unreached is a fault for each joint at which no member ends.
-func (r *reader) unreached(n *node) {
+// unreached is a fault, at the first, of all joints at which no member ends.
+func (r *reader) unreached() {
 	if len(r.absent) > 0 || len(r.frame().Members) == 0 {
 		return // the member that is at fault may have been meant to end there
 	}
+	var names []string
+	var first *node
 	for j, members := range r.meeting {
-		if len(members) == 0 {
-			r.fault(n.at, "no member ends at "+r.frame().Joints[j].Name, "Add a member that ends there, or take the joint out.")
+		if len(members) > 0 {
+			continue
 		}
+		if first == nil {
+			first = r.jointKeys[j]
+		}
+		names = append(names, r.frame().Joints[j].Name)
+	}
+	if first != nil {
+		r.fault(first.at, "no member ends at "+oneOf(names), "Add what is missing under members, or take the joint out.")
 	}
 }
 
@@ -197,7 +207,7 @@ func (r *reader) member(n *node) (ref, bool) {
 	if m, ok := r.members[n.text]; ok || r.absent[n.text] || len(r.members) == 0 {
 		return m, ok
 	}
-	remedy := "The members are " + allOf(r.memberNames()) + "."
+	remedy := onlyOnes("member", r.memberNames())
 	if joints := memberName.FindStringSubmatch(n.text); joints == nil {
 		remedy = "Write a member by its two joints, such as " + r.frame().Members[0].Name + "."
 	}

@@ -13,7 +13,7 @@ func (r *reader) loads(n *node) {
 		return
 	}
 	for _, item := range n.items {
-		if !r.shaped(item, "a load", table) {
+		if !r.shaped(item, "a load", "{point: 30, to: down, on: AB, at: 2.4}", table) {
 			continue
 		}
 		kind := r.loadKind(item)
@@ -38,32 +38,40 @@ func (r *reader) loads(n *node) {
 // kindWords name a load in a sentence.
 var kindWords = map[string]string{"point": "point load", "couple": "couple", "uniform": "uniform load", "ramp": "ramp"}
 
-// loadKind is the kind of a load, which is the one of its fields that gives the size.
+// loadKind is the kind of a load, which is the one of its fields that gives the size. Where that is misspelt, its key is
+// put right, so that the rest of the load is read too.
 func (r *reader) loadKind(n *node) string {
 	var kinds []string
-	remedy := "Write one of point, couple, uniform or ramp with its size."
-	for i := len(n.entries) - 1; i >= 0; i-- {
-		key := n.entries[i].key
-		if _, ok := loadFields[key.text]; ok {
-			kinds = append(kinds, key.text)
-			continue
-		}
-		meant := kindSlips[key.text]
-		if meant == "" && !placeField(key.text) {
-			meant = near(key.text, loadKinds)
-		}
-		if meant != "" {
-			remedy = fmt.Sprintf("Instead of %s write %s.", key.text, meant)
+	for _, e := range n.entries {
+		if _, ok := loadFields[e.key.text]; ok {
+			kinds = append(kinds, e.key.text)
 		}
 	}
 	switch len(kinds) {
 	case 1:
 		return kinds[0]
 	case 0:
-		r.fault(n.at, "this load does not say what it is", remedy)
-	default:
-		r.fault(n.at, "this is several loads in one", "Write each as an entry of its own, beginning with a - on its own line.")
+		return r.meantKind(n)
 	}
+	r.fault(n.at, "this is several loads in one: "+allOf(kinds), "Write each as an entry of its own.")
+	return ""
+}
+
+// meantKind is the kind that a misspelt field of a load most likely stands for, or "".
+func (r *reader) meantKind(n *node) string {
+	for _, e := range n.entries {
+		key := e.key.text
+		meant := kindSlips[key]
+		if meant == "" && !placeField(key) {
+			meant = near(key, loadKinds)
+		}
+		if meant != "" {
+			r.fault(e.key.at, fmt.Sprintf("a load has no field %s", quoted(key)), fmt.Sprintf("Did you mean %s?", meant))
+			e.key.text = meant
+			return meant
+		}
+	}
+	r.fault(n.at, "this load does not say what it is", "Write one of "+oneOf(loadKinds)+" with its size.")
 	return ""
 }
 

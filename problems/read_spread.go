@@ -51,7 +51,7 @@ func (l load) intensities(s *spread) bool {
 	case n == nil:
 		return false
 	case l.kind == "ramp":
-		pair, ok := l.pair(n, "a ramp", notation.Intensity)
+		pair, ok := l.pair(n, "a ramp", "[0, 12]", notation.Intensity)
 		s.first, s.last = pair[0], pair[1]
 		return ok
 	}
@@ -80,7 +80,7 @@ func (l load) carriers(n *node) ([]ref, bool) {
 	var on []ref
 	taken := map[int]bool{}
 	for _, item := range items {
-		if !l.shaped(item, "an entry of on", scalar) {
+		if !l.shaped(item, "an entry of on", "on: [AB, BC]", scalar) {
 			good = false
 			continue
 		}

@@ -13,7 +13,7 @@ func (r *reader) supports(n *node) {
 	}
 	for _, e := range n.entries {
 		j, ok := r.joint(e.key)
-		if !r.shaped(e.value, "the support at "+e.key.text, scalar, table) {
+		if !r.shaped(e.value, "the support at "+e.key.text, e.key.text+": pin", scalar, table) {
 			continue
 		}
 		s, read := r.support(e.value, j, ok)

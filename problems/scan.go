@@ -97,6 +97,7 @@ var refusals = map[token.Type]struct{ problem, remedy string }{
 func (n *nesting) refuse(tk *token.Token) {
 	if words, ok := refusals[tk.Type]; ok {
 		n.add(tk, words.problem, words.remedy)
+		n.stop = tk.Type == token.DirectiveType // the words after it are part of it
 	}
 	switch tk.Type {
 	case token.DocumentHeaderType, token.DocumentEndType:

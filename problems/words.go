@@ -21,7 +21,7 @@ func oneOf(words []string) string { return listed(words, "or") }
 func allOf(words []string) string { return listed(words, "and") }
 
 func listed(words []string, last string) string {
-	const most = 12
+	const most = 16
 	switch n := len(words); {
 	case n == 0:
 		return "none"
@@ -32,6 +32,14 @@ func listed(words []string, last string) string {
 	default:
 		return strings.Join(words[:n-1], ", ") + " " + last + " " + words[n-1]
 	}
+}
+
+// onlyOnes tells which there are: "The joints are A and B.", "The only joint is A."
+func onlyOnes(noun string, names []string) string {
+	if len(names) == 1 {
+		return "The only " + noun + " is " + names[0] + "."
+	}
+	return "The " + noun + "s are " + allOf(names) + "."
 }
 
 // near is the word of the list that a misspelt word is closest to, if it is close; else "".
@@ -83,7 +91,7 @@ func sentence(clause string) string {
 	}
 	first, size := utf8.DecodeRuneInString(clause)
 	clause = strings.ToUpper(string(first)) + clause[size:]
-	if strings.HasSuffix(clause, ".") {
+	if strings.HasSuffix(clause, ".") || strings.HasSuffix(clause, "?") {
 		return clause
 	}
 	return clause + "."

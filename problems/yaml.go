@@ -91,7 +91,11 @@ func (b *builder) build(n ast.Node) *node {
 	case *ast.LiteralNode:
 		return &node{shape: scalar, at: markOf(tk), text: strings.TrimSpace(n.Value.Value)}
 	case *ast.NullNode:
-		return &node{shape: blank, at: markOf(tk)}
+		at := markOf(tk)
+		if tk.Type == token.ImplicitNullType {
+			at.width = 1
+		}
+		return &node{shape: blank, at: at}
 	}
 	return scalarNode(tk)
 }
