@@ -8,6 +8,7 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"unicode/utf8"
 
 	"unpin/statics"
 	"unpin/statics/exact"
@@ -152,8 +153,8 @@ func (r *reader) read(tree *node) {
 
 // about reads title, text, units, grade and skills.
 func (r *reader) about(values map[string]*node) {
-	r.problem.Title = r.prose(values["title"], "title")
-	r.problem.Text = r.prose(values["text"], "text")
+	r.problem.Title = strings.Join(strings.Fields(r.prose(values["title"], "title", maxTitle)), " ")
+	r.problem.Text = r.prose(values["text"], "text", maxText)
 	if n := values["units"]; n != nil {
 		u, err := notation.ParseUnits(n.text)
 		if err != nil {
@@ -169,8 +170,14 @@ func (r *reader) about(values map[string]*node) {
 	}
 }
 
+// The most characters of the title and of the scenario.
+const (
+	maxTitle = 200
+	maxText  = 4000
+)
+
 // prose reads a text. A number or a word such as true is none unless it is quoted.
-func (r *reader) prose(n *node, what string) string {
+func (r *reader) prose(n *node, what string, most int) string {
 	switch {
 	case n == nil:
 		return ""
@@ -178,6 +185,8 @@ func (r *reader) prose(n *node, what string) string {
 		r.fault(n.at, what+" is a text", fmt.Sprintf("Put it in quotes: %s: %q.", what, n.text))
 	case strings.TrimSpace(n.text) == "":
 		r.fault(n.at, what+" is empty", "Write a few words, or take the name out.")
+	case utf8.RuneCountInString(n.text) > most:
+		r.fault(n.at, fmt.Sprintf("%s has more than %d characters", what, most), "Make it shorter.")
 	}
 	return strings.TrimSpace(n.text)
 }

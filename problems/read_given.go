@@ -149,6 +149,9 @@ func (r *reader) numberText(n *node, text string, want notation.Dimension) (exac
 		r.fault(n.at, "this number has more digits than can be worked with", "Write a number that a person would work with.")
 		return exact.Num{}, false
 	}
+	if v.Inexact() && want != notation.Degrees {
+		r.warn("The value %s on line %d is carried with 34 significant digits, and what rests on it is not exact.", n.text, n.at.line)
+	}
 	return v, true
 }
 

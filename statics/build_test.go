@@ -1,6 +1,7 @@
 package statics
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -17,46 +18,125 @@ import (
 //	point 30 0 -1 on BC 2.4     force along a direction at a distance; or  at C [member]
 //	couple 5 on BC 2  or  at E [member]    counter-clockwise
 //	spread 1 2 0 -1 on BC 0 4 [run|rise]   from intensity 1 at 0 to 2 at 4
+//
+// A direction is two numbers or an angle, 60deg. A distance may be a share of the member's length, 1/2L.
 func build(t testing.TB, text string) Frame {
 	t.Helper()
-	b := builder{t: t, joints: map[string]int{}, members: map[string]int{}}
-	for _, line := range strings.Split(text, "\n") {
-		if w := strings.Fields(line); len(w) > 0 {
-			b.entry(w)
+	f, err := read(text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return f
+}
+
+// read is build for texts that come from files.
+func read(text string) (Frame, error) {
+	b := builder{joints: map[string]int{}, members: map[string]int{}}
+	for i, line := range strings.Split(text, "\n") {
+		line, _, _ = strings.Cut(line, "#")
+		b.words = strings.Fields(line)
+		if len(b.words) > 0 {
+			b.entry()
+		}
+		if b.err != nil {
+			return Frame{}, fmt.Errorf("frame text, line %d: %q: %w", i+1, line, b.err)
 		}
 	}
-	return b.f
+	return b.f, nil
 }
 
 type builder struct {
-	t               testing.TB
 	f               Frame
 	joints, members map[string]int
+	words           []string // left on the line
+	err             error
 }
 
-func (b *builder) entry(w []string) {
-	b.t.Helper()
-	n := exact.MustParse
-	switch w[0] {
+func (b *builder) fail(format string, args ...any) {
+	if b.err == nil {
+		b.err = fmt.Errorf(format, args...)
+	}
+}
+
+// word takes the next word of the line.
+func (b *builder) word() string {
+	if len(b.words) == 0 {
+		b.fail("a word is missing")
+		return ""
+	}
+	w := b.words[0]
+	b.words = b.words[1:]
+	return w
+}
+
+func (b *builder) number() exact.Num {
+	n, err := exact.Parse(b.word())
+	if err != nil {
+		b.fail("%v", err)
+	}
+	return n
+}
+
+func (b *builder) direction() Vector {
+	if len(b.words) > 0 {
+		if angle, ok := strings.CutSuffix(b.words[0], "deg"); ok {
+			b.word()
+			a := exact.MustParse(angle)
+			return Vector{exact.Cos(a), exact.Sin(a)}
+		}
+	}
+	return Vector{b.number(), b.number()}
+}
+
+// distance is a number, or a share of the length of member m.
+func (b *builder) distance(m int) exact.Num {
+	if len(b.words) > 0 {
+		if share, ok := strings.CutSuffix(b.words[0], "L"); ok {
+			b.word()
+			return b.f.Length(m).Mul(exact.MustParse(share))
+		}
+	}
+	return b.number()
+}
+
+func (b *builder) joint() int { return b.named(b.joints, b.word()) }
+
+func (b *builder) member() int { return b.named(b.members, b.word()) }
+
+func (b *builder) named(among map[string]int, name string) int {
+	i, ok := among[name]
+	if !ok {
+		b.fail("nothing is named %q", name)
+	}
+	return i
+}
+
+func (b *builder) entry() {
+	switch kind := b.word(); kind {
 	case "joint":
-		b.joints[w[1]] = len(b.f.Joints)
-		b.f.Joints = append(b.f.Joints, Joint{w[1], Point{n(w[2]), n(w[3])}})
+		name := b.word()
+		b.joints[name] = len(b.f.Joints)
+		b.f.Joints = append(b.f.Joints, Joint{name, Point{b.number(), b.number()}})
 	case "member":
-		b.members[w[1]] = len(b.f.Members)
-		b.f.Members = append(b.f.Members, Member{w[1], b.joints[w[2]], b.joints[w[3]]})
+		name := b.word()
+		b.members[name] = len(b.f.Members)
+		b.f.Members = append(b.f.Members, Member{name, b.joint(), b.joint()})
 	case "pin":
-		b.f.Connections = append(b.f.Connections, b.connection(Pin, b.joints[w[1]], w[2:]))
+		b.f.Connections = append(b.f.Connections, b.connection(Pin, b.joint(), b.words))
+		b.words = nil
 	case "slot", "sleeve":
-		kind := map[string]ConnectionKind{"slot": Slot, "sleeve": Sleeve}[w[0]]
-		c := b.connection(kind, b.joints[w[1]], w[2:3])
-		c.Along = Vector{n(w[3]), n(w[4])}
+		c := b.connection(map[string]ConnectionKind{"slot": Slot, "sleeve": Sleeve}[kind], b.joint(), []string{b.word()})
+		c.Along = b.direction()
 		b.f.Connections = append(b.f.Connections, c)
 	case "support":
-		b.support(w)
+		b.support()
 	case "point", "couple", "spread":
-		b.load(w)
+		b.load(kind)
 	default:
-		b.t.Fatalf("unknown entry %q", w[0])
+		b.fail("unknown entry %q", kind)
+	}
+	if len(b.words) > 0 {
+		b.fail("%q is left over", b.words)
 	}
 }
 
@@ -66,9 +146,9 @@ func (b *builder) connection(kind ConnectionKind, j int, named []string) Connect
 	taken := map[int]bool{}
 	for _, piece := range named {
 		var members []int
-		for _, m := range strings.Split(piece, "+") {
-			members = append(members, b.members[m])
-			taken[b.members[m]] = true
+		for _, name := range strings.Split(piece, "+") {
+			m := b.named(b.members, name)
+			members, taken[m] = append(members, m), true
 		}
 		c.Pieces = append(c.Pieces, members)
 	}
@@ -88,53 +168,60 @@ func (b *builder) connection(kind ConnectionKind, j int, named []string) Connect
 	return c
 }
 
-func (b *builder) support(w []string) {
-	s := Support{Joint: b.joints[w[1]], On: None}
-	rest := w[3:]
-	switch w[2] {
+func (b *builder) support() {
+	s := Support{Joint: b.joint(), On: None}
+	switch kind := b.word(); kind {
 	case "fixed":
 		s.Kind = Fixed
 	case "pinned":
 		s.Kind = Pinned
+	case "roller":
+		s.Kind, s.Along = Roller, b.direction()
+	case "guide":
+		s.Kind, s.Along = Guide, b.direction()
 	default:
-		s.Kind = map[string]SupportKind{"roller": Roller, "guide": Guide}[w[2]]
-		s.Along = Vector{exact.MustParse(rest[0]), exact.MustParse(rest[1])}
-		rest = rest[2:]
+		b.fail("unknown support %q", kind)
 	}
-	if len(rest) > 0 {
-		s.On = b.members[rest[0]]
+	if len(b.words) > 0 {
+		s.On = b.member()
 	}
 	b.f.Supports = append(b.f.Supports, s)
 }
 
-func (b *builder) load(w []string) {
-	n := exact.MustParse
+func (b *builder) load(kind string) {
 	l := Load{Entry: len(b.f.Loads), Joint: None, Member: None}
-	kind, w := w[0], w[1:]
-	l.Size = n(w[0])
-	w = w[1:]
-	if kind == "spread" {
-		l.First, l.Last, l.Size = l.Size, n(w[0]), exact.Num{}
-		l.Kind, w = SpreadLoad, w[1:]
+	switch kind {
+	case "point":
+		l.Size, l.Along = b.number(), b.direction()
+	case "couple":
+		l.Kind, l.Size = CoupleLoad, b.number()
+	case "spread":
+		l.Kind, l.First, l.Last, l.Along = SpreadLoad, b.number(), b.number(), b.direction()
 	}
-	if kind == "couple" {
-		l.Kind = CoupleLoad
-	} else {
-		l.Along, w = Vector{n(w[0]), n(w[1])}, w[2:]
-	}
-	if w[0] == "at" {
-		l.Joint = b.joints[w[1]]
-		if len(w) > 2 {
-			l.Member = b.members[w[2]]
+	if b.word() == "at" {
+		l.Joint = b.joint()
+		if len(b.words) > 0 {
+			l.Member = b.member()
 		}
 	} else {
-		l.Member, l.At = b.members[w[1]], n(w[2])
-		if kind == "spread" {
-			l.Start, l.End, l.At = n(w[2]), n(w[3]), exact.Num{}
-			if len(w) > 4 {
-				l.Per = map[string]Per{"run": PerRun, "rise": PerRise}[w[4]]
-			}
-		}
+		l.Member = b.member()
+		b.place(&l)
 	}
 	b.f.Loads = append(b.f.Loads, l)
+}
+
+// place reads where on its member a load stands or stretches.
+func (b *builder) place(l *Load) {
+	if l.Kind != SpreadLoad {
+		l.At = b.distance(l.Member)
+		return
+	}
+	l.Start, l.End = b.distance(l.Member), b.distance(l.Member)
+	if len(b.words) > 0 {
+		per := b.word()
+		l.Per = map[string]Per{"run": PerRun, "rise": PerRise}[per]
+		if l.Per == PerLength {
+			b.fail("unknown basis %q", per)
+		}
+	}
 }

@@ -38,7 +38,19 @@ func (s root) mul(t root) root {
 		return root{q, t.n, t.loose}
 	}
 	g, n := splitProduct(s.n, t.n)
-	return root{q.mul(wholeRatio(g)), n, s.loose || t.loose}
+	p := root{q.mul(wholeRatio(g)), n, s.loose || t.loose}
+	if p.loose {
+		return p.unhidden()
+	}
+	return p
+}
+
+// unhidden is s as a rational, if its radicand is a perfect square.
+func (s root) unhidden() root {
+	if r, ok := squareRoot(s.n); ok {
+		return root{q: s.q.mul(wholeRatio(r)), n: one}
+	}
+	return s
 }
 
 // splitProduct writes m·n as g²·rest, g their greatest common divisor.

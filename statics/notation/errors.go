@@ -50,10 +50,14 @@ func faultAt(start, end int, problem, remedy string) *ReadError {
 	return &ReadError{Start: start, End: end, Problem: problem, Remedy: remedy}
 }
 
-// quoted is s in quotes, cut short when long.
-func quoted(s string) string {
+// shown is s as it stands in a sentence: cut short when long, and with single blanks.
+func shown(s string) string {
+	s = strings.Join(strings.Fields(s), " ")
 	if r := []rune(s); len(r) > 24 {
 		s = string(r[:24]) + "…"
 	}
-	return fmt.Sprintf("%q", s)
+	return s
 }
+
+// quoted is s as shown, in quotes.
+func quoted(s string) string { return fmt.Sprintf("%q", shown(s)) }

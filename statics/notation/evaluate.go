@@ -54,11 +54,7 @@ func (e evaluator) value(x *node) (quantity, *ReadError) {
 	if fault != nil {
 		return b, fault
 	}
-	result, fault := e.combine(x, a, b)
-	if fault == nil && tooLong(result.n) {
-		return result, e.fault(x, "this comes to a number with too many digits", "write shorter numbers")
-	}
-	return result, fault
+	return e.combine(x, a, b)
 }
 
 // tooLong reports whether n has more digits than any problem needs.
@@ -75,26 +71,31 @@ func (e evaluator) fault(x *node, problem, remedy string) *ReadError {
 func (e evaluator) typed(x *node) string { return quoted(e.text[x.start:x.end]) }
 
 // combine is the sum, difference, product or quotient x of a and b.
-func (e evaluator) combine(x *node, a, b quantity) (quantity, *ReadError) {
+func (e evaluator) combine(x *node, a, b quantity) (q quantity, fault *ReadError) {
 	switch x.kind {
-	case sumNode, differenceNode:
-		if x.kind == differenceNode {
-			b.n = b.n.Neg()
-		}
-		return e.add(x, a, b)
+	case differenceNode:
+		b.n = b.n.Neg()
+		fallthrough
+	case sumNode:
+		q, fault = e.add(x, a, b)
 	case productNode:
-		return a.times(b.n.Mul, b, 1), nil
+		q = a.times(a.n.Mul(b.n), b, 1)
+	default:
+		n, err := a.n.Quo(b.n)
+		if err != nil {
+			return a, e.fault(x.y, e.typed(x.y)+" is nought, and nothing can be divided by nought", "check what stands after /")
+		}
+		q = a.times(n, b, -1)
 	}
-	n, err := a.n.Quo(b.n)
-	if err != nil {
-		return a, e.fault(x.y, e.typed(x.y)+" is nought, and nothing can be divided by nought", "")
+	if fault == nil && tooLong(q.n) {
+		return q, e.fault(x, "this comes to a number with too many digits", "write shorter numbers")
 	}
-	return a.times(func(exact.Num) exact.Num { return n }, b, -1), nil
+	return q, fault
 }
 
-// times is a with its value changed by f and the powers of b added power times.
-func (a quantity) times(f func(exact.Num) exact.Num, b quantity, power int) quantity {
-	q := quantity{n: f(a.n), powers: a.powers, plain: a.plain && b.plain, free: a.free || b.free}
+// times is n, with the powers of a·b^power.
+func (a quantity) times(n exact.Num, b quantity, power int) quantity {
+	q := quantity{n: n, powers: a.powers, plain: a.plain && b.plain, free: a.free || b.free}
 	for i := range q.powers {
 		q.powers[i] += power * b.powers[i]
 	}
@@ -151,7 +152,7 @@ func (e evaluator) measure(x *node, a quantity) (quantity, *ReadError) {
 		fault.Start, fault.End = x.unitAt, x.unitAt+len(x.text)
 		return a, fault
 	}
-	return a.times(k.Mul, quantity{powers: x.unit.powers()}, 1), nil
+	return a.times(a.n.Mul(k), quantity{powers: x.unit.powers()}, 1), nil
 }
 
 // scale is one m in the units of u.
@@ -176,7 +177,7 @@ func (e evaluator) call(x *node, a quantity) (quantity, *ReadError) {
 		return a, e.fault(x.x, fmt.Sprintf("%s is %s, but %s is of an angle", e.typed(x.x), nameOf(a.powers), x.text), "write the angle in degrees")
 	}
 	sine, cosine := exact.Sin(a.n), exact.Cos(a.n)
-	result := quantity{plain: a.plain, free: a.free}
+	result := quantity{plain: !a.free, free: a.free}
 	switch x.text {
 	case "sin":
 		result.n = sine
@@ -185,7 +186,7 @@ func (e evaluator) call(x *node, a quantity) (quantity, *ReadError) {
 	default:
 		var err error
 		if result.n, err = sine.Quo(cosine); err != nil {
-			return a, e.fault(x, "this angle has no tangent", "")
+			return a, e.fault(x, "this angle has no tangent", "check the angle")
 		}
 	}
 	return result, nil

@@ -25,6 +25,9 @@ func (p *parser) stray() *ReadError {
 	switch {
 	case t.kind == wordToken:
 		return p.unknown(t)
+	case t.is(".") && p.forces && p.peek().kind == wordToken:
+		t = token{wordToken, p.last().text + "." + p.peek().text, p.last().start, p.peek().end}
+		return p.unknown(t)
 	case t.is(")"):
 		return faultAt(t.start, t.end, "this bracket was never opened", "write ( where it begins, or leave ) out")
 	case t.is(","):
@@ -57,6 +60,8 @@ func (p *parser) strange(typed string) (problem, remedy string) {
 		return quoted(typed) + " is no part of a number", "leave it out"
 	case oneOf(functions, word):
 		return quoted(typed) + " is not spelled as a function", "write " + word
+	case p.forces:
+		return "no force here is called " + quoted(typed), "write the forces by their names"
 	case len(p.names) > 0:
 		return "nothing is called " + quoted(typed) + " here", "the names are " + strings.Join(p.names, ", ")
 	}

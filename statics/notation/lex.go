@@ -109,7 +109,10 @@ func strangeSign(before string, r rune) (problem, remedy string) {
 	case unicode.IsDigit(r):
 		return "only the digits 0 to 9 are read here", "type the number with them"
 	}
-	return fmt.Sprintf("%q is not read here", r), "use digits, + - * / and ( )"
+	if !unicode.IsPrint(r) {
+		return "this character is not read here", "leave it out"
+	}
+	return fmt.Sprintf("%s is not read here", quoted(string(r))), "use digits, + - * / and ( )"
 }
 
 func endsLetter(s string) bool {

@@ -59,7 +59,7 @@ func (e evaluator) wanted(x *node, want Dimension) (quantity, *ReadError) {
 func (e evaluator) mismatch(x *node, q quantity, want Dimension) *ReadError {
 	subject, start, end := "the value works out as "+nameOf(q.powers), x.start, x.end
 	if x.kind == measuredNode {
-		subject, start, end = x.text+" measures "+nameOf(q.powers), x.unitAt, x.unitAt+len(x.text)
+		subject, start, end = shown(x.text)+" measures "+nameOf(q.powers), x.unitAt, x.unitAt+len(x.text)
 	}
 	remedy := "its unit is " + e.units.Of(want)
 	if want == Pure || want == Any || e.units.Of(want) == "" {

@@ -153,9 +153,10 @@ func (p *parser) mayTouch(x *node) *ReadError {
 	case m == unitWord:
 		return faultAt(t.start, t.end, quoted(last.text)+" has its unit already", "leave out "+t.text)
 	case m == nameWord && last.kind == wordToken && p.operandMeaning(last) == nameWord:
-		return fault("two names side by side do not multiply", "put * between them")
+		return fault("two names side by side do not multiply", "put a sign between them")
 	case x.kind == quotientNode && !x.bracketed && !isFraction(x) && m != letterWord:
-		return faultAt(x.start, t.end, "this may be read in two ways", "put brackets round all that is divided by, or a * after it")
+		return faultAt(x.start, t.end, "what is divided by here may be read in two ways",
+			fmt.Sprintf("put brackets round all of it, or * before %s", quoted(t.text)))
 	}
 	return nil
 }
@@ -165,7 +166,9 @@ func (p *parser) besideNumber() (problem, remedy string) {
 	t, last := p.next(), p.last()
 	switch {
 	case last.kind == numberToken && p.peek().is("/"):
-		return "two numbers side by side do not add", fmt.Sprintf("write %s + %s/…", last.text, t.text)
+		return "two numbers side by side do not add", fmt.Sprintf("write %s + %s/%s", last.text, t.text, p.tokens[p.at+2].text)
+	case last.kind == numberToken && len(last.text)+len(t.text) > 12:
+		return "two numbers side by side do not multiply", "put * between them"
 	case last.kind == numberToken:
 		return "two numbers side by side do not multiply", fmt.Sprintf("write %s*%s, or %s%s if it is one number",
 			last.text, t.text, last.text, t.text)
@@ -222,7 +225,8 @@ func (p *parser) quantity() (*node, *ReadError) {
 		return nil, fault
 	}
 	end := p.last().end
-	m := &node{kind: measuredNode, start: x.start, end: end, text: p.text[at:end], unit: unit, unitAt: at, x: x}
+	word := strings.TrimRight(p.text[at:end], ".")
+	m := &node{kind: measuredNode, start: x.start, end: end, text: word, unit: unit, unitAt: at, x: x}
 	p.measured = append(p.measured, m)
 	return m, nil
 }
@@ -265,7 +269,7 @@ func (p *parser) bracket() (*node, *ReadError) {
 	switch {
 	case fault != nil:
 		return nil, fault
-	case p.next().kind == endToken:
+	case p.next().kind == endToken, p.next().is("="):
 		return nil, faultAt(open.start, open.end, "this bracket is not closed", "write ) where it ends")
 	case !p.next().is(")"):
 		return nil, p.stray()

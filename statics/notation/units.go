@@ -3,6 +3,7 @@ package notation
 import (
 	"fmt"
 	"strings"
+	"unicode"
 
 	"unpin/statics/exact"
 )
@@ -46,25 +47,38 @@ var (
 
 // ParseUnits reads a unit of force and a unit of length, as in "kN m", or the letters "P L".
 func ParseUnits(text string) (Units, error) {
-	words := strings.FieldsFunc(text, func(r rune) bool { return r == ' ' || r == '\t' || r == ',' || r == '\u00a0' })
+	words := strings.FieldsFunc(text, func(r rune) bool { return unicode.IsSpace(r) || r == ',' })
 	if len(words) != 2 {
-		return Units{}, unitsFault(text, fmt.Sprintf("%s is not a unit of force and a unit of length", quoted(text)))
+		return Units{}, faultAt(0, len(text), quoted(text)+" is not a unit of force and a unit of length", unitsRemedy)
 	}
 	force, length := words[0], words[1]
+	isForce, isLength := oneOf(forceUnits, force), oneOf(lengthUnits, length)
 	switch {
-	case force == "P" && length == "L", oneOf(forceUnits, force) && oneOf(lengthUnits, length):
+	case force == "P" && length == "L", isForce && isLength:
 		return Units{force, length}, nil
-	case oneOf(lengthUnits, force) && oneOf(forceUnits, length):
-		return Units{}, faultAt(0, len(text), "the unit of force comes first", fmt.Sprintf("write %q", length+" "+force))
-	case !oneOf(forceUnits, force) && force != "P":
-		return Units{}, unitsFault(text, quoted(force)+" is not a unit of force read here")
+	case oneOf(lengthUnits, force) && oneOf(forceUnits, length), force == "L" && length == "P":
+		return Units{}, faultAt(0, len(text), "the force comes first", fmt.Sprintf("write %s %s", length, force))
+	case force == "P" || isForce && length == "L":
+		return Units{}, faultAt(0, len(text), "the letters P and L go together", "write P L, or two units such as kN m")
+	case !isForce:
+		return Units{}, notIn(text, force, forceUnits, "is not a unit of force for a problem")
 	}
-	return Units{}, unitsFault(text, quoted(length)+" is not a unit of length that goes with "+force)
+	return Units{}, notIn(text, length, lengthUnits, "is not a unit of length for a problem")
 }
 
-func unitsFault(text, problem string) *ReadError {
-	remedy := "write one of N kN MN lb kip, then one of mm m in ft, as in kN m; or the letters P L"
-	return faultAt(0, len(text), problem, remedy)
+const unitsRemedy = "write one of N kN MN lb kip, then one of mm m in ft, as in kN m; or the letters P L"
+
+// notIn is the fault of a word of the text that is none of the units; it may be another spelling of one.
+func notIn(text, word string, list []string, problem string) *ReadError {
+	at := strings.Index(text, word)
+	remedy := "write one of " + strings.Join(list, " ")
+	meant, _ := unitNamed(word, true)
+	for _, unit := range list {
+		if m := units[unit]; m.powers() == meant.powers() && m.size.Equal(meant.size) {
+			remedy = "write " + unit
+		}
+	}
+	return faultAt(at, at+len(word), quoted(word)+" "+problem, remedy)
 }
 
 func oneOf(list []string, word string) bool {
@@ -130,32 +144,44 @@ func Factor(from string, u Units, d Dimension) (exact.Num, error) {
 	if fault != nil {
 		return exact.Num{}, fault
 	}
-	p := &parser{vocabulary: vocabulary{typed: true}, text: from, tokens: tokens}
-	if !p.startsUnit() {
-		return exact.Num{}, faultAt(0, len(from), quoted(from)+" is not a unit", unitRemedy(u, d))
-	}
-	m, fault := p.unit()
+	p := &parser{vocabulary: vocabulary{letters: u.Letters(), typed: true}, text: from, tokens: tokens}
+	x, fault := p.unitAlone()
 	if fault != nil {
 		return exact.Num{}, fault
 	}
-	if p.next().kind != endToken {
-		return exact.Num{}, p.stray()
-	}
-	x := &node{kind: measuredNode, end: len(from), text: from, unit: m, x: &node{kind: numberNode, text: "1"}}
 	q, fault := evaluator{text: from, units: u}.wanted(x, d)
-	if fault != nil {
+	switch {
+	case fault != nil:
 		return exact.Num{}, fault
+	case u.Letters() && d != Degrees && !q.n.Equal(one): // P/2
+		return exact.Num{}, faultAt(0, len(from), quoted(from)+" is not a unit", unitRemedy(u, d))
 	}
 	return q.n, nil
 }
 
+// unitAlone reads a unit or letters that are all of the text, as one of that unit.
+func (p *parser) unitAlone() (*node, *ReadError) {
+	t := p.next()
+	m := p.meaning(t)
+	switch {
+	case m == letterWord:
+		return p.expression()
+	case m == strangeWord && refused[t.text][0] != "":
+		return nil, p.unknown(t)
+	case m != unitWord:
+		return nil, faultAt(0, len(p.text), quoted(p.text)+" is not a unit", "write one such as kN, m, kN·m or kN/m")
+	}
+	unit, fault := p.unit()
+	if fault == nil && p.next().kind != endToken {
+		fault = faultAt(p.next().start, len(p.text), quoted(p.text)+" is more than a unit", "write the unit alone")
+	}
+	return &node{kind: measuredNode, end: len(p.text), text: p.text, unit: unit, x: &node{kind: numberNode, text: "1"}}, fault
+}
+
 // unitRemedy says which unit dimension d has.
 func unitRemedy(u Units, d Dimension) string {
-	switch {
-	case d == Pure:
-		return "write the number alone"
-	case d == Any:
-		return "units are made of N kN MN lb kip, mm cm m in ft and deg"
+	if unit := u.Of(d); unit != "" {
+		return "write " + unit
 	}
-	return "write " + u.Of(d)
+	return "check the unit"
 }

@@ -8,7 +8,7 @@ type vocabulary struct {
 	names   []string               // for messages: the names that are known
 	letters bool                   // P and L are letters
 	typed   bool                   // by a person at an answer: any capitals will do, and words for a sense have a meaning
-	dotted  bool                   // names may have a point in them: Cy.CD
+	forces  bool                   // names are those of forces
 }
 
 // A meaning is what a word stands for.

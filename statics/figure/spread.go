@@ -1,0 +1,220 @@
+package figure
+
+import "math"
+
+// deep is the depth in rows of a spread load of the greatest intensity in the scene.
+func (p *painter) deep() float64 {
+	for _, s := range p.scene.Spreads {
+		if s.First != s.Last || math.Abs(s.First) < 1 {
+			return float64(p.detail.arms + 1)
+		}
+	}
+	return float64(p.detail.arms)
+}
+
+// depth is the signed depth in rows where the intensity is w; a load that is there at all shows its heads.
+func (p *painter) depth(w float64, even bool) float64 {
+	d := w * p.deep()
+	if even && math.Abs(d) < 2 {
+		return math.Copysign(2, w)
+	}
+	return d
+}
+
+// spread draws a spread load and asks for its labels.
+func (p *painter) spread(s Spread) {
+	a, b := p.spot(s.From), p.spot(s.To)
+	along := Vector{b.c - a.c, 2 * (a.r - b.r)}
+	length := math.Hypot(along.X, along.Y)
+	if length == 0 {
+		return
+	}
+	along = Vector{along.X / length, along.Y / length}
+	was := p.used
+	p.used = emptyArea
+	square := math.Abs(along.X*s.Toward.Y - along.Y*s.Toward.X)
+	switch {
+	case square < 0.17: // within 10° of its line
+		p.draw(s, a, b, along)
+	case s.Toward.upright() && along.X != 0:
+		p.comb(s, a, b, false)
+	case s.Toward.level() && along.Y != 0:
+		p.comb(s, a, b, true)
+	default:
+		p.rake(s, a, b, length)
+	}
+	near := p.used
+	p.used = p.used.with(was)
+	p.askEnds(s, a, b, near)
+}
+
+// askEnds asks for the labels of a spread load at its ends and its middle.
+func (p *painter) askEnds(s Spread, a, b spot, near area) {
+	if near.empty() {
+		return
+	}
+	out := s.Toward.neg()
+	if s.First+s.Last < 0 {
+		out = s.Toward
+	}
+	even := s.First == s.Last
+	ask := func(text string, w, at float64) {
+		if text == "" {
+			return
+		}
+		tail := a.between(b, at).by(out, 2*math.Abs(p.depth(w, even))+p.stand(s))
+		c, r := tail.cell()
+		c, r = min(max(c, near.c0), near.c1), min(max(r, near.r0), near.r1)
+		block := area{c - 2, min(r, near.r1), c + 2, r}
+		if out.level() || math.Abs(out.X) > math.Abs(out.Y) {
+			block = area{c, r - 1, c, r + 1}
+		}
+		p.ask(request{text: text, near: block, c: c, r: r, look: s.Look, rank: rankValue})
+	}
+	ask(s.FirstText, s.First, 0)
+	ask(s.LastText, s.Last, 1)
+	ask(s.MidText, (s.First+s.Last)/2, 0.5)
+}
+
+// stand is how far in cell widths a load on a projection stands off.
+func (p *painter) stand(s Spread) float64 {
+	if s.Projected {
+		return 2
+	}
+	return 0
+}
+
+// draw draws a load that runs along its own line: heads in a row beside the member.
+func (p *painter) draw(s Spread, a, b spot, along Vector) {
+	side := along.left()
+	if side.Y < 0 || side.Y == 0 && side.X > 0 {
+		side = side.neg()
+	}
+	a, b = a.by(side, 2), b.by(side, 2)
+	toward := s.Toward
+	if s.First+s.Last < 0 {
+		toward = toward.neg()
+	}
+	if toward.dot(along) < 0 {
+		a, b = b, a
+	}
+	p.track(a, b, s.Look)
+	n := max(1, int(math.Hypot(b.c-a.c, 2*(b.r-a.r))/5))
+	for i := range n {
+		c, r := a.between(b, float64(i+1)/float64(n)).cell()
+		p.put(c, r, head(toward, false), s.Look)
+	}
+}
+
+// track draws a light stroke, in arms if it lies along an axis.
+func (p *painter) track(a, b spot, look Look) {
+	c0, r0 := a.cell()
+	c1, r1 := b.cell()
+	if c0 == c1 || r0 == r1 {
+		p.line(c0, r0, c1, r1, light, look)
+		return
+	}
+	p.slope(a, b, 1, false, look)
+}
+
+// comb draws a load whose arrows are upright (or level, if turned): an outline, and arrows from it to the base.
+func (p *painter) comb(s Spread, a, b spot, turned bool) {
+	out := s.Toward.neg()
+	a, b = a.by(out, p.stand(s)), b.by(out, p.stand(s))
+	even := s.First == s.Last
+	d0, d1 := p.depth(s.First, even), p.depth(s.Last, even)
+	p.track(a.by(out, 2*d0), b.by(out, 2*d1), s.Look)
+	from, to, step := a.c, b.c, 4.0
+	if turned {
+		from, to, step = a.r, b.r, 2.0
+	}
+	n := max(1, int(math.Round(math.Abs(to-from)/step)))
+	if turned && math.Abs(to-from) <= 4 {
+		n = max(1, int(math.Round(math.Abs(to-from))))
+	}
+	if s.Projected {
+		p.track(a.by(out, 2), b.by(out, 2), s.Look)
+	}
+	for i := range n + 1 {
+		t := float64(i) / float64(n)
+		w := d0 + (d1-d0)*t
+		p.tooth(s, a.between(b, t), out, w, turned)
+	}
+}
+
+// tooth draws one arrow of a comb, from its outline at depth w to the member at the base.
+func (p *painter) tooth(s Spread, base spot, out Vector, w float64, turned bool) {
+	toward := s.Toward
+	if w < 0 {
+		out, toward = out.neg(), out
+	}
+	c, r := base.cell()
+	tc, tr := base.by(out, 2*math.Abs(w)).cell()
+	dc, dr := out.axis()
+	hc, hr := c+dc, r+dr
+	for i := 0; i < 5 && p.isMember(hc, hr); i++ {
+		hc, hr = hc+dc, hr+dr
+	}
+	if (tc-hc)*dc+(tr-hr)*dr < 0 || math.Abs(w) < 0.8 { // too shallow for an arrow
+		return
+	}
+	if s.Projected {
+		p.at(hc, hr).holder = nothing
+	}
+	if hc != tc || hr != tr {
+		p.line(hc+dc, hr+dr, tc, tr, light, s.Look)
+		p.join(hc+dc, hr+dr, dc, dr, s.Look)
+	}
+	p.put(hc, hr, head(toward, false), s.Look)
+}
+
+// join carries the shaft of a tooth down to its head, so that a shaft of one cell is a whole stroke.
+func (p *painter) join(c, r, dc, dr int, look Look) {
+	if k := p.at(c, r); k.holder == dotted {
+		return
+	}
+	switch {
+	case dr < 0:
+		p.arm(c, r, south, light, look)
+	case dr > 0:
+		p.arm(c, r, north, light, look)
+	case dc < 0:
+		p.arm(c, r, east, light, look)
+	default:
+		p.arm(c, r, west, light, look)
+	}
+}
+
+// isMember reports whether a member or what holds it lies in a cell.
+func (p *painter) isMember(c, r int) bool {
+	k := p.at(c, r)
+	return k.holder != nothing && k.look.Role <= GroundMark && k.look.Role != Blank
+}
+
+// rake draws a load at any other angle to the axes: its outline and arrows in dots.
+func (p *painter) rake(s Spread, a, b spot, length float64) {
+	out := s.Toward.neg()
+	even := s.First == s.Last
+	d0, d1 := p.depth(s.First, even), p.depth(s.Last, even)
+	n := max(1, int(math.Round(length/6)))
+	tail := func(t float64) spot { return a.between(b, t).by(out, 2*(d0+(d1-d0)*t)+1.2*float64(sign(d0+d1))) }
+	for i := range n + 1 {
+		t := float64(i) / float64(n)
+		w := d0 + (d1-d0)*t
+		if math.Abs(w) < 0.8 {
+			continue
+		}
+		toward, away := s.Toward, out
+		if w < 0 {
+			toward, away = toward.neg(), away.neg()
+		}
+		tip := a.between(b, t)
+		c, r := tip.by(away, 1.5).cell()
+		for j := 0; j < 4 && p.isMember(c, r); j++ {
+			c, r = tip.by(away, 2+float64(j)).cell()
+		}
+		p.put(c, r, head(toward, false), s.Look)
+		p.slope(tip.by(away, 1.5), tail(t), 1, false, s.Look)
+	}
+	p.slope(tail(0), tail(1), 1, false, s.Look)
+}

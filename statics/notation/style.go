@@ -1,0 +1,125 @@
+package notation
+
+import (
+	"math/big"
+	"strings"
+
+	"unpin/statics/exact"
+)
+
+// A Style says how sums, terms and values are written out in a text.
+type Style struct {
+	Units             Units
+	Figures           int  // significant figures of a result; 0 is 3
+	ClockwisePositive bool // ΣM counts clockwise turns as positive
+	Comma             bool // decimal comma
+	ASCII             bool // no character beyond ASCII
+}
+
+// figures is the number of significant figures of a result.
+func (st Style) figures() int {
+	if st.Figures <= 0 {
+		return 3
+	}
+	return st.Figures
+}
+
+// fullFigures is the most significant digits with which a number of the problem is still written in full.
+const fullFigures = 6
+
+// Given is a number of the problem, or a length that follows from it, without its unit: in full if it ends within six
+// figures, else with one figure more than a result. With letters it is a multiple of the dimension's letters.
+func (st Style) Given(n exact.Num, d Dimension) string {
+	if st.Units.Letters() && d != Pure && d != Degrees {
+		return st.sign(multiple(n, st.Units.Of(d), st.figures()+1))
+	}
+	return st.plain(n, st.figures()+1)
+}
+
+// WithUnit is Given with its unit.
+func (st Style) WithUnit(n exact.Num, d Dimension) string {
+	unit := st.UnitOf(d)
+	if st.Units.Letters() || unit == "" {
+		return st.Given(n, d)
+	}
+	return st.Given(n, d) + " " + unit
+}
+
+// UnitOf is the unit of a dimension.
+func (st Style) UnitOf(d Dimension) string {
+	if st.ASCII {
+		return st.Units.ASCII(d)
+	}
+	return st.Units.Of(d)
+}
+
+// plain is n in full if that takes few figures, else rounded to the given number of them.
+func (st Style) plain(n exact.Num, figures int) string {
+	text := n.Decimal(fullFigures)
+	if !n.Terminates() || significantDigits(text) > max(fullFigures, figures) {
+		text = n.Figures(figures)
+	}
+	return st.dressed(text)
+}
+
+// significantDigits counts the digits of a decimal from the first to the last that is not 0.
+func significantDigits(s string) int {
+	return len(strings.Trim(strings.ReplaceAll(strings.TrimPrefix(s, "-"), ".", ""), "0"))
+}
+
+// dressed puts the style's decimal sign and minus into a plain decimal.
+func (st Style) dressed(s string) string {
+	if st.Comma {
+		s = strings.ReplaceAll(s, ".", ",")
+	}
+	return st.sign(s)
+}
+
+// sign puts the style's minus into s.
+func (st Style) sign(s string) string {
+	if st.ASCII {
+		return s
+	}
+	return strings.ReplaceAll(s, "-", "−")
+}
+
+// smallDenominator is the largest denominator with which a share is written as a fraction.
+const smallDenominator = 99
+
+// share is a pure factor such as a cosine: 0.8, 12/13, or rounded.
+func (st Style) share(n exact.Num) string {
+	if r, ok := n.Rat(); ok && !n.Terminates() && r.Denom().Cmp(big.NewInt(smallDenominator)) <= 0 {
+		return st.sign(r.RatString())
+	}
+	return st.plain(n, st.figures()+1)
+}
+
+// factor is a number as one factor of a product: in brackets if it is negative or a fraction of letters. A value found
+// earlier so keeps its own sign beside that of the term.
+func (st Style) factor(n exact.Num, d Dimension) string {
+	text := st.Given(n, d)
+	if n.Sign() < 0 || strings.ContainsAny(text, "/ ") {
+		return "(" + text + ")"
+	}
+	return text
+}
+
+// times joins the factors of a product.
+func (st Style) times(factors []string) string {
+	if st.ASCII {
+		return strings.Join(factors, "*")
+	}
+	return strings.Join(factors, "·")
+}
+
+// List joins words with commas and "and".
+func List(words []string) string {
+	switch n := len(words); n {
+	case 0:
+		return ""
+	case 1:
+		return words[0]
+	default:
+		return strings.Join(words[:n-1], ", ") + " and " + words[n-1]
+	}
+}
