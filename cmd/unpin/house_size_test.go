@@ -1,0 +1,97 @@
+package main
+
+import (
+	"fmt"
+	"go/ast"
+	"slices"
+)
+
+// The size budget, in lines.
+const (
+	longestFile     = 500
+	longestFunction = 80
+	medianFunction  = 10
+)
+
+// checkSize holds files and functions to the budget: no file and no function over it but plain tables and switches, and
+// the median function of each package short.
+func checkSize(h *house) []string {
+	var complaints []string
+	for _, folder := range h.folders() {
+		var lengths []int
+		for _, s := range h.packages[folder] {
+			if s.lines > longestFile {
+				complaints = append(complaints, fmt.Sprintf("%s: %d lines; no file has more than %d", s.path, s.lines, longestFile))
+			}
+			for _, d := range s.syntax.Decls {
+				f, ok := d.(*ast.FuncDecl)
+				if !ok || f.Body == nil {
+					continue
+				}
+				if n := h.lines(f) - h.tableLines(f); n > longestFunction && !plainSwitch(f) {
+					complaints = append(complaints, fmt.Sprintf("%s: %s has %d lines; none has more than %d but plain tables and switches",
+						h.at(f), f.Name.Name, n, longestFunction))
+				}
+				if !s.test {
+					lengths = append(lengths, h.lines(f))
+				}
+			}
+		}
+		if m := median(lengths); m > medianFunction {
+			complaints = append(complaints, fmt.Sprintf("%s: the median of its %d functions is %d lines; the budget is %d", folder, len(lengths), m, medianFunction))
+		}
+	}
+	return complaints
+}
+
+// lines is how many lines a node takes.
+func (h *house) lines(n ast.Node) int {
+	return h.fset.Position(n.End()).Line - h.fset.Position(n.Pos()).Line + 1
+}
+
+// tableLines is how many lines of a function are inside of literals of plain data.
+func (h *house) tableLines(f *ast.FuncDecl) int {
+	n := 0
+	ast.Inspect(f.Body, func(node ast.Node) bool {
+		literal, ok := node.(*ast.CompositeLit)
+		if ok && !holdsCode(literal) {
+			n += h.lines(literal) - 1
+		}
+		return !ok
+	})
+	return n
+}
+
+func holdsCode(literal *ast.CompositeLit) bool {
+	found := false
+	ast.Inspect(literal, func(node ast.Node) bool {
+		_, code := node.(*ast.FuncLit)
+		found = found || code
+		return !found
+	})
+	return found
+}
+
+// plainSwitch reports whether a function is one switch, maybe with a return after it, none of whose cases has more
+// than two statements.
+func plainSwitch(f *ast.FuncDecl) bool {
+	body := f.Body.List
+	if n := len(body); n == 2 {
+		if _, ok := body[1].(*ast.ReturnStmt); !ok {
+			return false
+		}
+	} else if n != 1 {
+		return false
+	}
+	s, ok := body[0].(*ast.SwitchStmt)
+	return ok && !slices.ContainsFunc(s.Body.List, func(c ast.Stmt) bool { return len(c.(*ast.CaseClause).Body) > 2 })
+}
+
+// median is the middle one of some lengths, the lower of two, or 0 of none.
+func median(lengths []int) int {
+	if len(lengths) == 0 {
+		return 0
+	}
+	slices.Sort(lengths)
+	return lengths[(len(lengths)-1)/2]
+}

@@ -1,0 +1,54 @@
+package main
+
+import (
+	"errors"
+	"io"
+
+	"github.com/spf13/cobra"
+
+	"unpin/problems/worksheet"
+)
+
+// newInspect tells what kind of frame each problem is.
+func newInspect() *cobra.Command {
+	return &cobra.Command{
+		Use:   "inspect PROBLEM...",
+		Short: "Count unknowns and sums, and say what is wrong.",
+		Long: "Count unknowns and sums and say whether the frame is determinate; if not, which forces are too many or how it\n" +
+			"moves. The exit code is 1 if a frame is not determinate, 2 if a problem cannot be read.",
+		Args: someProblems,
+		RunE: func(cmd *cobra.Command, words []string) error {
+			var faults []error
+			refused := false
+			for i, word := range words {
+				err := inspect(cmd, word, i > 0)
+				switch {
+				case errors.Is(err, errNo):
+					refused = true
+				case err != nil:
+					faults = append(faults, err)
+				}
+			}
+			if len(faults) == 0 && refused {
+				return errNo
+			}
+			return errors.Join(faults...)
+		},
+	}
+}
+
+// inspect writes what there is to say about one problem, after a blank line where others came before.
+func inspect(cmd *cobra.Command, word string, more bool) error {
+	p, s, err := solved(cmd, word)
+	if err != nil {
+		return err
+	}
+	text := worksheet.Inspect(p, s)
+	if more {
+		text = "\n" + text
+	}
+	if _, err := io.WriteString(cmd.OutOrStdout(), text); err != nil {
+		return err
+	}
+	return sound(s)
+}

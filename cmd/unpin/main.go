@@ -1,0 +1,47 @@
+// Command unpin teaches how plane frames are taken apart at their pins and solved by equilibrium. This package holds
+// flags, wiring and exit codes, one file a command; all work is done by the packages below.
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"syscall"
+)
+
+func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
+
+// The exit codes.
+const (
+	done  = 0
+	no    = 1 // the work is sound but the answer is no
+	badIn = 2 // bad use or unreadable input
+)
+
+// errNo ends a command whose answer is no and which has already said why.
+var errNo = errors.New("the answer is no")
+
+// run carries out one command line and returns the exit code. Results go to out, all else to errs.
+func run(args []string, in io.Reader, out, errs io.Writer) (code int) {
+	defer func() {
+		if fault := recover(); fault != nil {
+			fmt.Fprintf(errs, "unpin: internal error: %v (a fault of the program, whatever the input)\n", fault)
+			code = badIn
+		}
+	}()
+	root := newRoot()
+	root.SetArgs(args)
+	root.SetIn(in)
+	root.SetOut(out)
+	root.SetErr(errs)
+	switch err := root.Execute(); {
+	case err == nil, errors.Is(err, syscall.EPIPE): // who closed the pipe has read enough
+		return done
+	case errors.Is(err, errNo):
+		return no
+	default:
+		fmt.Fprintln(errs, err)
+		return badIn
+	}
+}

@@ -1,0 +1,57 @@
+package main
+
+import (
+	"errors"
+
+	"github.com/spf13/cobra"
+
+	"unpin/problems"
+	"unpin/problems/worksheet"
+	"unpin/tutor"
+)
+
+// newPractise is the lesson.
+func newPractise() *cobra.Command {
+	var rung string
+	var exam, plain bool
+	cmd := &cobra.Command{
+		Use:   "practise [PROBLEM]",
+		Short: "Solve a problem step by step, every value judged.",
+		Long: "Solve a problem step by step. Every value is asked for and judged exactly. hint, tell, back, sheet, help and quit\n" +
+			"work at every question. Without PROBLEM, the first of the library.",
+		Args: perhapsProblem,
+		RunE: func(cmd *cobra.Command, args []string) error {
+			return practise(cmd, append(args, problems.Names()[0])[0], rung, exam)
+		},
+	}
+	cmd.Flags().Var(oneOf(&rung, tutor.Values.String(), tutor.Rungs()), "rung", "how much of each step is left to you")
+	cmd.Flags().BoolVar(&exam, "exam", false, "no verdicts and no help until the end")
+	cmd.Flags().BoolVar(&plain, "plain", false, "one fact a line, one answer a line, no drawing")
+	return cmd
+}
+
+// practise carries the student through a problem. A frame that is not determinate is refused with the reason.
+func practise(cmd *cobra.Command, word, rung string, exam bool) error {
+	if word == "-" {
+		return usageFault(cmd, "the answers come on standard input, so the problem cannot; name a file")
+	}
+	p, s, err := solved(cmd, word)
+	if err != nil {
+		return err
+	}
+	warn(cmd, p)
+	if no := sound(s); no != nil {
+		_, err := cmd.OutOrStdout().Write([]byte(worksheet.Text(p, s)))
+		return errors.Join(err, no)
+	}
+	r, err := tutor.ParseRung(rung)
+	if err != nil {
+		return err
+	}
+	lesson, err := tutor.New(p, r, exam)
+	if err != nil {
+		return err
+	}
+	// Every lesson is by line; --plain is honoured by being the only way there is.
+	return tutor.Plain(lesson, cmd.InOrStdin(), cmd.OutOrStdout())
+}

@@ -1,0 +1,62 @@
+package main
+
+import (
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"unpin/problems"
+	"unpin/problems/worksheet"
+	"unpin/statics"
+)
+
+// formats are the ways to write a solution.
+var formats = []string{"text", "json"}
+
+// newSolve writes the whole solution.
+func newSolve() *cobra.Command {
+	var format, file string
+	cmd := &cobra.Command{
+		Use:   "solve PROBLEM",
+		Short: "Write the whole solution.",
+		Long: "Write the whole solution: count, free bodies, every sum and what it gives, check, N V M of every member.\n" +
+			"A frame that is not determinate is refused with the reason, and the exit code is 1.",
+		Args: oneProblem,
+		RunE: func(cmd *cobra.Command, args []string) error {
+			ending := strings.TrimPrefix(filepath.Ext(file), ".")
+			if !cmd.Flags().Changed("as") && slices.Contains(formats, ending) {
+				format = ending
+			}
+			return solve(cmd, args[0], format, file)
+		},
+	}
+	cmd.Flags().Var(oneOf(&format, "text", formats), "as", "the format; if not given, the one that FILE's ending names")
+	cmd.Flags().StringVarP(&file, "output", "o", "", "write to `FILE`, not to standard output")
+	return cmd
+}
+
+func solve(cmd *cobra.Command, word, format, file string) error {
+	p, s, err := solved(cmd, word)
+	if err != nil {
+		return err
+	}
+	warn(cmd, p)
+	document, err := solution(p, s, format)
+	if err != nil {
+		return err
+	}
+	if err := deliver(document, file, cmd.OutOrStdout()); err != nil {
+		return err
+	}
+	return sound(s)
+}
+
+// solution is the solution as a document.
+func solution(p *problems.Problem, s *statics.Solution, format string) ([]byte, error) {
+	if format == "json" {
+		return worksheet.JSON(p, s)
+	}
+	return []byte(worksheet.Text(p, s)), nil
+}

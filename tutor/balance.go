@@ -1,0 +1,109 @@
+package tutor
+
+import (
+	"unpin/statics"
+	"unpin/statics/exact"
+)
+
+// balances lists what the answer to a question may be held against: the sums of its step, with exact values and with
+// the student's own earlier ones, or for a value without a sum the scale of the forces on its part.
+func (l *Lesson) balances(q Question) []Balance {
+	switch q.Kind {
+	case ForceValue:
+		var all []Balance
+		for _, s := range l.Solution.Plan[q.Step].Sums {
+			for _, values := range [][]exact.Num{l.Solution.Values, l.own()} {
+				if b, ok := sumBalance(s, q.Force, values); ok {
+					all = append(all, b)
+				}
+			}
+		}
+		return all
+	case SectionPart:
+		largest := l.largestForce(l.partOf(q.Member))
+		if q.Quantity == BendingMoment {
+			largest = largest.Mul(l.extent(l.partOf(q.Member)))
+		}
+		return []Balance{{Factor: exact.Int(1), Rest: q.truth.Neg(), Largest: largest}}
+	case TermSize, TermArm:
+		return []Balance{{Factor: exact.Int(1), Rest: q.truth.Neg(), Largest: q.truth}}
+	}
+	return nil
+}
+
+// sumBalance is a sum seen as an equation for one force. Its slips are a term left out and a term with its sign turned.
+func sumBalance(s statics.Sum, force int, values []exact.Num) (Balance, bool) {
+	b := Balance{Factor: s.Factor(force)}
+	if b.Factor.IsZero() {
+		return b, false
+	}
+	var known []exact.Num
+	for _, t := range s.Terms {
+		if x := t.Amount(values); t.Force != force && !x.IsZero() {
+			known = append(known, x)
+			b.Rest = b.Rest.Add(x)
+			b.Largest = exact.Max(b.Largest, x.Abs())
+		}
+	}
+	for _, x := range known {
+		for _, rest := range []exact.Num{b.Rest.Sub(x), b.Rest.Sub(x).Sub(x)} {
+			if v, err := rest.Neg().Quo(b.Factor); err == nil {
+				b.Slips = append(b.Slips, v)
+			}
+		}
+	}
+	return b, true
+}
+
+// own lists the values of the forces as the student has them: what was typed and accepted, else the exact one.
+func (l *Lesson) own() []exact.Num {
+	own := append([]exact.Num(nil), l.Solution.Values...)
+	for i, q := range l.Questions {
+		if a := l.answers[i]; q.Kind == ForceValue && a.accepted {
+			own[q.Force] = a.value
+		}
+	}
+	return own
+}
+
+// partOf is the part that a member belongs to.
+func (l *Lesson) partOf(member int) int {
+	for p, part := range l.Solution.Parts {
+		for _, m := range part.Members {
+			if m == member {
+				return p
+			}
+		}
+	}
+	return 0
+}
+
+// largestForce is the largest force on a part, load or unknown.
+func (l *Lesson) largestForce(p int) exact.Num {
+	var largest exact.Num
+	body := statics.FreeBody{p}
+	for _, i := range l.Solution.ForcesOn(body) {
+		if !l.Solution.Forces[i].Couple {
+			largest = exact.Max(largest, l.Solution.Values[i].Abs())
+		}
+	}
+	for _, i := range l.Solution.ActionsOn(body) {
+		if x := l.Solution.Loads[i]; x.Shape != statics.Turning {
+			largest = exact.Max(largest, x.Size.Abs())
+		}
+	}
+	return largest
+}
+
+// extent is a part's largest dimension: its width or its height.
+func (l *Lesson) extent(p int) exact.Num {
+	joints := l.Solution.Parts[p].Joints
+	low := l.Solution.Frame.Joints[joints[0]].At
+	high := low
+	for _, j := range joints {
+		at := l.Solution.Frame.Joints[j].At
+		low = statics.Point{X: exact.Min(low.X, at.X), Y: exact.Min(low.Y, at.Y)}
+		high = statics.Point{X: exact.Max(high.X, at.X), Y: exact.Max(high.Y, at.Y)}
+	}
+	return exact.Max(high.X.Sub(low.X), high.Y.Sub(low.Y))
+}

@@ -1,0 +1,208 @@
+package tutor
+
+import (
+	"fmt"
+	"strings"
+
+	"unpin/problems"
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// A Lesson carries a student through one problem. It is not safe for use by several goroutines at once.
+type Lesson struct {
+	Problem   *problems.Problem
+	Solution  *statics.Solution
+	Rung      Rung
+	Exam      bool // no verdict and no help until the end
+	Questions []Question
+	// Heed, if set, is told of everything the student does; a store keeps it.
+	Heed func(Event)
+
+	at      int
+	answers []answer // of each question
+}
+
+// An answer is how far a student is with one question.
+type answer struct {
+	typed    string    // as accepted, or in an exam as last typed
+	value    exact.Num // accepted
+	accepted bool
+	told     bool
+	verdict  Verdict // of the value that stands
+	tries    int     // values judged
+	hints    int     // hints seen
+	first    bool    // right at the first try, without help
+}
+
+// An Event is one thing a student did at a question.
+type Event struct {
+	Question string // its name
+	Typed    string // what was typed: a value or a command
+	Outcome  string // how the reply's verdict line began, or what the command did
+}
+
+// New begins a lesson. The error says why a frame is not fit for one: it is not determinate.
+func New(p *problems.Problem, rung Rung, exam bool) (*Lesson, error) {
+	s, err := statics.Solve(p.Frame)
+	if err != nil {
+		return nil, err
+	}
+	if v := s.Count.Verdict(); v != statics.Determinate {
+		return nil, fmt.Errorf("%s is %s, so its forces cannot all be found from equilibrium", p.Title, v)
+	}
+	l := &Lesson{Problem: p, Solution: s, Rung: rung, Exam: exam}
+	l.Questions = l.script()
+	l.answers = make([]answer, len(l.Questions))
+	return l, nil
+}
+
+// Now is the question in hand; false at the end of the lesson.
+func (l *Lesson) Now() (Question, bool) {
+	if l.at >= len(l.Questions) {
+		return Question{}, false
+	}
+	return l.Questions[l.at], true
+}
+
+// Position is the number of the question in hand, from nought, and how many there are.
+func (l *Lesson) Position() (at, of int) { return l.at, len(l.Questions) }
+
+// A ReplyKind says what became of a line.
+type ReplyKind int
+
+// The kinds of reply.
+const (
+	Judged   ReplyKind = iota // a value was judged; Verdict tells how
+	Noted                     // a value was taken down without a verdict, as in an exam
+	Unread                    // the line could not be read as an answer; it does not count as a try
+	Hinted                    // a hint
+	Told                      // the value was told, and the lesson moved on
+	WentBack                  // the question before is in hand again
+	Listed                    // the sheet, or help
+	ReadOn                    // a worked step was read
+	Leaving                   // the student wants to stop
+)
+
+// A Reply is what a line brings: lines of text for the student, the first of them the verdict if there is one.
+type Reply struct {
+	Kind    ReplyKind
+	Verdict Verdict // of a Judged reply
+	Lines   []string
+}
+
+// Type takes one line: a command or an answer to the question in hand.
+func (l *Lesson) Type(line string) Reply {
+	q, asking := l.Now()
+	word := strings.ToLower(strings.TrimSpace(line))
+	for _, c := range commands {
+		if c.word == word {
+			r := c.do(l, q, asking)
+			l.heed(q, word, c.word)
+			return r
+		}
+	}
+	switch {
+	case !asking:
+		return Reply{Kind: Unread, Lines: []string{"All is done; type sheet to see the values, or quit."}}
+	case q.Kind == Reading:
+		l.at++
+		return Reply{Kind: ReadOn}
+	case word == "":
+		return Reply{Kind: Unread, Lines: []string{"Type a value for " + q.Name + ", or help."}}
+	}
+	return l.judge(q, line)
+}
+
+// judge reads and judges a value for the question in hand, and moves on if it is right.
+func (l *Lesson) judge(q Question, line string) Reply {
+	v, err := l.read(q, line)
+	if err != nil {
+		return Reply{Kind: Unread, Lines: strings.Split(err.Error(), "\n")}
+	}
+	verdict := Judge(v, q.truth, l.balances(q))
+	if verdict == OtherSense && q.Kind != ForceValue && q.Kind != SectionPart {
+		verdict = Wrong
+	}
+	a := &l.answers[l.at]
+	a.tries++
+	if verdict.Right() || l.Exam {
+		a.typed, a.value, a.verdict = strings.TrimSpace(line), v.Value, verdict
+		a.accepted = verdict.Right()
+		a.first = a.tries == 1 && a.hints == 0 && !a.told
+	}
+	if l.Exam {
+		l.heed(q, line, "noted")
+		l.at++
+		return Reply{Kind: Noted, Lines: []string{"noted"}}
+	}
+	l.heed(q, line, verdict.String())
+	r := Reply{Kind: Judged, Verdict: verdict, Lines: []string{verdict.String() + ": " + l.feedback(q, verdict, v)}}
+	if verdict.Right() {
+		l.at++
+	}
+	return r
+}
+
+func (l *Lesson) heed(q Question, typed, outcome string) {
+	if l.Heed != nil {
+		l.Heed(Event{Question: q.Name, Typed: strings.TrimSpace(typed), Outcome: outcome})
+	}
+}
+
+// Known is the value of force i on the student's sheet: the exact one, once the student has found it or been told. The
+// sums of a worked step to read are all known.
+func (l *Lesson) Known(i int) (exact.Num, bool) {
+	for n, q := range l.Questions {
+		switch a := l.answers[n]; {
+		case q.Kind == ForceValue && q.Force == i && (a.accepted && !l.Exam || a.told && !l.Exam):
+			return l.Solution.Values[i], true
+		case q.Kind == Reading && n < l.at && q.Step != statics.None && contains(l.Solution.Plan[q.Step].Gives, i):
+			return l.Solution.Values[i], true
+		}
+	}
+	return exact.Num{}, false
+}
+
+func contains(list []int, x int) bool {
+	for _, y := range list {
+		if y == x {
+			return true
+		}
+	}
+	return false
+}
+
+// Standing is how question n stands: what was typed for it, whether it is settled, and how.
+func (l *Lesson) Standing(n int) (typed string, settled bool, told bool, v Verdict) {
+	a := l.answers[n]
+	return a.typed, a.accepted || a.told || l.Exam && a.tries > 0, a.told, a.verdict
+}
+
+// Score is how many questions were right at the first try without help, of those that ask for a value.
+func (l *Lesson) Score() (first, of int) {
+	for i, q := range l.Questions {
+		if q.Kind == Reading {
+			continue
+		}
+		of++
+		if a := l.answers[i]; a.first && a.accepted && !a.told {
+			first++
+		}
+	}
+	return first, of
+}
+
+// style is how the problem wants its sums and numbers written.
+func (l *Lesson) style() notation.Style {
+	return notation.Style{
+		Units:             l.Problem.Units,
+		Figures:           l.Problem.Ask.Figures + 1,
+		ClockwisePositive: l.clockwise(),
+		Comma:             l.Problem.Ask.Decimal == "comma",
+		ASCII:             true,
+	}
+}
+
+func (l *Lesson) clockwise() bool { return l.Problem.Ask.Moments == "cw" }

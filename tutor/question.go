@@ -1,0 +1,136 @@
+package tutor
+
+import (
+	"strconv"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// A Kind is what a question asks for.
+type Kind int
+
+// The kinds of question.
+const (
+	Reading     Kind = iota // nothing: a worked step to read
+	ForceValue              // the value of an unknown
+	TermSize                // the force of one term
+	TermArm                 // its arm
+	TermSign                // its sign
+	SectionPart             // N, V or M at a place along a member
+)
+
+// A Quantity is one of the internal forces.
+type Quantity int
+
+// The internal forces.
+const (
+	AxialForce Quantity = iota
+	ShearForce
+	BendingMoment
+)
+
+// String is the quantity's letter.
+func (q Quantity) String() string { return [...]string{"N", "V", "M"}[q] }
+
+// A Question is one thing the student is asked.
+type Question struct {
+	Kind     Kind
+	Name     string // what is asked: Cy, "V(BC, 2.4 before)", "arm 2"
+	Dim      notation.Dimension
+	Step     int // of the plan, or statics.None once the forces are known
+	Sum      int // which of the step's sums, for a term
+	Term     int // which of the sum's terms, for a term
+	Force    int // the unknown asked for, for a value
+	Member   int // for a section, and for reading a member's diagram
+	Station  statics.Station
+	Quantity Quantity
+	truth    exact.Num
+}
+
+// script lists the questions of a lesson in order.
+func (l *Lesson) script() []Question {
+	var all []Question
+	for i, step := range l.Solution.Plan {
+		switch {
+		case l.Rung == Read:
+			all = append(all, Question{Kind: Reading, Step: i, Member: statics.None})
+		case step.Relation || step.Check:
+		default:
+			if l.Rung == Terms {
+				all = append(all, l.termQuestions(i)...)
+			}
+			all = append(all, l.valueQuestions(i)...)
+		}
+	}
+	if !l.Problem.Ask.Finds("diagrams") {
+		return all
+	}
+	for _, d := range l.Solution.Diagrams {
+		switch {
+		case l.Rung == Read:
+			all = append(all, Question{Kind: Reading, Step: statics.None, Member: d.Member})
+		default:
+			all = append(all, l.sectionQuestions(d)...)
+		}
+	}
+	return all
+}
+
+// valueQuestions asks for what step i gives.
+func (l *Lesson) valueQuestions(i int) []Question {
+	var all []Question
+	for _, f := range l.Solution.Plan[i].Gives {
+		force := l.Solution.Forces[f]
+		all = append(all, Question{
+			Kind:   ForceValue,
+			Name:   force.Name,
+			Dim:    notation.ForceDimension(force),
+			Step:   i,
+			Force:  f,
+			Member: statics.None,
+			truth:  l.Solution.Values[f],
+		})
+	}
+	return all
+}
+
+// termQuestions asks for the terms of step i's sums: the size where it is a load's, the arm where the sum is of
+// moments, the sign always.
+func (l *Lesson) termQuestions(i int) []Question {
+	var all []Question
+	for s, sum := range l.Solution.Plan[i].Sums {
+		number := 0
+		for t, term := range sum.Terms {
+			if term.Why != statics.Counts {
+				continue
+			}
+			number++
+			ask := func(kind Kind, word string, dim notation.Dimension, truth exact.Num) {
+				all = append(all, Question{Kind: kind, Name: word + " " + strconv.Itoa(number), Dim: dim, Step: i, Sum: s, Term: t,
+					Force: term.Force, Member: statics.None, truth: truth})
+			}
+			switch {
+			case term.Force == statics.None && term.What == statics.TurnOnly:
+				ask(TermSize, "couple", notation.Moment, term.Size)
+			case term.Force == statics.None:
+				ask(TermSize, "force", notation.Force, term.Size)
+			}
+			if sum.Moment && term.What != statics.TurnOnly {
+				ask(TermArm, "arm", notation.Length, term.Arm)
+			}
+			ask(TermSign, "sign", notation.Pure, exact.Int(int64(l.shownSign(sum, term))))
+		}
+	}
+	return all
+}
+
+// shownSign is a term's sign by the positive turn the problem asks for.
+func (l *Lesson) shownSign(s statics.Sum, t statics.Term) int {
+	if s.Moment && l.clockwise() {
+		return -t.Sign
+	}
+	return t.Sign
+}
+

@@ -1,0 +1,145 @@
+package tutor
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// read reads a line as an answer to q: a number or expression, a unit, a sense. The error is a sentence for the student,
+// where it can with a line beneath that points at the place.
+func (l *Lesson) read(q Question, line string) (Typed, error) {
+	if q.Kind == TermSign {
+		return l.readSign(q, line)
+	}
+	a, err := notation.ReadAnswer(line, l.Problem.Units, q.Dim)
+	if err != nil {
+		var at *notation.ReadError
+		if errors.As(err, &at) {
+			return Typed{}, fmt.Errorf("%w\n%s", err, at.Caret(line))
+		}
+		return Typed{}, err
+	}
+	sign, err := l.senseSign(q, a.Sense)
+	if err != nil {
+		return Typed{}, err
+	}
+	v := Typed{Value: a.Value, Unit: exact.Int(1), Places: placesOf(a)}
+	if a.Literal {
+		v.Written, err = exact.FromDecimal(a.Written)
+		if err != nil {
+			return Typed{}, err
+		}
+		if unit, err := v.Value.Quo(v.Written); err == nil {
+			v.Unit = unit
+		}
+	}
+	if sign < 0 {
+		v.Value, v.Written = v.Value.Neg(), v.Written.Neg()
+	}
+	return v, nil
+}
+
+// readSign reads the sign of a term: + or −, or a sense of the sum.
+func (l *Lesson) readSign(q Question, line string) (Typed, error) {
+	s := l.Solution.Plan[q.Step].Sums[q.Sum]
+	for sign, words := range map[int][]string{1: l.senses(s, 1), -1: l.senses(s, -1)} {
+		for _, w := range words {
+			if strings.EqualFold(strings.TrimSpace(line), w) {
+				return Typed{Value: exact.Int(int64(sign)), Unit: exact.Int(1)}, nil
+			}
+		}
+	}
+	return Typed{}, fmt.Errorf("Type + or -: does this term count with or against the positive sense of the sum?")
+}
+
+// senses are the words for a sign in a sum.
+func (l *Lesson) senses(s statics.Sum, sign int) []string {
+	words := []string{"+", "plus", "+1", "1"}
+	if sign < 0 {
+		words = []string{"-", "−", "minus", "-1", "−1"}
+	}
+	turn := []string{"ccw", "counter-clockwise", "anticlockwise"}
+	if l.clockwise() != (sign < 0) {
+		turn = []string{"cw", "clockwise"}
+	}
+	along := map[bool]string{true: "right", false: "left"}[s.Along.X.Sign()*sign > 0]
+	if s.Along.X.IsZero() {
+		along = map[bool]string{true: "up", false: "down"}[s.Along.Y.Sign()*sign > 0]
+	}
+	switch {
+	case s.Moment:
+		return append(words, turn...)
+	case s.Along.X.IsZero() || s.Along.Y.IsZero():
+		return append(words, along)
+	}
+	return words
+}
+
+// senseSign is +1 if a sense word agrees with the positive direction of what is asked, −1 if it is the opposite. A word
+// that the quantity cannot have is an error.
+func (l *Lesson) senseSign(q Question, s notation.Sense) (int, error) {
+	if s == notation.NoSense {
+		return 1, nil
+	}
+	var sign int
+	switch q.Kind {
+	case ForceValue:
+		sign = senseOf(l.Solution.Forces[q.Force], s)
+	case SectionPart:
+		if q.Quantity == AxialForce {
+			sign = map[notation.Sense]int{notation.Tension: 1, notation.Compression: -1}[s]
+		}
+	}
+	if sign == 0 {
+		return 0, fmt.Errorf("%s has no such sense; %s", q.Name, l.sensesOf(q))
+	}
+	return sign, nil
+}
+
+// senseOf is the sign of a force that acts in that sense, or 0 if it cannot.
+func senseOf(f statics.Force, s notation.Sense) int {
+	switch s {
+	case notation.Up:
+		return f.Along.Y.Sign()
+	case notation.Down:
+		return -f.Along.Y.Sign()
+	case notation.Right:
+		return f.Along.X.Sign()
+	case notation.Left:
+		return -f.Along.X.Sign()
+	}
+	turn := map[notation.Sense]int{notation.CounterClockwise: 1, notation.Clockwise: -1}
+	pull := map[notation.Sense]int{notation.Tension: 1, notation.Compression: -1}
+	switch {
+	case f.Couple:
+		return turn[s]
+	case f.Kind == statics.MemberPull:
+		return pull[s]
+	}
+	return 0
+}
+
+// sensesOf says which sense words fit a question.
+func (l *Lesson) sensesOf(q Question) string {
+	switch {
+	case q.Kind == SectionPart && q.Quantity == AxialForce:
+		return "it is tension or compression."
+	case q.Kind != ForceValue:
+		return "give its sign."
+	}
+	f := l.Solution.Forces[q.Force]
+	switch {
+	case f.Couple:
+		return "it is cw or ccw."
+	case f.Along.X.IsZero():
+		return "it is up or down."
+	case f.Along.Y.IsZero():
+		return "it is left or right."
+	}
+	return "it is up or down, left or right."
+}

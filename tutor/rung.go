@@ -1,0 +1,34 @@
+package tutor
+
+import (
+	"fmt"
+	"strings"
+)
+
+// A Rung is how much of a step the student must supply.
+type Rung int
+
+// The rungs, from the most help to the least.
+const (
+	Read   Rung = iota // every step is worked; nothing is asked
+	Values             // free body and sum are shown, the value is asked
+	Terms              // the size, arm and sign of each term are asked, then the value
+)
+
+var rungNames = []string{"read", "values", "terms"}
+
+// String is the rung's name as it is typed.
+func (r Rung) String() string { return rungNames[r] }
+
+// Rungs lists the names of the rungs in order.
+func Rungs() []string { return rungNames }
+
+// ParseRung reads a rung's name.
+func ParseRung(name string) (Rung, error) {
+	for i, n := range rungNames {
+		if n == name {
+			return Rung(i), nil
+		}
+	}
+	return 0, fmt.Errorf("there is no rung %q; the rungs are %s", name, strings.Join(rungNames, ", "))
+}

@@ -1,0 +1,68 @@
+package tutor
+
+import (
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// sectionQuestions asks for N, V and M at the critical points of one member: M at all of them, N and V where they are
+// not what was asked last.
+func (l *Lesson) sectionQuestions(d statics.Diagram) []Question {
+	var all []Question
+	var last [3]*exact.Num
+	stations := d.Stations()
+	for i, st := range stations {
+		for q, value := range quantities(st.Internal) {
+			q := Quantity(q)
+			same := last[q] != nil && last[q].Equal(value)
+			again := i > 0 && stations[i-1].At.Equal(st.At)
+			if same && (again || q != BendingMoment) || st.Found && q != BendingMoment {
+				continue
+			}
+			last[q] = &value
+			all = append(all, Question{
+				Kind:     SectionPart,
+				Name:     l.sectionName(d.Member, q, st.At, sideWord(stations, i, q)),
+				Dim:      [...]notation.Dimension{notation.Force, notation.Force, notation.Moment}[q],
+				Step:     statics.None,
+				Member:   d.Member,
+				Station:  st,
+				Quantity: q,
+				truth:    value,
+			})
+		}
+	}
+	return all
+}
+
+// quantities lists N, V and M in order.
+func quantities(i statics.Internal) [3]exact.Num { return [3]exact.Num{i.N, i.V, i.M} }
+
+// sideWord is "before" or "after" where the quantity steps at station i, and nothing where it does not.
+func sideWord(stations []statics.Station, i int, q Quantity) string {
+	steps := func(j int) bool {
+		return j >= 0 && j < len(stations) && stations[j].At.Equal(stations[i].At) &&
+			!quantities(stations[j].Internal)[q].Equal(quantities(stations[i].Internal)[q])
+	}
+	switch {
+	case steps(i + 1):
+		return " before"
+	case steps(i - 1):
+		return " after"
+	}
+	return ""
+}
+
+// sectionName is V(BC, 2.4 before): the quantity, the member and the distance from the start of its name.
+func (l *Lesson) sectionName(member int, q Quantity, at exact.Num, side string) string {
+	return q.String() + "(" + l.Solution.Frame.Members[member].Name + ", " + placeText(at) + side + ")"
+}
+
+// placeText is a distance in a name: a decimal where it is one, a fraction where it is rational, else rounded.
+func placeText(at exact.Num) string {
+	if at.IsRational() && !at.Terminates() && !at.Inexact() {
+		return at.String()
+	}
+	return at.Decimal(6)
+}
