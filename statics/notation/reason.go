@@ -94,7 +94,7 @@ func (r reasons) ofBody(s statics.Sum, why statics.Choice) string {
 	if r.Bodies() == 1 {
 		return fmt.Sprintf("%s holds %s unknowns, but ", body, count(len(left)))
 	}
-	return fmt.Sprintf("of the parts where a sum has one unknown, %s has the fewest left (%d): ", body, len(left))
+	return fmt.Sprintf("of the %s where a sum has one unknown, %s has the fewest left (%d): ", plural(len(r.Pins) == 0, "parts", "bodies"), body, len(left))
 }
 
 // ofSum says why this sum: which unknown is alone in it, and what keeps the others out.
@@ -196,7 +196,7 @@ func absenceClause(a *statics.Assembly, s statics.Sum, of []statics.Term, st Sty
 	case statics.SquareTo:
 		return who + " " + squareWords(s, one)
 	}
-	return who + plural(one, " is a couple", " are couples")
+	return who + " only " + plural(one, "turns", "turn") + " the body"
 }
 
 // squareWords says of forces square to the direction of a sum how they lie.
@@ -230,13 +230,16 @@ func insideClause(a *statics.Assembly, of []statics.Term) string {
 
 // givers names what gives each term, and of which component a term of two is about.
 func givers(a *statics.Assembly, of []statics.Term, st Style) []string {
-	part := map[statics.Component]string{statics.Horizontal: "the horizontal component of ", statics.Vertical: "the vertical component of "}
 	var who []string
 	for _, t := range of {
+		part := ""
+		if name, ok := componentNames[t.What]; ok {
+			part = "the " + name + " component of "
+		}
 		if t.Force != statics.None {
-			who = append(who, part[t.What]+a.Forces[t.Force].Name)
+			who = append(who, part+a.Forces[t.Force].Name)
 		} else {
-			who = append(who, part[t.What]+ActionText(a, t.Action, st))
+			who = append(who, part+ActionText(a, t.Action, st))
 		}
 	}
 	return who

@@ -94,24 +94,6 @@ func (st Style) share(n exact.Num) string {
 	return st.plain(n, st.figures()+1)
 }
 
-// factor is a number as one factor of a product: in brackets if it is negative or a fraction of letters. A value found
-// earlier so keeps its own sign beside that of the term.
-func (st Style) factor(n exact.Num, d Dimension) string {
-	text := st.Given(n, d)
-	if n.Sign() < 0 || strings.ContainsAny(text, "/ ") {
-		return "(" + text + ")"
-	}
-	return text
-}
-
-// times joins the factors of a product.
-func (st Style) times(factors []string) string {
-	if st.ASCII {
-		return strings.Join(factors, "*")
-	}
-	return strings.Join(factors, "·")
-}
-
 // List joins words with commas and "and".
 func List(words []string) string {
 	switch n := len(words); n {

@@ -99,7 +99,7 @@ func SumNumbers(a *statics.Assembly, s statics.Sum, known func(force int) (exact
 			negative = !negative
 		}
 		b.WriteString(st.joint(negative, b.Len() == 0))
-		b.WriteString(st.times(st.factors(a, s, t, known)))
+		b.WriteString(st.product(a, s, t, known))
 	}
 	if b.Len() == 0 {
 		return "0 = 0"
@@ -120,30 +120,55 @@ func (st Style) joint(negative, first bool) string {
 	return " + "
 }
 
-// factors are the factors of a term, its arm last.
-func (st Style) factors(a *statics.Assembly, s statics.Sum, t statics.Term, known func(int) (exact.Num, bool)) []string {
-	var all []string
+// A sumFactor is one factor of a term: a name, or a number and what it measures.
+type sumFactor struct {
+	name string
+	n    exact.Num
+	d    Dimension
+}
+
+// product writes a term as the product of its factors, its arm last.
+func (st Style) product(a *statics.Assembly, s statics.Sum, t statics.Term, known func(int) (exact.Num, bool)) string {
+	all := loadFactors(a, t)
 	if t.Force != statics.None {
-		all = st.forceFactors(a, t, known)
-	} else {
-		all = st.loadFactors(a, t)
+		all = forceFactors(a, t, known)
 	}
 	if s.Moment && t.What != statics.TurnOnly {
-		all = append(all, st.factor(t.Arm, Length))
+		all = append(all, sumFactor{n: t.Arm, d: Length})
 	}
-	return all
+	var texts []string
+	for _, f := range all {
+		texts = append(texts, st.factor(f, len(all) == 1))
+	}
+	return strings.Join(texts, st.either("·", "*"))
+}
+
+// factor writes one factor of a product: in brackets if it is negative, so that a value found earlier keeps its own sign
+// beside that of the term, and unless it is alone if it is a multiple of letters.
+func (st Style) factor(f sumFactor, alone bool) string {
+	switch {
+	case f.name != "":
+		return f.name
+	case f.d == Pure:
+		return st.share(f.n)
+	}
+	text := st.Given(f.n, f.d)
+	if f.n.Sign() < 0 || !alone && strings.ContainsAny(text, "/ ") {
+		return "(" + text + ")"
+	}
+	return text
 }
 
 // forceFactors are an unknown's name, or its value where that is known, and the share of it that the term is about.
-func (st Style) forceFactors(a *statics.Assembly, t statics.Term, known func(int) (exact.Num, bool)) []string {
-	all := []string{a.Forces[t.Force].Name}
+func forceFactors(a *statics.Assembly, t statics.Term, known func(int) (exact.Num, bool)) []sumFactor {
+	all := []sumFactor{{name: a.Forces[t.Force].Name}}
 	if known != nil {
 		if v, ok := known(t.Force); ok {
-			all[0] = st.factor(v, ForceDimension(a.Forces[t.Force]))
+			all[0] = sumFactor{n: v, d: ForceDimension(a.Forces[t.Force])}
 		}
 	}
 	if !t.Size.Equal(one) {
-		all = append(all, st.share(t.Size))
+		all = append(all, sumFactor{n: t.Size})
 	}
 	return all
 }
@@ -157,25 +182,33 @@ func ForceDimension(f statics.Force) Dimension {
 }
 
 // loadFactors are the factors of a load's force or couple and the share of it that the term is about.
-func (st Style) loadFactors(a *statics.Assembly, t statics.Term) []string {
+func loadFactors(a *statics.Assembly, t statics.Term) []sumFactor {
+	if t.Action == statics.None {
+		return nil
+	}
 	x := a.Loads[t.Action]
-	var all []string
+	var all []sumFactor
 	switch x.Shape {
 	case statics.Turning:
-		return []string{st.factor(x.Size.Abs(), Moment)}
+		return []sumFactor{{n: x.Size.Abs(), d: Moment}}
 	case statics.AtPoint:
-		all = []string{st.factor(x.Size.Abs(), Force)}
+		all = []sumFactor{{n: x.Size.Abs(), d: Force}}
 	default:
 		if x.Shape != statics.Uniform {
-			all = []string{st.either("½", "1/2")}
+			all = []sumFactor{{n: half}}
 		}
-		all = append(all, st.factor(x.Intensity.Abs(), Intensity), st.factor(loadedLength(x), Length))
+		all = append(all, sumFactor{n: x.Intensity.Abs(), d: Intensity}, sumFactor{n: loadedLength(x), d: Length})
 	}
-	if share := over(t.Size, x.Size.Abs()); !share.Equal(one) {
-		all = append(all, st.share(share))
+	if share := shareOf(x, t); !share.Equal(one) {
+		all = append(all, sumFactor{n: share})
 	}
 	return all
 }
+
+// shareOf is how much of a load's force a term is about.
+func shareOf(x statics.Action, t statics.Term) exact.Num { return over(t.Size, x.Size.Abs()) }
+
+var half = over(one, exact.Int(2))
 
 // loadedLength is the length on which the intensity of a spread action is counted: of the member, its run or its rise.
 func loadedLength(x statics.Action) exact.Num {
@@ -208,38 +241,39 @@ func TermText(a *statics.Assembly, s statics.Sum, t statics.Term, st Style) stri
 
 // giver is the force of a term in words, without arm and sense.
 func (st Style) giver(a *statics.Assembly, t statics.Term) string {
-	part := map[statics.Component]string{statics.Horizontal: "horizontal component of ", statics.Vertical: "vertical component of "}[t.What]
+	part := ""
+	if name, ok := componentNames[t.What]; ok {
+		part = "the " + name + " component "
+	}
 	if t.Force != statics.None {
-		f := a.Forces[t.Force]
-		share := ""
+		name := a.Forces[t.Force].Name
 		if !t.Size.Equal(one) {
-			share = st.share(t.Size) + " of "
+			name = st.share(t.Size) + st.either("·", "*") + name
 		}
-		if part != "" {
-			return part + f.Name + ", " + share + "it"
-		}
-		return share + f.Name
+		return part + name
 	}
 	x := a.Loads[t.Action]
-	text := st.sizeText(x)
-	if share := over(t.Size, x.Size.Abs()); x.Shape != statics.Turning && !share.Equal(one) {
-		text = fmt.Sprintf("%s%s, %s of it, %s", part, text, st.share(share), st.WithUnit(t.Size, Force))
+	switch {
+	case x.Shape == statics.Turning:
+		return "the couple " + st.WithUnit(x.Size.Abs(), Moment)
+	case shareOf(x, t).Equal(one):
+		return st.sizeText(x)
+	case part == "":
+		return st.sizeText(x) + ", of which " + st.WithUnit(t.Size, Force)
 	}
-	return text
+	return part + "of " + st.sizeText(x) + ", " + st.WithUnit(t.Size, Force)
 }
+
+var componentNames = map[statics.Component]string{statics.Horizontal: "horizontal", statics.Vertical: "vertical"}
 
 // sizeText is the size of a load: "10 kN", "4 kN/m over 6 m (24 kN)", "half of 6 kN/m over 2 m (6 kN)".
 func (st Style) sizeText(x statics.Action) string {
-	switch x.Shape {
-	case statics.Turning:
-		return "couple " + st.WithUnit(x.Size.Abs(), Moment)
-	case statics.AtPoint:
+	if x.Shape == statics.AtPoint {
 		return st.WithUnit(x.Size.Abs(), Force)
 	}
-	half := ""
+	text := fmt.Sprintf("%s over %s (%s)", st.WithUnit(x.Intensity.Abs(), Intensity), st.WithUnit(loadedLength(x), Length), st.WithUnit(x.Size.Abs(), Force))
 	if x.Shape != statics.Uniform {
-		half = "half of "
+		return "half of " + text
 	}
-	return fmt.Sprintf("%s%s over %s (%s)", half, st.WithUnit(x.Intensity.Abs(), Intensity),
-		st.WithUnit(loadedLength(x), Length), st.WithUnit(x.Size.Abs(), Force))
+	return text
 }

@@ -49,7 +49,7 @@ func shelter(t testing.TB) *statics.Solution {
 	f := statics.Frame{
 		Joints: []statics.Joint{{Name: "A", At: at("0", "0")}, {Name: "B", At: at("0", "9")}, {Name: "C", At: at("8", "15")},
 			{Name: "D", At: at("16", "9")}, {Name: "E", At: at("20", "9")}},
-		Members: []statics.Member{{Name: "AB", From: 0, To: 1}, {Name: "BC", From: 1, To: 2}, {Name: "CD", From: 2, To: 3}, {Name: "DE", From: 3, To: 4}},
+		Members:     []statics.Member{{Name: "AB", From: 0, To: 1}, {Name: "BC", From: 1, To: 2}, {Name: "CD", From: 2, To: 3}, {Name: "DE", From: 3, To: 4}},
 		Connections: []statics.Connection{{Joint: 2, Pieces: [][]int{{1}, {2}}, Main: statics.None}},
 		Supports: []statics.Support{{Joint: 0, Kind: statics.Fixed, On: statics.None},
 			{Joint: 3, Kind: statics.Roller, Along: vec("-3", "4"), On: statics.None}},
