@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"slices"
 	"strconv"
 
 	"unpin/statics"
@@ -64,7 +65,7 @@ func (l *Lesson) script() []Question {
 			all = append(all, l.valueQuestions(i)...)
 		}
 	}
-	if !l.Problem.Ask.Finds("diagrams") {
+	if !slices.Contains(l.Problem.Ask.Find, "diagrams") {
 		return all
 	}
 	for _, d := range l.Solution.Diagrams {
@@ -133,4 +134,3 @@ func (l *Lesson) shownSign(s statics.Sum, t statics.Term) int {
 	}
 	return t.Sign
 }
-

@@ -1,0 +1,173 @@
+package tutor
+
+import (
+	"fmt"
+
+	"unpin/statics"
+	"unpin/statics/notation"
+)
+
+// A command is a word that works at every question.
+type command struct {
+	word, help string
+	do         func(l *Lesson, q Question, asking bool) Reply
+}
+
+var commands []command
+
+func init() { // here, since help lists the table itself
+	commands = []command{
+		{"hint", "points, then teaches, then says what to write", (*Lesson).hint},
+		{"tell", "tells the value and goes on", (*Lesson).tell},
+		{"back", "returns to the question before", (*Lesson).back},
+		{"sheet", "lists what is known", (*Lesson).sheet},
+		{"help", "lists what can be typed", (*Lesson).help},
+		{"quit", "stops; what is done is kept", (*Lesson).quit},
+	}
+}
+
+func (l *Lesson) help(Question, bool) Reply {
+	lines := []string{
+		"Type a number, a fraction or an expression, with a unit and a sense if you like: 9.5, 45/8, 0.5*6*4, 12000 N, 15 down.",
+	}
+	for _, c := range commands {
+		lines = append(lines, c.word+": "+c.help+".")
+	}
+	return Reply{Kind: Listed, Lines: lines}
+}
+
+func (l *Lesson) quit(Question, bool) Reply { return Reply{Kind: Leaving} }
+
+// back returns to the question before; what was accepted there stands until another value is.
+func (l *Lesson) back(Question, bool) Reply {
+	if l.at == 0 {
+		return Reply{Kind: Unread, Lines: []string{"This is the first question."}}
+	}
+	l.at--
+	return Reply{Kind: WentBack, Lines: []string{"Back to " + l.Questions[l.at].Name + "."}}
+}
+
+// tell gives the value away and goes on. In an exam it only leaves the question open.
+func (l *Lesson) tell(q Question, asking bool) Reply {
+	if !asking || q.Kind == Reading {
+		return Reply{Kind: Unread, Lines: []string{"There is nothing to tell here."}}
+	}
+	a := &l.answers[l.at]
+	a.told, a.accepted, a.first = true, false, false
+	l.at++
+	if l.Exam {
+		return Reply{Kind: Told, Lines: []string{"told at the end: this question is left open."}}
+	}
+	return Reply{Kind: Told, Lines: []string{"told: " + l.truthText(q) + "."}}
+}
+
+// truthText is the value of what q asks, with its unit and sense.
+func (l *Lesson) truthText(q Question) string {
+	if q.Kind == TermSign {
+		return q.Name + " is " + map[bool]string{true: "+", false: "-"}[q.truth.Sign() > 0]
+	}
+	text := q.Name + " = " + l.style().WithUnit(q.truth, q.Dim)
+	if q.Kind == ForceValue && !q.truth.IsZero() {
+		f := l.Solution.Forces[q.Force]
+		text += fmt.Sprintf(" (%s on %s)", notation.SenseOf(f, q.truth), l.Solution.BodyName(f.On))
+	}
+	return text
+}
+
+// sheet lists the values found and told, exact ones carried on, with what was typed where that differs.
+func (l *Lesson) sheet(Question, bool) Reply {
+	var lines []string
+	for n, q := range l.Questions {
+		a := l.answers[n]
+		switch {
+		case l.Exam && a.tries > 0:
+			lines = append(lines, q.Name+": you typed "+a.typed+".")
+		case l.Exam || q.Kind != ForceValue && q.Kind != SectionPart:
+		case a.told:
+			lines = append(lines, l.truthText(q)+", told.")
+		case a.accepted:
+			lines = append(lines, l.truthText(q)+", you typed "+a.typed+".")
+		}
+	}
+	if len(lines) == 0 {
+		lines = []string{"Nothing is known yet."}
+	}
+	return Reply{Kind: Listed, Lines: lines}
+}
+
+// hint points where to look, then teaches the rule, then says what to write.
+func (l *Lesson) hint(q Question, asking bool) Reply {
+	if !asking || q.Kind == Reading {
+		return Reply{Kind: Unread, Lines: []string{"There is nothing to hint at here."}}
+	}
+	if l.Exam {
+		return Reply{Kind: Unread, Lines: []string{"Help waits until the end of the exam."}}
+	}
+	a := &l.answers[l.at]
+	rungs := l.hints(q)
+	h := rungs[min(a.hints, len(rungs)-1)]
+	a.hints++
+	return Reply{Kind: Hinted, Lines: []string{"hint: " + h}}
+}
+
+// hints are the three hints for a question: point, teach, tell.
+func (l *Lesson) hints(q Question) [3]string {
+	if q.Kind == SectionPart {
+		return l.sectionHints(q)
+	}
+	a, st := l.Solution.Assembly, l.style()
+	s := l.Solution.Plan[q.Step].Sums[q.Sum]
+	known := func(i int) bool { _, ok := l.Known(i); return ok }
+	h := [3]string{
+		notation.Because(a, l.Solution.Plan[q.Step], known, st),
+		sumRule(s),
+		"write " + notation.SumNumbers(a, s, l.Known, st) + "; then solve it, or type tell.",
+	}
+	if q.Kind != ForceValue {
+		t := s.Terms[q.Term]
+		h[0] = "look at " + l.termGiver(t) + " on " + notation.BodyText(a, s.Body) + "."
+		h[1] = termRule(q.Kind, s)
+		h[2] = "the term is: " + notation.TermText(a, s, t, st) + "."
+	}
+	return h
+}
+
+// termGiver names what a term comes from.
+func (l *Lesson) termGiver(t statics.Term) string {
+	if t.Force != statics.None {
+		return l.Solution.Forces[t.Force].Name
+	}
+	return notation.ActionText(l.Solution.Assembly, t.Action, l.style())
+}
+
+// sumRule is the rule for a sum of that kind.
+func sumRule(s statics.Sum) string {
+	if s.Moment {
+		return "each force counts with its arm, the shortest distance from the centre to its line; a couple enters as it is."
+	}
+	return "only the part of a force along the direction of the sum goes in; couples stay out."
+}
+
+// termRule is the rule for what is asked of a term.
+func termRule(k Kind, s statics.Sum) string {
+	switch {
+	case k == TermSize:
+		return "a spread load counts as its resultant, the area of its diagram; a force as its own size or that of its component."
+	case k == TermArm:
+		return "the arm is the shortest distance from the centre to the line of the force; a resultant acts at the centroid of its load."
+	case s.Moment:
+		return "put a finger on the centre and push along the force: which way does the body turn?"
+	}
+	return "which way does the force point along the positive direction of the sum?"
+}
+
+// sectionHints are the hints for N, V or M at a place.
+func (l *Lesson) sectionHints(q Question) [3]string {
+	m := l.Solution.Frame.Members[q.Member]
+	from := l.Solution.Frame.Joints[m.From].Name
+	return [3]string{
+		"cut member " + m.Name + " here and keep the piece on the side of " + from + ".",
+		sectionRule(q.Quantity, from),
+		"list every force on the kept piece, with its values from the sheet; type tell to see the value.",
+	}
+}

@@ -1,0 +1,106 @@
+package tutor
+
+import (
+	"unpin/statics"
+	"unpin/statics/notation"
+)
+
+// feedback is one sentence on a judged value, the principle first and no number in it.
+func (l *Lesson) feedback(q Question, v Verdict, typed Typed) string {
+	switch {
+	case v == Rounded:
+		return "the method holds; carry one or two more figures until the end."
+	case v.Right():
+		return l.praise(q)
+	case q.Kind == SectionPart:
+		return l.sectionWrong(q, v)
+	case q.Kind == ForceValue:
+		return l.forceWrong(q, v)
+	case q.Kind == TermSign:
+		return termRule(TermSign, l.Solution.Plan[q.Step].Sums[q.Sum])
+	}
+	return termRule(q.Kind, l.Solution.Plan[q.Step].Sums[q.Sum])
+}
+
+// praise says why a right step was right.
+func (l *Lesson) praise(q Question) string {
+	switch q.Kind {
+	case SectionPart:
+		return l.sectionRight(q)
+	case ForceValue:
+		a, step := l.Solution.Assembly, l.Solution.Plan[q.Step]
+		known := func(i int) bool { _, ok := l.Known(i); return ok && i != q.Force }
+		return lower(notation.Because(a, step, known, l.style()))
+	case TermSize:
+		return "that is the size of this force."
+	case TermArm:
+		return "measured from the centre, square to the line of the force."
+	}
+	return "that is its sense in this sum."
+}
+
+// forceWrong says where to look after a wrong value of a force.
+func (l *Lesson) forceWrong(q Question, v Verdict) string {
+	f := l.Solution.Forces[q.Force]
+	body := notation.BodyText(l.Solution.Assembly, l.Solution.Plan[q.Step].Sums[0].Body)
+	switch {
+	case v == OtherSense && f.By != statics.None:
+		return "the size is right, but what one part gets the other gives: same size, opposite sense; this asks for the force on " +
+			l.Solution.BodyName(f.On) + "."
+	case v == OtherSense:
+		return "the size is right, but not the sense: a negative value says that the force acts against its arrow."
+	case l.Solution.Plan[q.Step].Sums[0].Moment:
+		return "all arms in one sum start at the same centre: go round " + body + " once more, force by force, with its arm and its turn."
+	}
+	return "every force that touches the body goes in once, with its sign: go round " + body + " once more."
+}
+
+// lower begins a sentence small, unless a name or symbol stands first.
+func lower(s string) string {
+	if len(s) > 1 && s[0] >= 'A' && s[0] <= 'Z' && s[1] >= 'a' && s[1] <= 'z' && len(s) > 2 && s[2] != ' ' && s[2] != ',' {
+		return string(s[0]+'a'-'A') + s[1:]
+	}
+	return s
+}
+
+// sectionRule is how N, V or M at a cut is found.
+func sectionRule(q Quantity, from string) string {
+	switch q {
+	case AxialForce:
+		return "the axial force is what the cut must supply along the member; a pull away from the kept piece is tension, positive."
+	case ShearForce:
+		return "the shear is the sum, square to the member, of all forces on the side of " + from +
+			"; positive to the left as one looks along the member."
+	}
+	return "take moments about the cut of all that acts on the side of " + from + "; a couple counts as it is."
+}
+
+// sectionRight says why a right internal force is right.
+func (l *Lesson) sectionRight(q Question) string {
+	switch {
+	case q.Quantity == BendingMoment && q.Station.Extreme:
+		return "the shear passes through nought here, so the moment has a peak."
+	case q.Quantity == BendingMoment && q.truth.IsZero():
+		return "nothing passes a moment here."
+	case q.Quantity == BendingMoment && q.Station.Side == statics.After && !q.Station.At.IsZero():
+		return "a couple makes the moment step by its own size."
+	case q.Quantity == ShearForce && q.Station.Side == statics.After && !q.Station.At.IsZero():
+		return "a point load across the member makes the shear step by its own size."
+	}
+	return "the cut supplies what the forces on one side of it lack."
+}
+
+// sectionWrong says where to look after a wrong internal force.
+func (l *Lesson) sectionWrong(q Question, v Verdict) string {
+	if v == OtherSense {
+		switch q.Quantity {
+		case AxialForce:
+			return "the size is right: does the cut face pull away from the member or push into it?"
+		case ShearForce:
+			return "the size is right: which way counts as positive for the shear?"
+		}
+		return "the size is right: which side of the member is stretched?"
+	}
+	m := l.Solution.Frame.Members[q.Member]
+	return sectionRule(q.Quantity, l.Solution.Frame.Joints[m.From].Name)
+}

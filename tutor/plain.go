@@ -1,0 +1,138 @@
+package tutor
+
+import (
+	"bufio"
+	"errors"
+	"fmt"
+	"io"
+
+	"unpin/statics"
+	"unpin/statics/notation"
+)
+
+// Plain runs a lesson by line: one fact a line, one answer a line, ASCII only, nothing redrawn. It ends at quit or at
+// the end of input. An error is one of reading or writing.
+func Plain(l *Lesson, in io.Reader, out io.Writer) error {
+	p := plain{l: l, out: bufio.NewWriter(out), step: statics.None, member: statics.None}
+	p.opening()
+	lines := bufio.NewReader(in)
+	for {
+		q, asking := l.Now()
+		if !asking {
+			p.closing()
+			return p.out.Flush()
+		}
+		p.introduce(q)
+		if q.Kind == Reading {
+			l.Type("")
+			continue
+		}
+		p.say("? %s [%s]", q.Name, p.unit(q))
+		if err := p.out.Flush(); err != nil {
+			return err
+		}
+		line, err := readLine(lines)
+		if err != nil {
+			if errors.Is(err, io.EOF) {
+				return nil
+			}
+			return err
+		}
+		r := l.Type(line)
+		for _, text := range r.Lines {
+			p.say("%s", notation.ASCII(text))
+		}
+		if r.Kind == Leaving {
+			return p.out.Flush()
+		}
+	}
+}
+
+// longestLine bounds what is kept of one line of input.
+const longestLine = 4096
+
+// readLine reads one line, without its end; of a longer one the rest is dropped. io.EOF comes only if nothing was read.
+func readLine(r *bufio.Reader) (string, error) {
+	var line []byte
+	for read := false; ; read = true {
+		b, err := r.ReadByte()
+		switch {
+		case err != nil && (!read || !errors.Is(err, io.EOF)):
+			return "", err
+		case err != nil || b == '\n':
+			return string(line), nil
+		case len(line) < longestLine:
+			line = append(line, b)
+		}
+	}
+}
+
+// plain is the line mode of one lesson.
+type plain struct {
+	l            *Lesson
+	out          *bufio.Writer
+	step, member int // introduced last
+}
+
+// say writes one line. What goes wrong in writing is found when the line is flushed.
+func (p *plain) say(format string, args ...any) { fmt.Fprintf(p.out, format+"\n", args...) }
+
+// unit is what stands in the brackets of a question.
+func (p *plain) unit(q Question) string {
+	if q.Kind == TermSign {
+		return "+ or -"
+	}
+	return p.l.Problem.Units.ASCII(q.Dim)
+}
+
+func (p *plain) opening() {
+	l := p.l
+	p.say("%s", notation.ASCII(l.Problem.Title))
+	if l.Problem.Text != "" {
+		p.say("%s", notation.ASCII(l.Problem.Text))
+	}
+	for _, line := range l.frameLines() {
+		p.say("%s", notation.ASCII(line))
+	}
+	p.say("For teaching only: a real structure needs the local codes and a licensed engineer.")
+	p.say("Type help to see what can be typed.")
+}
+
+// introduce says what stands before a question: its step where that is new, and its term.
+func (p *plain) introduce(q Question) {
+	if q.Step != statics.None && q.Step != p.step {
+		for i := p.step + 1; i <= q.Step; i++ {
+			p.lines(p.l.stepLines(i))
+		}
+		p.step = q.Step
+	}
+	if q.Member != statics.None && q.Member != p.member {
+		p.lines(p.l.memberLines(q.Member))
+		p.member = q.Member
+	}
+	if q.Kind == TermSize || q.Kind == TermArm || q.Kind == TermSign {
+		s := p.l.Solution.Plan[q.Step].Sums[q.Sum]
+		p.say("Term: %s.", notation.ASCII(p.l.termGiver(s.Terms[q.Term])))
+	}
+}
+
+func (p *plain) lines(lines []string) {
+	for _, line := range lines {
+		p.say("%s", notation.ASCII(line))
+	}
+}
+
+// closing ends the lesson: in an exam with the verdicts, else with the count of first tries.
+func (p *plain) closing() {
+	for i := p.step + 1; i < len(p.l.Solution.Plan); i++ {
+		p.lines(p.l.stepLines(i))
+	}
+	if p.l.Exam {
+		p.lines(p.l.Marks())
+	}
+	if first, of := p.l.Score(); of > 0 {
+		p.say("All done. First try and without help: %d of %d.", first, of)
+		return
+	}
+	p.say("All done.")
+}

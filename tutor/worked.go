@@ -1,0 +1,133 @@
+package tutor
+
+import (
+	"fmt"
+	"strings"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// stepLines say what a step is about; a step that asks nothing (a relation, the check, a worked step) in full.
+func (l *Lesson) stepLines(i int) []string {
+	a, st, step := l.Solution.Assembly, l.style(), l.Solution.Plan[i]
+	before := l.knownBefore(i)
+	known := func(f int) bool { _, ok := before(f); return ok }
+	lines := []string{fmt.Sprintf("Step %d of %d.", i+1, len(l.Solution.Plan)), notation.Because(a, step, known, st)}
+	for _, s := range step.Sums {
+		lines = append(lines, "Free body: "+notation.BodyText(a, s.Body)+".", "Sum: "+notation.SumTitle(a, s, st)+".")
+		if absent := notation.AbsentText(a, s, st); absent != "" {
+			lines = append(lines, absent)
+		}
+		if l.Rung != Terms || step.Relation || step.Check {
+			lines = append(lines, notation.SumSymbols(a, s, st))
+		}
+		if l.Rung == Read || step.Check && !l.Exam {
+			lines = append(lines, notation.SumNumbers(a, s, before, st))
+		}
+	}
+	if l.Rung == Read {
+		for _, f := range step.Gives {
+			lines = append(lines, l.forceText(f)+".")
+		}
+	}
+	return lines
+}
+
+// knownBefore tells the exact values of the forces that steps before i give.
+func (l *Lesson) knownBefore(i int) func(int) (exact.Num, bool) {
+	given := map[int]bool{}
+	for _, step := range l.Solution.Plan[:i] {
+		for _, f := range step.Gives {
+			given[f] = true
+		}
+	}
+	return func(f int) (exact.Num, bool) { return l.Solution.Values[f], given[f] }
+}
+
+// forceText is a force with its value, unit and sense.
+func (l *Lesson) forceText(i int) string {
+	f := l.Solution.Forces[i]
+	return l.truthText(Question{Kind: ForceValue, Name: f.Name, Dim: notation.ForceDimension(f), Force: i, truth: l.Solution.Values[i]})
+}
+
+// memberLines say what is asked along a member; at the rung read, its critical points with their values.
+func (l *Lesson) memberLines(m int) []string {
+	d, f := l.Solution.Diagrams[m], &l.Solution.Frame
+	mem := f.Members[m]
+	lines := []string{fmt.Sprintf("Member %s, distances from %s, length %s. N in tension, V and M as dM/dx = V, V positive where the forces on the side of %s act to the left as one looks along it.",
+		mem.Name, f.Joints[mem.From].Name, l.style().WithUnit(d.Length, notation.Length), f.Joints[mem.From].Name)}
+	switch {
+	case d.Withheld:
+		lines = append(lines, "This member lies on a closed ring, so equilibrium alone does not give its N, V and M.")
+	case l.Rung == Read:
+		for _, q := range l.sectionQuestions(d) {
+			lines = append(lines, l.truthText(q))
+		}
+	}
+	return lines
+}
+
+// frameLines describe the frame as given, one fact a line.
+func (l *Lesson) frameLines() []string {
+	f, st := &l.Solution.Frame, l.style()
+	var lines []string
+	for _, j := range f.Joints {
+		lines = append(lines, fmt.Sprintf("Joint %s is at %s, %s.", j.Name, st.Given(j.At.X, notation.Length), st.WithUnit(j.At.Y, notation.Length)))
+	}
+	for _, p := range l.Solution.Parts {
+		lines = append(lines, "Part "+p.Name+": "+memberNames(f, p.Members)+".")
+	}
+	for _, p := range l.Solution.Pins {
+		lines = append(lines, "The "+p.Name+" is a free body of its own.")
+	}
+	for _, x := range l.Solution.Forces {
+		if x.Kind == statics.Reaction {
+			lines = append(lines, l.unknownText(x))
+		}
+	}
+	for i := range l.Solution.Loads {
+		lines = append(lines, "Load: "+notation.ActionText(l.Solution.Assembly, i, st)+".")
+	}
+	for _, x := range l.Solution.Forces {
+		if x.Kind != statics.Reaction {
+			lines = append(lines, l.unknownText(x))
+		}
+	}
+	return lines
+}
+
+// unknownText says what an unknown is and which way counts as positive.
+func (l *Lesson) unknownText(x statics.Force) string {
+	sense := notation.SenseOf(x, exact.Int(1))
+	text := fmt.Sprintf("%s acts on %s, positive %s", x.Name, l.Solution.BodyName(x.On), sense)
+	if x.By != statics.None {
+		text += ", and the opposite on " + l.Solution.BodyName(x.By)
+	}
+	return text + "."
+}
+
+func memberNames(f *statics.Frame, members []int) string {
+	names := make([]string, len(members))
+	for i, m := range members {
+		names[i] = f.Members[m].Name
+	}
+	return "members " + strings.Join(names, ", ")
+}
+
+// Marks lists, after an exam, each answer with its verdict.
+func (l *Lesson) Marks() []string {
+	var lines []string
+	for n, q := range l.Questions {
+		a := l.answers[n]
+		switch {
+		case q.Kind == Reading:
+		case a.tries == 0:
+			lines = append(lines, q.Name+" left open; "+l.truthText(q)+".")
+		default:
+			lines = append(lines, fmt.Sprintf("%s typed %s: %s; %s.", q.Name, a.typed, a.verdict, l.truthText(q)))
+		}
+	}
+	return lines
+}
