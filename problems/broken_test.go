@@ -7,6 +7,7 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+	"unicode"
 )
 
 var update = flag.Bool("update", false, "rewrite the expected texts in testdata")
@@ -57,7 +58,25 @@ func checkPlaces(t *testing.T, data []byte, err error) {
 		if f.Problem == "" || f.Remedy == "" || strings.HasSuffix(f.Problem, ".") {
 			t.Errorf("%d:%d: %q, %q", f.Line, f.Column, f.Problem, f.Remedy)
 		}
+		checkCarets(t, lines[f.Line-1], f)
 		last = f
+	}
+}
+
+// checkCarets reports an excerpt whose carets do not begin beneath the character of the fault's column.
+func checkCarets(t *testing.T, line string, f Fault) {
+	t.Helper()
+	if f.Excerpt == "" {
+		return
+	}
+	shown, carets, _ := strings.Cut(f.Excerpt, "\n")
+	at := len(carets) - len(strings.TrimLeft(carets, " "))
+	under, column := []rune(shown), []rune(line)
+	switch inShown, inLine := at < len(under), f.Column <= len(column); {
+	case inShown != inLine:
+		t.Errorf("%d:%d: the carets are not beneath the column\n%s", f.Line, f.Column, f.Excerpt)
+	case inShown && under[at] != column[f.Column-1] && unicode.IsPrint(column[f.Column-1]) && !unicode.Is(unicode.Mn, column[f.Column-1]):
+		t.Errorf("%d:%d: %c stands above the carets, not %c", f.Line, f.Column, under[at], column[f.Column-1])
 	}
 }
 

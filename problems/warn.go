@@ -84,6 +84,10 @@ func (r *reader) warnCrossings(boxes []box) {
 
 // cross reports whether two members cross between the ends of both: each has its ends on either side of the other.
 func (r *reader) cross(a, b int) bool {
+	m, n := r.frame().Members[a], r.frame().Members[b]
+	if m.From == n.From || m.From == n.To || m.To == n.From || m.To == n.To {
+		return false
+	}
 	return r.parts(a, b) && r.parts(b, a)
 }
 
