@@ -1,211 +1,219 @@
 package worksheet
 
 import (
-	"encoding/json"
-	"strconv"
-	"strings"
-
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/notation"
 )
 
-// digits is how many significant digits stand for a value that does not terminate.
-const digits = 20
-
-// JSON is the solution for other programs: numbers as decimal strings, in full where they terminate, with exact text
-// beside them. A frame that is not determinate has no forces, plan and members.
-func JSON(p *problems.Problem, s *statics.Solution) ([]byte, error) {
-	w := &writer{s: s}
-	units := strings.Fields(p.Units.String())
-	w.text("{\n \"title\": " + quote(p.Title) + ",\n \"units\": {\n  \"force\": " + quote(units[0]) + ",\n  \"length\": " + quote(units[1]) + "\n },\n")
-	w.count()
-	w.list("parts", w.parts())
-	if s.Values != nil {
-		w.list("forces", w.forces())
-		w.list("plan", w.plan())
-		w.members()
+// JSON is the solution for programs: an object with the fields title, units, count, parts and, where the frame is
+// determinate, forces, plan and members. Numbers are text, so that none is rounded on the way.
+//
+//   - value is a decimal: in full where it ends (within 40 figures), else to 20 significant figures; exact is the number
+//     itself, as 20/3 or 5*sqrt(2)/2.
+//   - A force's value is along `along` (unscaled) as it acts on the part or pin `on`; a couple has no along and counts
+//     counter-clockwise. A pair of pin forces is given once.
+//   - about and along of a sum are decimals where these end, fractions where they do not, else decimals of 34 figures.
+//   - A step of the plan has a sum and gives forces; sums solved together stand in its sums; a sum kept for later has
+//     relation, the closing check has check.
+//   - The pieces of a member have N, V and M as the coefficients of polynomials in the distance x from its start, lowest
+//     power first. A member on a rigid ring of its part has instead of pieces the field withheld, with the reason.
+//   - inexact stands beside what rests on an angle outside the exact set, which is carried to 34 figures.
+func JSON(p *problems.Problem, s *statics.Solution) []byte {
+	fields := []field{
+		{"title", quote(p.Title)},
+		{"units", object(1, []field{
+			{"force", quote(p.Units.Of(notation.Force))},
+			{"length", quote(p.Units.Of(notation.Length))},
+		})},
+		{"count", object(1, countFields(s.Count))},
+		{"parts", list(1, jsonParts(s))},
 	}
-	return []byte(strings.TrimSuffix(w.String(), ",\n") + "\n}\n"), nil
+	if s.Count.Verdict() == statics.Determinate {
+		fields = append(fields,
+			field{"forces", list(1, jsonForces(s))},
+			field{"plan", list(1, jsonPlan(s))},
+			field{"members", list(1, jsonMembers(s))},
+		)
+	}
+	return []byte(object(0, fields) + "\n")
 }
 
-// A writer holds the document as it grows.
-type writer struct {
-	strings.Builder
-	s *statics.Solution
+func countFields(c statics.Count) []field {
+	fields := []field{
+		{"unknowns", number(c.Unknowns)},
+		{"sums", number(c.Sums)},
+		{"rank", number(c.Rank)},
+		{"verdict", quote(c.Verdict().String())},
+		{"degree", number(c.Degree())},
+		{"motions", number(c.Motions())},
+		{"inner", number(c.Inner)},
+	}
+	return append(fields, inexact(c.Inexact)...)
 }
 
-func (w *writer) text(t string) { w.WriteString(t) }
-
-// list writes a list of objects, one a line.
-func (w *writer) list(name string, objects []string) {
-	w.text(" " + quote(name) + ": [\n  " + strings.Join(objects, ",\n  ") + "\n ],\n")
-}
-
-func (w *writer) count() {
-	c := w.s.Count
-	fields := []string{
-		`"unknowns": ` + strconv.Itoa(c.Unknowns), `"sums": ` + strconv.Itoa(c.Sums), `"rank": ` + strconv.Itoa(c.Rank),
-		`"verdict": ` + quote(c.Verdict().String()), `"degree": ` + strconv.Itoa(c.Degree()),
-		`"motions": ` + strconv.Itoa(c.Motions()), `"inner": ` + strconv.Itoa(c.Inner),
-	}
-	if c.Inexact {
-		fields = append(fields, `"inexact": true`)
-	}
-	w.text(" \"count\": {\n  " + strings.Join(fields, ",\n  ") + "\n },\n")
-}
-
-func (w *writer) parts() []string {
-	var all []string
-	for _, p := range w.s.Parts {
-		var names []string
-		for _, m := range p.Members {
-			names = append(names, w.s.Frame.Members[m].Name)
-		}
-		all = append(all, object(field("name", p.Name), `"members": `+texts(names)))
-	}
-	return all
-}
-
-func (w *writer) forces() []string {
-	var all []string
-	for i, f := range w.s.Forces {
-		fields := []string{field("name", f.Name), field("joint", w.s.Frame.Joints[f.Joint].Name), field("on", w.s.BodyName(f.On))}
-		if !f.Couple {
-			fields = append(fields, `"along": `+pair(f.Along.X, f.Along.Y))
-		}
-		v := w.s.Values[i]
-		fields = append(fields, `"couple": `+strconv.FormatBool(f.Couple), field("value", v.Decimal(digits)), field("exact", v.String()))
-		all = append(all, object(append(fields, inexact(v)...)...))
-	}
-	return all
-}
-
-func (w *writer) plan() []string {
-	var all []string
-	for _, step := range w.s.Plan {
-		var fields []string
-		if len(step.Sums) == 1 {
-			fields = w.sum(step.Sums[0])
-		} else {
-			var sums []string
-			for _, s := range step.Sums {
-				sums = append(sums, object(w.sum(s)...))
-			}
-			fields = []string{`"sums": [` + strings.Join(sums, ", ") + "]"}
-		}
-		gives := []string{}
-		for _, f := range step.Gives {
-			gives = append(gives, w.s.Forces[f].Name)
-		}
-		fields = append(fields, `"gives": `+texts(gives))
-		if step.Relation {
-			fields = append(fields, `"relation": true`)
-		}
-		if step.Check {
-			fields = append(fields, `"check": true`)
-		}
-		all = append(all, object(fields...))
-	}
-	return all
-}
-
-// sum is the fields that name one sum.
-func (w *writer) sum(s statics.Sum) []string {
-	var names []string
-	for _, b := range s.Body {
-		names = append(names, w.s.BodyName(b))
-	}
-	fields := []string{`"parts": ` + texts(names)}
-	if s.Moment {
-		return append(fields, field("sum", "moment"), `"about": `+pair(s.About.X, s.About.Y))
-	}
-	return append(fields, field("sum", "force"), `"along": `+pair(s.Along.X, s.Along.Y))
-}
-
-func (w *writer) members() {
-	w.text(" \"members\": [\n")
-	for i, d := range w.s.Diagrams {
-		m := w.s.Frame.Members[d.Member]
-		fields := []string{field("name", m.Name), field("from", w.s.Frame.Joints[m.From].Name), field("to", w.s.Frame.Joints[m.To].Name), field("length", d.Length.Decimal(digits))}
-		if d.Withheld {
-			fields = append(fields, field("withheld", ringReason))
-		} else {
-			fields = append(fields, "\"pieces\": [\n    "+strings.Join(pieces(d), ",\n    ")+"\n   ]")
-		}
-		w.text("  {\n   " + strings.Join(fields, ",\n   ") + "\n  }")
-		if i < len(w.s.Diagrams)-1 {
-			w.text(",")
-		}
-		w.text("\n")
-	}
-	w.text(" ],\n")
-}
-
-// ringReason says why N, V and M of a member are withheld.
-const ringReason = "the member lies on a closed ring of its part, so equilibrium alone does not give its N, V and M"
-
-func pieces(d statics.Diagram) []string {
-	var all []string
-	for _, p := range d.Pieces {
-		fields := []string{field("from", p.From.Decimal(digits)), field("until", p.Until.Decimal(digits)),
-			`"N": ` + poly(p.N), `"V": ` + poly(p.V), `"M": ` + poly(p.M)}
-		for _, c := range append(append(append(exact.Poly{}, p.N...), p.V...), p.M...) {
-			if c.Inexact() {
-				fields = append(fields, `"inexact": true`)
-				break
-			}
-		}
-		all = append(all, object(fields...))
-	}
-	return all
-}
-
-func poly(p exact.Poly) string {
-	var all []string
-	for _, c := range p.Trim() {
-		all = append(all, c.Decimal(digits))
-	}
-	return texts(all)
-}
-
-// inexact is the field that marks a value that rests on an angle outside the exact set.
-func inexact(v exact.Num) []string {
-	if v.Inexact() {
-		return []string{`"inexact": true`}
+// inexact is the mark of a value that rests on an angle outside the exact set, or nothing.
+func inexact(is bool) []field {
+	if is {
+		return []field{{"inexact", "true"}}
 	}
 	return nil
 }
 
-// pair is a point or direction: decimals where they end, else fractions, else decimals of twenty figures.
-func pair(x, y exact.Num) string { return texts([]string{coordinate(x), coordinate(y)}) }
+func jsonParts(s *statics.Solution) []string {
+	var parts []string
+	for _, p := range s.Parts {
+		var members []string
+		for _, m := range p.Members {
+			members = append(members, s.Frame.Members[m].Name)
+		}
+		parts = append(parts, inline(field{"name", quote(p.Name)}, field{"members", texts(members)}))
+	}
+	return parts
+}
+
+func jsonForces(s *statics.Solution) []string {
+	var forces []string
+	for i, f := range s.Forces {
+		v := s.Values[i]
+		fields := []field{
+			{"name", quote(f.Name)},
+			{"joint", quote(s.Frame.Joints[f.Joint].Name)},
+			{"on", quote(s.BodyName(f.On))},
+		}
+		if f.Couple {
+			fields = append(fields, field{"couple", "true"})
+		} else {
+			fields = append(fields, field{"along", place(f.Along.X, f.Along.Y)}, field{"couple", "false"})
+		}
+		fields = append(fields, field{"value", quote(decimal(v))}, field{"exact", quote(v.String())})
+		forces = append(forces, inline(append(fields, inexact(v.Inexact())...)...))
+	}
+	return forces
+}
+
+func jsonPlan(s *statics.Solution) []string {
+	var steps []string
+	for _, step := range s.Plan {
+		var gives []string
+		for _, i := range step.Gives {
+			gives = append(gives, s.Forces[i].Name)
+		}
+		fields := sumFields(s, step.Sums[0])
+		if len(step.Sums) > 1 {
+			var sums []string
+			for _, sum := range step.Sums {
+				sums = append(sums, inline(sumFields(s, sum)...))
+			}
+			fields = []field{{"sums", row(sums)}}
+		}
+		fields = append(fields, field{"gives", texts(gives)})
+		if step.Relation {
+			fields = append(fields, field{"relation", "true"})
+		}
+		if step.Check {
+			fields = append(fields, field{"check", "true"})
+		}
+		steps = append(steps, inline(fields...))
+	}
+	return steps
+}
+
+// sumFields are the free body of a sum, its kind, and its centre or direction.
+func sumFields(s *statics.Solution, sum statics.Sum) []field {
+	var bodies []string
+	for _, b := range sum.Body {
+		bodies = append(bodies, s.BodyName(b))
+	}
+	x, y := sum.Along.X, sum.Along.Y
+	kind, where := "force", "along"
+	if sum.Moment {
+		x, y = sum.About.X, sum.About.Y
+		kind, where = "moment", "about"
+	}
+	fields := []field{{"parts", texts(bodies)}, {"sum", quote(kind)}, {where, place(x, y)}}
+	return append(fields, inexact(x.Inexact() || y.Inexact())...)
+}
+
+func jsonMembers(s *statics.Solution) []string {
+	var members []string
+	for _, d := range s.Diagrams {
+		m := s.Frame.Members[d.Member]
+		fields := []field{
+			{"name", quote(m.Name)},
+			{"from", quote(s.Frame.Joints[m.From].Name)},
+			{"to", quote(s.Frame.Joints[m.To].Name)},
+			{"length", quote(decimal(d.Length))},
+		}
+		if d.Withheld {
+			fields = append(fields, field{"withheld", quote(withheld(s, d.Member))})
+		} else {
+			fields = append(fields, field{"pieces", list(3, jsonPieces(d))})
+		}
+		members = append(members, object(2, fields))
+	}
+	return members
+}
+
+// withheld is why N, V and M of a member on a ring are not given.
+func withheld(s *statics.Solution, member int) string {
+	for _, p := range s.Parts {
+		for _, m := range p.Ring {
+			if m == member {
+				return "it lies on a rigid ring of part " + p.Name + ", in which equilibrium alone does not give N, V and M"
+			}
+		}
+	}
+	return "it lies on a rigid ring, in which equilibrium alone does not give N, V and M"
+}
+
+func jsonPieces(d statics.Diagram) []string {
+	var pieces []string
+	for _, p := range d.Pieces {
+		fields := []field{{"from", quote(decimal(p.From))}, {"until", quote(decimal(p.Until))}}
+		rough := p.From.Inexact() || p.Until.Inexact()
+		for _, c := range []struct {
+			name string
+			of   exact.Poly
+		}{{"N", p.N}, {"V", p.V}, {"M", p.M}} {
+			fields = append(fields, field{c.name, coefficients(c.of)})
+			for _, k := range c.of {
+				rough = rough || k.Inexact()
+			}
+		}
+		pieces = append(pieces, inline(append(fields, inexact(rough)...)...))
+	}
+	return pieces
+}
+
+// coefficients are those of a polynomial, at least one.
+func coefficients(p exact.Poly) string {
+	p = p.Trim()
+	if len(p) == 0 {
+		p = exact.Poly{{}}
+	}
+	var all []string
+	for _, k := range p {
+		all = append(all, decimal(k))
+	}
+	return texts(all)
+}
+
+// Figures of a decimal that does not end: of a value, and of a coordinate.
+const (
+	valueFigures = 20
+	placeFigures = 34
+)
+
+func decimal(n exact.Num) string { return n.Decimal(valueFigures) }
+
+// place is a point or direction: decimals where these end, fractions where they do not and are exact.
+func place(x, y exact.Num) string { return texts([]string{coordinate(x), coordinate(y)}) }
 
 func coordinate(n exact.Num) string {
 	if n.IsRational() && !n.Terminates() && !n.Inexact() {
 		return n.String()
 	}
-	return n.Decimal(digits)
-}
-
-func object(fields ...string) string { return "{" + strings.Join(fields, ", ") + "}" }
-
-func field(name, value string) string { return quote(name) + ": " + quote(value) }
-
-func texts(list []string) string {
-	quoted := make([]string, len(list))
-	for i, t := range list {
-		quoted[i] = quote(t)
-	}
-	return "[" + strings.Join(quoted, ", ") + "]"
-}
-
-// quote is a JSON string; < and > stay as they are.
-func quote(t string) string {
-	var b strings.Builder
-	e := json.NewEncoder(&b)
-	e.SetEscapeHTML(false)
-	if err := e.Encode(t); err != nil {
-		return `""`
-	}
-	return strings.TrimSpace(b.String())
+	return n.Decimal(placeFigures)
 }
