@@ -17,6 +17,9 @@
 // do not, and neither does anything after a division other than that of two plain numbers: 1/2(6) is half of 6, but
 // w/2h is asked about.
 //
+// A typed sum is two of these with an equals sign between them, in which the names are those of forces: Cy, C_y, Cy.CD.
+// What follows a number is its unit before it is a force, so that 2 MN is no couple at a joint N.
+//
 // A decimal comma before exactly three digits is asked about, because it may have been meant to part the thousands.
 //
 // # Units
@@ -27,6 +30,12 @@
 //
 // In a problem whose units are the letters P and L, numbers are multiples of P, L, PL and P/L, and the letters are
 // written like names: 3/8 P, PL/4.
+//
+// # Senses
+//
+// An answer may have words for its sense after it or before: down, to the left, cw, (T), ↑. Up, down, left, right and what
+// they make together are of forces, clockwise and counter-clockwise of couples, tension and compression of members; tension
+// and a side, as in tension left, are of a bending moment. Signs are read apart from the sense, and are as typed.
 //
 // # Errors
 //

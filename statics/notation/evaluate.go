@@ -1,19 +1,10 @@
 package notation
 
 import (
-	"errors"
 	"fmt"
 
 	"unpin/statics/exact"
 )
-
-// A quantity is a value in the units of a problem, with its powers of force, length and angle.
-type quantity struct {
-	n      exact.Num
-	powers [3]int
-	plain  bool // no unit took part, nor a name
-	free   bool // a name took part, so that the powers are not known
-}
 
 // maxBits bounds the length of a value, numerator or denominator, in binary digits.
 const maxBits = 4096
@@ -93,27 +84,6 @@ func (e evaluator) combine(x *node, a, b quantity) (q quantity, fault *ReadError
 	return q, fault
 }
 
-// times is n, with the powers of a·b^power.
-func (a quantity) times(n exact.Num, b quantity, power int) quantity {
-	q := quantity{n: n, powers: a.powers, plain: a.plain && b.plain, free: a.free || b.free}
-	for i := range q.powers {
-		q.powers[i] += power * b.powers[i]
-	}
-	return q
-}
-
-// yieldsTo reports whether a + b measures what b does: nought goes with anything, a plain number with a name, and a name
-// with a unit.
-func (a quantity) yieldsTo(b quantity) bool {
-	switch {
-	case a.plain:
-		return b.plain || b.free || a.n.IsZero()
-	case a.free:
-		return !b.plain
-	}
-	return !b.plain && !b.free && a.powers == b.powers
-}
-
 // add is a + b, which must measure the same.
 func (e evaluator) add(x *node, a, b quantity) (quantity, *ReadError) {
 	n := a.n.Add(b.n)
@@ -133,16 +103,6 @@ func (e evaluator) add(x *node, a, b quantity) (quantity, *ReadError) {
 		return sum, e.fault(x, problem, "check the units")
 	}
 	return sum, nil
-}
-
-// nameOf is what a number of these powers measures.
-func nameOf(p [3]int) string {
-	for d, q := range powers {
-		if p == q {
-			return Dimension(d).String()
-		}
-	}
-	return "neither force, length nor moment"
 }
 
 // measure gives a the unit of x and turns it into the units of the problem.
@@ -166,50 +126,4 @@ func (u Units) scale(m measure) (exact.Num, *ReadError) {
 		return m.size, &ReadError{Problem: "the numbers here have no units", Remedy: "write the number alone", Mismatch: true}
 	}
 	return over(m.size, u.size(m.force, m.length)), nil
-}
-
-// call is the function x of a.
-func (e evaluator) call(x *node, a quantity) (quantity, *ReadError) {
-	if x.text == "sqrt" {
-		return e.root(x, a)
-	}
-	if !a.plain && !a.free && a.powers != powers[Degrees] && a.powers != powers[Pure] {
-		return a, e.fault(x.x, fmt.Sprintf("%s is %s, but %s is of an angle", e.typed(x.x), nameOf(a.powers), x.text), "write the angle in degrees")
-	}
-	sine, cosine := exact.Sin(a.n), exact.Cos(a.n)
-	result := quantity{plain: !a.free, free: a.free}
-	switch x.text {
-	case "sin":
-		result.n = sine
-	case "cos":
-		result.n = cosine
-	default:
-		var err error
-		if result.n, err = sine.Quo(cosine); err != nil {
-			return a, e.fault(x, "this angle has no tangent", "check the angle")
-		}
-	}
-	return result, nil
-}
-
-// root is the square root x of a.
-func (e evaluator) root(x *node, a quantity) (quantity, *ReadError) {
-	for i, power := range a.powers {
-		if power%2 != 0 && !a.free {
-			return a, e.fault(x, "the root of "+nameOf(a.powers)+" means nothing here", "check the units")
-		}
-		a.powers[i] /= 2
-	}
-	if r, ok := a.n.Rat(); ok && (r.Num().BitLen() > maxBits/8 || r.Denom().BitLen() > maxBits/8) {
-		return a, e.fault(x, "this is the root of a number with too many digits", "write shorter numbers")
-	}
-	n, err := a.n.Sqrt()
-	switch {
-	case a.n.Sign() < 0:
-		return a, e.fault(x, "a negative number has no root", "check the sign under it")
-	case errors.Is(err, exact.ErrNoRoot):
-		return a, e.fault(x, "a root under a root is not read here", "write its value as a decimal")
-	}
-	a.n = n
-	return a, nil
 }
