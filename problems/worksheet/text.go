@@ -184,7 +184,7 @@ func (d *document) diagram(g statics.Diagram) {
 	d.WriteString("\n")
 	d.line("", "Member "+m.Name+", length "+d.st.WithUnit(g.Length, notation.Length))
 	if g.Withheld {
-		d.line("  ", notation.Sentence(ringReason))
+		d.line("  ", notation.Sentence(withheld(d.s, g.Member)))
 		return
 	}
 	d.line("  ", fmt.Sprintf("%-18s %13s %13s %13s", "x ["+d.st.UnitOf(notation.Length)+"]",
