@@ -65,7 +65,7 @@ func checkBlock(h *house, b block, tell func(line int, complaint string)) {
 func checkProblem(text string) string {
 	p, err := problems.Read("the problem shown", []byte(text))
 	if err != nil {
-		return err.Error()
+		return firstLine(err)
 	}
 	s, err := statics.Solve(p.Frame)
 	if err != nil {
@@ -116,9 +116,14 @@ func checkCommand(args []string) string {
 		err = cmd.ValidateArgs(cmd.Flags().Args())
 	}
 	if err != nil {
-		return fmt.Sprintf("unpin %s: %v", strings.Join(args, " "), err)
+		return fmt.Sprintf("unpin %s: %s", strings.Join(args, " "), firstLine(err))
 	}
 	return ""
+}
+
+func firstLine(err error) string {
+	line, _, _ := strings.Cut(err.Error(), "\n")
+	return line
 }
 
 // What a word of code looks like.

@@ -6,11 +6,13 @@ import (
 	"slices"
 )
 
-// The size budget, in lines.
-const (
-	longestFile     = 500
-	longestFunction = 80
-	medianFunction  = 10
+// A budget says how many lines there may be.
+type budget struct{ file, function, median int }
+
+// ownBudget is the project's; smallBudget is for samples.
+var (
+	ownBudget   = budget{file: 500, function: 80, median: 10}
+	smallBudget = budget{file: 30, function: 8, median: 3}
 )
 
 // checkSize holds files and functions to the budget: no file and no function over it but plain tables and switches, and
@@ -20,25 +22,25 @@ func checkSize(h *house) []string {
 	for _, folder := range h.folders() {
 		var lengths []int
 		for _, s := range h.packages[folder] {
-			if s.lines > longestFile {
-				complaints = append(complaints, fmt.Sprintf("%s: %d lines; no file has more than %d", s.path, s.lines, longestFile))
+			if s.lines > h.budget.file {
+				complaints = append(complaints, fmt.Sprintf("%s: %d lines; no file has more than %d", s.path, s.lines, h.budget.file))
 			}
 			for _, d := range s.syntax.Decls {
 				f, ok := d.(*ast.FuncDecl)
 				if !ok || f.Body == nil {
 					continue
 				}
-				if n := h.lines(f) - h.tableLines(f); n > longestFunction && !plainSwitch(f) {
+				if n := h.lines(f) - h.tableLines(f); n > h.budget.function && !plainSwitch(f) {
 					complaints = append(complaints, fmt.Sprintf("%s: %s has %d lines; none has more than %d but plain tables and switches",
-						h.at(f), f.Name.Name, n, longestFunction))
+						h.at(f), f.Name.Name, n, h.budget.function))
 				}
 				if !s.test {
 					lengths = append(lengths, h.lines(f))
 				}
 			}
 		}
-		if m := median(lengths); m > medianFunction {
-			complaints = append(complaints, fmt.Sprintf("%s: the median of its %d functions is %d lines; the budget is %d", folder, len(lengths), m, medianFunction))
+		if m := median(lengths); m > h.budget.median {
+			complaints = append(complaints, fmt.Sprintf("%s: the median of its %d functions is %d lines; the budget is %d", folder, len(lengths), m, h.budget.median))
 		}
 	}
 	return complaints

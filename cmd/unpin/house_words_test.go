@@ -45,7 +45,7 @@ func checkWords(h *house) []string {
 // wordy reports whether a file is one that people read or write.
 func wordy(name string) bool {
 	switch path.Ext(name) {
-	case ".go", ".md", ".yaml", ".txt", ".txtar", ".mod":
+	case ".go", ".md", ".yaml", ".txt", ".txtar", ".json", ".svg", ".mod":
 		return true
 	}
 	return name == ".ci/run"

@@ -43,20 +43,16 @@ func solve(cmd *cobra.Command, word, format, file string) error {
 		return err
 	}
 	warn(cmd, p)
-	document, err := solution(p, s, format)
-	if err != nil {
-		return err
-	}
-	if err := deliver(document, file, cmd.OutOrStdout()); err != nil {
+	if err := deliver(solution(p, s, format), file, cmd.OutOrStdout()); err != nil {
 		return err
 	}
 	return sound(s)
 }
 
 // solution is the solution as a document.
-func solution(p *problems.Problem, s *statics.Solution, format string) ([]byte, error) {
+func solution(p *problems.Problem, s *statics.Solution, format string) []byte {
 	if format == "json" {
 		return worksheet.JSON(p, s)
 	}
-	return []byte(worksheet.Text(p, s)), nil
+	return []byte(worksheet.Text(p, s))
 }
