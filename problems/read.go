@@ -60,11 +60,16 @@ func Load(path string) (*Problem, error) {
 	if info, err := file.Stat(); err == nil && info.IsDir() {
 		return nil, fmt.Errorf("%s is a folder: name a problem file in it", path)
 	}
-	data, err := io.ReadAll(io.LimitReader(file, maxBytes+1))
+	return ReadFrom(path, file)
+}
+
+// ReadFrom reads a problem file that is called name from where it comes, and no more of it than a problem can have.
+func ReadFrom(name string, from io.Reader) (*Problem, error) {
+	data, err := io.ReadAll(io.LimitReader(from, maxBytes+1))
 	if err != nil {
-		return nil, unreadable(path, err)
+		return nil, unreadable(name, err)
 	}
-	return Read(path, data)
+	return Read(name, data)
 }
 
 // unreadable is the error of a file that cannot be opened or read.

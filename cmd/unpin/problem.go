@@ -17,11 +17,7 @@ import (
 // library, or else a file. A word with a folder or an ending is always a file.
 func find(word string, in io.Reader) (*problems.Problem, error) {
 	if word == "-" {
-		data, err := io.ReadAll(in)
-		if err != nil {
-			return nil, fmt.Errorf("standard input cannot be read: %w", err)
-		}
-		return problems.Read("standard input", data)
+		return problems.ReadFrom("standard input", in)
 	}
 	if strings.ContainsRune(word, filepath.Separator) || filepath.Ext(word) != "" {
 		return problems.Load(word)
