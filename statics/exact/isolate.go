@@ -2,8 +2,13 @@ package exact
 
 import "math/big"
 
-// span is the rational interval lo < x ≤ hi, or the one point lo = hi.
+// span is the rational interval lo < x ≤ hi, or the one point lo = hi. The
+// end lo may be the root of the span before.
 type span struct{ lo, hi Num }
+
+func (s span) holds(x Num) bool {
+	return x.Equal(s.hi) || x.Cmp(s.lo) > 0 && x.Cmp(s.hi) < 0
+}
 
 func (s span) middle() Num { return s.lo.Add(s.hi).scale(half) }
 

@@ -154,23 +154,20 @@ func TestNothingIsShared(t *testing.T) {
 		}
 	}
 	r := big.NewRat(20, 3)
-	wide, _ := newRat("123456789012345678901234567890/7")
+	wide, _ := newRat("123456789012345678901234567890/11")
 	a, b := FromRat(r), FromRat(wide)
 	spoilRat(r)
 	spoilRat(wide)
-	if a.String() != "20/3" || b.String() != "123456789012345678901234567890/7" {
+	if a.String() != "20/3" || b.String() != "123456789012345678901234567890/11" {
 		t.Errorf("FromRat kept the fraction it was given: %v, %v", a, b)
 	}
 }
 
 func TestConstantsStay(t *testing.T) {
-	for range 2 {
-		r, _ := Sin(Int(30)).Rat()
-		r.SetInt64(7)
-		s, _ := Sin(Int(45)).Square().Rat()
-		s.SetInt64(7)
-		one.Cmp(big.NewInt(1))
-	}
+	r, _ := Sin(Int(30)).Rat()
+	r.SetInt64(7)
+	Sin(Int(45)).Mul(Sin(Int(75))).Floor().SetInt64(7)
+	Int(1).Floor().SetInt64(7)
 	if Sin(Int(30)).String() != "1/2" || Sin(Int(45)).String() != "sqrt(2)/2" || one.Int64() != 1 {
 		t.Error("a table of constants was changed from outside")
 	}

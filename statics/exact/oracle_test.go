@@ -3,6 +3,7 @@ package exact
 import (
 	"math"
 	"math/big"
+	"strings"
 
 	"pgregory.net/rapid"
 )
@@ -15,7 +16,20 @@ var tiny = new(big.Float).SetMantExp(big.NewFloat(1), -oracleBits/3)
 
 func newFloat() *big.Float { return new(big.Float).SetPrec(oracleBits) }
 
-func newRat(s string) (*big.Rat, bool) { return new(big.Rat).SetString(s) }
+// newRat reads a decimal or a fraction. Below the bar big.Rat would take a
+// leading zero for the sign of an octal number.
+func newRat(s string) (*big.Rat, bool) {
+	over, under, isFraction := strings.Cut(s, "/")
+	if !isFraction {
+		return new(big.Rat).SetString(s)
+	}
+	n, ok1 := new(big.Int).SetString(over, 10)
+	d, ok2 := new(big.Int).SetString(under, 10)
+	if !ok1 || !ok2 || d.Sign() == 0 {
+		return nil, false
+	}
+	return new(big.Rat).SetFrac(n, d), true
+}
 
 // twin is a number with its oracle.
 type twin struct {

@@ -104,7 +104,7 @@ func (p Poly) rationalRoots() []Num {
 		s = p.narrow(s, Num{r: width})
 		whole := s.hi.scale(common).Floor()
 		x := Num{r: wholeRatio(whole).mul(common.inv())}
-		if x.Cmp(s.lo) >= 0 && p.At(x).IsZero() {
+		if s.holds(x) && p.At(x).IsZero() {
 			roots = append(roots, x.markedBy(Sum(p...)))
 		}
 	}

@@ -94,21 +94,37 @@ func (a Num) rounded(places int) *big.Int {
 	return m
 }
 
-// exponent is the power of ten of the first significant digit of a ≠ 0.
+// exponent is the power of ten of the first significant digit of a ≠ 0. No
+// irrational number is a power of ten, so the interval decides.
 func (a Num) exponent() int {
 	a = a.Abs()
-	bits := 0 // |a| is about 2^bits
 	if a.IsRational() {
-		bits = a.r.rat().Num().BitLen() - a.r.rat().Denom().BitLen()
-	} else {
-		m, p := a.leading()
-		bits = m.BitLen() - int(p)
+		return a.r.exponent()
 	}
-	e := bits * 30103 / 100000 // log₁₀2
-	for a.Cmp(Num{r: pow10(e)}) < 0 {
+	for p := uint(startBits); ; p *= 2 {
+		lo, hi := a.interval(p)
+		if lo.Sign() <= 0 {
+			continue
+		}
+		if e := overPower(lo, p).exponent(); e == overPower(hi, p).exponent() {
+			return e
+		}
+	}
+}
+
+// overPower is v/2^p.
+func overPower(v *big.Int, p uint) rational {
+	return newRatio(new(big.Rat).SetFrac(v, new(big.Int).Lsh(one, p)))
+}
+
+// exponent is the power of ten of the first significant digit of a > 0.
+func (a rational) exponent() int {
+	bits := a.rat().Num().BitLen() - a.rat().Denom().BitLen() // a is about 2^bits
+	e := bits * 30103 / 100000                                // log₁₀2
+	for a.cmp(pow10(e)) < 0 {
 		e--
 	}
-	for a.Cmp(Num{r: pow10(e + 1)}) >= 0 {
+	for a.cmp(pow10(e+1)) >= 0 {
 		e++
 	}
 	return e

@@ -1,6 +1,7 @@
 package exact
 
 import (
+	"errors"
 	"fmt"
 	"math/big"
 	"strings"
@@ -20,7 +21,7 @@ func Parse(s string) (Num, error) {
 	}
 	r, err := read(body)
 	if err != nil {
-		return Num{}, fmt.Errorf("%s is not a number: %w", quote(s), err)
+		return Num{}, fmt.Errorf("%s is not a number such as 12.5 or 20/3: %w", quote(s), err)
 	}
 	if negative {
 		r.Neg(r)
@@ -49,7 +50,7 @@ func cutSign(s string) (body string, negative bool) {
 func parseDecimal(s string) (*big.Rat, error) {
 	whole, fraction, _ := strings.Cut(s, ".")
 	if whole+fraction == "" {
-		return nil, fmt.Errorf("write digits, as 12.5 or 20/3")
+		return nil, errors.New("it has no digits")
 	}
 	for _, part := range []string{whole, fraction} {
 		if err := checkDigits(part); err != nil {
@@ -64,7 +65,7 @@ func parseFraction(s string) (*big.Rat, error) {
 	over, under, _ := strings.Cut(s, "/")
 	for _, part := range []string{over, under} {
 		if part == "" {
-			return nil, fmt.Errorf("a fraction is a whole number over another, as 20/3")
+			return nil, errors.New("a fraction is one whole number over another")
 		}
 		if err := checkDigits(part); err != nil {
 			return nil, err
