@@ -28,15 +28,9 @@ func (l *Lesson) read(q Question, line string) (Typed, error) {
 	if err != nil {
 		return Typed{}, err
 	}
-	v := Typed{Value: a.Value, Unit: exact.Int(1), Places: placesOf(a)}
-	if a.Literal {
-		v.Written, err = exact.FromDecimal(a.Written)
-		if err != nil {
-			return Typed{}, err
-		}
-		if unit, err := v.Value.Quo(v.Written); err == nil {
-			v.Unit = unit
-		}
+	v := Typed{Value: a.Value, Unit: a.Scale, Places: placesOf(a)}
+	if v.Written, err = exact.FromDecimal(a.Written); err != nil {
+		return Typed{}, err
 	}
 	if sign < 0 {
 		v.Value, v.Written = v.Value.Neg(), v.Written.Neg()
@@ -89,7 +83,7 @@ func (l *Lesson) senseSign(q Question, s notation.Sense) (int, error) {
 	var sign int
 	switch q.Kind {
 	case ForceValue:
-		sign = senseOf(l.Solution.Forces[q.Force], s)
+		sign = notation.SignOf(l.Solution.Forces[q.Force], s)
 	case SectionPart:
 		if q.Quantity == AxialForce {
 			sign = map[notation.Sense]int{notation.Tension: 1, notation.Compression: -1}[s]
@@ -99,29 +93,6 @@ func (l *Lesson) senseSign(q Question, s notation.Sense) (int, error) {
 		return 0, fmt.Errorf("%s has no such sense; %s", q.Name, l.sensesOf(q))
 	}
 	return sign, nil
-}
-
-// senseOf is the sign of a force that acts in that sense, or 0 if it cannot.
-func senseOf(f statics.Force, s notation.Sense) int {
-	switch s {
-	case notation.Up:
-		return f.Along.Y.Sign()
-	case notation.Down:
-		return -f.Along.Y.Sign()
-	case notation.Right:
-		return f.Along.X.Sign()
-	case notation.Left:
-		return -f.Along.X.Sign()
-	}
-	turn := map[notation.Sense]int{notation.CounterClockwise: 1, notation.Clockwise: -1}
-	pull := map[notation.Sense]int{notation.Tension: 1, notation.Compression: -1}
-	switch {
-	case f.Couple:
-		return turn[s]
-	case f.Kind == statics.MemberPull:
-		return pull[s]
-	}
-	return 0
 }
 
 // sensesOf says which sense words fit a question.

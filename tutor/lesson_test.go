@@ -1,0 +1,227 @@
+package tutor
+
+import (
+	"bytes"
+	"flag"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"unpin/problems"
+	"unpin/statics/exact"
+)
+
+var update = flag.Bool("update", false, "rewrite the transcripts")
+
+// lesson begins a lesson on a problem of the library.
+func lesson(t testing.TB, name string, rung Rung) *Lesson {
+	t.Helper()
+	p, ok := problems.Library(name)
+	if !ok {
+		t.Fatalf("no problem %q in the library", name)
+	}
+	l, err := New(p, rung, false)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return l
+}
+
+// play answers every question of a lesson by say, and fails where want does not like the reply.
+func play(t *testing.T, l *Lesson, say func(Question) string, want func(Verdict) bool) {
+	t.Helper()
+	for {
+		q, asking := l.Now()
+		if !asking {
+			return
+		}
+		line := say(q)
+		if r := l.Type(line); r.Kind != Judged || !want(r.Verdict) {
+			t.Fatalf("%s answered %q: %v", q.Name, line, r.Lines)
+		}
+	}
+}
+
+// signText is the sign of a term as it is typed.
+func signText(q Question) string {
+	if q.truth.Sign() < 0 {
+		return "-"
+	}
+	return "+"
+}
+
+func TestLibraryWorkedRight(t *testing.T) {
+	for _, name := range problems.Names() {
+		for _, rung := range []Rung{Values, Terms} {
+			exactly := func(q Question) string {
+				if q.Kind == TermSign {
+					return signText(q)
+				}
+				return q.truth.Decimal(30)
+			}
+			t.Run(name+"/"+rung.String()+"/exact", func(t *testing.T) {
+				play(t, lesson(t, name, rung), exactly, Verdict.Exactly)
+			})
+			t.Run(name+"/"+rung.String()+"/three figures", func(t *testing.T) {
+				play(t, lesson(t, name, rung), func(q Question) string {
+					if q.Kind == TermSign {
+						return signText(q)
+					}
+					return q.truth.Figures(3)
+				}, Verdict.Right)
+			})
+		}
+		t.Run(name+"/fractions", func(t *testing.T) {
+			play(t, lesson(t, name, Values), func(q Question) string {
+				return strings.ReplaceAll(q.truth.String(), "sqrt", "sqrt")
+			}, func(v Verdict) bool { return v == Exact })
+		})
+	}
+}
+
+func TestOppositeSenseIsNotYet(t *testing.T) {
+	for _, name := range problems.Names() {
+		l := lesson(t, name, Values)
+		for {
+			q, asking := l.Now()
+			if !asking {
+				break
+			}
+			if !q.truth.IsZero() {
+				if r := l.Type(q.truth.Neg().Decimal(20)); r.Verdict != OtherSense {
+					t.Fatalf("%s: %s turned round: %v", name, q.Name, r.Lines)
+				}
+			}
+			l.Type("tell")
+		}
+	}
+}
+
+func TestNonsenseMovesNothing(t *testing.T) {
+	for _, line := range []string{"", "what", "1e9", "3 m", "((", "12 parsecs", "9,500", "\xff", strings.Repeat("9", 5000), "1/0"} {
+		l := lesson(t, problems.Names()[0], Values)
+		r := l.Type(line)
+		if at, _ := l.Position(); at != 0 || r.Kind != Unread || len(r.Lines) == 0 {
+			t.Errorf("%.20q: kind %v at %d: %v", line, r.Kind, at, r.Lines)
+		}
+	}
+}
+
+func TestCommands(t *testing.T) {
+	l := lesson(t, problems.Names()[0], Values)
+	first, _ := l.Now()
+	if r := l.Type("back"); r.Kind != Unread {
+		t.Errorf("back at the first question: %v", r)
+	}
+	for n := range 4 {
+		if r := l.Type("hint"); r.Kind != Hinted || len(r.Lines) != 1 {
+			t.Errorf("hint %d: %v", n, r)
+		}
+	}
+	if r := l.Type("TELL"); r.Kind != Told || !strings.HasPrefix(r.Lines[0], "told") {
+		t.Errorf("tell: %v", r)
+	}
+	if r := l.Type("back"); r.Kind != WentBack {
+		t.Errorf("back: %v", r)
+	}
+	if q, _ := l.Now(); q.Name != first.Name {
+		t.Errorf("back leads to %s", q.Name)
+	}
+	if r := l.Type("quit"); r.Kind != Leaving {
+		t.Errorf("quit: %v", r)
+	}
+}
+
+// The rows of the rules of judging, each against its words.
+func TestJudge(t *testing.T) {
+	n := exact.MustParse
+	sum := []Balance{{Factor: n("6"), Rest: n("-92"), Largest: n("72"), Slips: []exact.Num{n("8.6667")}}}
+	rows := []struct {
+		typed  string
+		places []int
+		truth  string
+		want   Verdict
+	}{
+		{"46/3", nil, "46/3", Exact},
+		{"15.33", []int{-2}, "46/3", ToFigures},
+		{"15.3", []int{-1}, "46/3", ToFigures},
+		{"15.4", []int{-1}, "46/3", Rounded}, // 6 × 15.4 is 0.4 off, of 72
+		{"15", []int{0}, "46/3", Wrong},      // two figures only, 2 off
+		{"16.5", []int{-1}, "46/3", Wrong},   // 7 off
+		{"-15.33", []int{-2}, "46/3", OtherSense},
+		{"1230", []int{0, 1}, "1234.6", ToFigures},
+		{"1240", []int{0, 1}, "1234.6", Wrong},
+		{"0", []int{0}, "0", Exact},
+	}
+	for _, r := range rows {
+		v := Typed{Value: n(r.typed), Written: n(r.typed), Unit: n("1"), Places: r.places}
+		balances := sum
+		if r.truth != "46/3" {
+			balances = nil
+		}
+		if got := Judge(v, n(r.truth), balances); got != r.want {
+			t.Errorf("%s for %s: %v, want %v", r.typed, r.truth, int(got), int(r.want))
+		}
+	}
+}
+
+// Transcripts are dialogues by line: what is typed in NAME.in, what is seen in NAME.out.
+func TestTranscripts(t *testing.T) {
+	inputs, err := filepath.Glob("testdata/*.in")
+	if err != nil || len(inputs) == 0 {
+		t.Fatal("no transcripts", err)
+	}
+	for _, in := range inputs {
+		t.Run(filepath.Base(in), func(t *testing.T) { transcript(t, in) })
+	}
+}
+
+func transcript(t *testing.T, in string) {
+	data, err := os.ReadFile(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	head, typed, _ := strings.Cut(string(data), "\n")
+	words := strings.Fields(head) // problem and rung
+	rung, err := ParseRung(words[1])
+	if err != nil {
+		t.Fatal(err)
+	}
+	var out bytes.Buffer
+	if err := Plain(lesson(t, words[0], rung), strings.NewReader(typed), &out); err != nil {
+		t.Fatal(err)
+	}
+	golden := strings.TrimSuffix(in, ".in") + ".out"
+	if *update {
+		if err := os.WriteFile(golden, out.Bytes(), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile(golden)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !bytes.Equal(out.Bytes(), want) {
+		t.Errorf("the dialogue changed; it is now\n%s", out.String())
+	}
+}
+
+func TestPlainIsASCII(t *testing.T) {
+	for _, name := range problems.Names() {
+		for _, rung := range []Rung{Read, Values, Terms} {
+			var out bytes.Buffer
+			if err := Plain(lesson(t, name, rung), strings.NewReader(strings.Repeat("tell\n", 500)), &out); err != nil {
+				t.Fatal(err)
+			}
+			for i, b := range out.Bytes() {
+				if b >= 0x80 {
+					t.Fatalf("%s, %s: byte %d is not ASCII: %.40s", name, rung, i, out.Bytes()[max(i-20, 0):])
+				}
+			}
+			if !strings.Contains(out.String(), "All done.") {
+				t.Errorf("%s, %s does not end", name, rung)
+			}
+		}
+	}
+}
