@@ -52,13 +52,18 @@ func (l *Lesson) tell(q Question, asking bool) Reply {
 	if !asking || q.Kind == Reading {
 		return Reply{Kind: Unread, Lines: []string{"There is nothing to tell here."}}
 	}
-	a := &l.answers[l.at]
-	a.told, a.accepted, a.first = true, false, false
-	l.at++
+	l.giveUp()
 	if l.Exam {
 		return Reply{Kind: Told, Lines: []string{"told at the end: this question is left open."}}
 	}
 	return Reply{Kind: Told, Lines: []string{"told: " + l.truthText(q) + "."}}
+}
+
+// giveUp marks the question in hand as told and goes on.
+func (l *Lesson) giveUp() {
+	a := &l.answers[l.at]
+	a.told, a.accepted, a.first = true, false, false
+	l.at++
 }
 
 // truthText is the value of what q asks, with its unit and sense.
@@ -103,11 +108,15 @@ func (l *Lesson) hint(q Question, asking bool) Reply {
 	if l.Exam {
 		return Reply{Kind: Unread, Lines: []string{"Help waits until the end of the exam."}}
 	}
-	a := &l.answers[l.at]
-	rungs := l.hints(q)
-	h := rungs[min(a.hints, len(rungs)-1)]
+	return Reply{Kind: Hinted, Lines: []string{"hint: " + l.nextHint(q)}}
+}
+
+// nextHint is the next of the three hints; the last one is given again.
+func (l *Lesson) nextHint(q Question) string {
+	a, three := &l.answers[l.at], l.hints(q)
+	h := three[min(a.hints, len(three)-1)]
 	a.hints++
-	return Reply{Kind: Hinted, Lines: []string{"hint: " + h}}
+	return h
 }
 
 // hints are the three hints for a question: point, teach, tell.

@@ -101,14 +101,13 @@ func leading(t exact.Num) int {
 
 // powerOfTen is 10ⁿ.
 func powerOfTen(n int) exact.Num {
-	ten, p := exact.Int(10), exact.Int(1)
+	ten := exact.Int(10)
+	if n < 0 {
+		ten = exact.MustParse("0.1")
+	}
+	p := exact.Int(1)
 	for range max(n, -n) {
 		p = p.Mul(ten)
-	}
-	if n < 0 {
-		if q, err := exact.Int(1).Quo(p); err == nil {
-			return q
-		}
 	}
 	return p
 }
@@ -147,7 +146,7 @@ func nearSlip(v, meant exact.Num, slips []exact.Num) bool {
 }
 
 // placesOf lists the places that a typed number may be meant to: its last digit's, and where it is whole also those of
-// the noughts it ends in.
+// the noughts it ends in. An expression is meant to none.
 func placesOf(a notation.Answer) []int {
 	if !a.Literal {
 		return nil

@@ -183,10 +183,9 @@ func (l *Lesson) Standing(n int) (typed string, settled bool, told bool, v Verdi
 // Score is how many questions were right at the first try without help, of those that ask for a value.
 func (l *Lesson) Score() (first, of int) {
 	for i, q := range l.Questions {
-		if q.Kind == Reading {
-			continue
+		if q.Kind != Reading {
+			of++
 		}
-		of++
 		if a := l.answers[i]; a.first && a.accepted && !a.told {
 			first++
 		}

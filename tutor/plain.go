@@ -91,9 +91,7 @@ func (p *plain) opening() {
 	if l.Problem.Text != "" {
 		p.say("%s", notation.ASCII(l.Problem.Text))
 	}
-	for _, line := range l.frameLines() {
-		p.say("%s", notation.ASCII(line))
-	}
+	p.lines(l.frameLines())
 	p.say("For teaching only: a real structure needs the local codes and a licensed engineer.")
 	p.say("Type help to see what can be typed.")
 }
@@ -130,9 +128,14 @@ func (p *plain) closing() {
 	if p.l.Exam {
 		p.lines(p.l.Marks())
 	}
-	if first, of := p.l.Score(); of > 0 {
-		p.say("All done. First try and without help: %d of %d.", first, of)
-		return
+	p.say("All done.%s", p.score())
+}
+
+// score is the count of first tries, where anything was asked.
+func (p *plain) score() string {
+	first, of := p.l.Score()
+	if of == 0 {
+		return ""
 	}
-	p.say("All done.")
+	return fmt.Sprintf(" First try and without help: %d of %d.", first, of)
 }
