@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -38,4 +39,14 @@ func perhapsProblem(cmd *cobra.Command, args []string) error {
 // whatProblemsAre says what may stand for PROBLEM.
 func whatProblemsAre() string {
 	return "PROBLEM is a file or one of the library: " + strings.Join(problems.Names(), ", ") + "."
+}
+
+// libraryList is a line for each problem of the library: its name and title.
+func libraryList() string {
+	var list strings.Builder
+	for _, name := range problems.Names() {
+		p, _ := problems.Library(name)
+		fmt.Fprintf(&list, "  %-20s  %s\n", name, p.Title)
+	}
+	return list.String()
 }

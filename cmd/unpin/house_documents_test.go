@@ -112,8 +112,8 @@ func checkCommand(args []string) string {
 	if err == nil {
 		err = cmd.ParseFlags(rest)
 	}
-	if err == nil {
-		err = cmd.ValidateArgs(cmd.Flags().Args())
+	if operands := cmd.Flags().Args(); err == nil && len(operands) > 0 {
+		err = cmd.ValidateArgs(operands)
 	}
 	if err != nil {
 		return fmt.Sprintf("unpin %s: %s", strings.Join(args, " "), firstLine(err))
@@ -159,10 +159,11 @@ func (h *house) pathLike(word string) bool {
 	return deep && (first == "." || err == nil) || fileName.MatchString(word)
 }
 
-// checkPath says that a path does not exist, or nothing. A word in capitals stands for any name.
+// checkPath says that a path does not exist, or nothing. A word in capitals stands for any name; NAME alone, for a file
+// that the reader is to make.
 func (h *house) checkPath(word string) string {
 	name := path.Clean(strings.TrimSuffix(word, "/…"))
-	if _, err := fs.Stat(h.files, name); err == nil {
+	if _, err := fs.Stat(h.files, name); err == nil || strings.HasPrefix(name, "NAME.") {
 		return ""
 	}
 	matches, err := fs.Glob(h.files, placeholder.ReplaceAllString(name, "*"))

@@ -82,14 +82,15 @@ func TestHouseRulesCanFail(t *testing.T) {
 			complaints := houseRules[rule](readHouse(t, files, smallBudget))
 			tried[rule] = tried[rule] || len(complaints) > 0
 			got := strings.Join(append(complaints, ""), "\n")
-			if want := string(archive.Comment); got != want {
-				t.Errorf("complaints:\n%swant:\n%s", got, want)
-			}
-			if *update {
+			switch want := string(archive.Comment); {
+			case got == want:
+			case *update:
 				archive.Comment = []byte(got)
 				if err := os.WriteFile(sample, txtar.Format(archive), 0o666); err != nil {
 					t.Fatal(err)
 				}
+			default:
+				t.Errorf("complaints:\n%swant:\n%s", got, want)
 			}
 		})
 	}

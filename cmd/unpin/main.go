@@ -7,7 +7,6 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"syscall"
 )
 
 func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
@@ -22,7 +21,8 @@ const (
 // errNo ends a command whose answer is no and which has already said why.
 var errNo = errors.New("the answer is no")
 
-// run carries out one command line and returns the exit code. Results go to out, all else to errs.
+// run carries out one command line and returns the exit code. Results go to out, all else to errs. Where out is a pipe
+// that its reader has closed, the runtime ends the program without a word, as people expect of "| head".
 func run(args []string, in io.Reader, out, errs io.Writer) (code int) {
 	defer func() {
 		if fault := recover(); fault != nil {
@@ -36,7 +36,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) (code int) {
 	root.SetOut(out)
 	root.SetErr(errs)
 	switch err := root.Execute(); {
-	case err == nil, errors.Is(err, syscall.EPIPE): // who closed the pipe has read enough
+	case err == nil:
 		return done
 	case errors.Is(err, errNo):
 		return no

@@ -1,7 +1,9 @@
 package main
 
 import (
-	"errors"
+	"fmt"
+	"io"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -21,7 +23,12 @@ func newPractise() *cobra.Command {
 			"work at every question. Without PROBLEM, the first of the library.",
 		Args: perhapsProblem,
 		RunE: func(cmd *cobra.Command, args []string) error {
-			return practise(cmd, append(args, problems.Names()[0])[0], rung, exam)
+			if len(args) == 0 {
+				args = problems.Names()[:1]
+				fmt.Fprintf(cmd.ErrOrStderr(), "%s is the first problem of the library; unpin practise NAME takes another: %s.\n",
+					args[0], strings.Join(problems.Names()[1:], ", "))
+			}
+			return practise(cmd, args[0], rung, exam)
 		},
 	}
 	cmd.Flags().Var(oneOf(&rung, tutor.Values.String(), tutor.Rungs()), "rung", "how much of each step is left to you")
@@ -41,8 +48,10 @@ func practise(cmd *cobra.Command, word, rung string, exam bool) error {
 	}
 	warn(cmd, p)
 	if no := sound(s); no != nil {
-		_, err := cmd.OutOrStdout().Write([]byte(worksheet.Text(p, s)))
-		return errors.Join(err, no)
+		if _, err := io.WriteString(cmd.OutOrStdout(), worksheet.Text(p, s)); err != nil {
+			return err
+		}
+		return no
 	}
 	r, err := tutor.ParseRung(rung)
 	if err != nil {

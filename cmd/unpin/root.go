@@ -16,7 +16,7 @@ func newRoot() *cobra.Command {
 	root.SilenceErrors, root.SilenceUsage = true, true
 	root.CompletionOptions.DisableDefaultCmd = true
 	root.SetFlagErrorFunc(flagFault)
-	cobra.AddTemplateFunc("whatProblemsAre", whatProblemsAre)
+	cobra.AddTemplateFunc("libraryList", libraryList)
 	root.SetHelpTemplate(helpTemplate)
 	root.SetHelpCommand(newHelp())
 	root.AddCommand(newPractise(), newSolve(), newInspect())
@@ -84,5 +84,5 @@ Use:
 Flags:
 {{.LocalFlags.FlagUsages | trimTrailingWhitespaces}}
 
-{{whatProblemsAre}}
-`
+PROBLEM is a file, - for standard input, or one of the library:
+{{libraryList}}`
