@@ -2,7 +2,9 @@ package statics
 
 import (
 	"fmt"
+	"maps"
 	"math/rand/v2"
+	"slices"
 
 	"unpin/statics/exact"
 )
@@ -17,11 +19,18 @@ func seeded(seed uint64) chooser {
 }
 
 // randomFrame makes a frame of at most so many parts, from the ground outward: every few new parts get three unknowns
-// each toward the ground and what stands already. So most frames are determinate, and every other verdict occurs.
+// each toward the ground and what stands already. Where they do not stand, they are mostly made anew; so most frames
+// are determinate, and every other verdict occurs.
 func randomFrame(pick chooser, parts int) Frame {
 	g := generator{pick: pick, taken: map[[2]int]bool{}}
 	for n := 0; n < parts; {
-		n += g.cluster(min(g.weighted(6, 3, 1)+1, parts-n))
+		before, taken := clone(g.f), maps.Clone(g.taken)
+		k := g.cluster(min(g.weighted(6, 3, 1)+1, parts-n))
+		if !g.stands() && g.chance(98) {
+			g.f, g.taken = before, taken
+		} else {
+			n += k
+		}
 	}
 	for range pick(1, 3+parts/2) {
 		g.load()
@@ -37,6 +46,30 @@ func disturbed(pick chooser, parts int) Frame {
 		g.disturb()
 	}
 	return g.f
+}
+
+// stands reports whether the frame is determinate.
+func (g *generator) stands() bool {
+	a, err := Cut(g.f)
+	if err != nil {
+		return false
+	}
+	rows, _ := a.rows()
+	return len(rows) == len(a.Forces) && eliminate(rows, len(a.Forces)).rank() == len(a.Forces)
+}
+
+// clone is a copy of f that shares nothing with it.
+func clone(f Frame) Frame {
+	f.Joints, f.Members, f.Connections = slices.Clone(f.Joints), slices.Clone(f.Members), slices.Clone(f.Connections)
+	f.Supports, f.Loads = slices.Clone(f.Supports), slices.Clone(f.Loads)
+	for i, c := range f.Connections {
+		pieces := slices.Clone(c.Pieces)
+		for p := range pieces {
+			pieces[p] = slices.Clone(pieces[p])
+		}
+		f.Connections[i].Pieces = pieces
+	}
+	return f
 }
 
 type generator struct {

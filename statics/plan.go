@@ -24,14 +24,6 @@ func (a *Assembly) plan(values []exact.Num) []Step {
 	return p.steps
 }
 
-// A reach says how far to look for a sum on one free body.
-type reach int
-
-const (
-	plainSums reach = iota // along x and y, about joints
-	anySums                // also square to an unknown, and about the crossing of two
-)
-
 // A planner is a plan in the making.
 type planner struct {
 	a       *Assembly
@@ -41,9 +33,10 @@ type planner struct {
 	left    []int        // unknowns left on each body
 	best    [2][]*option // of each body, by reach; worth reading only if fresh
 	fresh   [2][]bool    // best is up to date
-	entire  FreeBody     // all bodies
-	groups  []FreeBody   // connected groups, once they are needed
-	hand    FreeBody     // the free body in hand
+	singles []cut
+	entire  cut   // all bodies
+	groups  []cut // connected groups, once they are needed
+	hand    *cut  // the free body in hand
 	steps   []Step
 }
 
@@ -56,7 +49,7 @@ func newPlanner(a *Assembly, values []exact.Num) *planner {
 	for r := range p.best {
 		p.best[r], p.fresh[r] = make([]*option, a.Bodies()), make([]bool, a.Bodies())
 	}
-	p.entire = a.Whole()
+	p.singles, p.entire = a.cuts(a.singles()), a.cut(a.Whole())
 	return p
 }
 
@@ -65,7 +58,7 @@ func (p *planner) stay() bool {
 	if p.hand == nil {
 		return false
 	}
-	return p.take(p.hand, p.optionFor(p.hand, plainSums), StayOnBody)
+	return p.take(*p.hand, p.optionFor(*p.hand, plainSums), StayOnBody)
 }
 
 // next turns to the single body that has a sum with one unknown and the fewest unknowns left; of several such to one
@@ -73,19 +66,23 @@ func (p *planner) stay() bool {
 func (p *planner) next(r reach) bool {
 	best := None
 	for b := range p.left {
-		if p.left[b] > 0 && p.optionFor(FreeBody{b}, r) != nil && (best == None || p.before(b, best)) {
+		if p.left[b] > 0 && (best == None || p.before(b, best)) && p.optionFor(p.singles[b], r) != nil {
 			best = b
 		}
 	}
 	if best == None {
 		return false
 	}
-	b := FreeBody{best}
-	why := FewestUnknowns
-	if slices.Equal(b, p.hand) {
-		why = StayOnBody
+	c := p.singles[best]
+	return p.take(c, p.optionFor(c, r), p.unlessInHand(c, FewestUnknowns))
+}
+
+// unlessInHand is the reason for turning to a free body, or StayOnBody.
+func (p *planner) unlessInHand(c cut, why Choice) Choice {
+	if p.hand != nil && slices.Equal(c.FreeBody, p.hand.FreeBody) {
+		return StayOnBody
 	}
-	return p.take(b, p.optionFor(b, r), why)
+	return why
 }
 
 // before reports whether body b is to be taken before body c.
@@ -111,23 +108,16 @@ func (p *planner) resting(b int) bool {
 }
 
 func (p *planner) whole(r reach) bool {
-	if len(p.entire) == 1 {
+	if len(p.entire.FreeBody) == 1 {
 		return false
 	}
-	why := WholeFrame
-	if slices.Equal(p.entire, p.hand) {
-		why = StayOnBody
-	}
-	return p.take(p.entire, p.optionFor(p.entire, r), why)
+	return p.take(p.entire, p.optionFor(p.entire, r), p.unlessInHand(p.entire, WholeFrame))
 }
 
 // group looks among the connected groups of bodies, the smaller first.
 func (p *planner) group() bool {
-	if p.groups == nil {
-		p.groups = p.a.groups()
-	}
 	for _, r := range []reach{plainSums, anySums} {
-		for _, g := range p.groups {
+		for _, g := range p.connected() {
 			if p.take(g, p.optionFor(g, r), SeveralParts) {
 				return true
 			}
@@ -136,25 +126,34 @@ func (p *planner) group() bool {
 	return false
 }
 
+// connected lists the connected groups of bodies; they are found when they are needed first.
+func (p *planner) connected() []cut {
+	if p.groups == nil {
+		p.groups = p.a.cuts(p.a.groups())
+	}
+	return p.groups
+}
+
 // optionFor is the best sum of a free body with exactly one unknown, or nil. What it finds for a single body is kept
 // until something on that body becomes known.
-func (p *planner) optionFor(b FreeBody, r reach) *option {
-	if len(b) > 1 {
-		return p.look(b, r)
+func (p *planner) optionFor(c cut, r reach) *option {
+	if len(c.FreeBody) > 1 {
+		return p.look(c, r)
 	}
-	if !p.fresh[r][b[0]] {
-		p.best[r][b[0]], p.fresh[r][b[0]] = p.look(b, r), true
+	b := c.FreeBody[0]
+	if !p.fresh[r][b] {
+		p.best[r][b], p.fresh[r][b] = p.look(c, r), true
 	}
-	return p.best[r][b[0]]
+	return p.best[r][b]
 }
 
 // take writes down the sum as the next step and reports whether there was one.
-func (p *planner) take(b FreeBody, o *option, why Choice) bool {
+func (p *planner) take(c cut, o *option, why Choice) bool {
 	if o == nil {
 		return false
 	}
-	p.write([]Sum{p.a.sum(b, o.spec)}, []int{o.force}, why, len(p.active(b)))
-	p.hand = b
+	p.write([]Sum{p.a.sum(c.FreeBody, o.spec)}, []int{o.force}, why, len(p.active(c)))
+	p.hand = &c
 	return true
 }
 
@@ -180,95 +179,12 @@ func (p *planner) learn(b int) {
 }
 
 // active lists the unknowns that act on a free body and are not known yet.
-func (p *planner) active(b FreeBody) []int {
+func (p *planner) active(c cut) []int {
 	var on []int
-	for _, i := range p.a.ForcesOn(b) {
-		if p.known[i] {
-			continue
-		}
-		if sign, _ := p.a.Facing(b, i); sign != 0 {
+	for _, i := range c.faces {
+		if !p.known[i] {
 			on = append(on, i)
 		}
 	}
 	return on
-}
-
-// relations puts in, where a part is put down, the force sum of it that has then two unknowns left and is used later.
-func (p *planner) relations() {
-	at := make([]int, len(p.a.Forces)) // step at which each force comes out
-	for s, step := range p.steps {
-		for _, i := range step.Gives {
-			at[i] = s
-		}
-	}
-	inserted := map[int][]Step{}
-	for s := range p.steps {
-		step := &p.steps[s]
-		put := p.putDown(s)
-		if put == None || len(step.Sums) > 1 || step.Sums[0].Moment {
-			continue
-		}
-		left := step.Sums[0].Unknowns(func(i int) bool { return at[i] <= put })
-		if len(left) == 2 {
-			step.Why = RelationUsed
-			inserted[put] = append(inserted[put], Step{Sums: step.Sums, Why: KeptRelation, Relation: true, Left: 2})
-		}
-	}
-	var all []Step
-	for s, step := range p.steps {
-		all = append(append(all, step), inserted[s]...)
-	}
-	p.steps = all
-}
-
-// putDown is the last step on the part of step s before other bodies were taken, or None if it was not taken before.
-func (p *planner) putDown(s int) int {
-	body := p.steps[s].Sums[0].Body
-	if len(body) > 1 || slices.Equal(p.steps[max(s-1, 0)].Sums[0].Body, body) {
-		return None
-	}
-	for t := s - 1; t >= 0; t-- {
-		if slices.Equal(p.steps[t].Sums[0].Body, body) {
-			return t
-		}
-	}
-	return None
-}
-
-// closing ends with a sum about the whole that was not used and in which most forces count.
-func (p *planner) closing() {
-	var best *Sum
-	most := 0
-	for _, j := range p.a.Frame.Joints {
-		s := p.a.MomentSum(p.entire, j.At)
-		if n := p.counting(s); n > most && !p.used(s) {
-			best, most = &s, n
-		}
-	}
-	if best != nil {
-		p.steps = append(p.steps, Step{Sums: []Sum{*best}, Why: ClosingCheck, Check: true})
-	}
-}
-
-// counting is how many terms of a sum are not nought.
-func (p *planner) counting(s Sum) int {
-	n := 0
-	for _, t := range s.Terms {
-		if !t.Amount(p.values).IsZero() {
-			n++
-		}
-	}
-	return n
-}
-
-// used reports whether a moment sum of the whole was a step of the plan.
-func (p *planner) used(s Sum) bool {
-	for _, step := range p.steps {
-		for _, o := range step.Sums {
-			if o.Moment && slices.Equal(o.Body, s.Body) && o.About.Equal(s.About) {
-				return true
-			}
-		}
-	}
-	return false
 }

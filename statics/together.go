@@ -8,172 +8,136 @@ import (
 
 // A candidate is a sum with several unknowns left.
 type candidate struct {
-	body FreeBody
+	cut
 	spec
 	unknowns []int // in rising order
+	factors  row   // what each unknown is multiplied by
 	cost     int
 }
 
 // together solves the smallest set of sums that give as many unknowns as there are sums. It is called only when no sum
 // of the family has one unknown.
 func (p *planner) together() {
-	all := p.candidates()
-	for k := 2; k < p.unknown; k++ {
-		if set := p.smallest(all, k); set != nil {
+	for k := 2; ; k++ {
+		if set := p.smallest(k); set != nil {
 			p.writeTogether(set)
 			return
 		}
 	}
-	p.writeTogether(p.independent(all, p.remaining()))
 }
 
 func (p *planner) writeTogether(set []candidate) {
 	var sums []Sum
 	var gives []int
 	for _, c := range set {
-		sums = append(sums, p.a.sum(c.body, c.spec))
-		gives = append(gives, c.unknowns...)
+		sums = append(sums, p.a.sum(c.FreeBody, c.spec))
+		gives = merged(gives, c.unknowns)
 	}
-	slices.Sort(gives)
-	p.write(sums, slices.Compact(gives), SolvedTogether, len(set))
-	p.hand = sums[len(sums)-1].Body
+	last := set[len(set)-1].cut
+	p.write(sums, gives, SolvedTogether, len(set))
+	p.hand = &last
 }
 
-func (p *planner) remaining() []int {
-	var left []int
-	for i, known := range p.known {
-		if !known {
-			left = append(left, i)
-		}
-	}
-	return left
-}
-
-// candidates lists the sums of the family that have unknowns left, the cheaper first.
-func (p *planner) candidates() []candidate {
+// candidates lists the sums of the family that have up to k unknowns left, the cheaper first. Of the sums of one free
+// body with the same unknowns only independent ones are kept.
+func (p *planner) candidates(k int) []candidate {
 	var all []candidate
-	for _, b := range p.family() {
-		active := p.active(b)
-		if len(active) == 0 {
-			continue
-		}
-		for _, s := range p.specs(b, active) {
-			if c := p.candidate(b, active, s); len(c.unknowns) > 0 {
-				all = append(all, c)
+	for _, c := range p.family() {
+		active := p.active(c)
+		var own []candidate
+		for _, s := range p.specs(c, active, k, anySums) {
+			if x := p.candidate(c, active, s); len(x.unknowns) > 0 && len(x.unknowns) <= k {
+				own = append(own, x)
 			}
 		}
+		all = append(all, independentByUnknowns(own)...)
 	}
-	slices.SortStableFunc(all, func(x, y candidate) int { return x.cost - y.cost })
+	slices.SortStableFunc(all, byCost)
 	return all
 }
+
+func byCost(x, y candidate) int { return x.cost - y.cost }
 
 // family is every free body of the family.
-func (p *planner) family() []FreeBody {
-	var all []FreeBody
-	for b := range p.a.Bodies() {
-		all = append(all, FreeBody{b})
-	}
-	if len(p.entire) > 1 {
+func (p *planner) family() []cut {
+	all := slices.Clone(p.singles)
+	if len(p.entire.FreeBody) > 1 {
 		all = append(all, p.entire)
 	}
-	return append(all, p.groups...)
+	return append(all, p.connected()...)
 }
 
-// specs lists the sums of one free body.
-func (p *planner) specs(b FreeBody, active []int) []spec {
-	all := []spec{{along: east}, {along: north}}
-	var centres []Point
-	for _, j := range p.a.Frame.Joints {
-		centres = append(centres, j.At)
-	}
-	for n, i := range active {
-		f := p.a.Forces[i]
-		if f.Couple {
+// candidate reckons which unknowns a sum has, with what factors, and what it costs.
+func (p *planner) candidate(c cut, active []int, s spec) candidate {
+	x := candidate{cut: c, spec: s, cost: p.cost(c, s)}
+	for _, i := range active {
+		k := p.factor(s, i)
+		if k.IsZero() {
 			continue
 		}
-		if !f.Along.X.IsZero() && !f.Along.Y.IsZero() {
-			all = append(all, spec{along: f.Along.Left()})
+		if sign, _ := p.a.Facing(c.FreeBody, i); sign < 0 {
+			k = k.Neg()
 		}
-		for _, j := range active[:n] {
-			if x, ok := p.a.crossing(i, j); ok && !p.a.Forces[j].Couple && p.a.JointAt(x) == None {
-				centres = append(centres, x)
-			}
-		}
+		x.unknowns = append(x.unknowns, i)
+		x.factors.entries = append(x.factors.entries, entry{i, k})
 	}
-	if p.turns(b) {
-		for _, c := range centres {
-			all = append(all, spec{moment: true, about: c})
-		}
-	}
-	return all
+	return x
 }
 
-// candidate reckons which unknowns a sum has and what it costs: its terms, and more if its centre is no joint.
-func (p *planner) candidate(b FreeBody, active []int, s spec) candidate {
-	c := candidate{body: b, spec: s}
-	for _, i := range active {
-		if p.a.countsForce(s, i) {
-			c.unknowns = append(c.unknowns, i)
-		}
+// factor is the part that one unscaled unit of force i has in a sum of a body on which it acts as named.
+func (p *planner) factor(s spec, i int) exact.Num {
+	f := p.a.Forces[i]
+	switch {
+	case s.moment && f.Couple:
+		return exact.Int(1)
+	case s.moment:
+		return s.about.To(p.a.Frame.Joints[f.Joint].At).Cross(f.Along)
+	case f.Couple:
+		return exact.Num{}
 	}
-	c.cost = p.price(b, active, s, active[0]).cost
-	if c.cost >= aloneInForceSum {
-		c.cost -= aloneInForceSum
-	}
-	if s.moment && p.a.JointAt(s.about) == None || !s.moment && !s.along.X.IsZero() && !s.along.Y.IsZero() {
-		c.cost += 3
-	}
-	return c
+	return s.along.Dot(f.Along)
 }
 
-// searchLimit bounds the sets of unknowns that smallest looks at.
-const searchLimit = 20000
-
-// smallest finds k independent sums that hold only k unknowns among them, the cheapest such set that it meets, or nil.
-func (p *planner) smallest(all []candidate, k int) []candidate {
-	var best []candidate
-	bestCost := 0
-	seen := map[string]bool{}
-	var grow func(set []int)
-	grow = func(set []int) {
-		key := keyOf(set)
-		if seen[key] || len(seen) > searchLimit {
-			return
-		}
-		seen[key] = true
-		if len(set) == k {
-			if found := p.independent(all, set); len(found) == k {
-				if cost := costOf(found); best == nil || cost < bestCost {
-					best, bestCost = found, cost
-				}
-			}
-			return
-		}
-		for _, c := range all {
-			if wider := merged(set, c.unknowns); len(wider) > len(set) && len(wider) <= k {
-				grow(wider)
-			}
-		}
-	}
+// independentByUnknowns keeps of the sums with the same unknowns the cheapest that are independent.
+func independentByUnknowns(all []candidate) []candidate {
+	slices.SortStableFunc(all, byCost)
+	var kept []candidate
+	bases := map[string]*basis{}
 	for _, c := range all {
-		if len(c.unknowns) <= k {
-			grow(c.unknowns)
+		key := keyOf(c.unknowns)
+		if bases[key] == nil {
+			bases[key] = &basis{}
+		}
+		if bases[key].add(c.factors) {
+			kept = append(kept, c)
 		}
 	}
-	return best
+	return kept
 }
 
-func costOf(set []candidate) int {
-	cost := 0
-	for _, c := range set {
-		cost += c.cost
+// A basis is a set of independent rows.
+type basis struct {
+	rows   []row
+	pivots []int // the column that each row has and the later ones have not
+}
+
+// add takes a row in if it is independent of those taken before.
+func (b *basis) add(r row) bool {
+	for i, s := range b.rows {
+		if k := r.coef(b.pivots[i]); !k.IsZero() {
+			r = r.minus(over(k, s.coef(b.pivots[i])), s)
+		}
 	}
-	return cost
+	if len(r.entries) == 0 {
+		return false
+	}
+	b.rows, b.pivots = append(b.rows, r), append(b.pivots, r.entries[0].col)
+	return true
 }
 
 // keyOf is a text that stands for a sorted set.
 func keyOf(set []int) string {
-	var key []byte
+	key := make([]byte, 0, 3*len(set))
 	for _, i := range set {
 		key = append(key, byte(i), byte(i>>8), byte(i>>16))
 	}
@@ -185,60 +149,4 @@ func merged(x, y []int) []int {
 	all := append(slices.Clone(x), y...)
 	slices.Sort(all)
 	return slices.Compact(all)
-}
-
-// independent picks, the cheapest first, independent sums that hold only unknowns of the set.
-func (p *planner) independent(all []candidate, set []int) []candidate {
-	var chosen []candidate
-	var rows []row
-	for _, c := range all {
-		if len(chosen) == len(set) {
-			break
-		}
-		if !within(c.unknowns, set) {
-			continue
-		}
-		next := append(slices.Clone(rows), p.unknownsRow(c, set))
-		if eliminate(slices.Clone(next), len(set)).rank() == len(next) {
-			chosen, rows = append(chosen, c), next
-		}
-	}
-	return chosen
-}
-
-// within reports whether the sorted set x lies in the sorted set y.
-func within(x, y []int) bool {
-	for _, i := range x {
-		if _, ok := slices.BinarySearch(y, i); !ok {
-			return false
-		}
-	}
-	return true
-}
-
-// unknownsRow is the left side of a candidate, its columns numbered as in set.
-func (p *planner) unknownsRow(c candidate, set []int) row {
-	var r row
-	for col, i := range set {
-		f := p.a.Forces[i]
-		sign, _ := p.a.Facing(c.body, i)
-		var k exact.Num
-		switch {
-		case sign == 0 || !c.moment && f.Couple:
-			continue
-		case f.Couple:
-			k = exact.Int(1)
-		case c.moment:
-			k = c.about.To(p.a.Frame.Joints[f.Joint].At).Cross(f.Along)
-		default:
-			k = c.along.Dot(f.Along)
-		}
-		if sign < 0 {
-			k = k.Neg()
-		}
-		if !k.IsZero() {
-			r.entries = append(r.entries, entry{col, k})
-		}
-	}
-	return r
 }

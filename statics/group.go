@@ -1,0 +1,122 @@
+package statics
+
+import "slices"
+
+// A cut is a free body with the unknowns that act on it from outside.
+type cut struct {
+	FreeBody
+	faces []int
+}
+
+func (a *Assembly) cut(b FreeBody) cut {
+	c := cut{FreeBody: b}
+	for _, i := range a.ForcesOn(b) {
+		if sign, _ := a.Facing(b, i); sign != 0 {
+			c.faces = append(c.faces, i)
+		}
+	}
+	return c
+}
+
+// cuts makes a cut of each free body.
+func (a *Assembly) cuts(bodies []FreeBody) []cut {
+	all := make([]cut, len(bodies))
+	for i, b := range bodies {
+		all[i] = a.cut(b)
+	}
+	return all
+}
+
+// singles lists each part and pin alone.
+func (a *Assembly) singles() []FreeBody {
+	all := make([]FreeBody, a.Bodies())
+	for b := range all {
+		all[b] = FreeBody{b}
+	}
+	return all
+}
+
+// everyGroupUpTo is how many bodies a frame may have for every connected group to be looked at.
+const everyGroupUpTo = 7
+
+// groups lists the connected groups of two or more bodies but not all: every one in a small frame, else the sides of
+// each pin. Smaller groups come first.
+func (a *Assembly) groups() []FreeBody {
+	var all []FreeBody
+	if a.Bodies() <= everyGroupUpTo {
+		all = a.everyGroup()
+	} else {
+		all = a.sidesOfPins()
+	}
+	slices.SortStableFunc(all, func(x, y FreeBody) int { return len(x) - len(y) })
+	return all
+}
+
+func (a *Assembly) everyGroup() []FreeBody {
+	var all []FreeBody
+	n := a.Bodies()
+	for set := 1; set < 1<<n-1; set++ {
+		if g := bodiesIn(set, n); len(g) > 1 && len(a.sides(g, None)) == 1 {
+			all = append(all, g)
+		}
+	}
+	return all
+}
+
+func bodiesIn(set, n int) FreeBody {
+	var g FreeBody
+	for i := range n {
+		if set>>i&1 == 1 {
+			g = append(g, i)
+		}
+	}
+	return g
+}
+
+func (a *Assembly) sidesOfPins() []FreeBody {
+	var all []FreeBody
+	for _, c := range a.Frame.Connections {
+		sides := a.sides(a.Whole(), c.Joint)
+		for _, g := range sides {
+			if len(sides) > 1 && len(g) > 1 {
+				all = append(all, g)
+			}
+		}
+	}
+	return all
+}
+
+// sides are the connected groups into which the bodies of b fall when what passes at the joint cut is cut.
+func (a *Assembly) sides(b FreeBody, cut int) []FreeBody {
+	u := newUnion(a.Bodies())
+	for _, f := range a.Forces {
+		if f.By != None && f.Joint != cut && b.Has(f.On) && b.Has(f.By) {
+			u.join(f.On, f.By)
+		}
+	}
+	var sides []FreeBody
+	at := map[int]int{}
+	for _, i := range b {
+		root := u.find(i)
+		if _, seen := at[root]; !seen {
+			at[root] = len(sides)
+			sides = append(sides, nil)
+		}
+		sides[at[root]] = append(sides[at[root]], i)
+	}
+	return sides
+}
+
+// jointsOf lists the joints of the bodies in b, in file order.
+func (a *Assembly) jointsOf(b FreeBody) []int {
+	var joints []int
+	for _, i := range b {
+		if a.IsPin(i) {
+			joints = append(joints, a.joint(i))
+		} else {
+			joints = append(joints, a.Parts[i].Joints...)
+		}
+	}
+	slices.Sort(joints)
+	return slices.Compact(joints)
+}
