@@ -11,8 +11,7 @@ import (
 
 // defaultAsk is what is asked where a file does not say.
 func defaultAsk() Ask {
-	first := func(name string) string { f, _ := askFields.find(name); return f.words[0] }
-	find, _ := askFields.find("find")
+	first := func(name string) string { return askWords(name)[0] }
 	return Ask{
 		Figures:  3,
 		Moments:  first("moments"),
@@ -20,8 +19,14 @@ func defaultAsk() Ask {
 		Side:     first("side"),
 		Decimal:  first("decimal"),
 		TwoForce: first("two-force"),
-		Find:     slices.Clone(find.words),
+		Find:     slices.Clone(askWords("find")),
 	}
+}
+
+// askWords is the closed list of words that a field of ask may be.
+func askWords(name string) []string {
+	f, _ := askFields.find(name)
+	return f.words
 }
 
 // ask reads what is asked.

@@ -90,9 +90,13 @@ func sentence(clause string) string {
 		return ""
 	}
 	first, size := utf8.DecodeRuneInString(clause)
-	clause = strings.ToUpper(string(first)) + clause[size:]
-	if strings.HasSuffix(clause, ".") || strings.HasSuffix(clause, "?") {
-		return clause
+	return strings.ToUpper(string(first)) + ended(clause[size:])
+}
+
+// ended is a text with a full stop, unless it ends in one or in a question mark.
+func ended(text string) string {
+	if strings.HasSuffix(text, ".") || strings.HasSuffix(text, "?") {
+		return text
 	}
-	return clause + "."
+	return text + "."
 }
