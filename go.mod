@@ -13,7 +13,6 @@ require (
 require (
 	github.com/inconshreveable/mousetrap v1.1.0 // indirect
 	golang.org/x/sys v0.30.0 // indirect
-	gonum.org/v1/gonum v0.17.0 // indirect
 )
 
 require (
