@@ -43,7 +43,7 @@ func inspect(cmd *cobra.Command, word string, more bool) error {
 	if err != nil {
 		return err
 	}
-	text := worksheet.Inspect(p, s)
+	text := worksheet.Inspect(p, s, worksheet.Options{})
 	if more {
 		text = "\n" + text
 	}

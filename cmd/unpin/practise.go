@@ -48,7 +48,7 @@ func practise(cmd *cobra.Command, word, rung string, exam bool) error {
 	}
 	warn(cmd, p)
 	if no := sound(s); no != nil {
-		if _, err := io.WriteString(cmd.OutOrStdout(), worksheet.Text(p, s)); err != nil {
+		if _, err := io.WriteString(cmd.OutOrStdout(), worksheet.Text(p, s, worksheet.Options{})); err != nil {
 			return err
 		}
 		return no

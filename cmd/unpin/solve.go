@@ -54,5 +54,5 @@ func solution(p *problems.Problem, s *statics.Solution, format string) []byte {
 	if format == "json" {
 		return worksheet.JSON(p, s)
 	}
-	return []byte(worksheet.Text(p, s))
+	return []byte(worksheet.Text(p, s, worksheet.Options{}))
 }

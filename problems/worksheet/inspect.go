@@ -2,63 +2,85 @@ package worksheet
 
 import (
 	"fmt"
+	"math/big"
 
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/notation"
 )
 
-// Inspect is the count and the verdict; of a frame that is not determinate, which forces equilibrium cannot give and in
-// which ways the frame can move.
-func Inspect(p *problems.Problem, s *statics.Solution) string {
-	d := newDocument(p, s)
-	d.line("", p.Title)
+// Inspect is what there is to say about a frame before it is solved: count, verdict, warnings; of a frame that is not
+// determinate, which forces equilibrium cannot give and how the frame can move; of a determinate one, how tidy its answers
+// are and how long its plan.
+func Inspect(p *problems.Problem, s *statics.Solution, o Options) string {
+	d := newDocument(p, s, o)
+	d.heading(p.Title, "=")
 	d.count()
 	for _, w := range p.Warnings {
-		d.line("Warning: ", w)
+		d.put("Warning    ", w)
 	}
-	if s.Values == nil {
+	if s.Count.Verdict() != statics.Determinate {
 		d.refusal()
 		return d.String()
 	}
-	together := 0
-	for _, step := range s.Plan {
-		if len(step.Sums) > 1 {
-			together++
-		}
-	}
-	d.line("", fmt.Sprintf("The plan has %d steps; sums must be solved together %d times.", len(s.Plan), together))
+	d.put("Answers    ", d.tidiness())
+	d.put("Plan       ", d.planText())
 	return d.String()
 }
 
-// refusal says in words why the frame is not determinate.
-func (d *document) refusal() {
-	c := d.s.Count
-	if c.Degree() > 0 {
-		var names []string
-		for _, i := range d.s.Undetermined() {
-			names = append(names, d.s.Forces[i].Name)
+// tidiness tells how the values of the forces look.
+func (d *document) tidiness() string {
+	var whole, short, long, roots, inexact int
+	largest := big.NewInt(1)
+	for _, v := range d.Values {
+		r, rational := v.Rat()
+		switch {
+		case v.Inexact():
+			inexact++
+		case !rational:
+			roots++
+		case r.IsInt():
+			whole++
+		case v.Terminates():
+			short++
+		default:
+			long++
 		}
-		d.line("", fmt.Sprintf("Indeterminate to degree %d: equilibrium alone cannot give %s.", c.Degree(), notation.List(names)))
-	}
-	if c.Motions() > 0 {
-		d.line("", fmt.Sprintf("Unstable: it can move in %d independent ways.", c.Motions()))
-		for i, m := range d.s.Motions() {
-			for _, b := range m {
-				d.line(fmt.Sprintf("  way %d: ", i+1), d.movement(b))
-			}
+		if rational && !v.Inexact() && r.Denom().Cmp(largest) > 0 {
+			largest = r.Denom()
 		}
 	}
+	var all []string
+	for _, kind := range []struct {
+		n    int
+		what string
+	}{{whole, "whole"}, {short, "decimals that end"}, {long, "fractions that do not end"}, {roots, "with roots"}, {inexact, "resting on an inexact angle"}} {
+		if kind.n > 0 {
+			all = append(all, fmt.Sprintf("%d %s", kind.n, kind.what))
+		}
+	}
+	text := fmt.Sprintf("%s: %s", counted(len(d.Values), "force"), notation.List(all))
+	if largest.IsInt64() && largest.Int64() > 1 {
+		text += fmt.Sprintf("; the largest denominator is %v", largest)
+	}
+	return text
 }
 
-// movement is how one body moves, in words.
-func (d *document) movement(b statics.BodyMotion) string {
-	name := notation.BodyText(d.s.Assembly, statics.FreeBody{b.Body})
-	if b.Turn.IsZero() {
-		return name + " slides along (" + d.st.Given(b.Slide.X, notation.Pure) + "; " + d.st.Given(b.Slide.Y, notation.Pure) + ")"
+// planText tells how long the plan is and where sums must be solved together.
+func (d *document) planText() string {
+	largest := 0
+	for _, step := range d.Plan {
+		largest = max(largest, len(step.Sums))
 	}
-	if j := d.s.JointAt(b.Centre); j != statics.None {
-		return name + " turns about " + d.s.Frame.Joints[j].Name
+	text := counted(len(d.Plan), "step")
+	if largest < 2 {
+		return text + ", one unknown at a time"
 	}
-	return name + " turns about (" + d.st.Given(b.Centre.X, notation.Length) + "; " + d.st.Given(b.Centre.Y, notation.Length) + ")"
+	var where []string
+	for n, step := range d.Plan {
+		if len(step.Sums) > 1 {
+			where = append(where, fmt.Sprintf("%d sums must be solved together at step %d", len(step.Sums), n+1))
+		}
+	}
+	return text + "; " + notation.List(where)
 }

@@ -217,5 +217,3 @@ func coordinate(n exact.Num) string {
 	}
 	return n.Decimal(placeFigures)
 }
-
-const ringReason = "it lies on a rigid ring of its part, in which equilibrium alone does not give N, V and M"

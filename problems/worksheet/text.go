@@ -1,8 +1,9 @@
 package worksheet
 
 import (
-	"fmt"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"unpin/problems"
 	"unpin/statics"
@@ -10,195 +11,187 @@ import (
 	"unpin/statics/notation"
 )
 
-// width is the longest line of a text.
-const width = 80
+// Options say how a text is laid out.
+type Options struct {
+	Width int  // the widest line; 0 is 80, and no less than 40 serve
+	ASCII bool // no character beyond ASCII but those of the problem's own title and text
+}
 
-// Text is the whole solution as a handbook sets it out: given, count, free bodies, sums with their reasons, summary, and
-// N, V and M at the critical points. Of a frame that is not determinate it is what Inspect says.
-func Text(p *problems.Problem, s *statics.Solution) string {
-	if s.Values == nil {
-		return Inspect(p, s)
-	}
-	d := newDocument(p, s)
-	d.heading()
+// The widths of a line: as a rule, and at least.
+const (
+	usualWidth = 80
+	leastWidth = 40
+)
+
+// Text is the worked solution, set out as a handbook does: what is given and to be found, count, free bodies, every sum
+// with its reason, the check, all results, and N, V and M of every member at its critical points. Of a frame that is not
+// determinate it says what is given, and then what Inspect says.
+func Text(p *problems.Problem, s *statics.Solution, o Options) string {
+	d := newDocument(p, s, o)
+	d.opening()
 	d.given()
+	if s.Count.Verdict() != statics.Determinate {
+		d.count()
+		d.refusal()
+		return d.String()
+	}
+	d.find()
+	d.conventions()
 	d.count()
 	d.bodies()
 	d.steps()
-	d.summary()
-	d.internal()
+	d.results()
+	if d.wants("diagrams") {
+		d.diagrams()
+	}
 	return d.String()
 }
 
-// A document is a text in the making.
+// A document is a page about one solved problem.
 type document struct {
-	strings.Builder
-	p  *problems.Problem
-	s  *statics.Solution
+	page
+	p *problems.Problem
+	*statics.Solution
 	st notation.Style
 }
 
-func newDocument(p *problems.Problem, s *statics.Solution) *document {
-	return &document{p: p, s: s, st: notation.Style{
-		Units: p.Units, Figures: p.Ask.Figures + 1, ClockwisePositive: p.Ask.Moments == "cw", Comma: p.Ask.Decimal == "comma",
-	}}
+func newDocument(p *problems.Problem, s *statics.Solution, o Options) *document {
+	if o.Width == 0 {
+		o.Width = usualWidth
+	}
+	st := notation.Style{
+		Units:             p.Units,
+		Figures:           p.Ask.Figures,
+		ClockwisePositive: p.Ask.Moments == "cw",
+		Comma:             p.Ask.Decimal == "comma",
+		ASCII:             o.ASCII,
+	}
+	d := &document{p: p, Solution: s, st: st, page: page{width: max(o.Width, leastWidth), ascii: o.ASCII}}
+	for _, dim := range []notation.Dimension{notation.Force, notation.Length, notation.Moment, notation.Intensity} {
+		d.units = append(d.units, st.UnitOf(dim))
+	}
+	return d
 }
 
-// line writes a paragraph, folded at the width; what goes over stands under the text after the indent.
-func (d *document) line(indent, text string) {
-	rest := []rune(indent + text)
-	pad := strings.Repeat(" ", len([]rune(indent)))
-	for len(rest) > width {
-		cut := width
-		for cut > len([]rune(pad)) && rest[cut] != ' ' {
-			cut--
-		}
-		if cut <= len([]rune(pad)) {
-			cut = width
-		}
-		d.WriteString(strings.TrimRight(string(rest[:cut]), " ") + "\n")
-		rest = []rune(pad + strings.TrimLeft(string(rest[cut:]), " "))
-	}
-	d.WriteString(strings.TrimRight(string(rest), " ") + "\n")
-}
+// caution stands at the head of every solution.
+const caution = "For teaching only: a real structure needs the local codes and a licensed engineer."
 
-func (d *document) title(text string) {
-	d.WriteString("\n" + text + "\n" + strings.Repeat("-", len([]rune(text))) + "\n")
-}
-
-func (d *document) heading() {
-	d.line("", d.p.Title)
-	if d.p.Text != "" {
-		d.line("", strings.Join(strings.Fields(d.p.Text), " "))
-	}
-	d.line("", "For teaching only: a real structure needs the local codes and a licensed engineer.")
-}
-
-func (d *document) given() {
-	f, st := &d.s.Frame, d.st
-	d.title("Given")
-	var joints []string
-	for _, j := range f.Joints {
-		joints = append(joints, fmt.Sprintf("%s(%s; %s)", j.Name, st.Given(j.At.X, notation.Length), st.Given(j.At.Y, notation.Length)))
-	}
-	d.line("Joints    ", strings.Join(joints, ", ")+" in "+st.UnitOf(notation.Length))
-	for i := range d.s.Loads {
-		d.line("Load      ", notation.ActionText(d.s.Assembly, i, st))
-	}
-}
-
-func (d *document) count() {
-	c := d.s.Count
-	d.title("Count")
-	sums := fmt.Sprintf("3 × %d parts", len(d.s.Parts))
-	if n := len(d.s.Pins); n > 0 {
-		sums += fmt.Sprintf(" + 2 × %d pins", n)
-	}
-	d.line("", fmt.Sprintf("%d unknowns, %s = %d sums, of which %d independent: %s.", c.Unknowns, sums, c.Sums, c.Rank, c.Verdict()))
-	if c.Inner > 0 {
-		d.line("", fmt.Sprintf("%d more unknowns are hidden in closed rings of parts; they are left out here.", c.Inner))
-	}
-	if c.Inexact {
-		d.line("", "An angle is not a multiple of 15°: it is carried to 34 figures, and so is all that rests on it.")
-	}
-}
-
-func (d *document) bodies() {
-	d.title("Free bodies")
-	for b := range d.s.Bodies() {
-		body := statics.FreeBody{b}
-		var what []string
-		for _, i := range d.s.ForcesOn(body) {
-			name := d.s.Forces[i].Name
-			if sign, _ := d.s.Facing(body, i); sign < 0 {
-				name += " reversed"
-			}
-			what = append(what, name)
-		}
-		for _, i := range d.s.ActionsOn(body) {
-			what = append(what, notation.ActionText(d.s.Assembly, i, d.st))
-		}
-		d.line(fmt.Sprintf("%-10s", notation.BodyText(d.s.Assembly, body)), strings.Join(what, ", "))
-	}
-	for _, f := range d.s.Forces {
-		text := f.Name + " is positive " + notation.SenseOf(f, exact.Int(1)) + " on " + d.s.BodyName(f.On)
-		if f.By != statics.None {
-			text += ", reversed on " + d.s.BodyName(f.By)
-		}
-		d.line("  ", text)
-	}
-}
-
-func (d *document) steps() {
-	d.title("Sums")
-	known := map[int]bool{}
-	value := func(i int) (exact.Num, bool) { return d.s.Values[i], known[i] }
-	for n, step := range d.s.Plan {
-		d.line(fmt.Sprintf("%2d  ", n+1), notation.Because(d.s.Assembly, step, func(i int) bool { return known[i] }, d.st))
-		for _, s := range step.Sums {
-			d.line("    ", notation.BodyText(d.s.Assembly, s.Body)+", "+notation.SumTitle(d.s.Assembly, s, d.st))
-			symbols, numbers := notation.SumSymbols(d.s.Assembly, s, d.st), notation.SumNumbers(d.s.Assembly, s, value, d.st)
-			d.line("      ", symbols)
-			if numbers != symbols {
-				d.line("      ", numbers)
-			}
-		}
-		for _, i := range step.Gives {
-			known[i] = true
-			d.line("      ", d.force(i))
+func (d *document) opening() {
+	d.heading(d.p.Title, "=")
+	for text := range strings.SplitSeq(d.p.Text, "\n\n") {
+		if words := strings.Fields(text); len(words) > 0 {
+			d.blank()
+			d.put("", strings.Join(words, " "))
 		}
 	}
+	d.blank()
+	d.put("", caution)
 }
 
-// force is a force with its value, its exact value where that was rounded, and its sense.
-func (d *document) force(i int) string {
-	f, v := d.s.Forces[i], d.s.Values[i]
-	text := f.Name + " = " + d.st.WithUnit(v, notation.ForceDimension(f))
-	if !v.Terminates() && !v.Inexact() && !d.p.Units.Letters() {
-		text += " [" + v.String() + "]"
-	}
-	if !v.IsZero() {
-		text += " (" + notation.SenseOf(f, v) + " on " + d.s.BodyName(f.On) + ")"
-	}
-	return text
-}
-
-func (d *document) summary() {
-	d.title("Summary")
-	for i := range d.s.Forces {
-		d.line("  ", d.force(i))
-	}
-	d.line("", "Rounded values are shown; exact ones are carried on.")
-}
-
-func (d *document) internal() {
-	d.title("N, V and M")
-	d.line("", "x from the start of the member's name; N + in tension; V + where the forces before the cut act to the left as one looks along the member; dM/dx = V.")
-	for _, g := range d.s.Diagrams {
-		d.diagram(g)
-	}
-}
-
-func (d *document) diagram(g statics.Diagram) {
-	m := d.s.Frame.Members[g.Member]
-	d.WriteString("\n")
-	d.line("", "Member "+m.Name+", length "+d.st.WithUnit(g.Length, notation.Length))
-	if g.Withheld {
-		d.line("  ", notation.Sentence(withheld(d.s, g.Member)))
-		return
-	}
-	d.line("  ", fmt.Sprintf("%-18s %13s %13s %13s", "x ["+d.st.UnitOf(notation.Length)+"]",
-		"N ["+d.st.UnitOf(notation.Force)+"]", "V ["+d.st.UnitOf(notation.Force)+"]", "M ["+d.st.UnitOf(notation.Moment)+"]"))
-	for _, x := range g.Stations() {
-		place := d.st.Given(x.At, notation.Length)
-		if !x.At.IsZero() && !x.At.Equal(g.Length) {
-			place += map[statics.Side]string{statics.Before: " before", statics.After: " after"}[x.Side]
+// wants reports whether the problem asks for something.
+func (d *document) wants(what string) bool {
+	for _, f := range d.p.Ask.Find {
+		if f == what {
+			return true
 		}
-		note := ""
-		if x.Extreme {
-			note = "  peak"
-		}
-		d.line("  ", fmt.Sprintf("%-18s %13s %13s %13s%s", place, d.st.Given(x.N, notation.Force),
-			d.st.Given(x.V, notation.Force), d.st.Given(x.M, notation.Moment), note))
 	}
+	return len(d.p.Ask.Find) == 0
+}
+
+func (d *document) find() {
+	words := map[string]string{"reactions": "the reactions", "pins": "the pin forces", "diagrams": "N, V and M of every member"}
+	var what []string
+	for _, f := range []string{"reactions", "pins", "diagrams"} {
+		if d.wants(f) {
+			what = append(what, words[f])
+		}
+	}
+	d.blank()
+	d.put("Find: ", notation.List(what)+".")
+}
+
+// conventions says once what holds on the whole page.
+func (d *document) conventions() {
+	d.section("Conventions")
+	turns := "Moments and couples are positive counter-clockwise."
+	if d.st.ClockwisePositive {
+		turns = "Moments in a sum are positive clockwise, the couple of a support counter-clockwise."
+	}
+	d.put("", "x runs to the right and y up. "+turns+" Each unknown is taken in its positive sense: a minus in the result means "+
+		"that it acts the other way. The forces at a pin are named as they act on one part; on the other they are reversed.")
+	if !d.p.Units.Letters() {
+		d.put("", "Results are rounded to "+number(d.st.Figures)+" figures; where that changes a value, the exact one stands beside it. "+
+			"Later sums carry the exact values on, and show them with more figures.")
+	}
+	if d.anyInexact() {
+		d.put("", "An angle in this problem has no exact cosine: it is carried to 34 figures, and ~ marks every value that rests on it.")
+	}
+}
+
+func (d *document) anyInexact() bool {
+	inexact := d.Count.Inexact
+	for _, v := range d.Values {
+		inexact = inexact || v.Inexact()
+	}
+	return inexact
+}
+
+// result is a result with its unit, marked if it is inexact.
+func (d *document) result(n exact.Num, dim notation.Dimension) string {
+	return d.st.Result(n, dim) + mark(n)
+}
+
+func mark(n exact.Num) string {
+	if n.Inexact() {
+		return "~"
+	}
+	return ""
+}
+
+// The longest texts of an exact value that are worth showing.
+const (
+	longDecimal = 12
+	longExact   = 24
+)
+
+// exactly is the exact value where the result is rounded, without its unit: "46/3", "5√2/2"; empty where it says nothing
+// new or would be too long.
+func (d *document) exactly(n exact.Num, dim notation.Dimension) string {
+	if n.Inexact() || d.p.Units.Letters() {
+		return ""
+	}
+	rounded := n.Figures(max(d.st.Figures, 3))
+	if n.Terminates() && exact.MustParse(rounded).Equal(n) {
+		return ""
+	}
+	text := n.String()
+	if decimal := n.Decimal(valueFigures); n.Terminates() && len(decimal) <= longDecimal {
+		text = decimal
+		if d.st.Comma {
+			text = strings.ReplaceAll(text, ".", ",")
+		}
+	}
+	if len(text) > longExact {
+		return ""
+	}
+	return surd(text)
+}
+
+// surd is an exact text with roots as they are printed: 5*sqrt(2)/2 as 5√2/2.
+func surd(text string) string {
+	text = strings.ReplaceAll(text, "*sqrt(", "sqrt(")
+	for {
+		before, rest, found := strings.Cut(text, "sqrt(")
+		if !found {
+			return notation.Pretty(text)
+		}
+		radicand, after, _ := strings.Cut(rest, ")")
+		text = before + "√" + radicand + after
+	}
+}
+
+// capital is s with a capital at its beginning.
+func capital(s string) string {
+	r, size := utf8.DecodeRuneInString(s)
+	return string(unicode.ToUpper(r)) + s[size:]
 }

@@ -28,7 +28,7 @@ func (st Style) action(a *statics.Assembly, i int) string {
 	case statics.Turning:
 		return "the " + st.WithUnit(x.Size.Abs(), Moment) + " couple" + on
 	}
-	q := st.WithUnit(x.Intensity.Abs(), Intensity)
+	q := st.WithUnit(x.Intensity.Abs(), Intensity) + perText(a, x)
 	whole := true
 	for j, y := range a.Loads {
 		whole = whole && (j == i || y.Load != x.Load)
@@ -41,6 +41,17 @@ func (st Style) action(a *statics.Assembly, i int) string {
 		return "the triangular " + share + q + " to 0" + on
 	}
 	return "the uniform " + share + q + on
+}
+
+// perText says on what length the intensity of a spread action is counted, if it is not the member's own.
+func perText(a *statics.Assembly, x statics.Action) string {
+	switch a.Frame.Loads[x.Load].Per {
+	case statics.PerRun:
+		return " of run"
+	case statics.PerRise:
+		return " of rise"
+	}
+	return ""
 }
 
 // LoadPlace is where a load of the frame acts: "on BC", "at B (on BC)", "at pin C".

@@ -23,11 +23,11 @@ func Because(a *statics.Assembly, step statics.Step, known func(force int) bool,
 		return "No force came from this sum, so it checks the work: it must come to 0."
 	case statics.KeptRelation:
 		left := s.Unknowns(known)
-		return fmt.Sprintf("This sum still holds %s unknowns, %s: it is kept, to be used when only one is left.", count(len(left)), List(r.names(left)))
+		return fmt.Sprintf("This sum still holds %s unknowns, %s: it is kept, to be used when only one is left.", Count(len(left)), List(r.names(left)))
 	case statics.RelationUsed:
 		return fmt.Sprintf("The sum kept earlier has only one unknown now, %s.", List(r.names(step.Gives)))
 	case statics.SolvedTogether:
-		return fmt.Sprintf("No sum has only one unknown; these %s hold only %s, so they are solved together.", count(len(step.Sums)), List(r.names(step.Gives)))
+		return fmt.Sprintf("No sum has only one unknown; these %s hold only %s, so they are solved together.", Count(len(step.Sums)), List(r.names(step.Gives)))
 	}
 	return Sentence(r.ofBody(s, step.Why) + r.ofSum(s, step.Gives))
 }
@@ -38,8 +38,8 @@ func Sentence(s string) string {
 	return string(unicode.ToUpper(r)) + s[size:] + "."
 }
 
-// count is a small number as a word.
-func count(n int) string {
+// Count is a small number as a word: "two".
+func Count(n int) string {
 	words := [...]string{"no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"}
 	if n >= 0 && n < len(words) {
 		return words[n]
@@ -92,7 +92,7 @@ func (r reasons) ofBody(s statics.Sum, why statics.Choice) string {
 		return fmt.Sprintf("neither a part nor the whole has a sum with one unknown, but %s %s: ", body, has)
 	}
 	if r.Bodies() == 1 {
-		return fmt.Sprintf("%s holds %s unknowns, but ", body, count(len(left)))
+		return fmt.Sprintf("%s holds %s unknowns, but ", body, Count(len(left)))
 	}
 	return fmt.Sprintf("of the %s where a sum has one unknown, %s has the fewest left (%d): ", plural(len(r.Pins) == 0, "parts", "bodies"), body, len(left))
 }

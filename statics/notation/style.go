@@ -45,6 +45,23 @@ func (st Style) WithUnit(n exact.Num, d Dimension) string {
 	return st.Given(n, d) + " " + unit
 }
 
+// Result is a result with its unit, to the style's figures: "15.3 kN", "3/8 P".
+func (st Style) Result(n exact.Num, d Dimension) string {
+	text := st.ResultNumber(n, d)
+	if unit := st.UnitOf(d); unit != "" && !st.Units.Letters() {
+		return text + " " + unit
+	}
+	return text
+}
+
+// ResultNumber is Result without its unit; with letters these stay.
+func (st Style) ResultNumber(n exact.Num, d Dimension) string {
+	if st.Units.Letters() && d != Pure && d != Degrees {
+		return st.dressed(multiple(n, st.Units.Of(d), st.figures()))
+	}
+	return st.dressed(Number(n, st.figures()))
+}
+
 // UnitOf is the unit of a dimension.
 func (st Style) UnitOf(d Dimension) string {
 	if st.ASCII {

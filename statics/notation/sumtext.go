@@ -257,21 +257,22 @@ func (st Style) giver(a *statics.Assembly, t statics.Term) string {
 	case x.Shape == statics.Turning:
 		return "the couple " + st.WithUnit(x.Size.Abs(), Moment)
 	case shareOf(x, t).Equal(one):
-		return st.sizeText(x)
+		return st.sizeText(a, x)
 	case part == "":
-		return st.sizeText(x) + ", of which " + st.WithUnit(t.Size, Force)
+		return st.sizeText(a, x) + ", of which " + st.WithUnit(t.Size, Force)
 	}
-	return part + "of " + st.sizeText(x) + ", " + st.WithUnit(t.Size, Force)
+	return part + "of " + st.sizeText(a, x) + ", " + st.WithUnit(t.Size, Force)
 }
 
 var componentNames = map[statics.Component]string{statics.Horizontal: "horizontal", statics.Vertical: "vertical"}
 
-// sizeText is the size of a load: "10 kN", "4 kN/m over 6 m (24 kN)", "half of 6 kN/m over 2 m (6 kN)".
-func (st Style) sizeText(x statics.Action) string {
+// sizeText is the size of a load: "10 kN", "4 kN/m over 6 m (24 kN)", "half of 6 kN/m over 2 m of run (6 kN)".
+func (st Style) sizeText(a *statics.Assembly, x statics.Action) string {
 	if x.Shape == statics.AtPoint {
 		return st.WithUnit(x.Size.Abs(), Force)
 	}
-	text := fmt.Sprintf("%s over %s (%s)", st.WithUnit(x.Intensity.Abs(), Intensity), st.WithUnit(loadedLength(x), Length), st.WithUnit(x.Size.Abs(), Force))
+	text := fmt.Sprintf("%s over %s%s (%s)", st.WithUnit(x.Intensity.Abs(), Intensity), st.WithUnit(loadedLength(x), Length),
+		perText(a, x), st.WithUnit(x.Size.Abs(), Force))
 	if x.Shape != statics.Uniform {
 		return "half of " + text
 	}

@@ -1,0 +1,91 @@
+package worksheet
+
+import (
+	"fmt"
+
+	"unpin/statics"
+	"unpin/statics/notation"
+)
+
+// count compares unknowns with sums and gives the verdict.
+func (d *document) count() {
+	c := d.Count
+	d.section("Count")
+	d.put("Unknowns   ", fmt.Sprintf("U = %d: %s", c.Unknowns, d.names(d.all())))
+	d.put("Sums       ", fmt.Sprintf("E = %s = %d", d.sumsByBody(), c.Sums))
+	d.put("Rank       ", fmt.Sprintf("r = %d of the sums are independent", c.Rank))
+	d.put("Verdict    ", d.verdict())
+	if c.Inner > 0 {
+		d.put("Rings      ", d.ringText())
+	}
+	if c.Inexact {
+		d.put("           ", "The verdict rests on an angle that has no exact cosine, carried to 34 figures.")
+	}
+}
+
+// all numbers all forces.
+func (d *document) all() []int {
+	all := make([]int, len(d.Forces))
+	for i := range all {
+		all[i] = i
+	}
+	return all
+}
+
+// names lists the names of forces.
+func (d *document) names(forces []int) string {
+	var names []string
+	for _, i := range forces {
+		names = append(names, d.Forces[i].Name)
+	}
+	if len(names) == 0 {
+		return "none"
+	}
+	return notation.List(names)
+}
+
+// sumsByBody is the reckoning of the sums: "3 × 2 parts + 2 × 1 pin".
+func (d *document) sumsByBody() string {
+	text := "3 × " + counted(len(d.Parts), "part")
+	if n := len(d.Pins); n > 0 {
+		text += " + 2 × " + counted(n, "pin")
+	}
+	return text
+}
+
+func counted(n int, what string) string {
+	if n != 1 {
+		what += "s"
+	}
+	return fmt.Sprintf("%d %s", n, what)
+}
+
+func (d *document) verdict() string {
+	c := d.Count
+	switch c.Verdict() {
+	case statics.Indeterminate:
+		return fmt.Sprintf("U − r = %d: statically indeterminate to degree %d", c.Degree(), c.Degree())
+	case statics.Unstable:
+		return fmt.Sprintf("E − r = %d: unstable, with %s", c.Motions(), counted(c.Motions(), "way")+" to move")
+	case statics.IndeterminateUnstable:
+		return fmt.Sprintf("U − r = %d and E − r = %d: indeterminate to degree %d, and unstable with %s to move",
+			c.Degree(), c.Motions(), c.Degree(), counted(c.Motions(), "way"))
+	}
+	return "U = E = r: statically determinate"
+}
+
+// ringText says which parts hide unknowns in rings.
+func (d *document) ringText() string {
+	var parts []string
+	for _, p := range d.Parts {
+		if p.Inner > 0 {
+			parts = append(parts, p.Name)
+		}
+	}
+	word := "part "
+	if len(parts) > 1 {
+		word = "parts "
+	}
+	return fmt.Sprintf("%s more are hidden in closed rings of %s. They change no force outside the rings and are left out of the count; N, V and M of the rings' members are withheld.",
+		counted(d.Count.Inner, "unknown"), word+notation.List(parts))
+}

@@ -1,0 +1,104 @@
+package worksheet
+
+import (
+	"fmt"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// diagrams gives N, V and M of every member at its critical points and as polynomials between them.
+func (d *document) diagrams() {
+	d.section("N, V and M")
+	slope := "dM/dx = V"
+	sense := "up"
+	if d.flipsShear() {
+		slope, sense = "dM/dx = −V", "down"
+	}
+	d.put("", "x runs along a member from the joint named first. N is positive in tension. V is positive if, on a member named "+
+		"from left to right, the forces to the left of the cut push "+sense+"; M is positive if it stretches the bottom of such a "+
+		"member. On a member that runs another way, turn the page until it runs from left to right. So "+slope+".")
+	for _, g := range d.Diagrams {
+		d.blank()
+		d.diagram(g)
+	}
+	d.largest()
+}
+
+// flipsShear reports whether the problem takes V as positive the other way than package statics.
+func (d *document) flipsShear() bool { return d.p.Ask.Shear == "counter-clockwise" }
+
+func (d *document) shear(v exact.Num) exact.Num {
+	if d.flipsShear() {
+		return v.Neg()
+	}
+	return v
+}
+
+func (d *document) diagram(g statics.Diagram) {
+	m := d.Frame.Members[g.Member]
+	title := fmt.Sprintf("Member %s, from %s to %s, length %s", m.Name, d.Frame.Joints[m.From].Name, d.Frame.Joints[m.To].Name, d.st.WithUnit(g.Length, notation.Length))
+	if g.Withheld {
+		d.put("", title+": withheld, since "+withheld(d.Solution, g.Member)+".")
+		return
+	}
+	if idle(g) {
+		d.put("", title+": N = V = M = 0 all along.")
+		return
+	}
+	d.put("", title)
+	t := table{align: "rlrrrll", head: []string{"x [" + d.st.UnitOf(notation.Length) + "]", "",
+		"N [" + d.st.UnitOf(notation.Force) + "]", "V [" + d.st.UnitOf(notation.Force) + "]", "M [" + d.st.UnitOf(notation.Moment) + "]", "tension", ""}}
+	stations := g.Stations()
+	largest := largestMoment(stations)
+	for i := range stations {
+		d.station(&t, g, stations[i], largest == &stations[i])
+	}
+	d.table(2, t)
+	for _, p := range g.Pieces {
+		d.polynomials(p)
+	}
+}
+
+// idle reports whether a member carries nothing at all.
+func idle(g statics.Diagram) bool {
+	for _, p := range g.Pieces {
+		for _, f := range []exact.Poly{p.N, p.V, p.M} {
+			for _, k := range f {
+				if !k.IsZero() {
+					return false
+				}
+			}
+		}
+	}
+	return true
+}
+
+// largest names the largest bending moment of the frame.
+func (d *document) largest() {
+	var best *statics.Station
+	at := 0
+	for i, g := range d.Diagrams {
+		if s := largestMoment(g.Stations()); s != nil && (best == nil || s.M.Abs().Cmp(best.M.Abs()) > 0) {
+			best, at = s, i
+		}
+	}
+	if best == nil || len(d.Diagrams) == 1 {
+		return
+	}
+	d.blank()
+	d.put("", fmt.Sprintf("Largest bending moment: %s in %s, %s (tension %s).", d.result(best.M.Abs(), notation.Moment),
+		d.Frame.Members[d.Diagrams[at].Member].Name, d.from(d.Diagrams[at].Member, best.At), tensionSide(d.Frame.Span(d.Diagrams[at].Member), best.M)))
+}
+
+// largestMoment is the station with the largest bending moment of a diagram, or nil if it is nought all along.
+func largestMoment(stations []statics.Station) *statics.Station {
+	var best *statics.Station
+	for i, s := range stations {
+		if !s.M.IsZero() && (best == nil || s.M.Abs().Cmp(best.M.Abs()) > 0) {
+			best = &stations[i]
+		}
+	}
+	return best
+}

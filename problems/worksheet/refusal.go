@@ -1,0 +1,118 @@
+package worksheet
+
+import (
+	"fmt"
+	"strings"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// refusal says in words why a frame is not determinate: the forces that equilibrium cannot give, and the motions that
+// nothing prevents.
+func (d *document) refusal() {
+	c := d.Count
+	d.section("Why it cannot be solved")
+	if c.Degree() > 0 {
+		undetermined := d.Undetermined()
+		d.put("", fmt.Sprintf("Equilibrium alone cannot give %s: %s too many.", d.names(undetermined), isOrAre(c.Degree())))
+	}
+	if c.Motions() == 0 {
+		return
+	}
+	if c.Degree() > 0 {
+		d.blank()
+	}
+	d.put("", "Nothing holds the frame against a small motion"+map[bool]string{true: ":", false: " of these kinds:"}[c.Motions() == 1])
+	for i, m := range d.Motions() {
+		label := "  "
+		if c.Motions() > 1 {
+			label = fmt.Sprintf("  %d. ", i+1)
+		}
+		d.put(label, notation.Sentence(strings.Join(d.motionTexts(m), "; ")))
+	}
+	d.put("", "Each motion can also go the other way.")
+}
+
+// isOrAre is "one of them is" or "2 of them are".
+func isOrAre(n int) string {
+	if n == 1 {
+		return "one of them is"
+	}
+	return fmt.Sprintf("%d of them are", n)
+}
+
+// motionTexts says how the bodies move: those that move as one in one clause. A pin goes with the parts it joins and is
+// not named unless it moves alone.
+func (d *document) motionTexts(m statics.Motion) []string {
+	var groups []statics.Motion
+	for _, b := range m {
+		if d.IsPin(b.Body) && !d.IsPin(m[0].Body) {
+			continue
+		}
+		at := -1
+		for i, g := range groups {
+			if sameMotion(g[0], b) {
+				at = i
+			}
+		}
+		if at < 0 {
+			groups = append(groups, nil)
+			at = len(groups) - 1
+		}
+		groups[at] = append(groups[at], b)
+	}
+	var texts []string
+	for _, g := range groups {
+		var body statics.FreeBody
+		for _, b := range g {
+			body = append(body, b.Body)
+		}
+		texts = append(texts, d.motionText(body, g[0]))
+	}
+	return texts
+}
+
+// sameMotion reports whether two bodies move as one rigid body would.
+func sameMotion(a, b statics.BodyMotion) bool {
+	if !a.Turn.Equal(b.Turn) {
+		return false
+	}
+	if a.Turn.IsZero() {
+		return a.Slide.X.Equal(b.Slide.X) && a.Slide.Y.Equal(b.Slide.Y)
+	}
+	return a.Centre.Equal(b.Centre)
+}
+
+// motionText is how a group of bodies moves: "part AB turns clockwise about A".
+func (d *document) motionText(body statics.FreeBody, m statics.BodyMotion) string {
+	who, s, together := notation.BodyText(d.Assembly, body), "s", ""
+	if d.allParts(body) {
+		who = "the whole frame"
+	} else if len(body) > 1 {
+		s, together = "", " together"
+	}
+	if m.Turn.IsZero() {
+		return fmt.Sprintf("%s slide%s%s %s", who, s, together, d.directionText(plainSlope(m.Slide)))
+	}
+	centre := "the point " + d.point(m.Centre)
+	if j := d.JointAt(m.Centre); j != statics.None {
+		centre = d.Frame.Joints[j].Name
+	}
+	return fmt.Sprintf("%s turn%s%s %s about %s", who, s, together, turn(m.Turn.Sign()), centre)
+}
+
+// plainSlope is a direction scaled so that its smaller part is 1.
+func plainSlope(v statics.Vector) statics.Vector {
+	least := exact.Min(v.X.Abs(), v.Y.Abs())
+	scale, err := exact.Int(1).Quo(least)
+	if err != nil { // along an axis
+		return v
+	}
+	return v.Times(scale)
+}
+
+func (d *document) allParts(body statics.FreeBody) bool {
+	return len(body) == len(d.Parts) && len(d.Parts) > 1 && !d.IsPin(body[len(body)-1])
+}

@@ -1,0 +1,129 @@
+package worksheet
+
+import "strings"
+
+// A table is rows of cells beneath a head. Align has a letter for each column: l for left, r for right.
+type table struct {
+	head  []string
+	align string
+	rows  [][]string
+}
+
+func (t *table) add(cells ...string) { t.rows = append(t.rows, cells) }
+
+// columnGap is the blanks between two columns.
+const columnGap = 2
+
+// narrowest is the least width to which a column is pressed.
+const narrowest = 8
+
+// table writes a table with an indent. Columns without a cell that says anything are left out; a table that is too wide
+// gets its widest columns folded.
+func (p *page) table(indent int, t table) {
+	t = t.dressed(p).compact()
+	widths := t.widths(p.width - indent)
+	if len(t.head) > 0 {
+		p.row(indent, t, widths, t.head)
+	}
+	for _, r := range t.rows {
+		p.row(indent, t, widths, r)
+	}
+}
+
+func (t table) dressed(p *page) table {
+	d := table{align: t.align}
+	dress := func(cells []string) (all []string) {
+		for _, c := range cells {
+			all = append(all, p.dress(c))
+		}
+		return all
+	}
+	d.head = dress(t.head)
+	for _, r := range t.rows {
+		d.rows = append(d.rows, dress(r))
+	}
+	return d
+}
+
+// compact is the table without empty columns.
+func (t table) compact() table {
+	var c table
+	c.rows = make([][]string, len(t.rows))
+	for i := range t.align {
+		used := false
+		for _, r := range t.rows {
+			used = used || r[i] != ""
+		}
+		if !used {
+			continue
+		}
+		c.align += t.align[i : i+1]
+		if len(t.head) > 0 {
+			c.head = append(c.head, t.head[i])
+		}
+		for k, r := range t.rows {
+			c.rows[k] = append(c.rows[k], r[i])
+		}
+	}
+	return c
+}
+
+// widths are those of the columns, within a width in all.
+func (t table) widths(width int) []int {
+	widths := make([]int, len(t.align))
+	total := columnGap * (len(widths) - 1)
+	for i := range widths {
+		if len(t.head) > 0 {
+			widths[i] = runes(t.head[i])
+		}
+		for _, r := range t.rows {
+			widths[i] = max(widths[i], runes(r[i]))
+		}
+		total += widths[i]
+	}
+	for total > width {
+		widest := 0
+		for i, w := range widths {
+			if w > widths[widest] {
+				widest = i
+			}
+		}
+		if widths[widest] <= narrowest {
+			break
+		}
+		cut := min(total-width, max(1, widths[widest]/4))
+		widths[widest] -= cut
+		total -= cut
+	}
+	return widths
+}
+
+// row writes one row, over several lines where a cell is folded.
+func (p *page) row(indent int, t table, widths []int, cells []string) {
+	folded := make([][]string, len(cells))
+	lines := 0
+	for i, c := range cells {
+		folded[i] = fold(c, widths[i])
+		lines = max(lines, len(folded[i]))
+	}
+	for n := range lines {
+		var b strings.Builder
+		b.WriteString(strings.Repeat(" ", indent))
+		for i := range cells {
+			text := ""
+			if n < len(folded[i]) {
+				text = folded[i][n]
+			}
+			if i > 0 {
+				b.WriteString(strings.Repeat(" ", columnGap))
+			}
+			space := strings.Repeat(" ", max(0, widths[i]-runes(text)))
+			if t.align[i] == 'r' {
+				b.WriteString(space + text)
+			} else {
+				b.WriteString(text + space)
+			}
+		}
+		p.write(b.String())
+	}
+}
