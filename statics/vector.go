@@ -56,12 +56,6 @@ func over(a, b exact.Num) exact.Num {
 	return q
 }
 
-// unit is v scaled to length 1; v is not zero.
-func (v Vector) unit() Vector {
-	l := v.Length()
-	return Vector{over(v.X, l), over(v.Y, l)}
-}
-
 // Span is the vector from the start of member m to its end.
 func (f *Frame) Span(m int) Vector {
 	return f.Joints[f.Members[m].From].At.To(f.Joints[f.Members[m].To].At)
