@@ -86,6 +86,13 @@ func (d *document) ringText() string {
 	if len(parts) > 1 {
 		word = "parts "
 	}
-	return fmt.Sprintf("%s more are hidden in closed rings of %s. They change no force outside the rings and are left out of the count; N, V and M of the rings' members are withheld.",
-		counted(d.Count.Inner, "unknown"), word+notation.List(parts))
+	return fmt.Sprintf("%s hidden in closed rings of %s. They change no force outside the rings and are left out of the count; N, V and M of the members of the rings are withheld.",
+		more(d.Count.Inner), word+notation.List(parts))
+}
+
+func more(n int) string {
+	if n == 1 {
+		return "1 more unknown is"
+	}
+	return fmt.Sprintf("%d more unknowns are", n)
 }

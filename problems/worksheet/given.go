@@ -76,7 +76,7 @@ func (d *document) connectionTexts() []string {
 	for _, c := range d.Frame.Connections {
 		joint := d.Frame.Joints[c.Joint].Name
 		pieces := d.pieceTexts(c)
-		along := d.directionText(c.Along)
+		along := d.lineText(c.Along)
 		switch c.Kind {
 		case statics.Slot:
 			free, main := freeAndMain(c, pieces)
@@ -94,6 +94,17 @@ func (d *document) connectionTexts() []string {
 		}
 	}
 	return all
+}
+
+// lineText is a line of sliding in words.
+func (d *document) lineText(v statics.Vector) string {
+	switch {
+	case v.Y.IsZero():
+		return "horizontally"
+	case v.X.IsZero():
+		return "vertically"
+	}
+	return "along " + d.pair(v.X, v.Y, notation.Pure)
 }
 
 // freeAndMain are the piece that slides and the one it slides on.

@@ -24,15 +24,16 @@ func (d *document) refusal() {
 	if c.Degree() > 0 {
 		d.blank()
 	}
-	d.put("", "Nothing holds the frame against a small motion"+map[bool]string{true: ":", false: " of these kinds:"}[c.Motions() == 1])
+	several := c.Motions() > 1
+	d.put("", "Nothing holds the frame against a small motion"+map[bool]string{false: ":", true: " of these kinds:"}[several])
 	for i, m := range d.Motions() {
 		label := "  "
-		if c.Motions() > 1 {
+		if several {
 			label = fmt.Sprintf("  %d. ", i+1)
 		}
 		d.put(label, notation.Sentence(strings.Join(d.motionTexts(m), "; ")))
 	}
-	d.put("", "Each motion can also go the other way.")
+	d.put("", map[bool]string{false: "It", true: "Each"}[several]+" can also go the other way.")
 }
 
 // isOrAre is "one of them is" or "2 of them are".

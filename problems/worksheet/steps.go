@@ -61,6 +61,9 @@ func (d *document) sumTitle(s statics.Sum) string {
 func (d *document) equation(indent string, s statics.Sum, step statics.Step, known []bool) {
 	value := func(i int) (exact.Num, bool) { return d.Values[i], known[i] }
 	symbols := notation.SumSymbols(d.Assembly, s, d.st)
+	if len(step.Gives) == 1 && symbols == d.found(step.Gives[0]) { // Ax = 0, and nothing else
+		return
+	}
 	d.put(indent, symbols)
 	if numbers := notation.SumNumbers(d.Assembly, s, value, d.st); numbers != symbols {
 		d.put(indent, numbers)

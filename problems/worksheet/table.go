@@ -15,7 +15,7 @@ func (t *table) add(cells ...string) { t.rows = append(t.rows, cells) }
 const columnGap = 2
 
 // narrowest is the least width to which a column is pressed.
-const narrowest = 8
+const narrowest = 5
 
 // table writes a table with an indent. Columns without a cell that says anything are left out; a table that is too wide
 // gets its widest columns folded.

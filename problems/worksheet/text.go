@@ -13,14 +13,14 @@ import (
 
 // Options say how a text is laid out.
 type Options struct {
-	Width int  // the widest line; 0 is 80, and no less than 40 serve
+	Width int  // the widest line; 0 is 80, and no less than 60 serve
 	ASCII bool // no character beyond ASCII but those of the problem's own title and text
 }
 
 // The widths of a line: as a rule, and at least.
 const (
 	usualWidth = 80
-	leastWidth = 40
+	leastWidth = 60
 )
 
 // Text is the worked solution, set out as a handbook does: what is given and to be found, count, free bodies, every sum
@@ -138,7 +138,11 @@ func (d *document) anyInexact() bool {
 
 // result is a result with its unit, marked if it is inexact.
 func (d *document) result(n exact.Num, dim notation.Dimension) string {
-	return d.st.Result(n, dim) + mark(n)
+	unit := d.st.UnitOf(dim)
+	if n.IsZero() || d.p.Units.Letters() || unit == "" {
+		return d.st.ResultNumber(n, dim) + mark(n)
+	}
+	return d.st.ResultNumber(n, dim) + mark(n) + " " + unit
 }
 
 func mark(n exact.Num) string {

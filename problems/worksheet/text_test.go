@@ -1,0 +1,164 @@
+package worksheet
+
+import (
+	"encoding/json"
+	"flag"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"unicode/utf8"
+
+	"unpin/problems"
+	"unpin/statics"
+)
+
+var update = flag.Bool("update", false, "rewrite the expected documents in testdata/solutions")
+
+// own is the folder of documents, and of the problems that are only there for them.
+var own = filepath.Join(testdata, "solutions")
+
+// golden compares a document with a file, or rewrites the file.
+func golden(t *testing.T, file, got string) {
+	t.Helper()
+	path := filepath.Join(own, file)
+	if *update {
+		if err := os.WriteFile(path, []byte(got), 0o644); err != nil {
+			t.Fatal(err)
+		}
+		return
+	}
+	want, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	wants := strings.Split(string(want), "\n")
+	for i, line := range strings.Split(got, "\n") {
+		if i >= len(wants) || line != wants[i] {
+			t.Fatalf("%s:%d: got %q", file, i+1, line)
+		}
+	}
+	if len(got) != len(want) {
+		t.Fatalf("%s goes on after the document has ended", file)
+	}
+}
+
+// TestText compares worked solutions with files that a person can read: the examples, problems of the library, frames
+// with slots, letters, rings and inexact angles, and frames that cannot be solved.
+func TestText(t *testing.T) {
+	for _, pattern := range []string{"solutions/*.yaml", "examples/*.yaml"} {
+		for _, path := range glob(t, filepath.Join(testdata, pattern)) {
+			p, s := solveFile(t, path)
+			golden(t, p.Name+".txt", Text(p, s, Options{}))
+			golden(t, p.Name+".inspect.txt", Inspect(p, s, Options{}))
+		}
+	}
+	for _, id := range []string{"TH01", "AF09", "CB06", "FB04", "TH06"} {
+		p, s := solve(t, id, published(t)[id])
+		golden(t, id+".txt", Text(p, s, Options{}))
+	}
+}
+
+// TestJSON compares documents of which the examples have no like: rings, slots, inexact angles, no solution.
+func TestJSON(t *testing.T) {
+	for _, path := range glob(t, filepath.Join(own, "*.yaml")) {
+		p, s := solveFile(t, path)
+		golden(t, p.Name+".json", string(JSON(p, s)))
+	}
+}
+
+func glob(t testing.TB, pattern string) []string {
+	t.Helper()
+	paths, err := filepath.Glob(pattern)
+	if err != nil || len(paths) == 0 {
+		t.Fatalf("no file matches %s (%v)", pattern, err)
+	}
+	return paths
+}
+
+// published are the problems of the published cases, by their ids.
+func published(t testing.TB) map[string][]byte {
+	t.Helper()
+	data, err := os.ReadFile(filepath.Join(testdata, "cases", "published.json"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var cases []struct {
+		ID      string          `json:"id"`
+		Problem json.RawMessage `json:"problem"`
+	}
+	if err := json.Unmarshal(data, &cases); err != nil {
+		t.Fatal(err)
+	}
+	byID := map[string][]byte{}
+	for _, c := range cases {
+		byID[c.ID] = c.Problem
+	}
+	return byID
+}
+
+// every gives all problems at hand to a test: published, of the library, examples and own.
+func every(t *testing.T, test func(t *testing.T, p *problems.Problem, s *statics.Solution)) {
+	t.Helper()
+	for id, data := range published(t) {
+		p, s := solve(t, id, data)
+		t.Run(id, func(t *testing.T) { test(t, p, s) })
+	}
+	for _, pattern := range []string{"../library/*.yaml", testdata + "/examples/*.yaml", own + "/*.yaml"} {
+		for _, path := range glob(t, pattern) {
+			p, s := solveFile(t, path)
+			t.Run(p.Name, func(t *testing.T) { test(t, p, s) })
+		}
+	}
+}
+
+// TestLines holds every text to the layout: no line wider than asked for, none with blanks at its end, and no character
+// beyond ASCII where that is asked for.
+func TestLines(t *testing.T) {
+	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
+		for _, o := range []Options{{}, {Width: 60}, {Width: 60, ASCII: true}, {ASCII: true}, {Width: 200}} {
+			for _, text := range []string{Text(p, s, o), Inspect(p, s, o)} {
+				checkLines(t, text, o)
+			}
+		}
+	})
+}
+
+func checkLines(t *testing.T, text string, o Options) {
+	t.Helper()
+	widest := o.Width
+	if widest == 0 {
+		widest = 80
+	}
+	for i, line := range strings.Split(strings.TrimSuffix(text, "\n"), "\n") {
+		switch {
+		case utf8.RuneCountInString(line) > widest:
+			t.Errorf("line %d is wider than %d: %q", i+1, widest, line)
+		case strings.TrimRight(line, " ") != line:
+			t.Errorf("line %d ends in blanks: %q", i+1, line)
+		case strings.ContainsRune(line, bound):
+			t.Errorf("line %d has a bound blank: %q", i+1, line)
+		case o.ASCII && strings.IndexFunc(line, func(r rune) bool { return r > 126 }) >= 0:
+			t.Errorf("line %d is not ASCII: %q", i+1, line)
+		}
+	}
+}
+
+// TestLongNames holds the layout for a part whose name alone is wider than the page.
+func TestLongNames(t *testing.T) {
+	var joints, members []string
+	for i := range 60 {
+		joints = append(joints, fmt.Sprintf("K%d: [%d, %d]", i, i, i*i%7))
+		if i > 0 {
+			members = append(members, fmt.Sprintf("K%dK%d", i-1, i))
+		}
+	}
+	problem := fmt.Sprintf("title: %s\nunits: lb in\njoints: {%s}\nmembers: [%s]\nsupports: {K0: pin, K59: {roller: up}}\nloads: [{point: 100, to: right, joint: K30}]",
+		strings.Repeat("Long", 50), strings.Join(joints, ", "), strings.Join(members, ", "))
+	p, s := solve(t, "long", []byte(problem))
+	for _, o := range []Options{{}, {Width: 60, ASCII: true}} {
+		checkLines(t, Text(p, s, o), o)
+		checkLines(t, Inspect(p, s, o), o)
+	}
+}
