@@ -1,6 +1,10 @@
 package statics
 
-import "fmt"
+import (
+	"errors"
+	"fmt"
+	"slices"
+)
 
 // check reports what makes f unfit to be cut.
 func (f *Frame) check() error {
@@ -16,13 +20,8 @@ func (f *Frame) check() error {
 		}
 	}
 	meeting := f.meeting()
-	for _, c := range f.Connections {
-		if !in(c.Joint, len(f.Joints)) {
-			return fmt.Errorf("a connection is at a joint that does not exist")
-		}
-		if err := f.checkPieces(c, meeting[c.Joint]); err != nil {
-			return err
-		}
+	if err := f.checkConnections(meeting); err != nil {
+		return err
 	}
 	if err := f.checkSupports(meeting); err != nil {
 		return err
@@ -31,6 +30,23 @@ func (f *Frame) check() error {
 }
 
 func in(i, n int) bool { return i >= 0 && i < n }
+
+func (f *Frame) checkConnections(meeting [][]int) error {
+	taken := map[int]bool{}
+	for _, c := range f.Connections {
+		if !in(c.Joint, len(f.Joints)) {
+			return fmt.Errorf("a connection is at a joint that does not exist")
+		}
+		if taken[c.Joint] {
+			return fmt.Errorf("joint %s has two connections; it can have one", f.Joints[c.Joint].Name)
+		}
+		taken[c.Joint] = true
+		if err := f.checkPieces(c, meeting[c.Joint]); err != nil {
+			return err
+		}
+	}
+	return nil
+}
 
 // checkPieces reports whether the pieces of a connection share out the members at its joint.
 func (f *Frame) checkPieces(c Connection, meeting []int) error {
@@ -49,43 +65,83 @@ func (f *Frame) checkPieces(c Connection, meeting []int) error {
 	if len(seen) != len(meeting) || len(c.Pieces) < 2 {
 		return fmt.Errorf("the pieces at joint %s do not share out its members", name)
 	}
-	sliding := c.Kind != Pin
-	if sliding && (len(c.Pieces) != 2 || !in(c.Main, 2) || c.Along.IsZero()) {
-		return fmt.Errorf("the slot or sleeve at joint %s needs a line and two pieces", name)
+	if c.Main != None && !in(c.Main, len(c.Pieces)) {
+		return fmt.Errorf("the main piece at joint %s does not exist", name)
+	}
+	if c.Kind != Pin && (len(c.Pieces) != 2 || c.Main == None || c.Along.IsZero()) {
+		return fmt.Errorf("the slot or sleeve at joint %s needs a line, and two pieces of which one is free", name)
 	}
 	return nil
 }
 
 func (f *Frame) checkSupports(meeting [][]int) error {
+	taken := map[int]bool{}
 	for _, s := range f.Supports {
 		if !in(s.Joint, len(f.Joints)) || len(meeting[s.Joint]) == 0 {
 			return fmt.Errorf("a support is at a joint where no member ends")
 		}
 		name := f.Joints[s.Joint].Name
-		if s.On != None && !contains(meeting[s.Joint], s.On) {
+		switch {
+		case taken[s.Joint]:
+			return fmt.Errorf("joint %s has two supports; it can have one", name)
+		case s.On != None && !contains(meeting[s.Joint], s.On):
 			return fmt.Errorf("the support at %s holds a member that does not end there", name)
-		}
-		if (s.Kind == Roller || s.Kind == Guide) && s.Along.IsZero() {
+		case s.On == None && (s.Kind == Fixed || s.Kind == Guide) && f.allHinged(s.Joint):
+			return fmt.Errorf("the support at %s holds against turning, but every member there is hinged; it needs a member to hold", name)
+		case (s.Kind == Roller || s.Kind == Guide) && s.Along.IsZero():
 			return fmt.Errorf("the support at %s needs a direction", name)
+		}
+		taken[s.Joint] = true
+	}
+	return nil
+}
+
+// allHinged reports whether joint j is a pin without a piece that was not named as hinged.
+func (f *Frame) allHinged(j int) bool {
+	return slices.ContainsFunc(f.Connections, func(c Connection) bool { return c.Joint == j && c.Main == None })
+}
+
+// isPin reports whether joint j is a pin.
+func (f *Frame) isPin(j int) bool {
+	return slices.ContainsFunc(f.Connections, func(c Connection) bool { return c.Joint == j && c.Kind == Pin })
+}
+
+func (f *Frame) checkLoads(meeting [][]int) error {
+	for i, l := range f.Loads {
+		if err := f.checkLoad(l, meeting); err != nil {
+			return fmt.Errorf("load %d %w", i+1, err)
 		}
 	}
 	return nil
 }
 
-func (f *Frame) checkLoads(meeting [][]int) error {
-	for i, l := range f.Loads {
-		switch {
-		case l.Joint == None && !in(l.Member, len(f.Members)):
-			return fmt.Errorf("load %d is on a member that does not exist", i+1)
-		case l.Joint != None && (!in(l.Joint, len(f.Joints)) || len(meeting[l.Joint]) == 0):
-			return fmt.Errorf("load %d is at a joint where no member ends", i+1)
-		case l.Joint != None && l.Member != None && !contains(meeting[l.Joint], l.Member):
-			return fmt.Errorf("load %d is on a member that does not end at its joint", i+1)
-		case l.Kind != CoupleLoad && l.Along.IsZero():
-			return fmt.Errorf("load %d needs a direction", i+1)
-		case l.Kind == SpreadLoad && (l.Joint != None || l.Start.Cmp(l.End) >= 0):
-			return fmt.Errorf("load %d needs a stretch of a member", i+1)
-		}
+func (f *Frame) checkLoad(l Load, meeting [][]int) error {
+	switch {
+	case l.Joint == None && !in(l.Member, len(f.Members)):
+		return errors.New("is on a member that does not exist")
+	case l.Joint != None && (!in(l.Joint, len(f.Joints)) || len(meeting[l.Joint]) == 0):
+		return errors.New("is at a joint where no member ends")
+	case l.Joint != None && l.Member != None && !contains(meeting[l.Joint], l.Member):
+		return errors.New("is on a member that does not end at its joint")
+	case l.Kind == CoupleLoad && l.Joint != None && l.Member == None && f.isPin(l.Joint):
+		return errors.New("is a couple on a pin, which carries none; it needs a member")
+	case l.Kind != CoupleLoad && l.Along.IsZero():
+		return errors.New("needs a direction")
+	case l.Kind == SpreadLoad && (l.Joint != None || l.Start.Cmp(l.End) >= 0):
+		return errors.New("needs a stretch of a member")
+	case l.Joint == None && !f.reaches(l):
+		return errors.New("lies beyond its member")
 	}
 	return nil
+}
+
+// reaches reports whether a load lies on its member. What is not exact may be off in its last place, so it is not held
+// to the end of the member.
+func (f *Frame) reaches(l Load) bool {
+	first, last := l.At, l.At
+	if l.Kind == SpreadLoad {
+		first, last = l.Start, l.End
+	}
+	over := last.Sub(f.Length(l.Member))
+	return first.Sign() >= 0 && (over.Sign() <= 0 || over.Inexact())
 }
