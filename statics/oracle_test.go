@@ -23,7 +23,8 @@ type unknown struct {
 	on, by int    // by is None for the ground
 }
 
-func consult(f Frame) *oracle {
+// survey finds the bodies and the unknowns.
+func survey(f Frame) *oracle {
 	o := &oracle{f: f, pin: map[int]int{}, pivot: map[int]int{}}
 	o.flood()
 	for _, c := range f.Connections {
@@ -32,6 +33,12 @@ func consult(f Frame) *oracle {
 	for _, s := range f.Supports {
 		o.support(s)
 	}
+	return o
+}
+
+// consult solves the frame.
+func consult(f Frame) *oracle {
+	o := survey(f)
 	o.matrix = make([][]exact.Num, 3*o.bodies)
 	for i := range o.matrix {
 		o.matrix[i] = make([]exact.Num, len(o.unknowns)+1)
@@ -200,14 +207,15 @@ func (o *oracle) enter(b, column int, x, y, turn exact.Num) {
 
 // load enters a load on the right side, with its sign changed.
 func (o *oracle) load(l Load) {
-	b := 0
-	if l.Joint == None {
-		b = o.body[l.Member]
-	} else {
-		b = o.carrier(l.Joint, l.Member, false)
-	}
 	x, y, turn := whole(o.f, l)
-	o.enter(b, len(o.unknowns), x.Neg(), y.Neg(), turn.Neg())
+	o.enter(o.bodyOfLoad(l), len(o.unknowns), x.Neg(), y.Neg(), turn.Neg())
+}
+
+func (o *oracle) bodyOfLoad(l Load) int {
+	if l.Joint == None {
+		return o.body[l.Member]
+	}
+	return o.carrier(l.Joint, l.Member, false)
 }
 
 // whole is the force of a load and its moment about the origin.
