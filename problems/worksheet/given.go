@@ -56,12 +56,15 @@ func (d *document) pair(x, y exact.Num, dim notation.Dimension) string {
 	return "(" + d.st.Given(x, dim) + separator + d.st.Given(y, dim) + ")"
 }
 
+// longRoot is the longest exact length that stands beside the rounded one.
+const longRoot = 6
+
 func (d *document) memberTexts() []string {
 	var all []string
 	for m, member := range d.Frame.Members {
 		length := d.Frame.Length(m)
 		text := member.Name + " " + d.st.WithUnit(length, notation.Length)
-		if exactly := d.exactly(length, notation.Length); !length.IsRational() && exactly != "" {
+		if exactly := d.exactly(length, notation.Length); !length.IsRational() && exactly != "" && runes(exactly) <= longRoot {
 			text += " (" + exactly + ")"
 		}
 		all = append(all, strings.ReplaceAll(text, " ", string(bound)))

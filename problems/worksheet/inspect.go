@@ -14,7 +14,7 @@ import (
 // are and how long its plan.
 func Inspect(p *problems.Problem, s *statics.Solution, o Options) string {
 	d := newDocument(p, s, o)
-	d.heading(p.Title, "=")
+	d.heading(oneLine(p.Title), "=")
 	d.count()
 	for _, w := range p.Warnings {
 		d.put("Warning    ", w)

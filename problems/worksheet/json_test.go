@@ -29,21 +29,23 @@ func solve(t testing.TB, name string, data []byte) (*problems.Problem, *statics.
 // solveFile reads and solves a problem file.
 func solveFile(t testing.TB, path string) (*problems.Problem, *statics.Solution) {
 	t.Helper()
+	return solve(t, path, read(t, path))
+}
+
+func read(t testing.TB, path string) []byte {
+	t.Helper()
 	data, err := os.ReadFile(path)
 	if err != nil {
 		t.Fatal(err)
 	}
-	return solve(t, path, data)
+	return data
 }
 
 // TestJSONExamples compares whole documents, byte for byte but for the plan, which may be another that keeps the promise.
 func TestJSONExamples(t *testing.T) {
 	for _, name := range []string{"canopy", "shelter"} {
 		p, s := solveFile(t, filepath.Join(testdata, "examples", name+".yaml"))
-		want, err := os.ReadFile(filepath.Join(testdata, "examples", name+".json"))
-		if err != nil {
-			t.Fatal(err)
-		}
+		want := read(t, filepath.Join(testdata, "examples", name+".json"))
 		got, wanted := withoutPlan(t, string(JSON(p, s))), withoutPlan(t, string(want))
 		if got != wanted {
 			t.Errorf("%s: got\n%s\nwant\n%s", name, got, wanted)

@@ -2,13 +2,14 @@ package worksheet
 
 import (
 	"fmt"
+	"slices"
 
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
 )
 
-// loadTexts describes the loads. A load over several members is one line, if it is the same on each.
+// loadTexts describes the loads. What is the same on several members is one line.
 func (d *document) loadTexts() []string {
 	if len(d.Frame.Loads) == 0 {
 		return []string{"none"}
@@ -19,12 +20,13 @@ func (d *document) loadTexts() []string {
 		on := []string{d.carrier(loads[i])}
 		what, where := d.loadText(loads[i])
 		n := 1
-		for ; i+n < len(loads) && loads[i+n].Entry == loads[i].Entry; n++ {
+		for ; i+n < len(loads); n++ {
 			nextWhat, nextWhere := d.loadText(loads[i+n])
-			if nextWhat != what || nextWhere != where {
+			next := d.carrier(loads[i+n])
+			if nextWhat != what || nextWhere != where || slices.Contains(on, next) {
 				break
 			}
-			on = append(on, d.carrier(loads[i+n]))
+			on = append(on, next)
 		}
 		all = append(all, what+" "+notation.List(on)+where)
 		i += n

@@ -77,11 +77,11 @@ func newDocument(p *problems.Problem, s *statics.Solution, o Options) *document 
 const caution = "For teaching only: a real structure needs the local codes and a licensed engineer."
 
 func (d *document) opening() {
-	d.heading(d.p.Title, "=")
+	d.heading(oneLine(d.p.Title), "=")
 	for text := range strings.SplitSeq(d.p.Text, "\n\n") {
-		if words := strings.Fields(text); len(words) > 0 {
+		if line := oneLine(text); line != "" {
 			d.blank()
-			d.put("", strings.Join(words, " "))
+			d.put("", line)
 		}
 	}
 	d.blank()
@@ -120,7 +120,7 @@ func (d *document) conventions() {
 	d.put("", "x runs to the right and y up. "+turns+" Each unknown is taken in its positive sense: a minus in the result means "+
 		"that it acts the other way. The forces at a pin are named as they act on one part; on the other they are reversed.")
 	if !d.p.Units.Letters() {
-		d.put("", "Results are rounded to "+number(d.st.Figures)+" figures; where that changes a value, the exact one stands beside it. "+
+		d.put("", "Results are rounded to "+number(d.st.Figures)+" figures; where that changes a value and the exact one is short, it stands beside. "+
 			"Later sums carry the exact values on, and show them with more figures.")
 	}
 	if d.anyInexact() {
@@ -155,7 +155,7 @@ func mark(n exact.Num) string {
 // The longest texts of an exact value that are worth showing.
 const (
 	longDecimal = 12
-	longExact   = 24
+	longExact   = 12
 )
 
 // exactly is the exact value where the result is rounded, without its unit: "46/3", "5√2/2"; empty where it says nothing
@@ -175,10 +175,10 @@ func (d *document) exactly(n exact.Num, dim notation.Dimension) string {
 			text = strings.ReplaceAll(text, ".", ",")
 		}
 	}
-	if len(text) > longExact {
-		return ""
+	if text = surd(text); runes(text) <= longExact {
+		return text
 	}
-	return surd(text)
+	return ""
 }
 
 // surd is an exact text with roots as they are printed: 5*sqrt(2)/2 as 5√2/2.
@@ -199,3 +199,6 @@ func capital(s string) string {
 	r, size := utf8.DecodeRuneInString(s)
 	return string(unicode.ToUpper(r)) + s[size:]
 }
+
+// oneLine is a text of the problem's without line breaks.
+func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }

@@ -29,10 +29,7 @@ func golden(t *testing.T, file, got string) {
 		}
 		return
 	}
-	want, err := os.ReadFile(path)
-	if err != nil {
-		t.Fatal(err)
-	}
+	want := read(t, path)
 	wants := strings.Split(string(want), "\n")
 	for i, line := range strings.Split(got, "\n") {
 		if i >= len(wants) || line != wants[i] {
@@ -80,10 +77,7 @@ func glob(t testing.TB, pattern string) []string {
 // published are the problems of the published cases, by their ids.
 func published(t testing.TB) map[string][]byte {
 	t.Helper()
-	data, err := os.ReadFile(filepath.Join(testdata, "cases", "published.json"))
-	if err != nil {
-		t.Fatal(err)
-	}
+	data := read(t, filepath.Join(testdata, "cases", "published.json"))
 	var cases []struct {
 		ID      string          `json:"id"`
 		Problem json.RawMessage `json:"problem"`

@@ -25,9 +25,9 @@ func (st Style) figures() int {
 }
 
 // fullFigures is the most significant digits with which a number of the problem is still written in full.
-const fullFigures = 6
+const fullFigures = 7
 
-// Given is a number of the problem, or a length that follows from it, without its unit: in full if it ends within six
+// Given is a number of the problem, or a length that follows from it, without its unit: in full if it ends within seven
 // figures, else with one figure more than a result. With letters it is a multiple of the dimension's letters.
 func (st Style) Given(n exact.Num, d Dimension) string {
 	if st.Units.Letters() && d != Pure && d != Degrees {
