@@ -21,12 +21,7 @@ func (p *painter) arrow(a Arrow) {
 	}
 	at := p.spot(a.At)
 	if !a.Beside.isZero() {
-		at = at.by(a.Beside, 2)
-		c, r := at.cell()
-		for i := 0; i < 3 && p.at(c, r).holder != nothing; i++ {
-			at = at.by(a.Beside, 2)
-			c, r = at.cell()
-		}
+		at = p.beside(at, a.Beside, ray)
 	}
 	if ray.level() || ray.upright() {
 		p.straight(a, at, ray)
@@ -35,14 +30,31 @@ func (p *painter) arrow(a Arrow) {
 	p.slanted(a, at, ray)
 }
 
+// beside is the nearest place on that side of a point from which an arrow finds free cells along a ray.
+func (p *painter) beside(at spot, side, ray Vector) spot {
+	for k := 1.0; k < skip; k++ {
+		from := at.by(side, 2*k)
+		c, r := from.cell()
+		dc, dr := ray.axis()
+		free := true
+		for i := 1; i < p.reach(dc) && free; i++ {
+			free = p.open(c+i*dc, r+i*dr)
+		}
+		if free {
+			return from
+		}
+	}
+	return at.by(side, 2)
+}
+
 // straight draws a level or upright arrow outward along a ray, beyond what already stands there.
 func (p *painter) straight(a Arrow, at spot, ray Vector) {
 	c, r := at.cell()
 	dc, dr := ray.axis()
 	n := p.reach(dc)
 	first := 1
-	if !a.Beside.isZero() {
-		first = 0
+	if !a.Beside.isZero() && p.open(c, r) {
+		first = 0 // its head stands level with the point
 	}
 	start := p.clear(c, r, dc, dr, n, first)
 	tip, tail := start, start+n-1
@@ -54,8 +66,10 @@ func (p *painter) straight(a Arrow, at spot, ray Vector) {
 	near := cellArea(c+start*dc, r+start*dr, c+(start+n-1)*dc, r+(start+n-1)*dr)
 	out := max(tail, tip)
 	want := request{text: a.Text, near: near, c: c + out*dc, r: r + out*dr, look: a.Look, rank: rankValue}
+	want.side = atLeft | atRight
 	if dc != 0 {
 		want.c = (near.c0 + near.c1) / 2
+		want.side = above | below | outward(ray)
 	}
 	p.ask(want)
 }
@@ -65,7 +79,7 @@ func (p *painter) clear(c, r, dc, dr, n, first int) int {
 	for start := first; start <= first+skip; start++ {
 		free := true
 		for i := start; i < start+n && free; i++ {
-			free = p.at(c+i*dc, r+i*dr).holder == nothing
+			free = p.open(c+i*dc, r+i*dr)
 		}
 		if free {
 			return start
@@ -104,7 +118,7 @@ func (p *painter) slanted(a Arrow, at spot, ray Vector) {
 	hc, hr := tip.cell()
 	p.put(hc, hr, head(a.Toward, a.Role == UnknownForce), a.Look)
 	p.slope(near, far, 1, a.Role == UnknownForce, a.Look)
-	c0, r0 := near.cell()
+	c0, r0 := near.between(far, 0.6).cell() // a label by the tail is read with the arrow
 	c1, r1 := far.cell()
 	p.ask(request{text: a.Text, near: cellArea(c0, r0, c1, r1), c: c1, r: r1, look: a.Look, rank: rankValue})
 }
@@ -116,7 +130,7 @@ func (p *painter) clearSlant(at spot, ray Vector, long float64) float64 {
 		free := true
 		for t := start; t <= start+long && free; t++ {
 			c, r := at.by(ray, t).cell()
-			free = p.at(c, r).holder == nothing
+			free = p.open(c, r)
 		}
 		if free {
 			return start

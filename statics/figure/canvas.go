@@ -21,6 +21,7 @@ type cell struct {
 	dashed bool
 	char   rune
 	look   Look
+	shade  bool // blank, but between a spread load's outline and its base
 }
 
 // area is a block of cells, its ends included; it is empty if c1 < c0.
@@ -52,8 +53,14 @@ type canvas struct {
 	used       area
 }
 
-func newCanvas(cols, rows int) *canvas {
-	return &canvas{cols: cols, rows: rows, cells: make([]cell, cols*rows), used: emptyArea}
+// newCanvas is a blank canvas in the memory of an earlier one, if that is enough.
+func newCanvas(cols, rows int, memory []cell) *canvas {
+	if cap(memory) < cols*rows {
+		memory = make([]cell, cols*rows)
+	}
+	memory = memory[:cols*rows]
+	clear(memory)
+	return &canvas{cols: cols, rows: rows, cells: memory, used: emptyArea}
 }
 
 // at is the cell at (c, r), or a blank one of no effect outside the canvas.
@@ -62,6 +69,12 @@ func (v *canvas) at(c, r int) *cell {
 		return &cell{}
 	}
 	return &v.cells[r*v.cols+c]
+}
+
+// open reports whether nothing stands in a cell, nor a spread load around it.
+func (v *canvas) open(c, r int) bool {
+	k := v.at(c, r)
+	return k.holder == nothing && !k.shade
 }
 
 func (v *canvas) use(c, r int) {
@@ -163,11 +176,16 @@ func (k cell) glyph(ascii bool) rune {
 	r := ' '
 	switch k.holder {
 	case lines:
+		k.end()
+		if k.dashed {
+			r = dashGlyph(k.arms)
+			break
+		}
 		if ascii {
 			return asciiBox(k.arms)
 		}
-		if k.dashed {
-			return dashGlyph(k.arms)
+		if k.dots != 0 {
+			return brailleGlyph(k.dots | armDots(k.arms))
 		}
 		return boxGlyph(k.arms)
 	case dotted:
@@ -182,6 +200,31 @@ func (k cell) glyph(ascii bool) rune {
 		return toASCII(r)
 	}
 	return r
+}
+
+// end carries the lone end of a member through its cell, so that it reaches what stands beyond.
+func (k *cell) end() {
+	lone, n := 0, 0
+	for side, w := range k.arms {
+		if w > 0 {
+			lone = side
+			n++
+		}
+	}
+	if n == 1 && k.arms[lone] == heavy && k.dots == 0 {
+		k.arms[(lone+2)%4] = heavy
+	}
+}
+
+// armDots is about what arms look like in dots, for a cell in which a sloping stroke meets a level or upright one.
+func armDots(arms [4]weight) uint8 {
+	var dots uint8
+	for side, mask := range [4]uint8{north: 0x1b, east: 0x30, south: 0xe4, west: 0x06} {
+		if arms[side] > 0 {
+			dots |= mask
+		}
+	}
+	return dots
 }
 
 func dashGlyph(arms [4]weight) rune {

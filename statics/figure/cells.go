@@ -1,93 +1,97 @@
 package figure
 
-import (
-	"math"
-)
+import "math"
 
 // Cells draws a scene in exactly w × h terminal cells; nought or less counts as 1. Where room is short it gives up the
-// dimensions first, then the values beside their arrows, then the names.
+// dimensions first, then the values beside their arrows, then the names. With ascii it uses no rune beyond ASCII, for
+// a scene whose texts were written so.
 func Cells(s Scene, w, h int, ascii bool) Grid {
-	w, h = max(w, 1), max(h, 1)
-	for _, d := range details(&s, w, h) {
-		if p, ok := fit(&s, d, w, h, 0); ok {
-			if g, whole := p.cut(w, h, ascii); whole {
-				return g
-			}
-			if g, whole := keyed(&s, d, w, h, ascii); whole {
-				return g
-			}
+	r := renderer{scene: &s, w: max(w, 1), h: max(h, 1), ascii: ascii}
+	r.xs, r.ys = stations(&s)
+	for _, d := range r.details() {
+		p, ok := r.fit(d, 0)
+		if !ok {
+			continue
+		}
+		if g, whole := p.cut(r); whole {
+			return g
+		}
+		if g, whole := r.keyed(d); whole {
+			return g
 		}
 	}
-	return bare(&s, w, h, ascii)
+	return r.bare()
+}
+
+// A renderer draws one scene at one size, in as many tries as it takes.
+type renderer struct {
+	scene  *Scene
+	w, h   int
+	ascii  bool
+	xs, ys []station
+	memory []cell // of the last canvas, used again
 }
 
 // details lists how much to draw, from all to the least.
-func details(s *Scene, w, h int) []detail {
-	arms := min(max(h/12, 2), 4)
-	if len(s.Strokes) > 0 && levelOnly(s) {
-		arms = min(max(h/7, 2), 4)
+func (r *renderer) details() []detail {
+	arms := min(max(r.h/12, 2), 4)
+	if span(r.ys) == 0 {
+		arms = min(max(r.h/7, 2), 4)
 	}
-	list := []detail{{arms: arms, apart: 4, dimensions: true, values: true, names: true}}
-	for arms > 2 {
-		arms--
-		list = append(list, detail{arms: arms, apart: 3, dimensions: true, values: true, names: true})
+	all := detail{apart: 4, dimensions: true, values: true, names: true}
+	var list []detail
+	for ; arms >= 2; arms-- {
+		all.arms = arms
+		list = append(list, all)
+		all.apart = 3
 	}
 	return append(list,
 		detail{arms: 2, apart: 2, dimensions: true, values: true, names: true},
 		detail{arms: 2, apart: 3, values: true, names: true},
 		detail{arms: 2, apart: 2, values: true, names: true},
+		detail{arms: 2, apart: 2, values: true, names: true, longest: 10},
+		detail{arms: 1, apart: 2, values: true, names: true, longest: 8},
 		detail{arms: 1, apart: 2, names: true},
 		detail{arms: 1, apart: 1, names: true})
 }
 
-// levelOnly reports whether the whole scene is one level line.
-func levelOnly(s *Scene) bool {
-	for _, k := range s.Strokes {
-		if k.From.Y != s.Strokes[0].From.Y || k.To.Y != s.Strokes[0].From.Y {
-			return false
-		}
-	}
-	return true
-}
-
-// fit finds the largest scale at which a scene at that detail fills no more than w × h cells, less a key's rows, and
-// paints it there.
-func fit(s *Scene, d detail, w, h, key int) (*painter, bool) {
-	h -= key
-	if h < 1 {
-		return nil, false
-	}
-	xs, ys := stations(s)
-	slackX, slackY := 2, 1
+// fit finds the largest scale at which the scene at that detail fills no more than the grid, less a key's rows, and
+// paints it there. Margins come from what sticks out: each try keeps room for what the last one found.
+func (r *renderer) fit(d detail, key int) (*painter, bool) {
+	w, h := r.w, r.h-key
+	marginX, marginY := 2, 1
 	for range 5 {
-		scale := largest(span(xs), span(ys), w-1-slackX, h-1-slackY)
-		if scale <= 0 {
+		if h < 1 || w-1 < marginX || h-1 < marginY {
 			return nil, false
 		}
-		p := newPainter(s, d, w, h, snap(xs, scale, d.apart), snap(ys, scale/2, d.apart/2))
+		scale := largest(span(r.xs), span(r.ys), w-1-marginX, h-1-marginY)
+		p := r.painter(d, snap(r.xs, scale, d.apart), snap(r.ys, scale/2, d.apart/2))
 		p.paint()
 		p.wish()
 		p.dimensions()
 		if p.used.width() <= w && p.used.height() <= h {
-			return p, true
+			window := p.window(w, h)
+			window.r1 += key
+			return p, area{0, 0, p.cols - 1, p.rows - 1}.contains(window)
 		}
-		slackX = max(slackX, p.used.width()-p.x.length()-1)
-		slackY = max(slackY, p.used.height()-p.y.length()-1)
-		if p.x.length() > w-1-slackX {
-			slackX++
-		}
-		if p.y.length() > h-1-slackY {
-			slackY++
-		}
+		marginX = grown(marginX, p.used.width(), p.x.length(), w)
+		marginY = grown(marginY, p.used.height(), p.y.length(), h)
 	}
 	return nil, false
 }
 
+// grown is the margin for the next try along one axis, after a try in which so many cells were used, with the frame so
+// long, of those there are.
+func grown(margin, used, frame, cells int) int {
+	margin = max(margin, used-frame-1)
+	if frame > cells-1-margin {
+		margin++
+	}
+	return margin
+}
+
 // largest is the scale, in columns a unit, that fills so many columns or twice so many rows, whichever is less.
 func largest(spanX, spanY float64, cols, rows int) float64 {
-	if cols < 0 || rows < 0 {
-		return 0
-	}
 	scale := math.Inf(1)
 	if spanX > 0 {
 		scale = float64(cols) / spanX
@@ -101,12 +105,14 @@ func largest(spanX, spanY float64, cols, rows int) float64 {
 	return scale
 }
 
-// newPainter prepares a canvas with the scene in the middle and room around.
-func newPainter(s *Scene, d detail, w, h int, x, y ruler) *painter {
-	padX, padY := w/2+12, h/2+8
+// painter prepares a canvas with the frame in its middle and room around.
+func (r *renderer) painter(d detail, x, y ruler) *painter {
+	cols, rows := max(r.w, x.length()+1)+2*min(r.w, 40), max(r.h, y.length()+1)+2*min(r.h, 16)
+	v := newCanvas(cols, rows, r.memory)
+	r.memory = v.cells
 	return &painter{
-		canvas: newCanvas(max(w, x.length())+2*padX, max(h, y.length())+2*padY),
-		scene:  s, detail: d, x: x, y: y, left: padX, foot: padY + y.length(),
+		canvas: v, scene: r.scene, detail: d, x: x, y: y,
+		left: (cols - x.length()) / 2, foot: (rows + y.length()) / 2,
 	}
 }
 
@@ -136,12 +142,12 @@ func stations(s *Scene) (xs, ys []station) {
 	return distinct(xs), distinct(ys)
 }
 
-// cut places the labels in a window of w × h cells about what was painted, and cuts it out. It tells whether every label
-// found a place.
-func (p *painter) cut(w, h int, ascii bool) (Grid, bool) {
-	window := p.window(w, h)
+// cut places the labels in the grid's window on what was painted, and cuts that out. It tells whether every label found
+// a place.
+func (p *painter) cut(r renderer) (Grid, bool) {
+	window := p.window(r.w, r.h)
 	left := p.labels(window)
-	g := p.grid(window, w, h, ascii)
+	g := p.grid(window, r)
 	for _, q := range left {
 		g.Dropped = append(g.Dropped, q.text)
 	}
@@ -156,23 +162,20 @@ func (p *painter) window(w, h int) area {
 	return area{c, r, c + w - 1, r + h - 1}
 }
 
-// grid cuts a window out of the canvas into the top of a grid of w × h cells.
-func (p *painter) grid(window area, w, h int, ascii bool) Grid {
-	g := Grid{Width: w, Height: h, Cells: make([]Cell, w*h)}
+// grid cuts a window out of the canvas.
+func (p *painter) grid(window area, r renderer) Grid {
+	g := Grid{Width: r.w, Height: r.h, Cells: make([]Cell, r.w*r.h)}
 	for i := range g.Cells {
-		g.Cells[i].Rune = ' '
-	}
-	for r := window.r0; r <= window.r1; r++ {
-		for c := window.c0; c <= window.c1; c++ {
-			if k := p.at(c, r); k.holder != nothing {
-				g.Cells[(r-window.r0)*w+c-window.c0] = Cell{k.glyph(ascii), k.look}
-			}
+		k := *p.at(window.c0+i%r.w, window.r0+i/r.w)
+		g.Cells[i] = Cell{' ', Look{}}
+		if k.holder != nothing {
+			g.Cells[i] = Cell{k.glyph(r.ascii), k.look}
 		}
 	}
 	for _, l := range p.placed {
 		l.Col -= window.c0
 		l.Row -= window.r0
-		if ascii {
+		if r.ascii {
 			l.Text = asciiText(l.Text)
 		}
 		g.Labels = append(g.Labels, l)
@@ -180,6 +183,7 @@ func (p *painter) grid(window area, w, h int, ascii bool) Grid {
 	return g
 }
 
+// asciiText is a text with each rune beyond ASCII replaced.
 func asciiText(s string) string {
 	out := []rune(s)
 	for i, r := range out {

@@ -14,6 +14,7 @@ type draft struct {
 	inside     []bool          // members that are drawn
 	taken      map[Point][]ray // what stands around a point
 	across, up []mark1D        // what is dimensioned along x and along y
+	later      []func()        // arrows for which only a place beside their member is left
 }
 
 // A ray is a direction from a point in which something stands already.
@@ -100,20 +101,31 @@ func (d *draft) crowd(at Point, toward Vector, within float64) float64 {
 }
 
 // arrow adds an arrow on the side of its point where there is room: pushing if it can, else pulling, else beside the
-// member that runs both ways.
-func (d *draft) arrow(a Arrow, sense Vector) {
+// member that runs both ways, after all others.
+func (d *draft) arrow(a Arrow, sense Vector, last bool) {
 	push := d.crowd(a.At, sense.neg(), narrow)
 	pull := d.crowd(a.At, sense, narrow) + 1
+	if a.Role != LoadMark || !sense.level() && !sense.upright() { // other arrows stand upon a spread load
+		push += d.covered(a.At, sense.neg())
+		pull += d.covered(a.At, sense)
+	}
 	outward := sense.neg()
 	if pull < push {
 		a.Pull = true
 		outward = sense
 	}
+	if min(push, pull) >= 10 && !last {
+		d.later = append(d.later, func() { d.arrow(a, sense, true) })
+		return
+	}
 	if min(push, pull) >= 10 {
 		a.Pull = false
 		outward = sense.neg()
 		a.Beside = sense.left()
-		if d.crowd(a.At, a.Beside, narrow) > d.crowd(a.At, a.Beside.neg(), narrow) || a.Beside.Y < -0.5 {
+		if a.Beside.Y < 0 {
+			a.Beside = a.Beside.neg()
+		}
+		if d.besides(a.At, a.Beside) > d.besides(a.At, a.Beside.neg()) {
 			a.Beside = a.Beside.neg()
 		}
 	}
@@ -122,6 +134,50 @@ func (d *draft) arrow(a Arrow, sense Vector) {
 		a.Pull = !a.Pull
 	}
 	d.Arrows = append(d.Arrows, a)
+}
+
+// besides is what it costs to draw an arrow on that side of the member it acts along: an arrow square to it leaves room
+// next to itself, a spread load none.
+func (d *draft) besides(at Point, side Vector) float64 {
+	cost := d.covered(at, side)
+	switch c := d.crowd(at, side, narrow); {
+	case c >= 10:
+		cost += c
+	case c > 0:
+		cost += 0.5
+	}
+	return cost
+}
+
+// finish adds the arrows that waited for the others to take their sides.
+func (d *draft) finish() {
+	for _, add := range d.later {
+		add()
+	}
+}
+
+// covered is what it costs that a spread load lies on that side of a point.
+func (d *draft) covered(at Point, toward Vector) float64 {
+	for _, s := range d.Spreads {
+		out := s.outward()
+		if s.First+s.Last < 0 {
+			out = out.neg()
+		}
+		if offAxis(out, toward) < wide && s.over(at) {
+			return 1.5
+		}
+	}
+	return 0
+}
+
+// over reports whether a point lies on a spread load's line, or in front of its projection.
+func (s Spread) over(at Point) bool {
+	const slack = 1e-6
+	along := s.From.to(s.To)
+	x := (at.X-s.From.X)*along.X + (at.Y-s.From.Y)*along.Y
+	off := (at.Y-s.From.Y)*along.X - (at.X-s.From.X)*along.Y
+	length := math.Hypot(s.To.X-s.From.X, s.To.Y-s.From.Y)
+	return x > -slack && x < length+slack && (s.Projected || math.Abs(off) < slack)
 }
 
 // freeSide is the freest of the four directions from a point, up before the others.

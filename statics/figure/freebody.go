@@ -1,8 +1,6 @@
 package figure
 
 import (
-	"strings"
-
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
@@ -30,6 +28,7 @@ func FreeBody(a *statics.Assembly, body statics.FreeBody, known map[int]exact.Nu
 			c.force(i, sign)
 		}
 	}
+	d.finish()
 	c.opposites()
 	d.names(c.joints())
 	d.dimension()
@@ -102,11 +101,12 @@ func (c cutBody) force(i, sign int) {
 	if known {
 		look.Role = KnownForce
 		text += " " + c.o.result(value.Abs(), notation.ForceDimension(f))
-		if value.IsZero() {
-			text, look.Emphasis = f.Name+" 0", Faded
-		}
 	}
 	at := c.joint(f.Joint)
+	if known && value.IsZero() {
+		c.Notes = append(c.Notes, Note{at, f.Name + " = 0", look})
+		return
+	}
 	if f.Couple {
 		c.turn(at, (sign > 0) != turned, text, look)
 		return
@@ -119,7 +119,7 @@ func (c cutBody) force(i, sign int) {
 	if turned {
 		toward = sense.neg()
 	}
-	c.arrow(Arrow{At: at, Toward: toward, Text: text, Look: look}, sense)
+	c.arrow(Arrow{At: at, Toward: toward, Text: text, Look: look}, sense, false)
 }
 
 // turn adds a couple.
@@ -155,7 +155,7 @@ func (c cutBody) opposites() {
 		if heads[at] == "" {
 			continue
 		}
-		text := "on " + c.a.BodyName(at.other) + " " + strings.TrimSpace(heads[at])
+		text := "(on " + c.a.BodyName(at.other) + heads[at] + ")"
 		c.Notes = append(c.Notes, Note{c.joint(at.joint), text, Look{Role: ReversedForce}})
 	}
 }

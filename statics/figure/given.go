@@ -26,6 +26,7 @@ func Given(f *statics.Frame, o Options) Scene {
 		loads[i] = i
 	}
 	d.loads(loads)
+	d.finish()
 	d.names(d.joints())
 	d.dimension()
 	return d.Scene

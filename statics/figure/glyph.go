@@ -83,9 +83,9 @@ const (
 // asciiTwin maps every mark, and every rune that a label of this package may hold beyond ASCII, to its stand-in.
 var asciiTwin = map[rune]rune{
 	pinGlyph: 'o', headDown: 'v', headUp: '^', headRight: '>', headLeft: '<',
-	openDown: 'V', openUp: 'A', openRight: '>', openLeft: '<',
+	openDown: 'v', openUp: '^', openRight: '>', openLeft: '<',
 	headNE: '/', headNW: '\\', headSE: '\\', headSW: '/',
-	turnLeft: '(', turnRight: ')', hatchGlyph: '/', dashLevel: '-', dashUpright: ':',
+	turnLeft: '@', turnRight: '@', hatchGlyph: '/', dashLevel: '.', dashUpright: ':',
 	slotTop: '^', slotFoot: 'v',
 	'·': '.', '−': '-', '°': 'd', '×': 'x', '…': '.', '√': 'V',
 }

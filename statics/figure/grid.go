@@ -17,6 +17,7 @@ type Grid struct {
 	Cells         []Cell   // row by row
 	Labels        []Placed // every label that stands in it, the key's among them
 	Dropped       []string // labels and dimensions that stand nowhere in it, in words
+	Clipped       bool     // the grid is too small even for the bare frame, of which some is cut off
 }
 
 // Row is row r of the grid, from the top.

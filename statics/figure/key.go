@@ -5,15 +5,15 @@ import "strconv"
 // mostKey is the share of a grid's height that a key may take: one row in so many.
 const mostKey = 3
 
-// keyed fits a scene above a key: labels that find no place give way to a number there. It tells whether every label
+// keyed fits the scene above a key: labels that find no place give way to a number there. It tells whether every label
 // stands in the figure or the key.
-func keyed(s *Scene, d detail, w, h int, ascii bool) (Grid, bool) {
-	for rows := 1; rows <= h/mostKey; rows++ {
-		p, ok := fit(s, d, w, h, rows)
+func (r *renderer) keyed(d detail) (Grid, bool) {
+	for rows := 1; rows <= r.h/mostKey; rows++ {
+		p, ok := r.fit(d, rows)
 		if !ok {
 			break
 		}
-		if g, whole, fits := p.cutKeyed(w, h, rows, ascii); fits {
+		if g, whole, fits := p.cutKeyed(*r, rows); fits {
 			return g, whole
 		}
 	}
@@ -22,20 +22,26 @@ func keyed(s *Scene, d detail, w, h int, ascii bool) (Grid, bool) {
 
 // cutKeyed places labels or their numbers and writes the key in the last rows. It tells whether no label was dropped,
 // and whether the key fitted.
-func (p *painter) cutKeyed(w, h, rows int, ascii bool) (g Grid, whole, fits bool) {
-	window := p.window(w, h-rows)
+func (p *painter) cutKeyed(r renderer, rows int) (g Grid, whole, fits bool) {
+	window := p.window(r.w, r.h-rows)
 	var entries, dropped []string
+	tags := map[string]string{}
 	for _, q := range p.labels(window) {
-		tag := "#" + strconv.Itoa(len(entries)+1)
 		text := q.text
-		q.text, q.look.Role = tag, KeyMark
-		if q.rank != rankName && p.settle(q, -1, window) {
-			entries = append(entries, tag+" "+text)
-			continue
+		tag, seen := tags[text]
+		if !seen {
+			tag = "#" + strconv.Itoa(len(entries)+1)
 		}
-		dropped = append(dropped, text)
+		q.text, q.look.Role = tag, KeyMark
+		switch {
+		case q.rank == rankName || !p.settle(q, -1, window):
+			dropped = append(dropped, text)
+		case !seen:
+			tags[text] = tag
+			entries = append(entries, tag+" "+text)
+		}
 	}
-	lines, ok := wrap(entries, w)
+	lines, ok := wrap(entries, r.w)
 	if !ok || len(lines) > rows {
 		return Grid{}, false, false
 	}
@@ -43,7 +49,7 @@ func (p *painter) cutKeyed(w, h, rows int, ascii bool) (g Grid, whole, fits bool
 		p.keyLine(line, window.c0, window.r1+1+i)
 	}
 	window.r1 += rows
-	g = p.grid(window, w, h, ascii)
+	g = p.grid(window, r)
 	g.Dropped = append(dropped, p.untold()...)
 	return g, len(dropped) == 0, true
 }
@@ -89,16 +95,16 @@ func (p *painter) untold() []string {
 
 // bare draws what it can where nothing whole fits: the frame as large as there is room for, and such labels as find a
 // place.
-func bare(s *Scene, w, h int, ascii bool) Grid {
+func (r *renderer) bare() Grid {
 	d := detail{arms: 1, apart: 1, names: true}
-	p, ok := fit(s, d, w, h, 0)
+	p, ok := r.fit(d, 0)
 	if !ok {
-		xs, ys := stations(s)
-		scale := max(largest(span(xs), span(ys), w-1, h-1), 1e-9)
-		p = newPainter(s, d, w, h, newRuler(xs, scale, 0), newRuler(ys, scale/2, 0))
+		scale := max(largest(span(r.xs), span(r.ys), r.w-1, r.h-1), 1e-9)
+		p = r.painter(d, newRuler(r.xs, scale, 0), newRuler(r.ys, scale/2, 0))
 		p.paint()
 		p.used = p.frame
 	}
-	g, _ := p.cut(w, h, ascii)
+	g, _ := p.cut(*r)
+	g.Clipped = !ok
 	return g
 }

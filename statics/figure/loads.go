@@ -100,7 +100,7 @@ func (d *draft) pointLoad(i int, l statics.Load) {
 	d.arrow(Arrow{
 		At: d.place(l, "the "+size+" load"), Toward: sense,
 		Text: text + d.bearer(l) + d.where(l), Look: Look{LoadMark, d.o.load(i)},
-	}, sense)
+	}, sense, false)
 }
 
 // slant is an inclination as it stands beside a value.

@@ -19,6 +19,7 @@ type detail struct {
 	apart      int  // most cells kept between stations
 	dimensions bool // drawn, or only told
 	values     bool // of loads and forces: beside them, or only in the key
+	longest    int  // length of the longest value that stands beside its thing; 0 is any
 	names      bool
 }
 

@@ -15,7 +15,7 @@ func (l Placed) area() area { return area{l.Col, l.Row, l.Col + len([]rune(l.Tex
 const (
 	reachCols = 9
 	reachRows = 3
-	dear      = 9.0
+	dear      = 12.0
 )
 
 // write sets text into the canvas and keeps a record of it.
@@ -93,13 +93,16 @@ func (q request) distance(at area) float64 {
 	if at.r0 > q.r {
 		cost += 0.15
 	}
+	if q.side != 0 && q.side&q.on(at) == 0 {
+		cost += 1.5
+	}
 	return cost
 }
 
 // free reports whether a label may stand in a block: all blank, and a blank before the next label on either side.
 func (p *painter) free(at area) bool {
 	for c := at.c0; c <= at.c1; c++ {
-		if p.at(c, at.r0).holder != nothing {
+		if !p.open(c, at.r0) {
 			return false
 		}
 	}
@@ -111,7 +114,7 @@ func (p *painter) crowding(at area) float64 {
 	cost := 0.0
 	for _, c := range [2]int{at.c0 - 1, at.c1 + 1} {
 		if p.at(c, at.r0).holder != nothing {
-			cost += 0.6
+			cost += 2.2
 		}
 	}
 	for _, c := range [2]int{at.c0 - 2, at.c1 + 2} {
@@ -140,8 +143,11 @@ func (p *painter) mistaken(q request, index int, at area) float64 {
 	return cost
 }
 
-// nearness is the distance between two blocks in cell widths.
+// nearness is the distance between two blocks in cell widths; side by side, a blank between them counts as touching.
 func nearness(a, b area) int {
 	cols, rows := a.gap(b)
+	if rows < 0 {
+		cols--
+	}
 	return max(cols, 0) + 2*max(rows, 0)
 }

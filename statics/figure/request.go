@@ -15,6 +15,43 @@ type request struct {
 	c, r int  // the cell of that to which it should be nearest
 	look Look
 	rank int
+	side sides // where it may best stand; 0 is anywhere
+}
+
+// sides are the sides of a thing on which its label may stand.
+type sides uint8
+
+const (
+	atRight sides = 1 << iota
+	atLeft
+	above
+	below
+)
+
+// outward is the side that a direction points to.
+func outward(v Vector) sides {
+	switch dc, dr := v.axis(); {
+	case dc > 0:
+		return atRight
+	case dc < 0:
+		return atLeft
+	case dr < 0:
+		return above
+	}
+	return below
+}
+
+// on tells on which side of what it belongs to a block lies; at a corner that is above or below.
+func (q request) on(at area) sides {
+	switch {
+	case at.r1 < q.near.r0:
+		return above
+	case at.r0 > q.near.r1:
+		return below
+	case at.c1 < q.near.c0:
+		return atLeft
+	}
+	return atRight
 }
 
 // ask takes a request for a label, unless this much detail leaves it out.
@@ -34,13 +71,27 @@ func (p *painter) wish() {
 		n := len([]rune(q.text))
 		best, least := emptyArea, 1<<30
 		for _, b := range q.beside(n) {
+			if q.side != 0 && q.side&q.on(b) == 0 {
+				continue
+			}
 			grown := p.used.with(b)
-			if cost := grown.width() - p.used.width() + 3*(grown.height()-p.used.height()); cost < least {
+			if cost := grown.width() - p.used.width() + 3*(grown.height()-p.used.height()) + p.hindrance(b); cost < least {
 				best, least = b, cost
 			}
 		}
 		p.used = p.used.with(best)
 	}
+}
+
+// hindrance is what it costs that a block is not free, or touches something.
+func (p *painter) hindrance(at area) int {
+	if !p.free(at) {
+		return 40
+	}
+	if p.crowding(at) > 0 {
+		return 8
+	}
+	return 0
 }
 
 // beside lists the blocks of n cells right beside, above and below what a label belongs to.
@@ -66,7 +117,7 @@ func (p *painter) shows(q request) bool {
 	case rankName:
 		return p.detail.names
 	case rankValue, rankNote:
-		return p.detail.values
+		return p.detail.values && (p.detail.longest == 0 || len([]rune(q.text)) <= p.detail.longest)
 	}
 	return true
 }

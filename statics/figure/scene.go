@@ -7,7 +7,7 @@ type Point struct{ X, Y float64 }
 type Vector struct{ X, Y float64 }
 
 // A Role says what a mark means. The screen gives it a colour, paper a line weight.
-type Role int
+type Role uint8
 
 // The roles.
 const (
@@ -26,7 +26,7 @@ const (
 )
 
 // An Emphasis sets a mark off from its like.
-type Emphasis int
+type Emphasis uint8
 
 // The emphases.
 const (
@@ -99,6 +99,8 @@ type Spread struct {
 	Toward      Vector  // the sense of a positive intensity
 	First, Last float64 // at From and To; 1 is the greatest intensity in the scene
 	Projected   bool    // From and To are a projection, which stands free of the member and is drawn
+	Pull        bool    // its arrows leave the line instead of meeting it
+	On          []int   // spread loads of the scene on which this one stands
 	FirstText   string  // beside From, or none
 	LastText    string  // beside To, or none
 	MidText     string  // beside the middle, or none

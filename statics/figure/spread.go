@@ -5,7 +5,7 @@ import "math"
 // deep is the depth in rows of a spread load of the greatest intensity in the scene.
 func (p *painter) deep() float64 {
 	for _, s := range p.scene.Spreads {
-		if s.First != s.Last || math.Abs(s.First) < 1 {
+		if s.First != s.Last {
 			return float64(p.detail.arms + 1)
 		}
 	}
@@ -23,10 +23,13 @@ func (p *painter) depth(w float64, even bool) float64 {
 
 // spread draws a spread load and asks for its labels.
 func (p *painter) spread(s Spread) {
-	a, b := p.spot(s.From), p.spot(s.To)
+	stand := p.stand(s)
+	a, b := p.spot(s.From).by(s.outward(), stand), p.spot(s.To).by(s.outward(), stand)
 	along := Vector{b.c - a.c, 2 * (a.r - b.r)}
 	length := math.Hypot(along.X, along.Y)
-	if length == 0 {
+	if length == 0 { // too small a scale to draw it
+		c, r := a.cell()
+		p.askEnds(s, a, b, area{c, r, c, r})
 		return
 	}
 	along = Vector{along.X / length, along.Y / length}
@@ -51,37 +54,55 @@ func (p *painter) spread(s Spread) {
 // askEnds asks for the labels of a spread load at its ends and its middle.
 func (p *painter) askEnds(s Spread, a, b spot, near area) {
 	if near.empty() {
-		return
-	}
-	out := s.Toward.neg()
-	if s.First+s.Last < 0 {
-		out = s.Toward
+		c, r := a.cell()
+		near = area{c, r, c, r}
 	}
 	even := s.First == s.Last
 	ask := func(text string, w, at float64) {
 		if text == "" {
 			return
 		}
-		tail := a.between(b, at).by(out, 2*math.Abs(p.depth(w, even))+p.stand(s))
+		out := s.outward()
+		if w < 0 {
+			out = out.neg()
+		}
+		tail := a.between(b, at).by(out, 2*math.Abs(p.depth(w, even)))
 		c, r := tail.cell()
 		c, r = min(max(c, near.c0), near.c1), min(max(r, near.r0), near.r1)
 		block := area{c - 2, min(r, near.r1), c + 2, r}
 		if out.level() || math.Abs(out.X) > math.Abs(out.Y) {
 			block = area{c, r - 1, c, r + 1}
 		}
-		p.ask(request{text: text, near: block, c: c, r: r, look: s.Look, rank: rankValue})
+		p.ask(request{text: text, near: block, c: c, r: r, look: s.Look, rank: rankValue, side: outward(out)})
 	}
 	ask(s.FirstText, s.First, 0)
 	ask(s.LastText, s.Last, 1)
 	ask(s.MidText, (s.First+s.Last)/2, 0.5)
 }
 
-// stand is how far in cell widths a load on a projection stands off.
-func (p *painter) stand(s Spread) float64 {
-	if s.Projected {
-		return 2
+// outward is the direction in which a load of positive intensity stands off its line.
+func (s Spread) outward() Vector {
+	if s.Pull {
+		return s.Toward
 	}
-	return 0
+	return s.Toward.neg()
+}
+
+// stand is how far in cell widths the base of a load stands off its line: a row if it is a projection, and as far as
+// the loads reach that it stands on.
+func (p *painter) stand(s Spread) float64 {
+	off := 0.0
+	if s.Projected {
+		off = 2
+	}
+	for _, i := range s.On {
+		under := p.scene.Spreads[i]
+		if under.From.X != under.To.X && under.From.Y != under.To.Y {
+			off += 2
+		}
+		off += 2 * max(math.Abs(p.depth(under.First, under.First == under.Last)), math.Abs(p.depth(under.Last, under.First == under.Last)))
+	}
+	return off
 }
 
 // draw draws a load that runs along its own line: heads in a row beside the member.
@@ -119,22 +140,25 @@ func (p *painter) track(a, b spot, look Look) {
 
 // comb draws a load whose arrows are upright (or level, if turned): an outline, and arrows from it to the base.
 func (p *painter) comb(s Spread, a, b spot, turned bool) {
-	out := s.Toward.neg()
-	a, b = a.by(out, p.stand(s)), b.by(out, p.stand(s))
+	out := s.outward()
 	even := s.First == s.Last
-	d0, d1 := p.depth(s.First, even), p.depth(s.Last, even)
-	p.track(a.by(out, 2*d0), b.by(out, 2*d1), s.Look)
-	from, to, step := a.c, b.c, 4.0
-	if turned {
-		from, to, step = a.r, b.r, 2.0
+	k := p.steepness(a, b, turned)
+	d0, d1 := k*p.depth(s.First, even), k*p.depth(s.Last, even)
+	if !s.Pull {
+		p.track(a.by(out, 2*d0), b.by(out, 2*d1), s.Look)
 	}
-	n := max(1, int(math.Round(math.Abs(to-from)/step)))
-	if turned && math.Abs(to-from) <= 4 {
-		n = max(1, int(math.Round(math.Abs(to-from))))
+	n := teeth(a.c, b.c, 4, 3, 5, 6)
+	if turned {
+		n = teeth(a.r, b.r, 2, 3)
 	}
 	if s.Projected {
-		p.track(a.by(out, 2), b.by(out, 2), s.Look)
+		step := 2.0
+		if turned {
+			step = 1
+		}
+		p.track(a.by(out, step), b.by(out, step), s.Look)
 	}
+	p.shade(a, b, out, d0, d1)
 	for i := range n + 1 {
 		t := float64(i) / float64(n)
 		w := d0 + (d1-d0)*t
@@ -142,11 +166,45 @@ func (p *painter) comb(s Spread, a, b spot, turned bool) {
 	}
 }
 
+// steepness is the factor by which a load on a steep member is deeper, so that its arrows clear the member's own cells.
+func (p *painter) steepness(a, b spot, turned bool) float64 {
+	climb := math.Abs(b.r-a.r) / max(1, math.Abs(b.c-a.c))
+	if turned {
+		climb = math.Abs(b.c-a.c) / max(1, 2*math.Abs(b.r-a.r))
+	}
+	return 1 + min(climb, 3)/p.deep()
+}
+
+// shade keeps everything else out of the cells between a base and its outline.
+func (p *painter) shade(a, b spot, out Vector, d0, d1 float64) {
+	n := max(1, int(math.Ceil(max(math.Abs(b.c-a.c), math.Abs(b.r-a.r)))))
+	for i := range n + 1 {
+		t := float64(i) / float64(n)
+		base, w := a.between(b, t), d0+(d1-d0)*t
+		for k := 0.0; k <= 2*math.Abs(w); k++ {
+			c, r := base.by(out, math.Copysign(k, w)).cell()
+			p.at(c, r).shade = true
+		}
+	}
+}
+
+// teeth is the number of gaps between the arrows of a comb: the first of the given steps that divides it evenly, else
+// as near to the first as may be.
+func teeth(from, to float64, steps ...int) int {
+	length := int(math.Round(math.Abs(to - from)))
+	for _, step := range steps {
+		if length%step == 0 {
+			return max(1, length/step)
+		}
+	}
+	return max(1, (length+steps[0]/2)/steps[0])
+}
+
 // tooth draws one arrow of a comb, from its outline at depth w to the member at the base.
 func (p *painter) tooth(s Spread, base spot, out Vector, w float64, turned bool) {
 	toward := s.Toward
 	if w < 0 {
-		out, toward = out.neg(), out
+		out, toward = out.neg(), toward.neg()
 	}
 	c, r := base.cell()
 	tc, tr := base.by(out, 2*math.Abs(w)).cell()
@@ -158,8 +216,13 @@ func (p *painter) tooth(s Spread, base spot, out Vector, w float64, turned bool)
 	if (tc-hc)*dc+(tr-hr)*dr < 0 || math.Abs(w) < 0.8 { // too shallow for an arrow
 		return
 	}
-	if s.Projected {
-		p.at(hc, hr).holder = nothing
+	if s.Projected && !s.Pull {
+		p.wipe(hc, hr)
+	}
+	if s.Pull {
+		p.line(hc, hr, tc, tr, light, s.Look)
+		p.put(tc, tr, head(toward, false), s.Look)
+		return
 	}
 	if hc != tc || hr != tr {
 		p.line(hc+dc, hr+dr, tc, tr, light, s.Look)
@@ -216,5 +279,6 @@ func (p *painter) rake(s Spread, a, b spot, length float64) {
 		p.put(c, r, head(toward, false), s.Look)
 		p.slope(tip.by(away, 1.5), tail(t), 1, false, s.Look)
 	}
+	p.shade(a, b, out, d0, d1)
 	p.slope(tail(0), tail(1), 1, false, s.Look)
 }

@@ -40,6 +40,7 @@ func (d *draft) spread(list []spreadLoad, i int, l statics.Load) []spreadLoad {
 		s.From, s.To, s.first, s.last = s.To, s.From, s.last, s.first
 	}
 	if s.Projected {
+		s.Pull = d.leaves(s.Spread)
 		s.project()
 	}
 	if s.Toward.isZero() || s.From == s.To {
@@ -66,18 +67,32 @@ func (d *draft) stretch(l statics.Load) string {
 		" from " + d.f.Joints[d.f.Members[l.Member].From].Name
 }
 
-// project moves a load to a line along an axis, at its end nearest to where its arrows come from.
+// leaves reports whether a load points away from the middle of the frame, so that it is drawn outside, leaving it.
+func (d *draft) leaves(s Spread) bool {
+	low, high := Point{math.Inf(1), math.Inf(1)}, Point{math.Inf(-1), math.Inf(-1)}
+	for _, k := range d.Strokes {
+		for _, p := range [2]Point{k.From, k.To} {
+			low = Point{min(low.X, p.X), min(low.Y, p.Y)}
+			high = Point{max(high.X, p.X), max(high.Y, p.Y)}
+		}
+	}
+	off := Vector{s.From.X + s.To.X - low.X - high.X, s.From.Y + s.To.Y - low.Y - high.Y}
+	return off.dot(s.Toward) > 0
+}
+
+// project moves a load to a line along an axis, at the end of its member that lies furthest out.
 func (s *spreadLoad) project() {
-	if s.Toward.upright() {
-		y := max(s.From.Y, s.To.Y)
-		if s.Toward.Y > 0 {
-			y = min(s.From.Y, s.To.Y)
+	out := s.outward()
+	if out.upright() {
+		y := min(s.From.Y, s.To.Y)
+		if out.Y > 0 {
+			y = max(s.From.Y, s.To.Y)
 		}
 		s.From.Y, s.To.Y = y, y
 		return
 	}
 	x := min(s.From.X, s.To.X)
-	if s.Toward.X < 0 {
+	if out.X > 0 {
 		x = max(s.From.X, s.To.X)
 	}
 	s.From.X, s.To.X = x, x
@@ -98,8 +113,22 @@ func (d *draft) addSpreads(list []spreadLoad) {
 	for i, s := range list {
 		s.First, s.Last = s.First/greatest, s.Last/greatest
 		d.spreadText(&s, list[:i])
+		s.On = d.standsOn(s.Spread)
 		d.Spreads = append(d.Spreads, s.Spread)
 	}
+}
+
+// standsOn lists the loads already in the scene that lie under a new one on the same side of the same line.
+func (d *draft) standsOn(s Spread) []int {
+	var on []int
+	middle := Point{(s.From.X + s.To.X) / 2, (s.From.Y + s.To.Y) / 2}
+	for i, u := range d.Spreads {
+		if u.Projected == s.Projected && offAxis(u.outward(), s.outward()) < math.Pi/3 &&
+			(u.over(middle) || s.over(Point{(u.From.X + u.To.X) / 2, (u.From.Y + u.To.Y) / 2})) {
+			on = append(on, i)
+		}
+	}
+	return on
 }
 
 // spreadText writes the intensities: one in the middle if it is the same throughout, else one at each end that is not
@@ -145,16 +174,17 @@ func levelled(list []spreadLoad) []spreadLoad {
 
 // levelPair moves a to the line of b if that lies further out and the two adjoin.
 func levelPair(a, b *spreadLoad) {
-	if !a.Projected || !b.Projected || a.Toward != b.Toward {
+	if !a.Projected || !b.Projected || a.outward() != b.outward() {
 		return
 	}
-	if a.Toward.upright() {
-		if (a.To.X == b.From.X || b.To.X == a.From.X) && (b.From.Y-a.From.Y)*a.Toward.Y < 0 {
+	out := a.outward()
+	if out.upright() {
+		if (a.To.X == b.From.X || b.To.X == a.From.X) && (b.From.Y-a.From.Y)*out.Y > 0 {
 			a.From.Y, a.To.Y = b.From.Y, b.From.Y
 		}
 		return
 	}
-	if (a.To.Y == b.From.Y || b.To.Y == a.From.Y) && (b.From.X-a.From.X)*a.Toward.X < 0 {
+	if (a.To.Y == b.From.Y || b.To.Y == a.From.Y) && (b.From.X-a.From.X)*out.X > 0 {
 		a.From.X, a.To.X = b.From.X, b.From.X
 	}
 }
@@ -175,7 +205,7 @@ func joined(list []spreadLoad) []spreadLoad {
 
 // goesOn reports whether b continues a.
 func goesOn(a, b spreadLoad) bool {
-	if a.To != b.From || a.Toward != b.Toward || a.Look != b.Look || a.basis != b.basis || a.Projected != b.Projected ||
+	if a.To != b.From || a.Toward != b.Toward || a.Look != b.Look || a.basis != b.basis || a.Projected != b.Projected || a.Pull != b.Pull ||
 		!a.last.Equal(b.first) || a.stretch != "" || b.stretch != "" {
 		return false
 	}

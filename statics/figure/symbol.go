@@ -100,7 +100,8 @@ func (p *painter) support(at spot, s Symbol) {
 // plate draws the heavy base on which a built-in member stands.
 func (p *painter) plate(c, r, dc int, look Look) {
 	if dc == 0 {
-		p.line(c-2, r, c+2, r, heavy, look)
+		wide := min(2, p.detail.apart-1)
+		p.line(c-wide, r, c+wide, r, heavy, look)
 		return
 	}
 	p.line(c, r-1, c, r+1, heavy, look)
@@ -115,7 +116,8 @@ func (p *painter) hatch(c, r int, lying bool) {
 		}
 		return
 	}
-	for i := -2; i <= 2; i++ {
+	wide := min(2, p.detail.apart-1)
+	for i := -wide; i <= wide; i++ {
 		p.put(c+i, r, hatchGlyph, look)
 	}
 }

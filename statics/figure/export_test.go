@@ -1,0 +1,4 @@
+package figure
+
+// ASCIIText is asciiText for the tests outside the package.
+var ASCIIText = asciiText

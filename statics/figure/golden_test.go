@@ -1,0 +1,147 @@
+package figure_test
+
+import (
+	"flag"
+	"fmt"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/figure"
+)
+
+var update = flag.Bool("update", false, "rewrite the drawings in testdata")
+
+// divider parts what a test file asks for from what it expects.
+const divider = "\n----\n"
+
+// drawingFiles are the test files of drawings.
+func drawingFiles(t testing.TB) []string {
+	files, err := filepath.Glob(filepath.Join("testdata", "*.txt"))
+	if err != nil || len(files) == 0 {
+		t.Fatal("no drawings in testdata")
+	}
+	return files
+}
+
+// load reads the frame of a test file, and what the file expects.
+func load(t testing.TB, file string) (d *drawing, source, want string) {
+	data, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	source, want, _ = strings.Cut(string(data), divider)
+	d, err = readDrawing(source)
+	if err != nil {
+		t.Fatalf("%s: %v", file, err)
+	}
+	return d, source, want
+}
+
+// TestDrawings draws what each file in testdata asks for. The drawings were looked at one by one; a change to them must
+// be looked at too.
+func TestDrawings(t *testing.T) {
+	for _, file := range drawingFiles(t) {
+		t.Run(strings.TrimSuffix(filepath.Base(file), ".txt"), func(t *testing.T) {
+			d, source, want := load(t, file)
+			got := d.all(t)
+			if *update {
+				if err := os.WriteFile(file, []byte(strings.TrimRight(source, "\n")+divider+got), 0o644); err != nil {
+					t.Fatal(err)
+				}
+				return
+			}
+			if got != want {
+				t.Errorf("%s draws otherwise:\n%s", file, got)
+			}
+		})
+	}
+}
+
+// all is everything the file asks for, one under the other.
+func (d *drawing) all(t *testing.T) string {
+	var b strings.Builder
+	for _, words := range d.draws {
+		fmt.Fprintf(&b, "== %s\n", strings.Join(words, " "))
+		if words[0] == "words" {
+			b.WriteString(strings.Join(figure.Describe(d.cut(t), figure.Options{Style: d.style}), "\n") + "\n")
+			continue
+		}
+		b.WriteString(d.draw(t, words[1:]))
+	}
+	return b.String()
+}
+
+func (d *drawing) cut(t testing.TB) *statics.Assembly {
+	a, err := statics.Cut(d.frame)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return a
+}
+
+// values are the forces of a frame, by index.
+func (d *drawing) values(t testing.TB) map[int]exact.Num {
+	s, err := statics.Solve(d.frame)
+	if err != nil || s.Values == nil {
+		t.Fatal(d.frame.Joints, "the frame is not determinate:", s.Count, err)
+	}
+	known := map[int]exact.Num{}
+	for i, v := range s.Values {
+		known[i] = v
+	}
+	return known
+}
+
+// draw draws what one line asks for: its words are the scene, perhaps a body, the size, perhaps ascii.
+func (d *drawing) draw(t *testing.T, words []string) string {
+	ascii := words[len(words)-1] == "ascii"
+	if ascii {
+		words = words[:len(words)-1]
+	}
+	n := len(words)
+	s := d.scene(t, words[:n-2], ascii)
+	g := figure.Cells(s, atoi(words[n-2]), atoi(words[n-1]), ascii)
+	if err := g.Check(); err != nil {
+		t.Error(err)
+	}
+	var b strings.Builder
+	for _, line := range strings.Split(g.Text(), "\n") {
+		b.WriteString(strings.TrimRight(line, " ") + "\n")
+	}
+	for _, dropped := range g.Dropped {
+		b.WriteString("left out: " + dropped + "\n")
+	}
+	return b.String()
+}
+
+// scene is the scene that words ask for: given, whole, solved whole, body BC, solved BC.
+func (d *drawing) scene(t *testing.T, words []string, ascii bool) figure.Scene {
+	o := figure.Options{Style: d.style}
+	o.Style.ASCII = ascii
+	if words[0] == "given" {
+		return figure.Given(&d.frame, o)
+	}
+	a := d.cut(t)
+	var known map[int]exact.Num
+	if words[0] == "solved" {
+		known = d.values(t)
+	}
+	name := strings.Join(words[1:], " ")
+	if name == "" || name == "whole" {
+		return figure.FreeBody(a, a.Whole(), known, o)
+	}
+	bodies := make([]string, a.Bodies())
+	for i := range bodies {
+		bodies[i] = a.BodyName(i)
+	}
+	i := slices.Index(bodies, name)
+	if i < 0 {
+		t.Fatalf("no body %q among %q", name, bodies)
+	}
+	return figure.FreeBody(a, statics.FreeBody{i}, known, o)
+}

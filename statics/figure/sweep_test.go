@@ -1,0 +1,180 @@
+package figure_test
+
+import (
+	"path/filepath"
+	"strconv"
+	"strings"
+	"testing"
+
+	"unpin/statics"
+	"unpin/statics/figure"
+)
+
+// sizes are thirty sizes from one cell to a large screen.
+var sizes = [][2]int{
+	{1, 1}, {2, 1}, {1, 2}, {3, 3}, {5, 4}, {7, 2}, {8, 8}, {10, 3}, {12, 40}, {20, 6},
+	{24, 10}, {30, 8}, {40, 12}, {46, 18}, {50, 14}, {60, 18}, {64, 20}, {70, 24}, {79, 10}, {80, 6},
+	{80, 24}, {80, 30}, {90, 24}, {100, 30}, {110, 28}, {120, 40}, {132, 43}, {160, 45}, {200, 60}, {200, 24},
+}
+
+// scenes are all scenes of a drawing: as given, whole, and each body, before and after it is solved.
+func (d *drawing) scenes(t testing.TB, ascii bool) map[string]figure.Scene {
+	o := figure.Options{Style: d.style}
+	o.Style.ASCII = ascii
+	a := d.cut(t)
+	known := d.values(t)
+	list := map[string]figure.Scene{
+		"given":        figure.Given(&d.frame, o),
+		"whole":        figure.FreeBody(a, a.Whole(), nil, o),
+		"solved whole": figure.FreeBody(a, a.Whole(), known, o),
+	}
+	for i := range a.Bodies() {
+		list["body "+a.BodyName(i)] = figure.FreeBody(a, statics.FreeBody{i}, nil, o)
+		list["solved "+a.BodyName(i)] = figure.FreeBody(a, statics.FreeBody{i}, known, o)
+	}
+	return list
+}
+
+// TestSizes draws every scene of every test file at every size. From 80 × 24 on nothing is clipped or left out.
+func TestSizes(t *testing.T) {
+	for _, file := range drawingFiles(t) {
+		d, _, _ := load(t, file)
+		for _, ascii := range []bool{false, true} {
+			for name, s := range d.scenes(t, ascii) {
+				for _, size := range sizes {
+					g := figure.Cells(s, size[0], size[1], ascii)
+					fault := checkGrid(s, g, size[0], size[1], ascii)
+					if size[0] >= 80 && size[1] >= 24 && (g.Clipped || len(g.Dropped) > 0) {
+						fault = "clipped, or left out " + strings.Join(g.Dropped, ", ")
+					}
+					if fault != "" {
+						t.Errorf("%s, %s at %d × %d: %s", filepath.Base(file), name, size[0], size[1], fault)
+					}
+				}
+			}
+		}
+	}
+}
+
+// checkGrid reports what is wrong with a grid, or nothing: it looks at the text, the runes, and where each label of the
+// scene has gone.
+func checkGrid(s figure.Scene, g figure.Grid, w, h int, ascii bool) string {
+	if err := g.Check(); err != nil {
+		return err.Error()
+	}
+	lines := strings.Split(g.Text(), "\n")
+	if len(lines) != h {
+		return strconv.Itoa(len(lines)) + " lines"
+	}
+	for _, line := range lines {
+		if n := len([]rune(line)); n != w {
+			return "a line of " + strconv.Itoa(n) + " runes"
+		}
+		for _, r := range line {
+			if ascii && r > 0x7e || !narrow(r) {
+				return "the rune " + strconv.QuoteRune(r)
+			}
+		}
+	}
+	for text, n := range texts(s) {
+		if found := placed(g, text, ascii); found < n {
+			return "label " + text + " is lost"
+		}
+	}
+	return ""
+}
+
+// narrow reports whether a rune takes one cell: ASCII, box drawing, braille, and the few signs of the figures, by
+// Unicode Standard Annex 11 narrow, neutral, or ambiguous (one cell outside East Asian terminals). From memory.
+func narrow(r rune) bool {
+	return r >= 0x20 && r < 0x7f || r >= 0x2500 && r < 0x2580 || r >= 0x2800 && r < 0x2900 ||
+		strings.ContainsRune("○▼▲►◄▽△▷◁↗↖↘↙↺↻∩∪·−°", r)
+}
+
+// texts counts the labels of a scene that are not those of dimensions.
+func texts(s figure.Scene) map[string]int {
+	n := map[string]int{}
+	for _, x := range s.Symbols {
+		n[x.Text]++
+	}
+	for _, x := range s.Arrows {
+		n[x.Text]++
+	}
+	for _, x := range s.Spreads {
+		n[x.FirstText]++
+		n[x.MidText]++
+		n[x.LastText]++
+	}
+	for _, x := range s.Notes {
+		n[x.Text]++
+	}
+	delete(n, "")
+	return n
+}
+
+// placed counts where a label has gone: into the figure, to its numbers in the key, or among those left out.
+func placed(g figure.Grid, text string, ascii bool) int {
+	shown := text
+	if ascii {
+		shown = figure.ASCIIText(text)
+	}
+	n, tag := 0, ""
+	for _, l := range g.Labels {
+		if l.Text == shown {
+			n++
+		}
+		if number, rest, _ := strings.Cut(l.Text, " "); l.Role == figure.KeyMark && rest == shown {
+			tag = number
+		}
+	}
+	for _, l := range g.Labels {
+		if tag != "" && l.Text == tag {
+			n++
+		}
+	}
+	for _, d := range g.Dropped {
+		if d == text {
+			n++
+		}
+	}
+	return n
+}
+
+// TestDimensionsStay holds the dimensions to their numbers: in a grid with nothing left out, each is written as often
+// as the scene has it, with or without its unit, or stands in the key.
+func TestDimensionsStay(t *testing.T) {
+	for _, file := range drawingFiles(t) {
+		d, _, _ := load(t, file)
+		for name, s := range d.scenes(t, false) {
+			g := figure.Cells(s, 100, 30, false)
+			text := g.Text()
+			for _, k := range s.Dimensions {
+				if !strings.Contains(text, k.Short) {
+					t.Errorf("%s, %s: dimension %s is missing:\n%s", file, name, k.Text, text)
+				}
+			}
+		}
+	}
+}
+
+func BenchmarkCells(b *testing.B) {
+	for _, name := range []string{"portal", "gable", "compound", "storeys"} {
+		d, _, _ := load(b, filepath.Join("testdata", name+".txt"))
+		s := figure.Given(&d.frame, figure.Options{Style: d.style})
+		for _, size := range [][2]int{{80, 24}, {120, 40}} {
+			b.Run(name+"/"+strconv.Itoa(size[0])+"x"+strconv.Itoa(size[1]), func(b *testing.B) {
+				for b.Loop() {
+					figure.Cells(s, size[0], size[1], false)
+				}
+			})
+		}
+	}
+}
+
+func BenchmarkFreeBody(b *testing.B) {
+	d, _, _ := load(b, filepath.Join("testdata", "compound.txt"))
+	a := d.cut(b)
+	for b.Loop() {
+		figure.FreeBody(a, a.Whole(), nil, figure.Options{Style: d.style})
+	}
+}
