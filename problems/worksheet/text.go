@@ -119,13 +119,34 @@ func (d *document) conventions() {
 	}
 	d.put("", "x runs to the right and y up. "+turns+" Each unknown is taken in its positive sense: a minus in the result means "+
 		"that it acts the other way. The forces at a pin are named as they act on one part; on the other they are reversed.")
-	if !d.p.Units.Letters() {
-		d.put("", "Results are rounded to "+number(d.st.Figures)+" figures; where that changes a value and the exact one is short, it stands beside. "+
+	if d.rounds() {
+		d.put("", "Results are rounded to "+number(d.st.Figures)+" figures; a short exact value stands beside the rounded one. "+
 			"Later sums carry the exact values on, and show them with more figures.")
 	}
 	if d.anyInexact() {
 		d.put("", "An angle in this problem has no exact cosine: it is carried to 34 figures, and ~ marks every value that rests on it.")
 	}
+}
+
+// rounds reports whether any result is rounded.
+func (d *document) rounds() bool {
+	results := append([]exact.Num{}, d.Values...)
+	for _, g := range d.Diagrams {
+		for _, s := range g.Stations() {
+			results = append(results, s.N, s.V, s.M)
+		}
+	}
+	for _, n := range results {
+		if !d.p.Units.Letters() && !d.shownInFull(n) {
+			return true
+		}
+	}
+	return false
+}
+
+// shownInFull reports whether rounding to the figures of a result leaves n as it is.
+func (d *document) shownInFull(n exact.Num) bool {
+	return n.Terminates() && exact.MustParse(n.Figures(max(d.st.Figures, 1))).Equal(n)
 }
 
 func (d *document) anyInexact() bool {
@@ -161,11 +182,7 @@ const (
 // exactly is the exact value where the result is rounded, without its unit: "46/3", "5√2/2"; empty where it says nothing
 // new or would be too long.
 func (d *document) exactly(n exact.Num, dim notation.Dimension) string {
-	if n.Inexact() || d.p.Units.Letters() {
-		return ""
-	}
-	rounded := n.Figures(max(d.st.Figures, 3))
-	if n.Terminates() && exact.MustParse(rounded).Equal(n) {
+	if n.Inexact() || d.p.Units.Letters() || d.shownInFull(n) {
 		return ""
 	}
 	text := n.String()
