@@ -146,8 +146,11 @@ func (d *document) rounds() bool {
 
 // shownInFull reports whether rounding to the figures of a result leaves n as it is.
 func (d *document) shownInFull(n exact.Num) bool {
-	return n.Terminates() && exact.MustParse(n.Figures(max(d.st.Figures, 1))).Equal(n)
+	return n.Terminates() && notation.Number(n, max(d.st.Figures, 1)) == n.Decimal(manyFigures)
 }
+
+// manyFigures is more than any number of a problem has.
+const manyFigures = 1000
 
 func (d *document) anyInexact() bool {
 	inexact := d.Count.Inexact

@@ -156,3 +156,17 @@ func TestLongNames(t *testing.T) {
 		checkLines(t, Inspect(p, s, o), o)
 	}
 }
+
+// TestHugeNumbers holds the layout for numbers as long as a file may give them, and for their products.
+func TestHugeNumbers(t *testing.T) {
+	for _, size := range []string{strings.Repeat("9", 39), "0." + strings.Repeat("0", 37) + "1", "0." + strings.Repeat("3", 39)} {
+		problem := fmt.Sprintf("title: Big\nunits: kN m\njoints: {A: [0, 0], B: [%[1]s, 0]}\nmembers: [AB]\nsupports: {A: fixed}\nloads: [{uniform: %[1]s, to: down, on: AB}]", size)
+		p, s := solve(t, "big", []byte(problem))
+		for _, o := range []Options{{}, {Width: 60, ASCII: true}} {
+			checkLines(t, Text(p, s, o), o)
+		}
+		if !json.Valid(JSON(p, s)) {
+			t.Error("the document is no JSON")
+		}
+	}
+}

@@ -11,11 +11,17 @@ import (
 // with four. The sign is the ASCII hyphen.
 func Number(n exact.Num, figures int) string {
 	text := n.Figures(figures)
-	if strings.Contains(text, ".") && n.Terminates() && exact.MustParse(text).Equal(n) {
-		return strings.TrimRight(strings.TrimRight(text, "0"), ".")
+	if short := n.Decimal(longestShown); n.Terminates() && strings.Contains(text, ".") && trimZeros(text) == short {
+		return short
 	}
 	return text
 }
+
+// longestShown is more figures than any number of a problem comes to.
+const longestShown = 1000
+
+// trimZeros takes off the zeros that end a decimal fraction.
+func trimZeros(s string) string { return strings.TrimRight(strings.TrimRight(s, "0"), ".") }
 
 // Value is Number with the unit of its dimension: "15.3 kN", "81 kN·m", "30°". In letters it is exact where that is short:
 // "3/8 P", "PL/4", "-5/2 P".

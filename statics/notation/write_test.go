@@ -1,6 +1,7 @@
 package notation
 
 import (
+	"strings"
 	"testing"
 
 	"unpin/statics"
@@ -127,6 +128,23 @@ func TestSenseWords(t *testing.T) {
 		}
 		if s.Opposite() == NoSense || s.Opposite().Opposite() != s {
 			t.Errorf("the opposite of %q is %q", s, s.Opposite())
+		}
+	}
+}
+
+// TestNumberOfManyDigits writes numbers longer than any that can be typed, as products of long ones are.
+func TestNumberOfManyDigits(t *testing.T) {
+	small := exact.MustParse("0." + strings.Repeat("0", 38) + "1")
+	for _, c := range []struct {
+		n    exact.Num
+		want string
+	}{
+		{small.Mul(small), "0." + strings.Repeat("0", 77) + "1"},
+		{small.Mul(exact.MustParse("0.12345")), "0." + strings.Repeat("0", 39) + "123"},
+		{exact.MustParse("9.5").Add(small), "9.50"},
+	} {
+		if got := Number(c.n, 3); got != c.want {
+			t.Errorf("%v: %s, not %s", c.n, got, c.want)
 		}
 	}
 }
