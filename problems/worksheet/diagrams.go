@@ -50,7 +50,7 @@ func (d *document) diagram(g statics.Diagram) {
 	d.put("", title)
 	t := table{align: "rlrrrll", head: []string{"x [" + d.st.UnitOf(notation.Length) + "]", "",
 		"N [" + d.st.UnitOf(notation.Force) + "]", "V [" + d.st.UnitOf(notation.Force) + "]", "M [" + d.st.UnitOf(notation.Moment) + "]", "tension", ""}}
-	stations := g.Stations()
+	stations := d.stations[g.Member]
 	largest := largestMoment(stations)
 	for i := range stations {
 		d.station(&t, g, stations[i], largest == &stations[i])
@@ -80,7 +80,7 @@ func (d *document) largest() {
 	var best *statics.Station
 	at := 0
 	for i, g := range d.Diagrams {
-		if s := largestMoment(g.Stations()); s != nil && (best == nil || s.M.Abs().Cmp(best.M.Abs()) > 0) {
+		if s := largestMoment(d.stations[g.Member]); s != nil && (best == nil || s.M.Abs().Cmp(best.M.Abs()) > 0) {
 			best, at = s, i
 		}
 	}

@@ -52,7 +52,8 @@ type document struct {
 	page
 	p *problems.Problem
 	*statics.Solution
-	st notation.Style
+	st       notation.Style
+	stations [][]statics.Station // of each member
 }
 
 func newDocument(p *problems.Problem, s *statics.Solution, o Options) *document {
@@ -69,6 +70,9 @@ func newDocument(p *problems.Problem, s *statics.Solution, o Options) *document 
 	d := &document{p: p, Solution: s, st: st, page: page{width: max(o.Width, leastWidth), ascii: o.ASCII}}
 	for _, dim := range []notation.Dimension{notation.Force, notation.Length, notation.Moment, notation.Intensity} {
 		d.units = append(d.units, st.UnitOf(dim))
+	}
+	for _, g := range s.Diagrams {
+		d.stations = append(d.stations, g.Stations())
 	}
 	return d
 }
@@ -132,7 +136,7 @@ func (d *document) conventions() {
 func (d *document) rounds() bool {
 	results := append([]exact.Num{}, d.Values...)
 	for _, g := range d.Diagrams {
-		for _, s := range g.Stations() {
+		for _, s := range d.stations[g.Member] {
 			results = append(results, s.N, s.V, s.M)
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"unpin/statics"
+	"unpin/statics/exact"
 )
 
 // ActionText names a load as it acts on one body: "the 10 kN load on BC", "the uniform load 4 kN/m on BC". Where two
@@ -11,11 +12,27 @@ import (
 func ActionText(a *statics.Assembly, i int, st Style) string {
 	text := st.action(a, i)
 	for j := range a.Loads {
-		if j != i && st.action(a, j) == text {
+		if j != i && alike(a, i, j) {
 			return text + ", " + st.place(a, i)
 		}
 	}
 	return text
+}
+
+// alike reports whether two actions would bear the same name.
+func alike(a *statics.Assembly, i, j int) bool {
+	x, y := a.Loads[i], a.Loads[j]
+	l, m := a.Frame.Loads[x.Load], a.Frame.Loads[y.Load]
+	return x.Shape == y.Shape && l.Joint == m.Joint && l.Member == m.Member && l.Per == m.Per &&
+		size(x).Abs().Equal(size(y).Abs())
+}
+
+// size is the number in the name of an action.
+func size(x statics.Action) exact.Num {
+	if x.Shape == statics.AtPoint || x.Shape == statics.Turning {
+		return x.Size
+	}
+	return x.Intensity
 }
 
 // action names action i without its distance along the member.
@@ -29,18 +46,23 @@ func (st Style) action(a *statics.Assembly, i int) string {
 		return "the " + st.WithUnit(x.Size.Abs(), Moment) + " couple" + on
 	}
 	q := st.WithUnit(x.Intensity.Abs(), Intensity) + perText(a, x)
-	whole := true
-	for j, y := range a.Loads {
-		whole = whole && (j == i || y.Load != x.Load)
+	what := "load "
+	if isShare(a, i) {
+		what = "share "
 	}
-	share := map[bool]string{true: "load ", false: "share "}[whole]
 	switch x.Shape {
 	case statics.RisingRamp:
-		return "the triangular " + share + "0 to " + q + on
+		return "the triangular " + what + "0 to " + q + on
 	case statics.FallingRamp:
-		return "the triangular " + share + q + " to 0" + on
+		return "the triangular " + what + q + " to 0" + on
 	}
-	return "the uniform " + share + q + on
+	return "the uniform " + what + q + on
+}
+
+// isShare reports whether a load comes in several actions, which stand side by side.
+func isShare(a *statics.Assembly, i int) bool {
+	load := a.Loads[i].Load
+	return i > 0 && a.Loads[i-1].Load == load || i+1 < len(a.Loads) && a.Loads[i+1].Load == load
 }
 
 // perText says on what length the intensity of a spread action is counted, if it is not the member's own.
