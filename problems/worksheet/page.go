@@ -17,7 +17,7 @@ type page struct {
 const bound = '\u00a0'
 
 // ascii are the signs of a text in plain ASCII.
-var ascii = strings.NewReplacer("−", "-", "·", "*", "×", "x", "√", "sqrt ", "≤", "<=", "≥", ">=", "²", "^2", "³", "^3", "°", " deg")
+var ascii = strings.NewReplacer("−", "-", "·", "*", "×", "x", "≤", "<=", "≥", ">=", "²", "^2", "³", "^3", "°", " deg")
 
 // dress prepares a text of ours for the page.
 func (p *page) dress(text string) string {

@@ -50,7 +50,7 @@ func (d *document) remark(s statics.Station, largest bool) string {
 // cell is a number of a table, whose unit stands in the head.
 func (d *document) cell(n exact.Num) string {
 	if text := n.String(); d.p.Units.Letters() && len(text) <= longDecimal {
-		return surd(text) + mark(n)
+		return d.surd(text) + mark(n)
 	}
 	return d.st.ResultNumber(n, notation.Pure) + mark(n)
 }
@@ -58,7 +58,7 @@ func (d *document) cell(n exact.Num) string {
 // inFull is a distance or coefficient alone, with more figures than a result.
 func (d *document) inFull(n exact.Num) string {
 	if text := n.String(); d.p.Units.Letters() && len(text) <= longDecimal {
-		return surd(text)
+		return d.surd(text)
 	}
 	return d.st.Given(n, notation.Pure)
 }

@@ -199,14 +199,17 @@ func (d *document) exactly(n exact.Num, dim notation.Dimension) string {
 			text = strings.ReplaceAll(text, ".", ",")
 		}
 	}
-	if text = surd(text); runes(text) <= longExact {
+	if text = d.surd(text); runes(text) <= longExact {
 		return text
 	}
 	return ""
 }
 
-// surd is an exact text with roots as they are printed: 5*sqrt(2)/2 as 5√2/2.
-func surd(text string) string {
+// surd is an exact text with roots as they are printed, 5*sqrt(2)/2 as 5√2/2; in ASCII it stays as it is.
+func (d *document) surd(text string) string {
+	if d.ascii {
+		return text
+	}
 	text = strings.ReplaceAll(text, "*sqrt(", "sqrt(")
 	for {
 		before, rest, found := strings.Cut(text, "sqrt(")

@@ -51,6 +51,8 @@ func TestText(t *testing.T) {
 			golden(t, p.Name+".inspect.txt", Inspect(p, s, Options{}))
 		}
 	}
+	p, s := solveFile(t, filepath.Join(own, "sleeve.yaml"))
+	golden(t, "sleeve.ascii.txt", Text(p, s, Options{Width: 70, ASCII: true}))
 	for _, id := range []string{"TH01", "AF09", "CB06", "FB04", "TH06"} {
 		p, s := solve(t, id, published(t)[id])
 		golden(t, id+".txt", Text(p, s, Options{}))
