@@ -75,8 +75,7 @@ func runes(s string) int { return utf8.RuneCountInString(s) }
 // leading are signs that stay with the word after them.
 var leading = map[string]bool{"+": true, "−": true, "-": true, "=": true, "×": true, "x": true, "<=": true, "≤": true}
 
-// bind makes blanks unbreakable between a number and its unit, between a sign and what follows, and within brackets
-// that hold a number.
+// bind makes blanks unbreakable between a number and its unit, and between a sign and what follows it.
 func (p *page) bind(text string) string {
 	words := strings.Split(text, " ")
 	var b strings.Builder
