@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"fmt"
+	"slices"
 
 	"unpin/statics"
 	"unpin/statics/notation"
@@ -20,6 +21,7 @@ func init() { // here, since help lists the table itself
 		{"hint", "points, then teaches, then says what to write", (*Lesson).hint},
 		{"tell", "tells the value and goes on", (*Lesson).tell},
 		{"back", "returns to the question before", (*Lesson).back},
+		{"resume", "takes up earlier work on this problem, before anything is answered", (*Lesson).resume},
 		{"sheet", "lists what is known", (*Lesson).sheet},
 		{"help", "lists what can be typed", (*Lesson).help},
 		{"quit", "stops; what is done is kept", (*Lesson).quit},
@@ -37,6 +39,15 @@ func (l *Lesson) help(Question, bool) Reply {
 }
 
 func (l *Lesson) quit(Question, bool) Reply { return Reply{Kind: Leaving} }
+
+// resume takes up earlier work.
+func (l *Lesson) resume(Question, bool) Reply {
+	if l.at > 0 || l.Earlier() == 0 {
+		return Reply{Kind: Unread, Lines: []string{"There is no earlier work to take up here."}}
+	}
+	l.Resume()
+	return Reply{Kind: Resumed, Lines: []string{fmt.Sprintf("Taken up: %d questions are settled.", l.at)}}
+}
 
 // back returns to the question before; what was accepted there stands until another value is.
 func (l *Lesson) back(Question, bool) Reply {
@@ -126,9 +137,8 @@ func (l *Lesson) hints(q Question) [3]string {
 	}
 	a, st := l.Solution.Assembly, l.style()
 	s := l.Solution.Plan[q.Step].Sums[q.Sum]
-	known := func(i int) bool { _, ok := l.Known(i); return ok }
 	h := [3]string{
-		notation.Because(a, l.Solution.Plan[q.Step], known, st),
+		"go round " + notation.BodyText(a, s.Body) + ": it carries " + notation.List(l.acting(s)) + "; which of these count in this sum?",
 		sumRule(s),
 		"write " + notation.SumNumbers(a, s, l.Known, st) + "; then solve it, or type tell.",
 	}
@@ -139,6 +149,18 @@ func (l *Lesson) hints(q Question) [3]string {
 		h[2] = "the term is: " + notation.TermText(a, s, t, st) + "."
 	}
 	return h
+}
+
+// acting names what acts from outside on the free body of a sum.
+func (l *Lesson) acting(s statics.Sum) []string {
+	var names []string
+	for _, t := range s.Terms {
+		name := l.termGiver(t)
+		if t.Why != statics.InsideBody && !slices.Contains(names, name) {
+			names = append(names, name)
+		}
+	}
+	return names
 }
 
 // termGiver names what a term comes from.

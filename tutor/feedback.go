@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"strings"
+
 	"unpin/statics"
 	"unpin/statics/notation"
 )
@@ -28,15 +30,37 @@ func (l *Lesson) praise(q Question) string {
 	case SectionPart:
 		return l.sectionRight(q)
 	case ForceValue:
-		a, step := l.Solution.Assembly, l.Solution.Plan[q.Step]
-		known := func(i int) bool { _, ok := l.Known(i); return ok && i != q.Force }
-		return lower(notation.Because(a, step, known, l.style()))
+		return l.alone(q)
 	case TermSize:
 		return "that is the size of this force."
 	case TermArm:
 		return "measured from the centre, square to the line of the force."
 	}
 	return "that is its sense in this sum."
+}
+
+// alone says why the unknown came out alone: what keeps the other unknowns of the body out of the sum.
+func (l *Lesson) alone(q Question) string {
+	step := l.Solution.Plan[q.Step]
+	if len(step.Sums) > 1 {
+		return "it fits both sums; two unknowns need two."
+	}
+	s, before := step.Sums[0], l.knownBefore(q.Step)
+	kept := s
+	kept.Terms = nil
+	for _, t := range s.Terms {
+		if t.Force == statics.None || t.Why == statics.Counts || t.Why == statics.InsideBody {
+			continue
+		}
+		if _, known := before(t.Force); !known {
+			kept.Terms = append(kept.Terms, t)
+		}
+	}
+	if len(kept.Terms) == 0 {
+		return q.Name + " was the only unknown left on " + notation.BodyText(l.Solution.Assembly, s.Body) + "."
+	}
+	why := notation.AbsentText(l.Solution.Assembly, kept, l.style())
+	return strings.TrimSuffix(strings.ReplaceAll(why, ". ", ", and "), ".") + ", so " + q.Name + " comes out alone."
 }
 
 // forceWrong says where to look after a wrong value of a force.
@@ -53,14 +77,6 @@ func (l *Lesson) forceWrong(q Question, v Verdict) string {
 		return "all arms in one sum start at the same centre: go round " + body + " once more, force by force, with its arm and its turn."
 	}
 	return "every force that touches the body goes in once, with its sign: go round " + body + " once more."
-}
-
-// lower begins a sentence small, unless a name or symbol stands first.
-func lower(s string) string {
-	if len(s) > 1 && s[0] >= 'A' && s[0] <= 'Z' && s[1] >= 'a' && s[1] <= 'z' && len(s) > 2 && s[2] != ' ' && s[2] != ',' {
-		return string(s[0]+'a'-'A') + s[1:]
-	}
-	return s
 }
 
 // sectionRule is how N, V or M at a cut is found.

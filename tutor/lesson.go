@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"unpin/problems"
@@ -21,7 +22,8 @@ type Lesson struct {
 	Heed func(Event)
 
 	at      int
-	answers []answer // of each question
+	answers []answer       // of each question
+	earlier map[int]string // how questions were settled in earlier work: what was typed, or tell
 }
 
 // An answer is how far a student is with one question.
@@ -38,6 +40,7 @@ type answer struct {
 
 // An Event is one thing a student did at a question.
 type Event struct {
+	Number   int    // of the question, from nought
 	Question string // its name
 	Typed    string // what was typed: a value or a command
 	Outcome  string // how the reply's verdict line began, or what the command did
@@ -82,6 +85,7 @@ const (
 	WentBack                  // the question before is in hand again
 	Listed                    // the sheet, or help
 	ReadOn                    // a worked step was read
+	Resumed                   // earlier work was taken up
 	Leaving                   // the student wants to stop
 )
 
@@ -98,9 +102,8 @@ func (l *Lesson) Type(line string) Reply {
 	word := strings.ToLower(strings.TrimSpace(line))
 	for _, c := range commands {
 		if c.word == word {
-			r := c.do(l, q, asking)
 			l.heed(q, word, c.word)
-			return r
+			return c.do(l, q, asking)
 		}
 	}
 	switch {
@@ -119,7 +122,7 @@ func (l *Lesson) Type(line string) Reply {
 func (l *Lesson) judge(q Question, line string) Reply {
 	v, err := l.read(q, line)
 	if err != nil {
-		return Reply{Kind: Unread, Lines: strings.Split(err.Error(), "\n")}
+		return Reply{Kind: Unread, Lines: strings.Split(err.Error(), "\n")} // the place in the line is shown beneath
 	}
 	verdict := Judge(v, q.truth, l.balances(q))
 	if verdict == OtherSense && q.Kind != ForceValue && q.Kind != SectionPart {
@@ -147,7 +150,7 @@ func (l *Lesson) judge(q Question, line string) Reply {
 
 func (l *Lesson) heed(q Question, typed, outcome string) {
 	if l.Heed != nil {
-		l.Heed(Event{Question: q.Name, Typed: strings.TrimSpace(typed), Outcome: outcome})
+		l.Heed(Event{Number: l.at, Question: q.Name, Typed: strings.TrimSpace(typed), Outcome: outcome})
 	}
 }
 
@@ -156,22 +159,13 @@ func (l *Lesson) heed(q Question, typed, outcome string) {
 func (l *Lesson) Known(i int) (exact.Num, bool) {
 	for n, q := range l.Questions {
 		switch a := l.answers[n]; {
-		case q.Kind == ForceValue && q.Force == i && (a.accepted && !l.Exam || a.told && !l.Exam):
+		case q.Kind == ForceValue && q.Force == i && !l.Exam && (a.accepted || a.told):
 			return l.Solution.Values[i], true
-		case q.Kind == Reading && n < l.at && q.Step != statics.None && contains(l.Solution.Plan[q.Step].Gives, i):
+		case q.Kind == Reading && n < l.at && q.Step != statics.None && slices.Contains(l.Solution.Plan[q.Step].Gives, i):
 			return l.Solution.Values[i], true
 		}
 	}
 	return exact.Num{}, false
-}
-
-func contains(list []int, x int) bool {
-	for _, y := range list {
-		if y == x {
-			return true
-		}
-	}
-	return false
 }
 
 // Standing is how question n stands: what was typed for it, whether it is settled, and how.

@@ -94,6 +94,9 @@ func (p *plain) opening() {
 	p.lines(l.frameLines())
 	p.say("For teaching only: a real structure needs the local codes and a licensed engineer.")
 	p.say("Type help to see what can be typed.")
+	if n := l.Earlier(); n > 0 {
+		p.say("Earlier work on this problem has %d of %d questions settled; type resume to take it up.", n, len(l.Questions))
+	}
 }
 
 // introduce says what stands before a question: its step where that is new, and its term.

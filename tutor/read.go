@@ -20,7 +20,7 @@ func (l *Lesson) read(q Question, line string) (Typed, error) {
 	if err != nil {
 		var at *notation.ReadError
 		if errors.As(err, &at) {
-			return Typed{}, fmt.Errorf("%w\n%s", err, at.Caret(line))
+			return Typed{}, fmt.Errorf("%w\n  %s", err, strings.ReplaceAll(at.Caret(line), "\n", "\n  "))
 		}
 		return Typed{}, err
 	}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"strings"
+	"time"
 
 	"github.com/spf13/cobra"
 
@@ -61,6 +62,19 @@ func practise(cmd *cobra.Command, word, rung string, exam bool) error {
 	if err != nil {
 		return err
 	}
+	keep(cmd, lesson)
 	// Every lesson is by line; --plain is honoured by being the only way there is.
 	return tutor.Plain(lesson, cmd.InOrStdin(), cmd.OutOrStdout())
+}
+
+// keep has the lesson's progress kept in the user's state folder. Where it cannot be kept the student is told, and the
+// lesson goes on.
+func keep(cmd *cobra.Command, lesson *tutor.Lesson) {
+	complain := func(err error) { fmt.Fprintf(cmd.ErrOrStderr(), "warning: %v\n", err) }
+	store, err := tutor.OpenStore()
+	if err != nil {
+		complain(err)
+		return
+	}
+	lesson.Keep(store, time.Now, complain)
 }

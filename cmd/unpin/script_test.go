@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"os/exec"
+	"path/filepath"
 	"strconv"
 	"testing"
 
@@ -22,7 +23,11 @@ func TestScript(t *testing.T) {
 		UpdateScripts:       *update,
 		RequireExplicitExec: true,
 		RequireUniqueNames:  true,
-		Cmds:                map[string]func(ts *testscript.TestScript, neg bool, args []string){"exits": exits},
+		Setup: func(env *testscript.Env) error {
+			env.Setenv("XDG_STATE_HOME", filepath.Join(env.WorkDir, ".state"))
+			return nil
+		},
+		Cmds: map[string]func(ts *testscript.TestScript, neg bool, args []string){"exits": exits},
 	})
 }
 

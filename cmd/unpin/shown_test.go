@@ -16,6 +16,7 @@ const gap = "…"
 // is shown. A line of input stands there as a person would see it, after "> ". With -update, blocks without gaps are
 // rewritten.
 func TestShownOutput(t *testing.T) {
+	t.Setenv("XDG_STATE_HOME", t.TempDir()) // what is practised here is kept nowhere
 	t.Chdir("../..")
 	for _, name := range documentNames {
 		text, err := os.ReadFile(name)
