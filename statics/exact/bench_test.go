@@ -63,6 +63,7 @@ func BenchmarkSin(b *testing.B) {
 func BenchmarkRoots(b *testing.B) {
 	for name, text := range map[string]string{
 		"quadratic": "-7, 3, 2", "rational cubic": "-6, 11, -6, 1", "cubic": "-1, -3, 0, 1", "cubic with roots": "sqrt(2), -3, 0, 1",
+		"cubic with many roots": "12 + 3*sqrt(2) - 5*sqrt(5)/3 + sqrt(13), -31/4 - 7*sqrt(5) + sqrt(17), 5/3 + sqrt(5), sqrt(2) + sqrt(29)",
 	} {
 		p := poly(b, text)
 		b.Run(name, func(b *testing.B) {

@@ -12,17 +12,15 @@ func (s span) holds(x Num) bool {
 
 func (s span) middle() Num { return s.lo.Add(s.hi).scale(half) }
 
-// sturm is Sturm's chain of a squarefree p: p, p', and negated remainders.
+// sturm is Sturm's chain of a squarefree p: p, p', and negated remainders, the
+// last of them a number other than 0.
 func (p Poly) sturm() []Poly {
 	chain := []Poly{p, p.Derivative()}
-	for {
-		n := len(chain)
+	for n := 2; chain[n-1].Degree() > 0; n++ {
 		_, r := chain[n-2].quoRem(chain[n-1])
-		if r.isZero() {
-			return chain
-		}
 		chain = append(chain, r.Scale(Int(-1)))
 	}
+	return chain
 }
 
 // signChanges counts the changes of sign along a chain at x, zeros left out.
@@ -43,7 +41,7 @@ func signChanges(chain []Poly, x Num) int {
 }
 
 // isolate is disjoint spans in increasing order, each about one root of a
-// monic squarefree p, that cover all roots.
+// squarefree p, that cover all roots.
 func (p Poly) isolate() []span {
 	chain := p.sturm()
 	var spans []span
@@ -65,14 +63,16 @@ func (p Poly) isolate() []span {
 	return spans
 }
 
-// bound is a power of two above the size of every root of a monic p: Cauchy's
-// bound, one more than the largest coefficient, rounded up.
+// bound is a power of two above the size of every root of p ≠ 0: Cauchy's
+// bound, one more than the largest coefficient over the highest, rounded up.
 func (p Poly) bound() Num {
 	var largest Num
 	for _, c := range p {
 		largest = Max(largest, c.Abs())
 	}
-	bits := uint(largest.Floor().BitLen()) + 1
+	// Three digits of each tell the ratio to within a hundredth.
+	ratio, _ := largest.approx(3).Quo(p[p.Degree()].Abs().approx(3))
+	bits := uint(ratio.Floor().BitLen()) + 2
 	return Num{r: wholeRatio(new(big.Int).Lsh(one, bits))}
 }
 
@@ -96,7 +96,7 @@ func (p Poly) narrow(s span, width Num) span {
 	return s
 }
 
-// isolatedRoots is the roots in lo ≤ x ≤ hi of a monic squarefree p that have
+// isolatedRoots is the roots in lo ≤ x ≤ hi of a squarefree p that have
 // no closed form, unless the root is lo or hi itself.
 func (p Poly) isolatedRoots(lo, hi Num) []Root {
 	if p.Degree() == 0 {

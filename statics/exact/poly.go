@@ -61,10 +61,8 @@ func (p Poly) Add(q Poly) Poly {
 
 // Scale is k·p.
 func (p Poly) Scale(k Num) Poly {
-	s := make(Poly, len(p))
-	for i, c := range p {
-		s[i] = c.Mul(k)
-	}
+	s := slices.Clone(p)
+	s.multiply(k)
 	return s.Trim()
 }
 
@@ -78,13 +76,21 @@ func (p Poly) Shift(a Num) Poly {
 	return s.Trim()
 }
 
-// quoRem is quotient and remainder of p over q ≠ 0.
+// quoRem is quotient and remainder of p over q ≠ 0, or both times one positive
+// number: a quotient by a sum of roots has long terms, a product short ones.
 func (p Poly) quoRem(q Poly) (quo, rem Poly) {
 	rem, q = p.Trim(), q.Trim()
 	top := len(q) - 1
+	lead := q[top]
 	quo = make(Poly, max(0, len(rem)-top))
 	for i := range slices.Backward(quo) {
-		quo[i], _ = rem[i+top].Quo(q[top])
+		if lead.IsRational() {
+			quo[i], _ = rem[i+top].Quo(lead)
+		} else {
+			quo[i] = rem[i+top].scale(rational{num: int64(lead.Sign())})
+			quo[i+1:].multiply(lead.Abs())
+			rem.multiply(lead.Abs())
+		}
 		for j, c := range q[:top] {
 			rem[i+j] = rem[i+j].Sub(quo[i].Mul(c))
 		}
@@ -93,12 +99,21 @@ func (p Poly) quoRem(q Poly) (quo, rem Poly) {
 	return quo.Trim(), rem.Trim()
 }
 
+// multiply multiplies p by k in place.
+func (p Poly) multiply(k Num) {
+	for i, c := range p {
+		p[i] = c.Mul(k)
+	}
+}
+
 // monic is p ≠ 0 over its highest coefficient.
 func (p Poly) monic() Poly {
 	m := p.Trim()
-	lead := m[len(m)-1]
-	for i, c := range m {
-		m[i], _ = c.Quo(lead)
-	}
+	inverse, _ := Int(1).Quo(m[len(m)-1])
+	m.multiply(inverse)
 	return m
+}
+
+func (p Poly) isRational() bool {
+	return !slices.ContainsFunc(p, func(c Num) bool { return !c.IsRational() })
 }

@@ -22,7 +22,7 @@ func (p Poly) Roots(lo, hi Num) []Root {
 	if p.Degree() == 0 || lo.Cmp(hi) > 0 {
 		return nil
 	}
-	known, rest := p.monic().exactRoots()
+	known, rest := p.Trim().exactRoots()
 	var roots []Root
 	for _, x := range known {
 		if x.Cmp(lo) >= 0 && x.Cmp(hi) <= 0 {
@@ -34,8 +34,8 @@ func (p Poly) Roots(lo, hi Num) []Root {
 	return slices.CompactFunc(roots, func(a, b Root) bool { return a.X.Equal(b.X) })
 }
 
-// exactRoots takes from a monic p the real roots that can be written exactly,
-// each once. The rest is squarefree and has the others.
+// exactRoots takes from p the real roots that can be written exactly, each
+// once. The rest is squarefree and has the others.
 func (p Poly) exactRoots() (roots []Num, rest Poly) {
 	if p[0].IsZero() {
 		roots = append(roots, p[0])
@@ -44,7 +44,7 @@ func (p Poly) exactRoots() (roots []Num, rest Poly) {
 		p = p[1:]
 	}
 	if p.Degree() > 2 {
-		p = p.squarefree()
+		p = p.squarefree().plain()
 		for _, x := range p.rationalRoots() {
 			roots = append(roots, x)
 			p, _ = p.quoRem(Poly{x.Neg(), Int(1)})
@@ -56,27 +56,40 @@ func (p Poly) exactRoots() (roots []Num, rest Poly) {
 	return roots, p
 }
 
-// squarefree is the monic polynomial with each root of a monic p once: p over
-// its greatest common divisor with its derivative.
+// plain is p without a common factor that is no fraction: monic, if that makes
+// all coefficients rational.
+func (p Poly) plain() Poly {
+	if m := p.monic(); m.isRational() {
+		return m
+	}
+	return p
+}
+
+// squarefree is a polynomial with each root of p once: p over its greatest
+// common divisor with its derivative.
 func (p Poly) squarefree() Poly {
 	a, b := p, p.Derivative()
-	for !b.isZero() {
+	for b.Degree() > 0 {
 		_, r := a.quoRem(b)
 		a, b = b, r
 	}
+	if !b.isZero() {
+		return p
+	}
 	q, _ := p.quoRem(a)
-	return q.monic()
+	return q
 }
 
-// closedRoots is the real roots of a monic p of degree 0 or 1, or of degree 2
-// with a rational discriminant; ok is false for any other.
+// closedRoots is the real roots of a p of degree 0 or 1, or of degree 2 with a
+// rational discriminant once it is monic; ok is false for any other.
 func (p Poly) closedRoots() (roots []Num, ok bool) {
 	switch p.Degree() {
 	case 0:
 		return nil, true
 	case 1:
-		return []Num{p[0].Neg()}, true
+		return []Num{p.monic()[0].Neg()}, true
 	case 2:
+		p = p.monic()
 		middle := p[1].scale(half).Neg()
 		square := middle.Square().Sub(p[0])
 		if square.Sign() < 0 {
@@ -89,12 +102,12 @@ func (p Poly) closedRoots() (roots []Num, ok bool) {
 	return nil, false
 }
 
-// rationalRoots is the rational roots of a monic squarefree p, if all its
-// coefficients are rational. With L their common denominator, L·x is whole for
+// rationalRoots is the rational roots of a squarefree p, if it is monic with
+// rational coefficients. With L their common denominator, L·x is whole for
 // each such root x, so a span about a root narrower than 1/L has one
 // candidate.
 func (p Poly) rationalRoots() []Num {
-	if slices.ContainsFunc(p, func(c Num) bool { return !c.IsRational() }) {
+	if !p.isRational() {
 		return nil
 	}
 	common := wholeRatio(p.commonDenominator())
