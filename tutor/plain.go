@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"strings"
 
 	"unpin/statics"
 	"unpin/statics/notation"
@@ -39,9 +40,7 @@ func Plain(l *Lesson, in io.Reader, out io.Writer) error {
 			return err
 		}
 		r := l.Type(line)
-		for _, text := range r.Lines {
-			p.say("%s", notation.ASCII(text))
-		}
+		p.lines(r.Lines)
 		if r.Kind == Leaving {
 			return p.out.Flush()
 		}
@@ -117,9 +116,11 @@ func (p *plain) introduce(q Question) {
 	}
 }
 
+// lines writes lines in ASCII; what stands in from the margin stays there.
 func (p *plain) lines(lines []string) {
 	for _, line := range lines {
-		p.say("%s", notation.ASCII(line))
+		text := strings.TrimLeft(line, " ")
+		p.say("%s%s", line[:len(line)-len(text)], notation.ASCII(text))
 	}
 }
 
