@@ -33,51 +33,79 @@ func (p *planner) relations() {
 // putDown is the last step on the part of step s before other bodies were taken, or None if it was not taken before.
 func (p *planner) putDown(s int) int {
 	body := p.steps[s].Sums[0].Body
-	if len(body) > 1 || slices.Equal(p.steps[max(s-1, 0)].Sums[0].Body, body) {
+	if len(body) > 1 || s == 0 || p.steps[s-1].takes(body) {
 		return None
 	}
-	for t := s - 1; t >= 0; t-- {
-		if slices.Equal(p.steps[t].Sums[0].Body, body) {
+	for t := s - 2; t >= 0; t-- {
+		if p.steps[t].takes(body) {
 			return t
 		}
 	}
 	return None
 }
 
-// closing ends with a sum about the whole that was not used and in which most forces count.
+// takes reports whether one of the step's sums is of the free body.
+func (s Step) takes(b FreeBody) bool {
+	return slices.ContainsFunc(s.Sums, func(sum Sum) bool { return slices.Equal(sum.Body, b) })
+}
+
+// closingCentres is how many joints are tried for the closing check: in a large frame any will do.
+const closingCentres = 30
+
+// closing ends with a sum about the whole that was not used and in which most forces count: a sum of moments about a
+// joint, or of forces if the moments about all joints were used.
 func (p *planner) closing() {
-	var best *Sum
+	var best spec
 	most := 0
-	for _, j := range p.a.Frame.Joints {
-		s := p.a.MomentSum(p.entire.FreeBody, j.At)
+	try := func(s spec) {
 		if n := p.counting(s); n > most && !p.used(s) {
-			best, most = &s, n
+			best, most = s, n
 		}
 	}
-	if best != nil {
-		p.steps = append(p.steps, Step{Sums: []Sum{*best}, Why: ClosingCheck, Check: true})
+	for _, j := range p.a.Frame.Joints[:min(len(p.a.Frame.Joints), closingCentres)] {
+		try(spec{moment: true, about: j.At})
+	}
+	if most == 0 {
+		try(spec{along: east})
+		try(spec{along: north})
+	}
+	if most > 0 {
+		p.steps = append(p.steps, Step{Sums: []Sum{p.a.sum(p.entire.FreeBody, best)}, Why: ClosingCheck, Check: true})
 	}
 }
 
-// counting is how many terms of a sum are not nought.
-func (p *planner) counting(s Sum) int {
+// counting is how many forces and loads have a part in a sum of the whole that is not nought.
+func (p *planner) counting(s spec) int {
 	n := 0
-	for _, t := range s.Terms {
-		if !t.Amount(p.values).IsZero() {
+	for _, i := range p.entire.faces {
+		if !p.values[i].IsZero() && p.a.countsForce(s, i) {
+			n++
+		}
+	}
+	for _, x := range p.a.Loads {
+		if s.counts(x.Shape == Turning, x.Along, x.At) {
 			n++
 		}
 	}
 	return n
 }
 
-// used reports whether a moment sum of the whole was a step of the plan.
-func (p *planner) used(s Sum) bool {
-	for _, step := range p.steps {
-		for _, o := range step.Sums {
-			if o.Moment && slices.Equal(o.Body, s.Body) && o.About.Equal(s.About) {
-				return true
-			}
-		}
+// used reports whether a sum of the whole was a step of the plan.
+func (p *planner) used(s spec) bool {
+	return slices.ContainsFunc(p.steps, func(step Step) bool {
+		return slices.ContainsFunc(step.Sums, func(o Sum) bool {
+			return slices.Equal(o.Body, p.entire.FreeBody) && p.a.sameSum(s, o)
+		})
+	})
+}
+
+// sameSum reports whether a sum is that of a spec.
+func (a *Assembly) sameSum(s spec, o Sum) bool {
+	if s.moment != o.Moment {
+		return false
 	}
-	return false
+	if s.moment {
+		return s.about.Equal(o.About)
+	}
+	return s.along.Cross(o.Along).IsZero()
 }

@@ -90,7 +90,11 @@ func (g *generator) member(from, to int) int {
 	if g.chance(30) {
 		from, to = to, from
 	}
-	g.f.Members = append(g.f.Members, Member{g.f.Joints[from].Name + g.f.Joints[to].Name, from, to})
+	name := g.f.Joints[from].Name + g.f.Joints[to].Name
+	for slices.ContainsFunc(g.f.Members, func(m Member) bool { return m.Name == name }) {
+		name += "'"
+	}
+	g.f.Members = append(g.f.Members, Member{name, from, to})
 	return len(g.f.Members) - 1
 }
 

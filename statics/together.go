@@ -18,23 +18,16 @@ type candidate struct {
 // together solves the smallest set of sums that give as many unknowns as there are sums. It is called only when no sum
 // of the family has one unknown.
 func (p *planner) together() {
-	for k := 2; ; k++ {
-		if set := p.smallest(k); set != nil {
-			p.writeTogether(set)
-			return
-		}
-	}
-}
-
-func (p *planner) writeTogether(set []candidate) {
+	set := p.smallest()
 	var sums []Sum
 	var gives []int
 	for _, c := range set {
 		sums = append(sums, p.a.sum(c.FreeBody, c.spec))
-		gives = merged(gives, c.unknowns)
+		gives = append(gives, c.unknowns...)
 	}
+	slices.Sort(gives)
 	last := set[len(set)-1].cut
-	p.write(sums, gives, SolvedTogether, len(set))
+	p.write(sums, slices.Compact(gives), SolvedTogether, len(set))
 	p.hand = &last
 }
 
@@ -142,11 +135,4 @@ func keyOf(set []int) string {
 		key = append(key, byte(i), byte(i>>8), byte(i>>16))
 	}
 	return string(key)
-}
-
-// merged is the union of two sorted sets.
-func merged(x, y []int) []int {
-	all := append(slices.Clone(x), y...)
-	slices.Sort(all)
-	return slices.Compact(all)
 }
