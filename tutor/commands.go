@@ -155,7 +155,7 @@ func (l *Lesson) hints(q Question) [3]string {
 func (l *Lesson) acting(s statics.Sum) []string {
 	var names []string
 	for _, t := range s.Terms {
-		name := l.termGiver(t)
+		name := l.giverName(t)
 		if t.Why != statics.InsideBody && !slices.Contains(names, name) {
 			names = append(names, name)
 		}
@@ -163,8 +163,14 @@ func (l *Lesson) acting(s statics.Sum) []string {
 	return names
 }
 
-// termGiver names what a term comes from.
+// termGiver names what a term comes from, and which component of it the term is about.
 func (l *Lesson) termGiver(t statics.Term) string {
+	part := map[statics.Component]string{statics.Horizontal: "the horizontal component of ", statics.Vertical: "the vertical component of "}
+	return part[t.What] + l.giverName(t)
+}
+
+// giverName names what a term comes from.
+func (l *Lesson) giverName(t statics.Term) string {
 	if t.Force != statics.None {
 		return l.Solution.Forces[t.Force].Name
 	}

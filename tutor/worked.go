@@ -2,10 +2,10 @@ package tutor
 
 import (
 	"fmt"
-	"strings"
 
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/figure"
 	"unpin/statics/notation"
 )
 
@@ -69,31 +69,14 @@ func (l *Lesson) memberLines(m int) []string {
 	return lines
 }
 
-// frameLines describe the frame as given, one fact a line.
+// frameLines describe the frame as given and what is unknown, one fact a line.
 func (l *Lesson) frameLines() []string {
-	f, st := &l.Solution.Frame, l.style()
-	var lines []string
-	for _, j := range f.Joints {
-		lines = append(lines, fmt.Sprintf("Joint %s is at %s, %s.", j.Name, st.Given(j.At.X, notation.Length), st.WithUnit(j.At.Y, notation.Length)))
-	}
-	for _, p := range l.Solution.Parts {
-		lines = append(lines, "Part "+p.Name+": "+memberNames(f, p.Members)+".")
-	}
+	lines := figure.Describe(l.Solution.Assembly, figure.Options{Style: l.style()})
 	for _, p := range l.Solution.Pins {
 		lines = append(lines, "The "+p.Name+" is a free body of its own.")
 	}
 	for _, x := range l.Solution.Forces {
-		if x.Kind == statics.Reaction {
-			lines = append(lines, l.unknownText(x))
-		}
-	}
-	for i := range l.Solution.Loads {
-		lines = append(lines, "Load: "+notation.ActionText(l.Solution.Assembly, i, st)+".")
-	}
-	for _, x := range l.Solution.Forces {
-		if x.Kind != statics.Reaction {
-			lines = append(lines, l.unknownText(x))
-		}
+		lines = append(lines, l.unknownText(x))
 	}
 	return lines
 }
@@ -106,14 +89,6 @@ func (l *Lesson) unknownText(x statics.Force) string {
 		text += ", and the opposite on " + l.Solution.BodyName(x.By)
 	}
 	return text + "."
-}
-
-func memberNames(f *statics.Frame, members []int) string {
-	names := make([]string, len(members))
-	for i, m := range members {
-		names[i] = f.Members[m].Name
-	}
-	return "members " + strings.Join(names, ", ")
 }
 
 // Marks lists, after an exam, each answer with its verdict.
