@@ -1,7 +1,6 @@
 package problems
 
 import (
-	"encoding/json"
 	"path/filepath"
 	"strings"
 	"testing"
@@ -42,33 +41,6 @@ func TestReadCut(t *testing.T) {
 			} else if _, err := statics.Cut(p.Frame); err != nil {
 				t.Errorf("%s: %v", path, err)
 			}
-		}
-	}
-}
-
-// publishedCase is one entry of testdata/cases/published.json.
-type publishedCase struct {
-	ID      string
-	Problem json.RawMessage
-}
-
-// TestPublished reads all published cases.
-func TestPublished(t *testing.T) {
-	var cases []publishedCase
-	if err := json.Unmarshal(readFile(t, filepath.Join("..", "testdata", "cases", "published.json")), &cases); err != nil {
-		t.Fatal(err)
-	}
-	if len(cases) != 48 {
-		t.Errorf("%d cases, want 48", len(cases))
-	}
-	for _, c := range cases {
-		p, err := Read(c.ID+".json", c.Problem)
-		if err != nil {
-			t.Errorf("%v", err)
-			continue
-		}
-		if _, err := statics.Cut(p.Frame); err != nil {
-			t.Errorf("%s: %v", c.ID, err)
 		}
 	}
 }
