@@ -21,7 +21,7 @@ type Station struct {
 	At   exact.Num // from the member's start
 	Side Side
 	Internal
-	Extreme bool // the shear passes through nought here, so the moment has a peak
+	Extreme bool // the shear changes sign here, or is nought between two such places, so the moment has a peak
 	Found   bool // it is no end and no load stands here: the place itself had to be found
 	Exact   bool // At is exact; otherwise it is a rational to 34 figures
 }
@@ -81,10 +81,17 @@ func (d Diagram) start(i int) []Station {
 	return []Station{before, after}
 }
 
-// turns reports whether the shear changes sign where piece i begins.
+// turns reports whether the shear changes sign where piece i begins. Where it is nought over whole pieces, it counts
+// what it was before them and will be after them: the moment is the same all along, and a peak.
 func (d Diagram) turns(i int) bool {
-	x := d.Pieces[i].From
-	return d.Pieces[i-1].signBefore(x)*d.Pieces[i].signAfter(x) < 0
+	before, after := 0, 0
+	for k := i - 1; k >= 0 && before == 0; k-- {
+		before = d.Pieces[k].signBefore(d.Pieces[k].Until)
+	}
+	for k := i; k < len(d.Pieces) && after == 0; k++ {
+		after = d.Pieces[k].signAfter(d.Pieces[k].From)
+	}
+	return before*after < 0
 }
 
 // signBefore is the sign of the piece's shear just before x: if it is nought there, the sign it comes from.
@@ -119,9 +126,11 @@ func (p Piece) peaks() []Station {
 		if r.X.Cmp(p.From) <= 0 || r.X.Cmp(p.Until) >= 0 {
 			continue
 		}
+		at := p.At(r.X)
+		at.V = exact.Num{} // it is nought there, even if the place is held to 34 figures only
 		all = append(all, Station{
 			At:       r.X,
-			Internal: p.At(r.X),
+			Internal: at,
 			Extreme:  !r.Exact || p.signBefore(r.X)*p.signAfter(r.X) < 0, // a place isolated by halving has a change of sign about it
 			Found:    true,
 			Exact:    r.Exact,
