@@ -11,60 +11,70 @@ import (
 	"unpin/problems"
 	"unpin/problems/worksheet"
 	"unpin/tutor"
+	"unpin/tutor/screen"
 )
 
 // newPractise is the lesson.
 func newPractise() *cobra.Command {
 	var rung string
-	var exam, plain bool
+	var exam, plain, ascii bool
 	cmd := &cobra.Command{
 		Use:   "practise [PROBLEM]",
 		Short: "Solve a problem step by step, every value judged.",
 		Long: "Solve a problem step by step. Every value is asked for and judged exactly. hint, tell, back, sheet, help and quit\n" +
-			"work at every question. Without PROBLEM, the first of the library.",
+			"work at every question. Without PROBLEM you choose one; where there is no terminal it is the first of the library.",
 		Args: perhapsProblem,
 		RunE: func(cmd *cobra.Command, args []string) error {
+			r, err := tutor.ParseRung(rung)
+			if err != nil {
+				return err
+			}
+			o := screen.Options{Rung: r, Exam: exam, ASCII: ascii}
+			screened := onTerminal(cmd) && !plain
+			if len(args) == 0 && screened {
+				return show(cmd, o)
+			}
 			if len(args) == 0 {
 				args = problems.Names()[:1]
 				fmt.Fprintf(cmd.ErrOrStderr(), "%s is the first problem of the library; unpin practise NAME takes another: %s.\n",
 					args[0], strings.Join(problems.Names()[1:], ", "))
 			}
-			return practise(cmd, args[0], rung, exam)
+			lesson, err := newLesson(cmd, args[0], r, exam)
+			switch {
+			case err != nil:
+				return err
+			case screened:
+				o.Lesson = lesson
+				return show(cmd, o)
+			}
+			keep(cmd, lesson)
+			return tutor.Plain(lesson, cmd.InOrStdin(), cmd.OutOrStdout())
 		},
 	}
 	cmd.Flags().Var(oneOf(&rung, tutor.Values.String(), tutor.Rungs()), "rung", "how much of each step is left to you")
 	cmd.Flags().BoolVar(&exam, "exam", false, "no verdicts and no help until the end")
 	cmd.Flags().BoolVar(&plain, "plain", false, "one fact a line, one answer a line, no drawing")
+	cmd.Flags().BoolVar(&ascii, "ascii", false, "draw with no sign beyond ASCII")
 	return cmd
 }
 
-// practise carries the student through a problem. A frame that is not determinate is refused with the reason.
-func practise(cmd *cobra.Command, word, rung string, exam bool) error {
+// newLesson begins a lesson on a problem. A frame that is not determinate is refused with the reason.
+func newLesson(cmd *cobra.Command, word string, rung tutor.Rung, exam bool) (*tutor.Lesson, error) {
 	if word == "-" {
-		return usageFault(cmd, "the answers come on standard input, so the problem cannot; name a file")
+		return nil, usageFault(cmd, "the answers come on standard input, so the problem cannot; name a file")
 	}
 	p, s, err := solved(cmd, word)
 	if err != nil {
-		return err
+		return nil, err
 	}
 	warn(cmd, p)
 	if no := sound(s); no != nil {
 		if _, err := io.WriteString(cmd.OutOrStdout(), worksheet.Text(p, s, worksheet.Options{})); err != nil {
-			return err
+			return nil, err
 		}
-		return no
+		return nil, no
 	}
-	r, err := tutor.ParseRung(rung)
-	if err != nil {
-		return err
-	}
-	lesson, err := tutor.New(p, r, exam)
-	if err != nil {
-		return err
-	}
-	keep(cmd, lesson)
-	// Every lesson is by line; --plain is honoured by being the only way there is.
-	return tutor.Plain(lesson, cmd.InOrStdin(), cmd.OutOrStdout())
+	return tutor.New(p, rung, exam)
 }
 
 // keep has the lesson's progress kept in the user's state folder. Where it cannot be kept the student is told, and the

@@ -1,0 +1,36 @@
+package main
+
+import (
+	"io"
+	"os"
+
+	"github.com/mattn/go-isatty"
+	"github.com/spf13/cobra"
+
+	"unpin/tutor"
+	"unpin/tutor/screen"
+)
+
+// onTerminal reports whether a command is used at a terminal: both what it reads and what it writes are one.
+func onTerminal(cmd *cobra.Command) bool {
+	return isTerminal(cmd.InOrStdin()) && isTerminal(cmd.OutOrStdout()) && os.Getenv("TERM") != "dumb"
+}
+
+// isTerminal reports whether a stream is a terminal.
+func isTerminal(stream any) bool {
+	f, ok := stream.(*os.File)
+	return ok && isatty.IsTerminal(f.Fd())
+}
+
+// show runs the lesson on the screen: one given, or those to choose.
+func show(cmd *cobra.Command, o screen.Options) error {
+	o.Colour = os.Getenv("NO_COLOR") == "" // https://no-color.org: any value that is not empty
+	o.Entries = func() []screen.Entry { return append(screen.Library(), screen.Folder(".")...) }
+	store, err := tutor.OpenStore()
+	if err != nil {
+		o.Notice = "warning: " + err.Error()
+	}
+	o.Store = store
+	var in io.Reader = cmd.InOrStdin()
+	return screen.Run(o, in, cmd.OutOrStdout())
+}

@@ -1,0 +1,162 @@
+package screen
+
+import (
+	"fmt"
+	"strings"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"unpin/statics"
+	"unpin/tutor"
+)
+
+// A course is a lesson as it stands on the screen.
+type course struct {
+	l          *tutor.Lesson
+	ascii      bool
+	answerLine editor
+	reply      tutor.Reply
+	sheetPane  bool // where there is room for one: the sheet, not the figure
+	given      bool // the figure is the frame as given
+	looked     int  // the step that is looked back at, or statics.None
+	up         int  // lines that the sheet is scrolled up from its end
+	changes    int  // counts what may change the figure or the sheet
+
+	sheet  sheet // as last arranged
+	figure picture
+}
+
+func newCourse(l *tutor.Lesson, ascii bool) *course {
+	return &course{l: l, ascii: ascii, looked: statics.None, changes: 1}
+}
+
+// greet says what stands before the first question of a run.
+func (c *course) greet() {
+	c.reply = tutor.Reply{Kind: tutor.Listed, Lines: []string{caution}}
+	if n := c.l.Earlier(); n > 0 {
+		c.reply.Lines = append(c.reply.Lines,
+			fmt.Sprintf("Earlier work has %d of %d questions settled; type resume to take it up.", n, len(c.l.Questions)))
+	}
+}
+
+// take shows what a line brought.
+func (c *course) take(r tutor.Reply) {
+	c.reply = r
+	c.looked, c.up = statics.None, 0
+	c.changes++
+}
+
+// step is the step of the plan that is worked on: at N, V and M and at the end, all of them are done.
+func (c *course) step() int {
+	if q, asking := c.l.Now(); asking && q.Step != statics.None {
+		return q.Step
+	}
+	return len(c.l.Solution.Plan)
+}
+
+// answer gives what was typed to the lesson.
+func (m *Model) answer() tea.Cmd {
+	c := m.course
+	if _, asking := c.l.Now(); !asking && len(c.answerLine.text) == 0 {
+		return m.toChooser()
+	}
+	return m.typed(c.answerLine.take())
+}
+
+// typed gives a line to the lesson and shows what it brings.
+func (m *Model) typed(text string) tea.Cmd {
+	c := m.course
+	m.notice = ""
+	switch strings.ToLower(strings.TrimSpace(text)) {
+	case "sheet":
+		return m.open(reading)
+	case "help":
+		return m.open(helping)
+	}
+	r := c.l.Type(text)
+	if r.Kind == tutor.Leaving {
+		return tea.Quit
+	}
+	c.take(r)
+	if r.Kind == tutor.Unread && r.Lines != nil {
+		c.answerLine.insert([]rune(text)) // to be mended
+	}
+	if _, asking := c.l.Now(); !asking && c.l.Exam {
+		c.reply.Lines = c.l.Marks()
+	}
+	return nil
+}
+
+// enterWord is what enter does now.
+func (m *Model) enterWord() string {
+	q, asking := m.course.l.Now()
+	switch {
+	case !asking:
+		return "to the problems"
+	case q.Kind == tutor.Reading:
+		return "read on"
+	}
+	return "answer"
+}
+
+func (m *Model) canHint() bool {
+	q, asking := m.course.l.Now()
+	return asking && q.Kind != tutor.Reading && !m.course.l.Exam
+}
+
+func (m *Model) narrowLesson() bool { return !placeLesson(m.w, m.h).both }
+
+func (m *Model) swapPane() tea.Cmd {
+	m.course.sheetPane = !m.course.sheetPane
+	return nil
+}
+
+func (m *Model) toggleGiven() tea.Cmd {
+	m.course.given = !m.course.given
+	m.course.changes++
+	return nil
+}
+
+// look looks at the step before or after the one looked at; past the last worked it is the question in hand again.
+func (m *Model) look(by int) tea.Cmd {
+	c := m.course
+	last := min(c.step(), len(c.l.Solution.Plan)-1)
+	at := c.looked
+	if at == statics.None {
+		at = c.step()
+	}
+	c.looked = max(at+by, 0)
+	if c.looked > last || c.looked == c.step() {
+		c.looked = statics.None
+	}
+	c.given, c.up = false, 0
+	c.changes++
+	return nil
+}
+
+// leaveLesson undoes the last thing that can be: the line, looking, the reply; else it shows the problems.
+func (m *Model) leaveLesson() tea.Cmd {
+	c := m.course
+	switch {
+	case len(c.answerLine.text) > 0:
+		c.answerLine.take()
+	case c.looked != statics.None || c.given || c.up > 0:
+		c.looked, c.given, c.up = statics.None, false, 0
+		c.changes++
+	default:
+		return m.toChooser()
+	}
+	return nil
+}
+
+// toChooser shows the problems, with what was done just now counted.
+func (m *Model) toChooser() tea.Cmd {
+	m.view, m.course, m.notice = choosing, nil, ""
+	return m.list()
+}
+
+// scrollPane scrolls the sheet beside the figure.
+func (m *Model) scrollPane(by int) tea.Cmd {
+	m.course.up = max(m.course.up+3*by, 0)
+	return nil
+}

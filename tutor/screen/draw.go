@@ -1,0 +1,233 @@
+package screen
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"unpin/statics"
+	"unpin/statics/notation"
+	"unpin/tutor"
+)
+
+// arrange prepares what the view in hand needs for the size of the screen: it writes the sheet and draws the figure
+// anew where something changed, and keeps what is scrolled within its bounds.
+func (m *Model) arrange() {
+	if m.w < leastWidth || m.h < leastHeight {
+		return
+	}
+	if m.view == choosing {
+		m.arrangeChooser()
+		return
+	}
+	if c := m.course; c != nil {
+		c.arrange(m)
+	}
+	if m.view == choosing || m.view == working {
+		return
+	}
+	m.scroll = max(min(m.scroll, len(m.readerLines())-m.page()), 0)
+}
+
+// arrange prepares a lesson for the place that the view gives it.
+func (c *course) arrange(m *Model) {
+	places := placeLesson(m.w, m.h)
+	width, spacious := places.sheet.w, places.sheet.h >= 20
+	place := places.figure
+	place.h-- // its title
+	if m.view != working {
+		body := placeReader(m.w, m.h).body
+		place = body
+		width, spacious = min(body.w, 100), body.h >= 20
+	}
+	if c.sheet.width != width || c.sheet.changes != c.changes || c.sheet.spacious != spacious {
+		c.sheet = writeSheet(c, width, spacious)
+	}
+	c.figure.draw(c.changes, place.w, place.h, c.ascii, c.scene)
+	c.up = max(min(c.up, len(c.sheet.lines)-places.sheet.h), 0)
+}
+
+// drawLesson draws the lesson.
+func (m *Model) drawLesson(p *page) {
+	c := m.course
+	l := placeLesson(m.w, m.h)
+	m.drawHead(p, l.head)
+	if l.both || !c.sheetPane {
+		p.put(l.figure.x+1, l.figure.y, l.figure.x+l.figure.w, c.figureTitle(), titleInk)
+		c.figure.put(p, rect{l.figure.x, l.figure.y + 1, l.figure.w, l.figure.h - 1})
+	}
+	if l.both {
+		p.fill(rect{l.figure.w, l.sheet.y, 1, l.sheet.h}, "│", faintInk)
+	}
+	if l.both || c.sheetPane {
+		c.drawSheet(p, l.sheet)
+	}
+	m.drawStep(p, l.step)
+	m.drawTalk(p, l.talk)
+	p.line(l.help, 0, m.helpLine(l.help.w))
+}
+
+// drawHead tells the problem and how far one is.
+func (m *Model) drawHead(p *page, in rect) {
+	l := m.course.l
+	at, of := l.Position()
+	how := l.Rung.String()
+	if l.Exam {
+		how = "exam"
+	}
+	right := fmt.Sprintf("%s   question %d of %d", how, min(at+1, of), of)
+	if at == of {
+		right = how + "   all done"
+	}
+	n := columns(right)
+	p.put(1, in.y, in.w-n-2, short(l.Problem.Title, in.w-n-4), titleInk)
+	p.put(in.w-n-1, in.y, in.w, right, faintInk)
+}
+
+// drawSheet draws the end of the sheet, or the step that is looked at, or as far up as it is scrolled.
+func (c *course) drawSheet(p *page, in rect) {
+	lines := c.sheet.lines
+	from := max(len(lines)-in.h-c.up, 0)
+	if c.looked != statics.None && c.looked < len(c.sheet.starts) && c.up == 0 {
+		from = min(c.sheet.starts[c.looked], max(len(lines)-in.h, 0))
+	}
+	lines = lines[from:]
+	p.lines(in, lines[:min(len(lines), in.h)])
+	if from > 0 {
+		p.put(in.x+in.w-3, in.y, in.x+in.w, " ↑", faintInk)
+	}
+	if len(lines) > in.h {
+		p.put(in.x+in.w-3, in.y+in.h-1, in.x+in.w, " ↓", faintInk)
+	}
+}
+
+// drawStep draws the rule above the question with the step or member that it belongs to.
+func (m *Model) drawStep(p *page, in rect) {
+	c := m.course
+	p.fill(in, "─", faintInk)
+	q, asking := c.l.Now()
+	text := "All done"
+	switch {
+	case asking && q.Step != statics.None:
+		text = stepTitle(c.l, q.Step, style(c.l, c.ascii))
+		if step := c.l.Solution.Plan[q.Step]; len(step.Sums) > 1 && q.Kind != tutor.ForceValue && q.Kind != tutor.Reading {
+			text = fmt.Sprintf("%d. %s", q.Step+1, bodyAndSum(c.l, step.Sums[q.Sum], style(c.l, c.ascii)))
+		}
+	case asking:
+		mem := c.l.Solution.Frame.Members[q.Member]
+		text = "Member " + mem.Name + ", distances from " + c.l.Solution.Frame.Joints[mem.From].Name
+	}
+	p.put(in.x+2, in.y, in.x+in.w-2, " "+short(text, in.w-6)+" ", titleInk)
+}
+
+// drawTalk draws what the question rests on, the line for the answer, and what was said last.
+func (m *Model) drawTalk(p *page, in rect) {
+	above := m.questionLines(in)
+	p.lines(in, above)
+	y := len(above)
+	m.drawAnswer(p, rect{in.x, in.y + y, in.w, 1})
+	said := m.saidLines(in.w)
+	room := in.h - y - 1
+	if len(said) > room && room > 0 {
+		said = slices.Clone(said[:room])
+		last := said[room-1]
+		said[room-1] = line{{short(plainText(last), in.w-16), last[0].ink}, {"  ctrl+o: all", faintInk}}
+	}
+	p.lines(rect{in.x, in.y + y + 1, in.w, room}, said)
+}
+
+// questionLines are the sum in symbols and the positive sense, as many as leave two lines for the reply.
+func (m *Model) questionLines(in rect) []line {
+	c := m.course
+	q, asking := c.l.Now()
+	st := style(c.l, c.ascii)
+	var all []line
+	room := in.h - 3
+	if !asking {
+		first, of := c.l.Score()
+		if of == 0 || c.l.Exam {
+			return nil
+		}
+		return []line{say(fmt.Sprintf("First try and without help: %d of %d.", first, of), titleInk)}
+	}
+	if q.Step != statics.None && q.Kind == tutor.ForceValue {
+		for _, s := range c.l.Solution.Plan[q.Step].Sums {
+			for _, text := range fold(notation.SumSymbols(c.l.Solution.Assembly, s, st), in.w, 4) {
+				all = append(all, say(text, plainInk))
+			}
+		}
+	}
+	note := folded(senseOfAsked(c.l, q, st), in.w, 0, faintInk)
+	if len(all)+len(note) > room {
+		note = nil
+	}
+	if len(all) > room { // the rest stands on the sheet
+		all = all[:max(room, 1)]
+		all[len(all)-1] = say(short(plainText(all[len(all)-1])+" …", in.w), plainInk)
+	}
+	if q.Kind == tutor.Reading {
+		return nil
+	}
+	return append(all, note...)
+}
+
+// plainText is a line without its inks.
+func plainText(l line) string {
+	var b strings.Builder
+	for _, s := range l {
+		b.WriteString(s.text)
+	}
+	return b.String()
+}
+
+// drawAnswer draws the line that is typed into.
+func (m *Model) drawAnswer(p *page, in rect) {
+	c := m.course
+	q, asking := c.l.Now()
+	st := style(c.l, c.ascii)
+	end := in.x + in.w
+	x := in.x
+	switch {
+	case !asking:
+		x = p.put(x, in.y, end, "enter leads to the problems  ", faintInk)
+	case q.Kind == tutor.Reading:
+		x = p.put(x, in.y, end, "Read the step on the sheet, then press enter.  ", askedInk)
+	default:
+		x = p.put(x, in.y, end-8, prompt(q, st), askedInk)
+	}
+	c.answerLine.draw(p, x, in.y, end)
+}
+
+// saidLines are what was said last: a warning, or the reply.
+func (m *Model) saidLines(w int) []line {
+	r := m.course.reply
+	var all []line
+	if m.notice != "" {
+		all = folded(m.notice, w, 0, notYetInk)
+	}
+	for i, text := range r.Lines {
+		if strings.HasPrefix(text, "  ") { // the place of a fault in what was typed
+			all = append(all, say(short(text, w), plainInk))
+			continue
+		}
+		k := plainInk
+		if i == 0 {
+			k = inkOfReply(r)
+		}
+		all = append(all, folded(text, w, 0, k)...)
+	}
+	return all
+}
+
+// inkOfReply is the ink of a reply's first line.
+func inkOfReply(r tutor.Reply) ink {
+	switch {
+	case r.Kind == tutor.Judged && r.Verdict.Right():
+		return rightInk
+	case r.Kind == tutor.Judged || r.Kind == tutor.Unread:
+		return notYetInk
+	case r.Kind == tutor.Hinted:
+		return hintInk
+	}
+	return plainInk
+}

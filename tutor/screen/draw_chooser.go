@@ -1,0 +1,167 @@
+package screen
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"unpin/problems"
+	"unpin/statics/figure"
+	"unpin/statics/notation"
+	"unpin/tutor"
+)
+
+// arrangeChooser keeps the choice in sight and draws its figure.
+func (m *Model) arrangeChooser() {
+	c := &m.chooser
+	l := placeChooser(m.w, m.h)
+	if c.at < c.top {
+		c.top = c.at
+	}
+	c.top = max(c.top, c.at-l.list.h+1, 0)
+	e, ok := c.choice()
+	if !ok || e.Problem == nil {
+		return
+	}
+	_, place := splitDetails(e.Problem, l.details)
+	st := notation.Style{Units: e.Problem.Units, ASCII: m.o.ASCII, Comma: e.Problem.Ask.Decimal == "comma"}
+	c.figure.draw(e.Problem, place.w, place.h, m.o.ASCII, func() figure.Scene {
+		return figure.Given(&e.Problem.Frame, figure.Options{Style: st})
+	})
+}
+
+// drawChooser draws the list of problems and the details of the one in hand.
+func (m *Model) drawChooser(p *page) {
+	l := placeChooser(m.w, m.h)
+	p.line(l.head, 0, say("Choose a problem", titleInk))
+	m.drawRungs(p, l.head)
+	x := p.put(l.find.x, l.find.y, l.find.w, "find: ", faintInk)
+	m.chooser.filter.draw(p, x, l.find.y, l.find.x+l.find.w)
+	p.fill(rect{0, 2, m.w, 1}, "─", faintInk)
+	if l.both || !m.chooser.details {
+		m.drawList(p, l.list)
+	}
+	if l.both {
+		p.fill(rect{l.details.x - 2, l.details.y, 1, l.details.h}, "│", faintInk)
+	}
+	if l.both || m.chooser.details {
+		m.drawDetails(p, l.details)
+	}
+	note, k := caution, plainInk
+	if m.notice != "" {
+		note, k = m.notice, notYetInk
+	}
+	p.lines(l.note, folded(note, l.note.w, 0, k))
+	p.line(l.help, 0, m.helpLine(l.help.w))
+}
+
+// drawRungs draws the rungs at the right of the head, the one in hand in brackets.
+func (m *Model) drawRungs(p *page, in rect) {
+	var all line
+	n := 0
+	add := func(text string, k ink) {
+		all = append(all, span{text, k})
+		n += columns(text)
+	}
+	add("rung:", faintInk)
+	for i, name := range tutor.Rungs() {
+		if tutor.Rung(i) == m.chooser.rung {
+			add(" ["+name+"]", strongInk)
+		} else {
+			add("  "+name+" ", faintInk)
+		}
+	}
+	if m.o.Exam {
+		add(" exam", strongInk)
+	}
+	p.line(rect{in.x + max(in.w-n, 0), in.y, min(n, in.w), 1}, 0, all)
+}
+
+// drawList draws the problems found.
+func (m *Model) drawList(p *page, in rect) {
+	c := &m.chooser
+	list := c.found()
+	switch {
+	case !c.ready:
+		p.line(in, 0, say("Reading the problems.", faintInk))
+	case len(list) == 0:
+		p.lines(in, folded("No problem holds all of that. Esc shows all again.", in.w, 0, plainInk))
+	}
+	for y := 0; y < in.h && c.top+y < len(list); y++ {
+		m.drawEntry(p, rect{in.x, in.y + y, in.w, 1}, list[c.top+y], c.top+y == c.at)
+	}
+}
+
+// drawEntry draws one row of the list: the grade, the title, how far one is.
+func (m *Model) drawEntry(p *page, in rect, e Entry, chosen bool) {
+	mark, k := "  ", plainInk
+	if chosen {
+		mark, k = "▸ ", strongInk
+	}
+	if e.Problem == nil {
+		p.line(in, 0, say(mark+"   "+short(e.Name+" cannot be used", in.w-5), faintInk))
+		return
+	}
+	grade := " "
+	if e.Problem.Grade > 0 {
+		grade = strconv.Itoa(e.Problem.Grade)
+	}
+	done := m.chooser.progress(e.Problem)
+	room := in.w - 5
+	if done != "" {
+		room -= columns(done) + 1
+	}
+	p.line(in, 0, line{{mark + grade + "  " + short(titleOf(e), room), k}})
+	p.put(in.x+in.w-columns(done), in.y, in.x+in.w, done, faintInk)
+}
+
+// titleOf is what an entry is called in the list.
+func titleOf(e Entry) string {
+	if e.Problem.Title != "" {
+		return e.Problem.Title
+	}
+	return e.Name
+}
+
+// drawDetails draws the title, the scenario and the figure of the problem in hand, or why it cannot be used.
+func (m *Model) drawDetails(p *page, in rect) {
+	e, ok := m.chooser.choice()
+	switch {
+	case !ok:
+	case e.Problem == nil:
+		var all []line
+		for _, text := range strings.Split(e.Fault, "\n") {
+			all = append(all, folded(text, in.w, 0, plainInk)...)
+		}
+		p.lines(in, all)
+	default:
+		words, place := splitDetails(e.Problem, in)
+		p.lines(in, words)
+		m.chooser.figure.put(p, place)
+	}
+}
+
+// leastFigure is the fewest rows that a figure of a frame is drawn in.
+const leastFigure = 7
+
+// splitDetails divides a place between the words about a problem and its figure, which has the larger share.
+func splitDetails(e *problems.Problem, in rect) (words []line, place rect) {
+	words = folded(e.Title, in.w, 0, titleInk)
+	facts := "units " + strings.Join(strings.Fields(e.Units.Of(notation.Force)+" "+e.Units.Of(notation.Length)), ", ")
+	if e.Grade > 0 {
+		facts = fmt.Sprintf("grade %d of 6, %s", e.Grade, facts)
+	}
+	words = append(words, folded(facts+", to find: "+strings.Join(e.Ask.Find, ", "), in.w, 0, faintInk)...)
+	words = append(words, folded(e.Text, in.w, 0, plainInk)...)
+	most := max(in.h*2/5, 3)
+	if in.h < leastFigure+3 {
+		most = max(in.h-leastFigure, 1)
+	}
+	if len(words) > most {
+		words = words[:most]
+		last := &words[most-1]
+		*last = say(short(plainText(*last)+" …", in.w), (*last)[0].ink)
+	}
+	n := min(len(words)+1, in.h)
+	return words, rect{in.x, in.y + n, in.w, max(in.h-n, 0)}
+}

@@ -1,0 +1,101 @@
+package screen
+
+import (
+	"fmt"
+
+	tea "github.com/charmbracelet/bubbletea"
+)
+
+// page is how many lines of a reader are in sight.
+func (m *Model) page() int { return placeReader(m.w, m.h).body.h }
+
+// scrolls reports whether a reader has more than is in sight.
+func (m *Model) scrolls() bool { return m.view != drawing && len(m.readerLines()) > m.page() }
+
+func (m *Model) scrollBy(by int) tea.Cmd {
+	m.scroll = max(m.scroll, 0) + by
+	return nil
+}
+
+// readerLines are the lines of the reader in hand.
+func (m *Model) readerLines() []line {
+	switch m.view {
+	case reading:
+		return m.course.sheet.lines
+	case telling:
+		return m.saidLines(m.w - 2)
+	case helping:
+		return m.helpPage(m.w - 2)
+	}
+	return nil
+}
+
+// drawReader draws a text or a figure on the whole screen.
+func (m *Model) drawReader(p *page) {
+	l := placeReader(m.w, m.h)
+	p.line(l.head, 0, say(short(m.readerTitle(), l.head.w), titleInk))
+	if m.view == drawing {
+		m.course.figure.put(p, l.body)
+	} else {
+		lines := m.readerLines()
+		from := min(m.scroll, len(lines))
+		p.lines(l.body, lines[from:min(from+l.body.h, len(lines))])
+		if len(lines) > l.body.h {
+			where := fmt.Sprintf(" lines %d to %d of %d", from+1, min(from+l.body.h, len(lines)), len(lines))
+			p.put(m.w-columns(where)-1, 0, m.w, where, faintInk)
+		}
+	}
+	p.line(l.help, 0, m.helpLine(l.help.w))
+}
+
+func (m *Model) readerTitle() string {
+	switch m.view {
+	case reading:
+		return "Sheet: " + m.course.l.Problem.Title
+	case drawing:
+		return m.course.figureTitle()
+	case helping:
+		return "Help"
+	}
+	return "What was said"
+}
+
+// helpPage says what the keys do in the view that help was asked in, and what can be typed.
+func (m *Model) helpPage(w int) []line {
+	var all []line
+	put := func(key, text string) {
+		rows := fold(text, max(w-18, 20), 0)
+		for i, row := range rows {
+			if i > 0 {
+				key = ""
+			}
+			all = append(all, line{{fmt.Sprintf("%-16s  ", key), strongInk}, {row, plainInk}})
+		}
+	}
+	for _, list := range [][]binding{bindings(m.under), anywhere} {
+		for _, b := range list {
+			if b.help != "" {
+				put(b.shown, b.help)
+			}
+		}
+	}
+	all = append(all, nil)
+	if m.under == choosing {
+		all = append(all, folded("Type a part of a title, a skill or a grade, to find problems.", w, 0, plainInk)...)
+		all = append(all, nil)
+		put("rung read", "every step is worked, to read")
+		put("rung values", "free body and sum are shown, the value is asked")
+		put("rung terms", "each force, arm and sign of a sum is asked, then the value")
+		return append(append(all, nil), folded(caution, w, 0, plainInk)...)
+	}
+	all = append(all, folded("An answer is a number, a fraction or an expression, with a unit and a sense if you like: 9.5, 45/8, 0.5*6*4, 12000 N, 15 down.", w, 0, plainInk)...)
+	all = append(all, nil)
+	put("hint", "typed, gives a hint")
+	put("tell", "typed, tells the value and goes on")
+	put("back", "typed, returns to the question before")
+	put("resume", "typed at the first question, takes up earlier work")
+	put("sheet, help, quit", "typed, do what they say")
+	all = append(all, nil)
+	all = append(all, folded("In the figure a dashed arrow is a force with an assumed sense; once its value is known the arrow is drawn whole and turns if the value is negative. What the other part receives stands in brackets.", w, 0, plainInk)...)
+	return append(append(all, nil), folded(caution, w, 0, plainInk)...)
+}

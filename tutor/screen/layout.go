@@ -1,0 +1,87 @@
+package screen
+
+// The sizes that the layouts rest on, in cells.
+const (
+	leastWidth   = 40 // below this there is no room for a question
+	leastHeight  = 12
+	bothFrom     = 100 // from here on figure and sheet stand side by side
+	leastSheet   = 44
+	mostSheet    = 76
+	detailsFrom  = 76 // from here on the chooser shows list and details side by side
+	leastDetails = 40
+)
+
+const tooSmall = "unpin needs 40 x 12 cells: make this window larger."
+
+// A lessonPlaces is where the parts of a lesson stand.
+type lessonPlaces struct {
+	head          rect // title and progress
+	figure, sheet rect // beside each other, or the same place
+	both          bool // they stand beside each other
+	step          rect // what the question belongs to
+	talk          rect // sum, answer and reply
+	help          rect
+}
+
+// placeLesson divides a screen for a lesson.
+func placeLesson(w, h int) lessonPlaces {
+	talk := 4
+	switch {
+	case h >= 45:
+		talk = 8
+	case h >= 30:
+		talk = 7
+	case h >= 22:
+		talk = 5
+	}
+	body := h - 3 - talk
+	l := lessonPlaces{
+		head: rect{0, 0, w, 1},
+		step: rect{0, 1 + body, w, 1},
+		talk: rect{1, 2 + body, w - 2, talk},
+		help: rect{1, h - 1, w - 2, 1},
+		both: w >= bothFrom,
+	}
+	main := rect{0, 1, w, body}
+	l.figure, l.sheet = main, rect{1, 1, w - 2, body}
+	if l.both {
+		n := min(max(w*42/100, leastSheet), mostSheet)
+		l.figure.w = w - n - 2
+		l.sheet = rect{w - n, 1, n, body}
+	}
+	return l
+}
+
+// A chooserPlaces is where the parts of the chooser stand.
+type chooserPlaces struct {
+	head, find, list, details, note, help rect
+	both                                  bool // list and details stand beside each other
+}
+
+// placeChooser divides a screen for the chooser.
+func placeChooser(w, h int) chooserPlaces {
+	note := 1 + (len(caution)-1)/max(w-2, 1)
+	l := chooserPlaces{
+		head: rect{1, 0, w - 2, 1},
+		find: rect{1, 1, w - 2, 1},
+		note: rect{1, h - 1 - note, w - 2, note},
+		help: rect{1, h - 1, w - 2, 1},
+		both: w >= detailsFrom,
+	}
+	body := rect{1, 3, w - 2, h - 4 - note}
+	l.list, l.details = body, body
+	if l.both {
+		n := min(max(w*42/100, w-2-2*leastDetails), 62)
+		l.list.w = n
+		l.details = rect{n + 4, 3, w - n - 5, body.h}
+	}
+	return l
+}
+
+// A readerPlaces is where the parts of a reader stand.
+type readerPlaces struct{ head, body, help rect }
+
+// placeReader divides a screen for a reader.
+func placeReader(w, h int) readerPlaces {
+	return readerPlaces{rect{1, 0, w - 2, 1}, rect{1, 1, w - 2, h - 2}, rect{1, h - 1, w - 2, 1}}
+}

@@ -1,0 +1,59 @@
+package screen
+
+import (
+	"io"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"unpin/problems"
+)
+
+// Run shows the program on a terminal until the student leaves, and leaves the terminal as it found it.
+func Run(o Options, in io.Reader, out io.Writer) error {
+	_, err := tea.NewProgram(New(o), tea.WithAltScreen(), tea.WithInput(in), tea.WithOutput(out)).Run()
+	return err
+}
+
+// mostFiles is how many problem files of a folder are offered.
+const mostFiles = 500
+
+// Library lists the problems of the library.
+func Library() []Entry {
+	var list []Entry
+	for _, name := range problems.Names() {
+		p, _ := problems.Library(name)
+		list = append(list, Entry{Name: name, Problem: p})
+	}
+	return list
+}
+
+// Folder lists the problem files of a folder by name, those that cannot be used with the reason. What ends in .yaml or
+// .yml is taken for one.
+func Folder(dir string) []Entry {
+	files, err := os.ReadDir(dir)
+	if err != nil {
+		return nil
+	}
+	var list []Entry
+	for _, f := range files {
+		name := f.Name()
+		if !f.Type().IsRegular() || !slices.Contains([]string{".yaml", ".yml"}, strings.ToLower(filepath.Ext(name))) {
+			continue
+		}
+		e := Entry{Name: name}
+		p, err := problems.Load(filepath.Join(dir, name))
+		if err != nil {
+			e.Fault = err.Error()
+		} else {
+			e.Problem = p
+		}
+		if list = append(list, e); len(list) == mostFiles {
+			break
+		}
+	}
+	return list
+}

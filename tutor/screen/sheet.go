@@ -1,0 +1,252 @@
+package screen
+
+import (
+	"fmt"
+	"slices"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+	"unpin/tutor"
+)
+
+// A sheet is what has been worked so far, as lines of one width.
+type sheet struct {
+	lines    []line
+	starts   []int // the line at which each step begins
+	width    int
+	changes  int  // of the course when it was written
+	spacious bool // values stand in boxes of three lines
+}
+
+// A writer writes a sheet.
+type writer struct {
+	*sheet
+	c  *course
+	st notation.Style
+}
+
+// style is how a lesson's problem wants its sums and numbers written.
+func style(l *tutor.Lesson, ascii bool) notation.Style {
+	ask := l.Problem.Ask
+	return notation.Style{
+		Units:             l.Problem.Units,
+		Figures:           ask.Figures,
+		ClockwisePositive: ask.Moments == "cw",
+		Comma:             ask.Decimal == "comma",
+		ASCII:             ascii,
+	}
+}
+
+// writeSheet writes the sheet of a lesson: every step up to the one in hand, then what is known along the members.
+func writeSheet(c *course, width int, spacious bool) sheet {
+	s := sheet{width: width, changes: c.changes, spacious: spacious}
+	w := writer{&s, c, style(c.l, c.ascii)}
+	plan := c.l.Solution.Plan
+	for i := 0; i <= c.step() && i < len(plan); i++ {
+		w.step(i)
+	}
+	w.members()
+	return s
+}
+
+func (w writer) add(lines ...line) { w.lines = append(w.lines, lines...) }
+
+// put adds a text set in by some cells.
+func (w writer) put(in int, text string, k ink) {
+	in = min(in, w.width/3)
+	for _, l := range folded(text, w.width-in, 2, k) {
+		w.add(append(line{{fmt.Sprintf("%*s", in, ""), plainInk}}, l...))
+	}
+}
+
+// step writes one step: free body and sum, the reason, the terms, and what came of it.
+func (w writer) step(i int) {
+	l := w.c.l
+	step := l.Solution.Plan[i]
+	if i > 0 {
+		w.add(nil)
+	}
+	w.starts = append(w.starts, len(w.lines))
+	before := knownBefore(l.Solution, i)
+	isKnown := func(f int) bool { _, ok := before(f); return ok }
+	w.put(0, stepTitle(l, i, w.st), titleInk)
+	w.put(3, notation.Because(l.Solution.Assembly, step, isKnown, w.st), faintInk)
+	for n, s := range step.Sums {
+		if len(step.Sums) > 1 {
+			w.put(3, fmt.Sprintf("(%d) %s", n+1, notation.Sentence(bodyAndSum(l, s, w.st))), plainInk)
+		}
+		w.sum(i, n, before)
+	}
+	for _, f := range step.Gives {
+		w.found(f)
+	}
+}
+
+// sum writes one sum: its terms while they are asked for, then in symbols, then with values put in.
+func (w writer) sum(i, n int, before func(int) (exact.Num, bool)) {
+	l := w.c.l
+	step := l.Solution.Plan[i]
+	s := step.Sums[n]
+	if !w.terms(i, n) {
+		return
+	}
+	a := l.Solution.Assembly
+	symbols, numbers := notation.SumSymbols(a, s, w.st), notation.SumNumbers(a, s, before, w.st)
+	w.put(3, symbols, plainInk)
+	if numbers != symbols && !l.Exam && (i < w.c.step() || l.Rung == tutor.Read) {
+		w.put(3, numbers, plainInk)
+	}
+	if step.Check && !l.Exam && numbers == symbols {
+		w.put(3, "which holds", plainInk)
+	}
+}
+
+// terms writes the terms of a sum that is built up term by term, with question marks for what is still asked, and
+// reports whether all of it is settled.
+func (w writer) terms(i, n int) bool {
+	l := w.c.l
+	whole := true
+	for _, t := range termsAsked(l, i, n) {
+		w.put(3, t.text(w.st), map[bool]ink{true: plainInk, false: askedInk}[t.whole])
+		whole = whole && t.whole
+	}
+	return whole
+}
+
+// found writes a force that came out, in a box, or nothing while it is asked for.
+func (w writer) found(f int) {
+	l := w.c.l
+	force := l.Solution.Forces[f]
+	n := questionOf(l, f)
+	typed := ""
+	if n >= 0 {
+		typed, _, _, _ = l.Standing(n)
+	}
+	v, known := l.Known(f)
+	switch {
+	case known:
+		w.box(valueText(l, f, v, w.st), w.remark(n, typed))
+	case l.Exam && typed != "":
+		w.box(force.Name+": you typed "+typed, "")
+	}
+}
+
+// remark is what is said beside a value: that it was told, or what was typed where that reads otherwise.
+func (w writer) remark(n int, typed string) string {
+	if n < 0 {
+		return ""
+	}
+	_, _, told, v := w.c.l.Standing(n)
+	switch {
+	case told:
+		return "told"
+	case v != tutor.Exact && typed != "":
+		return "you typed " + typed
+	}
+	return ""
+}
+
+// box writes a value in a box, with a remark beside it.
+func (w writer) box(text, remark string) {
+	rows := fold(text, max(w.width-8, 8), 2)
+	n := 0
+	for _, r := range rows {
+		n = max(n, columns(r))
+	}
+	edge := func(left, right string) line {
+		bar := ""
+		for range n + 2 {
+			bar += "─"
+		}
+		return line{{"   ", plainInk}, {left + bar + right, valueInk}}
+	}
+	if w.spacious {
+		w.add(edge("┌", "┐"))
+	}
+	for _, r := range rows {
+		l := line{{"   ", plainInk}, {fmt.Sprintf("│ %s%*s │", r, n-columns(r), ""), valueInk}}
+		if remark != "" && columns(remark)+n+9 <= w.width {
+			l = append(l, span{"  " + remark, faintInk})
+			remark = ""
+		}
+		w.add(l)
+	}
+	if w.spacious {
+		w.add(edge("└", "┘"))
+	}
+	if remark != "" {
+		w.put(3, remark, faintInk)
+	}
+}
+
+// members writes what is known of N, V and M, member by member.
+func (w writer) members() {
+	l := w.c.l
+	at, _ := l.Position()
+	member := statics.None
+	for n, q := range l.Questions {
+		if q.Step != statics.None || n > at {
+			continue
+		}
+		if q.Member != member {
+			member = q.Member
+			w.add(nil)
+			w.memberTitle(member)
+		}
+		switch {
+		case q.Kind == tutor.Reading:
+			w.diagram(member)
+		default:
+			w.section(n, q)
+		}
+	}
+}
+
+func (w writer) memberTitle(m int) {
+	l := w.c.l
+	d, f := l.Solution.Diagrams[m], &l.Solution.Frame
+	mem := f.Members[m]
+	w.put(0, fmt.Sprintf("Member %s, distances from %s, length %s", mem.Name, f.Joints[mem.From].Name,
+		w.st.WithUnit(d.Length, notation.Length)), titleInk)
+	w.put(3, senseOfSections(l, m), faintInk)
+}
+
+// section writes one settled N, V or M.
+func (w writer) section(n int, q tutor.Question) {
+	l := w.c.l
+	typed, settled, _, _ := l.Standing(n)
+	switch {
+	case !settled:
+	case l.Exam:
+		w.put(3, q.Name+": you typed "+typed, plainInk)
+	default:
+		text := q.Name + " = " + w.st.Result(sectionValue(q), q.Dim)
+		if r := w.remark(n, typed); r != "" {
+			text += "  (" + r + ")"
+		}
+		w.put(3, text, plainInk)
+	}
+}
+
+// diagram writes N, V and M at all critical points of a member.
+func (w writer) diagram(m int) {
+	d := w.c.l.Solution.Diagrams[m]
+	if d.Withheld {
+		w.put(3, "This member lies on a closed ring, so equilibrium alone does not give its N, V and M.", plainInk)
+		return
+	}
+	for _, s := range d.Stations() {
+		side := [...]string{"", " before", " after"}[s.Side]
+		w.put(3, fmt.Sprintf("at %s%s: N %s, V %s, M %s", w.st.WithUnit(s.At, notation.Length), side, w.st.Result(s.N, notation.Force),
+			w.st.Result(s.V, notation.Force), w.st.Result(s.M, notation.Moment)), plainInk)
+	}
+}
+
+// knownBefore tells the values of the forces that the steps before i give.
+func knownBefore(s *statics.Solution, i int) func(int) (exact.Num, bool) {
+	return func(f int) (exact.Num, bool) {
+		given := slices.ContainsFunc(s.Plan[:i], func(step statics.Step) bool { return slices.Contains(step.Gives, f) })
+		return s.Values[f], given
+	}
+}

@@ -1,0 +1,196 @@
+package screen
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+	"unpin/tutor"
+)
+
+// bodyAndSum names the free body of a sum and the sum.
+func bodyAndSum(l *tutor.Lesson, s statics.Sum, st notation.Style) string {
+	return notation.BodyText(l.Solution.Assembly, s.Body) + ", " + notation.SumTitle(l.Solution.Assembly, s, st)
+}
+
+// stepTitle is the number of a step with its free body and sum.
+func stepTitle(l *tutor.Lesson, i int, st notation.Style) string {
+	step := l.Solution.Plan[i]
+	text := bodyAndSum(l, step.Sums[0], st)
+	switch {
+	case len(step.Sums) > 1:
+		text = notation.Count(len(step.Sums)) + " sums solved together"
+	case step.Check:
+		text = "check: " + text
+	case step.Relation:
+		text += ", kept for later"
+	}
+	return fmt.Sprintf("%d. %s%s", i+1, strings.ToUpper(text[:1]), text[1:])
+}
+
+// valueText is a force with its value and how it acts.
+func valueText(l *tutor.Lesson, f int, v exact.Num, st notation.Style) string {
+	force := l.Solution.Forces[f]
+	text := force.Name + " = " + st.Result(v, notation.ForceDimension(force))
+	if !v.IsZero() {
+		text += "  " + notation.SenseOf(force, v) + " on " + l.Solution.BodyName(force.On)
+	}
+	return text
+}
+
+// questionOf is the number of the question for force f, or -1 where it is not asked.
+func questionOf(l *tutor.Lesson, f int) int {
+	return slices.IndexFunc(l.Questions, func(q tutor.Question) bool { return q.Kind == tutor.ForceValue && q.Force == f })
+}
+
+// sectionValue is the truth of a question for N, V or M.
+func sectionValue(q tutor.Question) exact.Num {
+	switch q.Quantity {
+	case tutor.AxialForce:
+		return q.Station.N
+	case tutor.ShearForce:
+		return q.Station.V
+	}
+	return q.Station.M
+}
+
+// sides are the words for the side of a member that a direction points to.
+var sides = map[string]string{"up": "upper side", "down": "lower side", "left": "left side", "right": "right side"}
+
+// senseOfSections says when N, V and M of a member are positive.
+func senseOfSections(l *tutor.Lesson, m int) string {
+	f := &l.Solution.Frame
+	n := f.Span(m).Left()
+	return fmt.Sprintf("N is positive in tension; V where the forces on the side of %s act %s across the member; M where it stretches the %s.",
+		f.Joints[f.Members[m].From].Name, across(n), stretched(n))
+}
+
+// across is a direction square to a member in a word.
+func across(n statics.Vector) string { return notation.DirectionWord(n) }
+
+// stretched is the side of a member away from n.
+func stretched(n statics.Vector) string {
+	word := notation.DirectionWord(n.Neg())
+	if side, ok := sides[word]; ok {
+		return side
+	}
+	return "side that faces " + word
+}
+
+// senseOfAsked says which way what is asked counts as positive.
+func senseOfAsked(l *tutor.Lesson, q tutor.Question, st notation.Style) string {
+	f := &l.Solution.Frame
+	switch q.Kind {
+	case tutor.ForceValue:
+		force := l.Solution.Forces[q.Force]
+		text := fmt.Sprintf("%s acts on %s; %s is positive.", force.Name, l.Solution.BodyName(force.On), notation.SenseOf(force, exact.Int(1)))
+		if force.By != statics.None {
+			text += " " + notation.Sentence(l.Solution.BodyName(force.By)+" receives the opposite")
+		}
+		return text
+	case tutor.SectionPart:
+		n := f.Span(q.Member).Left()
+		from := f.Joints[f.Members[q.Member].From].Name
+		return [...]string{
+			"Tension is positive.",
+			"Positive where the forces on the side of " + from + " act " + across(n) + " across the member.",
+			"Positive where it stretches the " + stretched(n) + ".",
+		}[q.Quantity]
+	case tutor.Reading:
+		return ""
+	}
+	t := l.Solution.Plan[q.Step].Sums[q.Sum].Terms[q.Term]
+	number := q.Name[strings.LastIndexByte(q.Name, ' ')+1:]
+	return "Term " + number + ": " + giver(l, t, st) + "."
+}
+
+// giver names what a term comes from.
+func giver(l *tutor.Lesson, t statics.Term, st notation.Style) string {
+	if t.Force != statics.None {
+		return l.Solution.Forces[t.Force].Name
+	}
+	return notation.ActionText(l.Solution.Assembly, t.Action, st)
+}
+
+// prompt is what stands before the answer.
+func prompt(q tutor.Question, st notation.Style) string {
+	unit := st.UnitOf(q.Dim)
+	switch {
+	case q.Kind == tutor.TermSign:
+		unit = "+ or −"
+	case unit == "":
+		return q.Name + " = "
+	}
+	return q.Name + " [" + unit + "] = "
+}
+
+// A termState is a term of which sizes, arm and sign are asked, as far as it is settled.
+type termState struct {
+	giver           string
+	size, arm, sign string // settled, or a question mark, or empty where it is not asked
+	whole           bool
+}
+
+// text is the term as it stands on the sheet.
+func (t termState) text(st notation.Style) string {
+	text := t.sign + " "
+	if t.size != "" {
+		text += t.size
+	} else {
+		text += t.giver
+	}
+	if t.arm != "" {
+		text += " × " + t.arm
+	}
+	if t.size != "" {
+		text += "   " + t.giver
+	}
+	if st.ASCII {
+		return notation.ASCII(text)
+	}
+	return text
+}
+
+// termsAsked lists the terms of sum n of step i of which something is asked, as they stand.
+func termsAsked(l *tutor.Lesson, i, n int) []termState {
+	var all []termState
+	term := statics.None
+	st := style(l, false)
+	for k, q := range l.Questions {
+		if q.Step != i || q.Sum != n || q.Kind != tutor.TermSize && q.Kind != tutor.TermArm && q.Kind != tutor.TermSign {
+			continue
+		}
+		t := l.Solution.Plan[i].Sums[n].Terms[q.Term]
+		if q.Term != term {
+			term = q.Term
+			all = append(all, termState{giver: giver(l, t, st), whole: true})
+		}
+		s := &all[len(all)-1]
+		typed, settled, _, _ := l.Standing(k)
+		text := "?"
+		switch {
+		case settled && l.Exam:
+			text = typed
+		case settled && q.Kind == tutor.TermSize:
+			text = st.WithUnit(t.Size, q.Dim)
+		case settled && q.Kind == tutor.TermArm:
+			text = st.WithUnit(t.Arm, q.Dim)
+		case settled:
+			text = signText(t.Sign, l.Solution.Plan[i].Sums[n].Moment && st.ClockwisePositive)
+		}
+		s.whole = s.whole && settled
+		*map[tutor.Kind]*string{tutor.TermSize: &s.size, tutor.TermArm: &s.arm, tutor.TermSign: &s.sign}[q.Kind] = text
+	}
+	return all
+}
+
+// signText is a sign, turned where the sum counts the other way.
+func signText(sign int, turned bool) string {
+	if sign > 0 != turned {
+		return "+"
+	}
+	return "−"
+}

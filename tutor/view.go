@@ -1,0 +1,14 @@
+package tutor
+
+import "unpin/problems"
+
+// Progress is how many questions of a problem, from the first on, were settled in earlier work at a rung, and how many
+// there are. It is nought of nought for a frame that is not fit for a lesson.
+func Progress(p *problems.Problem, rung Rung, records []Record) (settled, of int) {
+	l, err := New(p, rung, false)
+	if err != nil {
+		return 0, 0
+	}
+	l.recall(records)
+	return l.Earlier(), len(l.Questions)
+}
