@@ -43,7 +43,6 @@ var houseRules = map[string]houseRule{
 	"comments":  checkComments,
 	"exact":     checkExact,
 	"root":      checkRoot,
-	"words":     checkWords,
 	"documents": checkDocuments,
 }
 
