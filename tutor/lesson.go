@@ -23,6 +23,7 @@ type Lesson struct {
 
 	at      int
 	answers []answer       // of each question
+	signs   bool           // sums are written with the signs of the trade, not in ASCII
 	earlier map[int]string // how questions were settled in earlier work: what was typed, or tell
 }
 
@@ -194,7 +195,7 @@ func (l *Lesson) style() notation.Style {
 		Figures:           l.Problem.Ask.Figures + 1,
 		ClockwisePositive: l.clockwise(),
 		Comma:             l.Problem.Ask.Decimal == "comma",
-		ASCII:             true,
+		ASCII:             !l.signs,
 	}
 }
 

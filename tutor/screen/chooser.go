@@ -142,10 +142,16 @@ func (m *Model) beginAnew() tea.Cmd { return m.beginAt(false) }
 
 func (m *Model) beginAt(goOn bool) tea.Cmd {
 	e, _ := m.chooser.choice()
-	l, err := tutor.New(e.Problem, m.chooser.rung, m.o.Exam)
+	m.start(e.Problem, goOn)
+	return nil
+}
+
+// start begins a lesson on a problem at the rung chosen, or goes on with it.
+func (m *Model) start(p *problems.Problem, goOn bool) {
+	l, err := tutor.New(p, m.chooser.rung, m.o.Exam)
 	if err != nil {
-		m.notice = err.Error()
-		return nil
+		m.notice = notation.Sentence(err.Error())
+		return
 	}
 	m.notice = ""
 	m.keep(l)
@@ -153,5 +159,4 @@ func (m *Model) beginAt(goOn bool) tea.Cmd {
 	if goOn && l.Earlier() > 0 {
 		m.course.take(l.Type("resume"))
 	}
-	return nil
 }

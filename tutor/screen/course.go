@@ -7,6 +7,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"unpin/statics"
+	"unpin/statics/notation"
 	"unpin/tutor"
 )
 
@@ -16,32 +17,37 @@ type course struct {
 	ascii      bool
 	answerLine editor
 	reply      tutor.Reply
-	sheetPane  bool // where there is room for one: the sheet, not the figure
-	given      bool // the figure is the frame as given
-	looked     int  // the step that is looked back at, or statics.None
-	up         int  // lines that the sheet is scrolled up from its end
-	changes    int  // counts what may change the figure or the sheet
+	greeting   bool   // the reply is that before the first question
+	last       string // what was typed last, where it was not right
+	sheetPane  bool   // where there is room for one: the sheet, not the figure
+	given      bool   // the figure is the frame as given
+	looked     int    // the step that is looked back at, or statics.None
+	up         int    // lines that the sheet is scrolled up from its end
+	changes    int    // counts what may change the figure or the sheet
 
 	sheet  sheet // as last arranged
 	figure picture
 }
 
 func newCourse(l *tutor.Lesson, ascii bool) *course {
-	return &course{l: l, ascii: ascii, looked: statics.None, changes: 1}
+	if !ascii {
+		l.UseSigns()
+	}
+	return &course{l: l, ascii: ascii, looked: statics.None, changes: 1, sheetPane: l.Rung == tutor.Read}
 }
 
 // greet says what stands before the first question of a run.
 func (c *course) greet() {
 	c.reply = tutor.Reply{Kind: tutor.Listed, Lines: []string{caution}}
+	c.greeting = true
 	if n := c.l.Earlier(); n > 0 {
-		c.reply.Lines = append(c.reply.Lines,
-			fmt.Sprintf("Earlier work has %d of %d questions settled; type resume to take it up.", n, len(c.l.Questions)))
+		c.reply.Lines = []string{fmt.Sprintf("%d of %d settled earlier; type resume to go on there.", n, len(c.l.Questions)), caution}
 	}
 }
 
 // take shows what a line brought.
 func (c *course) take(r tutor.Reply) {
-	c.reply = r
+	c.reply, c.last, c.greeting = r, "", false
 	c.looked, c.up = statics.None, 0
 	c.changes++
 }
@@ -73,17 +79,49 @@ func (m *Model) typed(text string) tea.Cmd {
 	case "help":
 		return m.open(helping)
 	}
+	if word, ok := strings.CutPrefix(strings.ToLower(strings.TrimSpace(text)), "rung "); ok {
+		return m.toRung(word)
+	}
 	r := c.l.Type(text)
 	if r.Kind == tutor.Leaving {
 		return tea.Quit
 	}
 	c.take(r)
+	if r.Kind == tutor.Judged && !r.Verdict.Right() {
+		c.last = strings.TrimSpace(text)
+	}
 	if r.Kind == tutor.Unread && r.Lines != nil {
 		c.answerLine.insert([]rune(text)) // to be mended
+		c.toFault(text)
 	}
 	if _, asking := c.l.Now(); !asking && c.l.Exam {
 		c.reply.Lines = c.l.Marks()
 	}
+	return nil
+}
+
+// toFault puts the cursor on the place of the fault in what was typed, which then need not be shown twice.
+func (c *course) toFault(text string) {
+	lines := c.reply.Lines
+	if len(lines) != 3 || lines[1] != "  "+text {
+		return
+	}
+	before, _, found := strings.Cut(strings.TrimPrefix(lines[2], "  "), "^")
+	if at := len([]rune(before)); found && at <= len(c.answerLine.text) {
+		c.answerLine.at = at
+		c.reply.Lines = lines[:1]
+	}
+}
+
+// toRung takes the same problem up at another rung, where it was left there.
+func (m *Model) toRung(name string) tea.Cmd {
+	rung, err := tutor.ParseRung(name)
+	if err != nil {
+		m.course.take(tutor.Reply{Kind: tutor.Unread, Lines: []string{notation.Sentence(err.Error())}})
+		return nil
+	}
+	m.chooser.rung = rung
+	m.start(m.course.l.Problem, true)
 	return nil
 }
 

@@ -32,7 +32,7 @@ func (m *Model) arrange() {
 // arrange prepares a lesson for the place that the view gives it.
 func (c *course) arrange(m *Model) {
 	places := placeLesson(m.w, m.h)
-	width, spacious := places.sheet.w, places.sheet.h >= 20
+	width, spacious := places.sheet.w-2, places.sheet.h >= 20
 	place := places.figure
 	place.h-- // its title
 	if m.view != working {
@@ -94,10 +94,10 @@ func (c *course) drawSheet(p *page, in rect) {
 	lines = lines[from:]
 	p.lines(in, lines[:min(len(lines), in.h)])
 	if from > 0 {
-		p.put(in.x+in.w-3, in.y, in.x+in.w, " ↑", faintInk)
+		p.put(in.x+in.w-1, in.y, in.x+in.w, "↑", faintInk)
 	}
 	if len(lines) > in.h {
-		p.put(in.x+in.w-3, in.y+in.h-1, in.x+in.w, " ↓", faintInk)
+		p.put(in.x+in.w-1, in.y+in.h-1, in.x+in.w, "↓", faintInk)
 	}
 }
 
@@ -123,6 +123,9 @@ func (m *Model) drawStep(p *page, in rect) {
 // drawTalk draws what the question rests on, the line for the answer, and what was said last.
 func (m *Model) drawTalk(p *page, in rect) {
 	above := m.questionLines(in)
+	if m.course.greeting && len(above)+1+len(m.saidLines(in.w)) > in.h {
+		above = nil // it stands on the sheet too
+	}
 	p.lines(in, above)
 	y := len(above)
 	m.drawAnswer(p, rect{in.x, in.y + y, in.w, 1})
@@ -194,6 +197,10 @@ func (m *Model) drawAnswer(p *page, in rect) {
 		x = p.put(x, in.y, end, "Read the step on the sheet, then press enter.  ", askedInk)
 	default:
 		x = p.put(x, in.y, end-8, prompt(q, st), askedInk)
+	}
+	if c.last != "" && len(c.answerLine.text) == 0 {
+		text := "you typed " + short(c.last, 20)
+		p.put(max(end-columns(text), x+2), in.y, end, text, faintInk)
 	}
 	c.answerLine.draw(p, x, in.y, end)
 }

@@ -94,6 +94,7 @@ func (m *Model) helpPage(w int) []line {
 	put("tell", "typed, tells the value and goes on")
 	put("back", "typed, returns to the question before")
 	put("resume", "typed at the first question, takes up earlier work")
+	put("rung values", "typed, takes the problem up at that rung: read, values or terms")
 	put("sheet, help, quit", "typed, do what they say")
 	all = append(all, nil)
 	all = append(all, folded("In the figure a dashed arrow is a force with an assumed sense; once its value is known the arrow is drawn whole and turns if the value is negative. What the other part receives stands in brackets.", w, 0, plainInk)...)

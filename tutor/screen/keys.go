@@ -57,6 +57,7 @@ func init() { // here, since what keys do leads back to the tables
 		{keys: []string{"enter"}, shown: "enter", word: "answer", help: "gives the answer typed; at a worked step, reads on", do: (*Model).answer},
 		{keys: []string{"tab"}, shown: "tab", word: "figure or sheet", help: "changes between the figure and the sheet, where there is room for one", able: (*Model).narrowLesson, do: (*Model).swapPane},
 		{keys: []string{"ctrl+t"}, shown: "ctrl+t", word: "hint", help: "gives a hint: points, then teaches, then says what to write", able: (*Model).canHint, do: func(m *Model) tea.Cmd { return m.typed("hint") }},
+		{keys: []string{"?", "f1"}, shown: "?", word: "help", help: "shows this page", do: func(m *Model) tea.Cmd { return m.open(helping) }},
 		{keys: []string{"ctrl+r"}, shown: "ctrl+r", word: "whole sheet", help: "shows the sheet on the whole screen, to reread", do: func(m *Model) tea.Cmd { return m.open(reading) }},
 		{keys: []string{"ctrl+f"}, shown: "ctrl+f", word: "large figure", help: "shows the figure on the whole screen", do: func(m *Model) tea.Cmd { return m.open(drawing) }},
 		{keys: []string{"ctrl+g"}, shown: "ctrl+g", word: "frame", help: "changes between the free body and the frame as given", do: (*Model).toggleGiven},
@@ -66,7 +67,6 @@ func init() { // here, since what keys do leads back to the tables
 		{keys: []string{"pgup", "up"}, shown: "up, down", help: "scrolls the sheet", do: func(m *Model) tea.Cmd { return m.scrollPane(1) }},
 		{keys: []string{"pgdown", "down"}, do: func(m *Model) tea.Cmd { return m.scrollPane(-1) }},
 		{keys: []string{"esc"}, shown: "esc", word: "problems", help: "empties the line, comes back from looking, or returns to the problems", do: (*Model).leaveLesson},
-		{keys: []string{"?", "f1"}, shown: "?", word: "help", help: "shows this page", do: func(m *Model) tea.Cmd { return m.open(helping) }},
 	}
 	readerKeys = []binding{
 		{keys: []string{"esc", "enter", "q", "ctrl+r", "ctrl+f", "ctrl+o", "?", "f1"}, shown: "esc", word: "back", do: (*Model).close},

@@ -76,6 +76,11 @@ func (c *course) known() map[int]exact.Num {
 			known[i] = v
 		}
 	}
+	if q, asking := c.l.Now(); asking && q.Kind == tutor.Reading && q.Step != statics.None {
+		for _, i := range c.l.Solution.Plan[q.Step].Gives {
+			known[i] = c.l.Solution.Values[i]
+		}
+	}
 	return known
 }
 
@@ -115,7 +120,7 @@ func (c *course) sectionScene(q tutor.Question, o figure.Options) figure.Scene {
 		at := a.Frame.Along(q.Member, q.Station.At)
 		s.Notes = append(s.Notes, figure.Note{
 			At:   figure.Point{X: at.X.Float(), Y: at.Y.Float()},
-			Text: "cut " + a.Frame.Members[q.Member].Name + " at " + o.Style.Given(q.Station.At, notation.Length),
+			Text: "cut " + a.Frame.Members[q.Member].Name + " at " + o.Style.WithUnit(q.Station.At, notation.Length),
 			Look: figure.Look{Role: figure.KeyMark, Emphasis: figure.Lit},
 		})
 	}

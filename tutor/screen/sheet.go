@@ -97,8 +97,8 @@ func (w writer) sum(i, n int, before func(int) (exact.Num, bool)) {
 	if numbers != symbols && !l.Exam && (i < w.c.step() || l.Rung == tutor.Read) {
 		w.put(3, numbers, plainInk)
 	}
-	if step.Check && !l.Exam && numbers == symbols {
-		w.put(3, "which holds", plainInk)
+	if step.Check && !l.Exam {
+		w.put(3, "The sum comes to 0: the check holds.", rightInk)
 	}
 }
 
@@ -124,6 +124,9 @@ func (w writer) found(f int) {
 		typed, _, _, _ = l.Standing(n)
 	}
 	v, known := l.Known(f)
+	if l.Rung == tutor.Read {
+		v, known = l.Solution.Values[f], true
+	}
 	switch {
 	case known:
 		w.box(valueText(l, f, v, w.st), w.remark(n, typed))

@@ -36,7 +36,7 @@ func valueText(l *tutor.Lesson, f int, v exact.Num, st notation.Style) string {
 	force := l.Solution.Forces[f]
 	text := force.Name + " = " + st.Result(v, notation.ForceDimension(force))
 	if !v.IsZero() {
-		text += "  " + notation.SenseOf(force, v) + " on " + l.Solution.BodyName(force.On)
+		text += ": " + notation.SenseOf(force, v) + " on " + l.Solution.BodyName(force.On)
 	}
 	return text
 }
@@ -146,7 +146,7 @@ func (t termState) text(st notation.Style) string {
 		text += " × " + t.arm
 	}
 	if t.size != "" {
-		text += "   " + t.giver
+		text += ", " + t.giver
 	}
 	if st.ASCII {
 		return notation.ASCII(text)
@@ -170,7 +170,7 @@ func termsAsked(l *tutor.Lesson, i, n int) []termState {
 		}
 		s := &all[len(all)-1]
 		typed, settled, _, _ := l.Standing(k)
-		text := "?"
+		text := map[tutor.Kind]string{tutor.TermSize: "force?", tutor.TermArm: "arm?", tutor.TermSign: "sign?"}[q.Kind]
 		switch {
 		case settled && l.Exam:
 			text = typed

@@ -1,0 +1,176 @@
+package main
+
+import (
+	"io"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"sync"
+	"testing"
+	"time"
+
+	"github.com/creack/pty"
+	"github.com/hinshun/vt10x"
+)
+
+// A session is a program that runs in a pseudo-terminal, with an emulated screen.
+type session struct {
+	t      *testing.T
+	tty    *os.File
+	screen vt10x.Terminal
+	change chan struct{} // something came
+	ended  chan struct{}
+	all    strings.Builder
+	lock   sync.Mutex
+}
+
+// newSession runs a line of shell, in which unpin is the program under test, in an empty folder.
+func newSession(t *testing.T, shell string, w, h int) *session {
+	t.Helper()
+	self, err := os.Executable()
+	if err != nil {
+		t.Fatal(err)
+	}
+	bin := t.TempDir()
+	if err := os.Symlink(self, filepath.Join(bin, "unpin")); err != nil {
+		t.Fatal(err)
+	}
+	cmd := exec.Command("sh", "-c", shell)
+	cmd.Dir = t.TempDir()
+	cmd.Env = append(os.Environ(), "PATH="+bin+":"+os.Getenv("PATH"), "XDG_STATE_HOME="+t.TempDir(), "TERM=xterm-256color", "LANG=C.UTF-8", "NO_COLOR=")
+	tty, err := pty.StartWithSize(cmd, &pty.Winsize{Cols: uint16(w), Rows: uint16(h)})
+	if err != nil {
+		t.Skipf("there is no pseudo-terminal here: %v", err)
+	}
+	s := &session{t: t, tty: tty, change: make(chan struct{}, 1), ended: make(chan struct{})}
+	s.screen = vt10x.New(vt10x.WithSize(w, h), vt10x.WithWriter(tty))
+	go s.read()
+	t.Cleanup(func() {
+		cmd.Process.Kill()
+		cmd.Wait()
+		tty.Close()
+	})
+	return s
+}
+
+// read carries what the program writes to the screen, until it ends.
+func (s *session) read() {
+	defer close(s.ended)
+	buffer := make([]byte, 1<<16)
+	for {
+		n, err := s.tty.Read(buffer)
+		s.lock.Lock()
+		s.all.Write(buffer[:n])
+		s.screen.Write(buffer[:n])
+		s.lock.Unlock()
+		select {
+		case s.change <- struct{}{}:
+		default:
+		}
+		if err != nil {
+			return
+		}
+	}
+}
+
+// text is what stands on the screen.
+func (s *session) text() string {
+	s.lock.Lock()
+	defer s.lock.Unlock()
+	return s.screen.String()
+}
+
+// expect waits until the screen holds a text.
+func (s *session) expect(want string) {
+	s.t.Helper()
+	late := time.After(20 * time.Second)
+	for !strings.Contains(s.text(), want) {
+		select {
+		case <-s.change:
+		case <-late:
+			s.t.Fatalf("%q does not come:\n%s", want, s.text())
+		}
+	}
+}
+
+// send types, as a terminal would send it.
+func (s *session) send(keys string) {
+	s.t.Helper()
+	if _, err := io.WriteString(s.tty, keys); err != nil {
+		s.t.Fatal(err)
+	}
+}
+
+// resize changes the size of the terminal.
+func (s *session) resize(w, h int) {
+	s.t.Helper()
+	s.lock.Lock()
+	s.screen.Resize(w, h)
+	s.lock.Unlock()
+	if err := pty.Setsize(s.tty, &pty.Winsize{Cols: uint16(w), Rows: uint16(h)}); err != nil {
+		s.t.Fatal(err)
+	}
+}
+
+// TestTerminal uses the program as a person does, in a pseudo-terminal: it finds a problem, answers, pastes, changes the
+// size, presses keys that mean nothing, leaves, comes back to where it was, and finds the terminal as it was before.
+func TestTerminal(t *testing.T) {
+	s := newSession(t, `before=$(stty -g); unpin; code=$?
+		test "$before" = "$(stty -g)" && echo "left with $code"; read line
+		unpin practise quay-gantry; echo "then with $?"`, 80, 24)
+	s.expect("For teaching only")
+	s.expect("Jetty deck with an overhang")
+	s.send("quay")
+	s.expect("find: quay")
+	s.send("\r")
+	s.expect("question 1 of 27")
+	s.send("\x1b[200~6 kN\x1b[201~")
+	s.expect("Dx [kN] = 6 kN")
+	s.resize(120, 40)
+	s.expect("ctrl+f large figure")
+	s.send("\r")
+	s.expect("question 2 of 27")
+	s.expect("right: ")
+	s.send("12\x1b[15;7~\x1b[99;99u3\x1b[D\x1b[D9") // keys that mean nothing, then left, left
+	s.expect("Cx [kN] = 1923")
+	s.resize(39, 24)
+	s.expect("40 x 12")
+	s.resize(60, 18)
+	s.expect("Cx [kN] = 1923")
+	s.send("\x05\x15?")
+	s.expect("Help")
+	s.send("q")
+	s.expect("Cx [kN] =")
+	s.send("\x03")
+	s.expect("left with 0")
+	if s.screen.Mode()&vt10x.ModeAltScreen != 0 || !s.screen.CursorVisible() {
+		t.Error("the terminal is not left as it was found")
+	}
+	s.send("\r")
+	s.expect("1 of 27 settled earlier")
+	s.send("resume\r")
+	s.expect("question 2 of 27")
+	s.send("quit\r")
+	s.expect("then with 0")
+	<-s.ended
+}
+
+// TestTerminalWithoutColour makes sure that NO_COLOR and a terminal without abilities are honoured.
+func TestTerminalWithoutColour(t *testing.T) {
+	s := newSession(t, `NO_COLOR=1 unpin practise jetty-deck --ascii; TERM=dumb unpin practise jetty-deck`, 80, 24)
+	s.expect("question 1 of 14")
+	s.send("tell\r")
+	s.expect("question 2 of 14")
+	s.lock.Lock()
+	for _, colour := range []string{";3", "[3"} {
+		if strings.Contains(s.all.String(), "\x1b"+colour) {
+			t.Errorf("a colour is sent with NO_COLOR")
+		}
+	}
+	s.lock.Unlock()
+	s.send("\x03")
+	s.expect("? Ax [kN]")
+	s.send("quit\n")
+	<-s.ended
+}

@@ -1,0 +1,47 @@
+package screen
+
+import (
+	"fmt"
+	"testing"
+
+	"unpin/tutor"
+)
+
+// BenchmarkKey measures a typed key, from the message to the screen.
+func BenchmarkKey(b *testing.B) {
+	for _, s := range [][2]int{{80, 24}, {120, 40}} {
+		b.Run(fmt.Sprintf("%dx%d", s[0], s[1]), func(b *testing.B) {
+			m := inLesson(b, "hillside-garage", tutor.Values)
+			size(m, s[0], s[1])
+			work(b, m, 8)
+			for b.Loop() {
+				press(m, "4", "backspace")
+				_ = m.View()
+			}
+		})
+	}
+}
+
+// BenchmarkAnswer measures an answer, after which figure and sheet are drawn anew.
+func BenchmarkAnswer(b *testing.B) {
+	for _, s := range [][2]int{{80, 24}, {120, 40}} {
+		b.Run(fmt.Sprintf("%dx%d", s[0], s[1]), func(b *testing.B) {
+			m := inLesson(b, "hillside-garage", tutor.Values)
+			size(m, s[0], s[1])
+			work(b, m, 8)
+			for b.Loop() {
+				press(m, "77", "enter")
+				_ = m.View()
+			}
+		})
+	}
+}
+
+// BenchmarkStart measures the way from nothing to the first screen of the chooser.
+func BenchmarkStart(b *testing.B) {
+	for b.Loop() {
+		m := atChooser(Options{})
+		size(m, 80, 24)
+		_ = m.View()
+	}
+}

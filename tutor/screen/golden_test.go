@@ -1,0 +1,80 @@
+package screen
+
+import (
+	"flag"
+	"os"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"unpin/tutor"
+)
+
+var update = flag.Bool("update", false, "rewrite the screens in testdata")
+
+// divider parts what a test file asks for from the screen.
+const divider = "\n----\n"
+
+// TestScreens draws what each file in testdata asks for: its first line is "chooser", or a problem and a rung, then the
+// width and the height, perhaps "ascii"; its second line is keys, parted by blanks. The screens were looked at one by
+// one; a change to them must be looked at too.
+func TestScreens(t *testing.T) {
+	files, err := filepath.Glob(filepath.Join("testdata", "*.txt"))
+	if err != nil || len(files) == 0 {
+		t.Fatal("no screens in testdata")
+	}
+	for _, file := range files {
+		t.Run(strings.TrimSuffix(filepath.Base(file), ".txt"), func(t *testing.T) {
+			data, err := os.ReadFile(file)
+			if err != nil {
+				t.Fatal(err)
+			}
+			asked, want, _ := strings.Cut(string(data), divider)
+			got := screenOf(t, asked)
+			if *update {
+				if err := os.WriteFile(file, []byte(strings.TrimRight(asked, "\n")+divider+got), 0o644); err != nil {
+					t.Fatal(err)
+				}
+				return
+			}
+			if got != want {
+				t.Errorf("%s shows otherwise:\n%s", file, got)
+			}
+		})
+	}
+}
+
+// screenOf is the screen that the head of a test file asks for, each line without the blanks at its end.
+func screenOf(t *testing.T, asked string) string {
+	head, keys, _ := strings.Cut(asked, "\n")
+	words := strings.Fields(head)
+	o := Options{ASCII: slices.Contains(words, "ascii")}
+	words = slices.DeleteFunc(words, func(w string) bool { return w == "ascii" })
+	var m *Model
+	if words[0] == "chooser" {
+		m = atChooser(o)
+		words = words[1:]
+	} else {
+		rung, err := tutor.ParseRung(words[1])
+		if err != nil {
+			t.Fatal(err)
+		}
+		o.Lesson = lesson(t, words[0], rung, false)
+		m = New(o)
+		words = words[2:]
+	}
+	w, _ := strconv.Atoi(words[0])
+	h, _ := strconv.Atoi(words[1])
+	size(m, w, h)
+	press(m, strings.Fields(keys)...)
+	if fault := checkView(m.View(), w, h, o.ASCII); fault != "" {
+		t.Error(fault)
+	}
+	var b strings.Builder
+	for _, l := range strings.Split(bare(m.View()), "\n") {
+		b.WriteString(strings.TrimRight(l, " ") + "\n")
+	}
+	return b.String()
+}
