@@ -42,7 +42,8 @@ func checkDocuments(h *house) []string {
 
 // checkBlock checks a problem as a whole, and of other blocks the commands.
 func checkBlock(h *house, b block, tell func(line int, complaint string)) {
-	switch b.info {
+	kind, _, _ := strings.Cut(b.info, " ")
+	switch kind {
 	case "yaml":
 		tell(b.line, checkProblem(strings.Join(b.lines, "\n")))
 	case "sh":
@@ -55,9 +56,9 @@ func checkBlock(h *house, b block, tell func(line int, complaint string)) {
 				tell(b.line+i, checkCode(h, command))
 			}
 		}
-	case "text", "imports":
+	case "text", "imports", "screen":
 	default:
-		tell(b.line, fmt.Sprintf("a block is marked yaml, sh, console, text or imports, not %q", b.info))
+		tell(b.line, fmt.Sprintf("a block is marked yaml, sh, console, screen, text or imports, not %q", b.info))
 	}
 }
 

@@ -50,7 +50,7 @@ func TestScreens(t *testing.T) {
 func screenOf(t *testing.T, asked string) string {
 	head, keys, _ := strings.Cut(asked, "\n")
 	words := strings.Fields(head)
-	o := Options{ASCII: slices.Contains(words, "ascii")}
+	o := Options{Rung: tutor.Values, ASCII: slices.Contains(words, "ascii")}
 	words = slices.DeleteFunc(words, func(w string) bool { return w == "ascii" })
 	var m *Model
 	if words[0] == "chooser" {
