@@ -1,0 +1,46 @@
+package tutor
+
+import (
+	"strings"
+	"testing"
+
+	"unpin/statics/notation"
+)
+
+func TestReadChoice(t *testing.T) {
+	rows := []struct{ problem, line, want string }{ // want: body, sum; or a part of the error after !
+		{"quay-gantry", "CD M C", "part CD, ΣM about C"},
+		{"quay-gantry", "part CD: sum of moments about C = 0", "part CD, ΣM about C"},
+		{"quay-gantry", "cd m c", "part CD, ΣM about C"},
+		{"quay-gantry", "whole ΣM A", "the whole frame, ΣM about A"},
+		{"quay-gantry", "the whole frame, x", "the whole frame, ΣFx"},
+		{"quay-gantry", "BC + CD y", "parts BC and CD, ΣFy"},
+		{"quay-gantry", "BC and CD, vertical forces", "parts BC and CD, ΣFy"},
+		{"quay-gantry", "CD M (2, 20/3)", "part CD, ΣM about (2, 6.6667)"},
+		{"quay-gantry", "CD F along [4, 3]", "part CD, ΣF along (4, 3)"},
+		{"jetty-deck", "M B", "part ABC, ΣM about B"},
+		{"stable-hoist", "ABCE F square to RE", "part ABCE, ΣF square to RE"},
+		{"quay-gantry", "", "!begin with a free body"},
+		{"quay-gantry", "M C", "!begin with a free body"},
+		{"quay-gantry", "CD", "!after the free body"},
+		{"quay-gantry", "CD M Q", "!about a joint or a point"},
+		{"quay-gantry", "CD M (2", "!two numbers in brackets"},
+		{"quay-gantry", "CD F along [0, 0]", "!no direction"},
+		{"quay-gantry", "CD x y", "!not understood"},
+	}
+	for _, r := range rows {
+		l := lesson(t, r.problem, Values)
+		s, err := l.readChoice(r.line)
+		st := l.style()
+		st.ASCII = false
+		got := ""
+		if err != nil {
+			got = "!" + err.Error()
+		} else {
+			got = notation.BodyText(l.Solution.Assembly, s.Body) + ", " + notation.SumName(l.Solution.Assembly, s, st)
+		}
+		if got != r.want && (r.want[0] != '!' || !strings.Contains(got, r.want[1:])) {
+			t.Errorf("%s, %q: %s, want %s", r.problem, r.line, got, r.want)
+		}
+	}
+}
