@@ -1,0 +1,114 @@
+package slip
+
+import (
+	"unpin/statics"
+	"unpin/statics/exact"
+)
+
+var componentSlips = []Slip{
+	{ID: "sine-for-cosine", Group: Component, About: Size, Source: "GD, IN", find: sineForCosine,
+		Says: "The component beside the angle takes the cosine, so which side of the slope does each component go with?"},
+	{ID: "sloped-force-whole", Group: Component, About: Size, Source: "TB", find: slopedForceWhole,
+		Says: "Of a force aslant only its component along the direction goes in, so what is that component?"},
+	{ID: "slope-not-divided", Group: Component, About: Size, Source: "TB", find: slopeNotDivided,
+		Says: "Rise and run are divided by the length of the slope before they multiply a force, so what are its components?"},
+	{ID: "component-left-off", Group: Component, About: Presence, Source: "IN", find: componentLeftOff,
+		Says: "A force aslant has two components and each may turn the body, so are both in the sum?"},
+	{ID: "component-turned", Group: Component, About: Sense, Source: "GD", find: componentTurned,
+		Says: "Each component of a force aslant has a sense of its own, so which way does each of them point?"},
+	{ID: "share-of-unknown-forgotten", Group: Component, About: Size, Source: "TB", find: shareOfUnknownForgotten,
+		Says: "Only the share of an unknown along the sum enters it, so what is the unknown multiplied by?"},
+}
+
+// sloped lists the terms of known forces aslant: in a moment sum two for each, in a force sum one.
+func (s *scene) sloped() []int {
+	return s.filter(s.known(), func(t statics.Term) bool {
+		return t.What == statics.Horizontal || t.What == statics.Vertical || !s.sum.Moment && slanting(t.Toward)
+	})
+}
+
+// full is a force aslant that a term is a component of, as a direction.
+func (s *scene) full(t statics.Term) statics.Vector {
+	if isLoad(t) {
+		return s.action(t).Along
+	}
+	return s.Assembly.Forces[t.Force].Along
+}
+
+// lies is a direction's share of its own length along the sum, or along the component: its cosine, and its sine.
+func (s *scene) lies(t statics.Term) (cos, sin exact.Num) {
+	v := s.full(t)
+	base := s.sum.Along
+	if s.sum.Moment {
+		base = t.Toward
+	}
+	length := v.Length().Mul(base.Length())
+	return over(v.Dot(base).Abs(), length), over(v.Cross(base).Abs(), length)
+}
+
+func sineForCosine(s *scene) []change {
+	swap := func(t statics.Term) statics.Term {
+		cos, sin := s.lies(t)
+		return sized(t, over(sin, cos))
+	}
+	var all []change
+	for _, g := range s.grouped(s.sloped(), byAction) {
+		all = append(all, s.altered(g, swap)...)
+		if len(g) > 1 {
+			all = append(all, s.each(g, only(swap))...)
+		}
+	}
+	return all
+}
+
+func slopedForceWhole(s *scene) []change {
+	return s.each(s.sloped(), only(func(t statics.Term) statics.Term {
+		cos, _ := s.lies(t)
+		return sized(t, over(one, cos))
+	}))
+}
+
+func slopeNotDivided(s *scene) []change {
+	var all []change
+	for _, g := range s.grouped(s.sloped(), byAction) {
+		all = append(all, s.altered(g, func(t statics.Term) statics.Term { return sized(t, s.full(t).Length()) })...)
+	}
+	return all
+}
+
+// components lists the terms of known forces that have two in this sum.
+func (s *scene) components() []int {
+	return s.filter(s.known(), func(t statics.Term) bool { return t.What == statics.Horizontal || t.What == statics.Vertical })
+}
+
+func componentLeftOff(s *scene) []change {
+	var all []change
+	for _, g := range s.grouped(s.components(), byAction) {
+		if len(g) > 1 {
+			all = append(all, s.each(g, only(without))...)
+		}
+	}
+	return all
+}
+
+func componentTurned(s *scene) []change {
+	var all []change
+	for _, g := range s.grouped(s.components(), byAction) {
+		if len(g) > 1 {
+			all = append(all, s.each(g, only(turned))...)
+		}
+	}
+	return all
+}
+
+// shareOfUnknownForgotten takes an unknown aslant whole.
+func shareOfUnknownForgotten(s *scene) []change {
+	if s.sum.Moment {
+		return nil
+	}
+	aslant := s.filter(s.own(), func(t statics.Term) bool { return slanting(t.Toward) })
+	return s.each(aslant, only(func(t statics.Term) statics.Term {
+		t.Size = one
+		return t
+	}))
+}

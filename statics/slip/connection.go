@@ -1,0 +1,135 @@
+package slip
+
+import (
+	"unpin/statics"
+	"unpin/statics/exact"
+)
+
+var connectionSlips = []Slip{
+	{ID: "pin-support-one-way", Group: Connection, About: Presence, Source: "SD8, LT, IN", find: pinSupportOneWay,
+		Says: "A pinned support holds both ways, across and up, so are both of its components where they belong in this sum?"},
+	{ID: "roller-not-square", Group: Connection, About: Sense, Source: "SD8", find: rollerNotSquare,
+		Says: "A roller pushes square to the surface it runs on, so along which line does this reaction act?"},
+	{ID: "end-couple-left-off", Group: Connection, About: Presence, Source: "SD7, PLM", find: endCoupleLeftOff,
+		Says: "A support that stops turning exerts a couple too, so what belongs in the moment sum beside the forces?"},
+	{ID: "loaded-as-two-force", Group: Connection, About: Answer, Source: "SD8", find: loadedAsTwoForce,
+		Says: "Only a part with nothing between its two pins passes its force along the line that joins them, so what does the sum give for this one?"},
+	{ID: "along-bent-member", Group: Connection, About: Answer, Source: "TB", find: alongBentMember,
+		Says: "The line of a two-force part runs from pin to pin even where the part is bent, so what direction is that?"},
+	{ID: "member-missed-at-pin", Group: Connection, About: Presence, Source: "TB", find: memberMissedAtPin,
+		Says: "A pin is balanced by all the parts that it joins, so does each of them have its force in this sum?"},
+}
+
+// pinSupportOneWay leaves out a known component of a pinned support.
+func pinSupportOneWay(s *scene) []change {
+	return s.leftOut(s.grouped(s.reactions(s.pinned), s.byGiver))
+}
+
+// rollerNotSquare lets an inclined roller push straight up or across.
+func rollerNotSquare(s *scene) []change {
+	var all []change
+	rollers := s.where(func(t statics.Term) bool {
+		if isLoad(t) || isCouple(t) || t.Why == statics.InsideBody || !s.Known(t.Force) && t.Force != s.Force {
+			return false
+		}
+		f := s.Assembly.Forces[t.Force]
+		p, ok := s.support(f.Joint)
+		return f.Kind == statics.Reaction && ok && p.Kind == statics.Roller && slanting(f.Along)
+	})
+	for _, g := range s.grouped(rollers, s.byGiver) {
+		along := s.Assembly.Forces[s.sum.Terms[g[0]].Force].Along
+		for _, v := range []statics.Vector{{X: along.X}, {Y: along.Y}} {
+			all = append(all, s.redirected(g, one, v))
+		}
+	}
+	return all
+}
+
+// redirected lets the force of some terms act with a size along another line.
+func (s *scene) redirected(terms []int, size exact.Num, along statics.Vector) change {
+	t := s.sum.Terms[terms[0]]
+	c := change{giver: s.giver(t), terms: map[int]statics.Term{}}
+	for _, i := range terms {
+		c.terms[i] = without(s.sum.Terms[i])
+	}
+	c.stray = []statics.Term{s.pointing(t, size, along)}
+	return c
+}
+
+func endCoupleLeftOff(s *scene) []change {
+	return s.leftOut(s.grouped(s.reactions(func(f statics.Force) bool { return f.Couple }), s.byGiver))
+}
+
+// partner is the other component of the pin force that is asked for, as it is known; false where there is none.
+func (s *scene) partner() (value exact.Num, across bool, ok bool) {
+	f := s.Assembly.Forces[s.Force]
+	if f.Kind == statics.Reaction || f.Couple || slanting(f.Along) {
+		return exact.Num{}, false, false
+	}
+	for i, g := range s.Assembly.Forces {
+		if i != s.Force && g.Joint == f.Joint && g.On == f.On && g.By == f.By && !g.Couple && s.Known(i) {
+			return s.Values[i], f.Along.Y.IsZero(), true
+		}
+	}
+	return exact.Num{}, false, false
+}
+
+// ends lists the joints at which forces act on a part; a two-force part has two.
+func (s *scene) ends(part int) []int {
+	var all []int
+	for _, i := range s.Assembly.ForcesOn(statics.FreeBody{part}) {
+		j := s.Assembly.Forces[i].Joint
+		if len(all) == 0 || all[len(all)-1] != j {
+			all = append(all, j)
+		}
+	}
+	return all
+}
+
+// alongLine gives the component that is asked for as if the pin force lay along v.
+func (s *scene) alongLine(v statics.Vector) []change {
+	value, across, ok := s.partner()
+	if !ok || !slanting(v) || value.IsZero() {
+		return nil
+	}
+	x := over(value.Mul(v.Y), v.X)
+	if across {
+		x = over(value.Mul(v.X), v.Y)
+	}
+	return []change{{giver: nobody, given: &x}}
+}
+
+func loadedAsTwoForce(s *scene) []change {
+	if len(s.sum.Body) != 1 || s.Assembly.IsPin(s.sum.Body[0]) || len(s.Assembly.ActionsOn(s.sum.Body)) == 0 {
+		return nil
+	}
+	ends := s.ends(s.sum.Body[0])
+	if len(ends) != 2 {
+		return nil
+	}
+	return s.alongLine(s.at(ends[0]).To(s.at(ends[1])))
+}
+
+func alongBentMember(s *scene) []change {
+	if len(s.sum.Body) != 1 || s.Assembly.IsPin(s.sum.Body[0]) || len(s.Assembly.ActionsOn(s.sum.Body)) > 0 {
+		return nil
+	}
+	part := s.Assembly.Parts[s.sum.Body[0]]
+	if len(s.ends(s.sum.Body[0])) != 2 || len(part.Members) < 2 {
+		return nil
+	}
+	var all []change
+	for _, m := range part.Members {
+		if mem := s.Assembly.Frame.Members[m]; mem.From == s.Assembly.Forces[s.Force].Joint || mem.To == s.Assembly.Forces[s.Force].Joint {
+			all = append(all, s.alongLine(s.Assembly.Frame.Span(m))...)
+		}
+	}
+	return all
+}
+
+func memberMissedAtPin(s *scene) []change {
+	if len(s.sum.Body) != 1 || !s.Assembly.IsPin(s.sum.Body[0]) {
+		return nil
+	}
+	return s.leftOut(s.grouped(s.pinForces(), s.byGiver))
+}

@@ -1,0 +1,75 @@
+package slip
+
+import "slices"
+
+// A Slip is one recognisable mistake.
+type Slip struct {
+	ID     string // a name in plain words, as load-left-off
+	Group  Group
+	About  Aspect
+	Source string // as the package comment names them
+	Says   string // one sentence to the student: the principle first, no number, ending at the goal
+	// General marks a slip that another may describe better: where both make the same change, only the other is kept.
+	General bool
+	find    func(s *scene) []change
+}
+
+// A Group is a kind of slips.
+type Group int
+
+// The groups.
+const (
+	Body       Group = iota // choosing and isolating the body
+	Connection              // what a support or connection can do
+	PinPair                 // what passes through a pin
+	Moment                  // moments and couples
+	Component               // forces aslant
+	Spread                  // spread loads
+	Algebra                 // solving, signs and units
+	Internal                // N, V and M at a section
+)
+
+// String is the group's name.
+func (g Group) String() string {
+	return [...]string{"body", "connection", "pin pair", "moment", "component", "spread load", "algebra", "section"}[g]
+}
+
+// An Aspect is what of a term, or of the answer, a slip is about.
+type Aspect int
+
+// The aspects.
+const (
+	Presence Aspect = iota // whether it belongs in the sum
+	Size
+	Arm
+	Sense
+	Answer // none of the known terms, but how the answer was taken from them
+)
+
+// catalogue lists all slips, by group.
+var catalogue = gather()
+
+// inOrder lists all slips, those that others may describe better last.
+var inOrder = slices.SortedStableFunc(slices.Values(catalogue), func(a, b *Slip) int { return rank(a) - rank(b) })
+
+func rank(s *Slip) int {
+	if s.General {
+		return 1
+	}
+	return 0
+}
+
+// Catalogue lists all slips, by group. The list is the caller's own, the slips are shared.
+func Catalogue() []*Slip { return slices.Clone(catalogue) }
+
+func gather() []*Slip {
+	var all []*Slip
+	for _, group := range [][]Slip{
+		bodySlips, connectionSlips, pinSlips, momentSlips, componentSlips, spreadSlips, algebraSlips,
+	} {
+		for i := range group {
+			all = append(all, &group[i])
+		}
+	}
+	return all
+}

@@ -1,0 +1,268 @@
+package slip
+
+import (
+	"unpin/statics"
+	"unpin/statics/exact"
+)
+
+var spreadSlips = []Slip{
+	{ID: "intensity-as-force", Group: Spread, About: Size, Source: "GD", find: intensityAsForce,
+		Says: "A load per length becomes a force only when multiplied by the length it covers, so what is its resultant?"},
+	{ID: "arm-to-far-end", Group: Spread, About: Arm, Source: "GD, TB", find: armToFarEnd,
+		Says: "The resultant of a spread load acts at the centroid of its diagram, not at its far end, so what is its arm?"},
+	{ID: "arm-to-near-end", Group: Spread, About: Arm, Source: "GD", find: armToNearEnd,
+		Says: "The arm of a spread load runs to the centroid of the load, not to where the load begins, so what is it?"},
+	{ID: "halved-twice", Group: Spread, About: Size, Source: "DV", find: halvedTwice,
+		Says: "The half of a uniform load belongs to its arm only, so what is its whole resultant?"},
+	{ID: "triangle-as-rectangle", Group: Spread, About: Size, Source: "TB", find: triangleAsRectangle,
+		Says: "A triangle holds half of the rectangle around it, so what is its resultant?"},
+	{ID: "triangle-at-middle", Group: Spread, About: Arm, Source: "TB, EX", find: triangleAtMiddle,
+		Says: "The resultant of a triangle lies at a third of its length from the tall end, so what is its arm?"},
+	{ID: "wrong-third", Group: Spread, About: Arm, Source: "TB", find: wrongThird,
+		Says: "The resultant of a triangle lies nearer to the tall end, so on which side of its middle does it act?"},
+	{ID: "rectangle-only", Group: Spread, About: Presence, Source: "TB", find: rectangleOnly,
+		Says: "A trapezoid is a rectangle and a triangle together, so which shape is still to be put in?"},
+	{ID: "triangle-only", Group: Spread, About: Presence, Source: "TB", find: triangleOnly,
+		Says: "A trapezoid is a triangle on top of a rectangle, so which shape is still to be put in?"},
+	{ID: "trapezoid-at-middle", Group: Spread, About: Arm, Source: "TB", find: trapezoidAtMiddle,
+		Says: "With one end heavier the resultant moves toward that end, so where do the rectangle and the triangle each act?"},
+	{ID: "uniform-at-third", Group: Spread, About: Arm, Source: "DV", find: uniformAtThird,
+		Says: "A uniform load is the same all along, so where does its resultant act?"},
+	{ID: "distance-to-load-forgotten", Group: Spread, About: Arm, Source: "GD", find: distanceToLoadForgotten,
+		Says: "The arm of a spread load starts at the centre and not where the load begins, so what distance lies between?"},
+	{ID: "spread-counted-twice", Group: Spread, About: Size, Source: "TB", find: spreadCountedTwice,
+		Says: "Once a spread load is replaced by its resultant it is gone, so how often does it enter the sum?"},
+	{ID: "run-for-slope", Group: Spread, About: Size, Source: "TB", find: runForSlope,
+		Says: "An intensity goes with the length it is given on, along the slope or in plan, so which length belongs to this one?"},
+	{ID: "square-for-upright", Group: Spread, About: Sense, Source: "TB", find: squareForUpright,
+		Says: "The arrowheads tell whether a load stands square to the member or along an axis, so how does this one act?"},
+	{ID: "whole-member-loaded", Group: Spread, About: Size, Source: "DV", find: wholeMemberLoaded,
+		Says: "Only the stretch that a load covers counts, so from where to where does it run?"},
+}
+
+// triangles are the shapes of triangular loads.
+var triangles = []statics.ActionShape{statics.RisingRamp, statics.FallingRamp}
+
+// spreads lists the terms of all spread loads.
+func (s *scene) spreads() []int {
+	return s.shaped(statics.Uniform, statics.RisingRamp, statics.FallingRamp)
+}
+
+// byLoad alters each action of the terms in one way.
+func (s *scene) byLoad(terms []int, way func(t statics.Term, x statics.Action) statics.Term) []change {
+	var all []change
+	for _, g := range s.grouped(terms, byAction) {
+		all = append(all, s.altered(g, func(t statics.Term) statics.Term { return way(t, s.action(t)) })...)
+	}
+	return all
+}
+
+// scaled multiplies the size of each action by a ratio; 0 leaves it alone.
+func (s *scene) scaled(terms []int, ratio func(x statics.Action) exact.Num) []change {
+	return s.byLoad(terms, func(t statics.Term, x statics.Action) statics.Term {
+		if r := ratio(x); !r.IsZero() {
+			return sized(t, r)
+		}
+		return t
+	})
+}
+
+// shifted moves the resultant of each action of a moment sum to a distance along its member.
+func (s *scene) shifted(terms []int, to func(t statics.Term, x statics.Action) exact.Num) []change {
+	if !s.sum.Moment {
+		return nil
+	}
+	return s.byLoad(terms, func(t statics.Term, x statics.Action) statics.Term {
+		p := s.along(x, to(t, x))
+		arm := movedTo(t, s.sum.About, p)
+		if arm.Arm.IsZero() {
+			return t // leaving it out is another slip
+		}
+		return arm
+	})
+}
+
+// along is the point at a distance from the start of an action's member.
+func (s *scene) along(x statics.Action, d exact.Num) statics.Point {
+	return s.Assembly.Frame.Along(s.Assembly.Frame.Loads[x.Load].Member, d)
+}
+
+// middle is the middle of an action's stretch.
+func middle(x statics.Action) exact.Num { return x.Start.Add(x.End).Mul(half) }
+
+func intensityAsForce(s *scene) []change {
+	return s.scaled(s.spreads(), func(x statics.Action) exact.Num { return over(x.Intensity, x.Size).Abs() })
+}
+
+// endsOf are an action's ends, that which is nearer to the centre first, as the arm of t goes.
+func (s *scene) endsOf(t statics.Term, x statics.Action) (near, far exact.Num) {
+	a := movedTo(t, s.sum.About, s.along(x, x.Start)).Arm
+	b := movedTo(t, s.sum.About, s.along(x, x.End)).Arm
+	if a.Cmp(b) > 0 {
+		return x.End, x.Start
+	}
+	return x.Start, x.End
+}
+
+func armToFarEnd(s *scene) []change {
+	return s.shifted(s.spreads(), func(t statics.Term, x statics.Action) exact.Num {
+		_, far := s.endsOf(t, x)
+		return far
+	})
+}
+
+func armToNearEnd(s *scene) []change {
+	return s.shifted(s.spreads(), func(t statics.Term, x statics.Action) exact.Num {
+		near, _ := s.endsOf(t, x)
+		return near
+	})
+}
+
+func halvedTwice(s *scene) []change {
+	return s.scaled(s.shaped(statics.Uniform), func(statics.Action) exact.Num { return half })
+}
+
+func triangleAsRectangle(s *scene) []change {
+	return s.scaled(s.shaped(triangles...), func(statics.Action) exact.Num { return two })
+}
+
+// mixed reports whether a load's term is one shape of two.
+func (s *scene) mixed(t statics.Term) bool {
+	n := 0
+	for _, x := range s.Assembly.Loads {
+		if x.Load == s.action(t).Load {
+			n++
+		}
+	}
+	return n > 1
+}
+
+func (s *scene) pure(t statics.Term) bool { return !s.mixed(t) }
+
+func triangleAtMiddle(s *scene) []change {
+	return s.shifted(s.filter(s.shaped(triangles...), s.pure), func(_ statics.Term, x statics.Action) exact.Num { return middle(x) })
+}
+
+func trapezoidAtMiddle(s *scene) []change {
+	return s.shifted(s.filter(s.shaped(triangles...), s.mixed), func(_ statics.Term, x statics.Action) exact.Num { return middle(x) })
+}
+
+func wrongThird(s *scene) []change {
+	return s.shifted(s.shaped(triangles...), func(_ statics.Term, x statics.Action) exact.Num {
+		third := over(x.End.Sub(x.Start), exact.Int(3))
+		if x.Shape == statics.RisingRamp {
+			return x.Start.Add(third)
+		}
+		return x.End.Sub(third)
+	})
+}
+
+func rectangleOnly(s *scene) []change {
+	return s.leftOut(s.grouped(s.filter(s.shaped(triangles...), s.mixed), byAction))
+}
+
+func triangleOnly(s *scene) []change {
+	return s.leftOut(s.grouped(s.filter(s.shaped(statics.Uniform), s.mixed), byAction))
+}
+
+func uniformAtThird(s *scene) []change {
+	var all []change
+	for _, share := range []exact.Num{over(one, exact.Int(3)), over(two, exact.Int(3))} {
+		all = append(all, s.shifted(s.shaped(statics.Uniform), func(_ statics.Term, x statics.Action) exact.Num {
+			return x.Start.Add(x.End.Sub(x.Start).Mul(share))
+		})...)
+	}
+	return all
+}
+
+// distanceToLoadForgotten measures the arm from the nearer end of the load.
+func distanceToLoadForgotten(s *scene) []change {
+	if !s.sum.Moment {
+		return nil
+	}
+	return s.byLoad(s.spreads(), func(t statics.Term, x statics.Action) statics.Term {
+		near, _ := s.endsOf(t, x)
+		arm := over(s.along(x, near).To(t.At).Cross(t.Toward).Abs(), t.Toward.Length())
+		if arm.IsZero() || movedTo(t, s.sum.About, s.along(x, near)).Sign != t.Sign {
+			return t
+		}
+		return armed(t, arm)
+	})
+}
+
+func spreadCountedTwice(s *scene) []change {
+	return s.scaled(s.shaped(statics.Uniform), func(statics.Action) exact.Num { return two })
+}
+
+// runForSlope counts an intensity on the length along the member instead of its projection, or the reverse.
+func runForSlope(s *scene) []change {
+	return s.scaled(s.spreads(), func(x statics.Action) exact.Num {
+		l := s.Assembly.Frame.Loads[x.Load]
+		span, length := s.Assembly.Frame.Span(l.Member), s.Assembly.Frame.Length(l.Member)
+		switch l.Per {
+		case statics.PerRun:
+			return over(length, span.X.Abs())
+		case statics.PerRise:
+			return over(length, span.Y.Abs())
+		}
+		return over(span.X.Abs(), length)
+	})
+}
+
+// squareForUpright turns a load along an axis, on a sloping member, square to the member, or the reverse.
+func squareForUpright(s *scene) []change {
+	var all []change
+	for i := range s.Assembly.Loads {
+		x := s.Assembly.Loads[i]
+		l := s.Assembly.Frame.Loads[x.Load]
+		if !s.sum.Body.Has(x.Body) || l.Kind != statics.SpreadLoad || !slanting(s.Assembly.Frame.Span(l.Member)) {
+			continue
+		}
+		v := uprightOrSquare(x.Along, s.Assembly.Frame.Span(l.Member).Left())
+		if v.IsZero() {
+			continue
+		}
+		if c, ok := s.loadRedirected(i, v); ok {
+			all = append(all, c)
+		}
+	}
+	return all
+}
+
+// uprightOrSquare is along turned onto the line square, if it is vertical, or upright, if it lies along that line.
+func uprightOrSquare(along, square statics.Vector) statics.Vector {
+	switch {
+	case along.X.IsZero() && along.Dot(square).Sign() < 0:
+		return square.Neg()
+	case along.X.IsZero():
+		return square
+	case along.Cross(square).IsZero():
+		return statics.Vector{Y: along.Y}
+	}
+	return statics.Vector{}
+}
+
+// loadRedirected lets action i act along another line.
+func (s *scene) loadRedirected(i int, along statics.Vector) (change, bool) {
+	terms := s.where(func(t statics.Term) bool { return t.Action == i })
+	if len(terms) == 0 {
+		return change{}, false
+	}
+	size := s.Assembly.Loads[i].Size
+	if size.Sign() < 0 {
+		size, along = size.Neg(), along.Neg()
+	}
+	return s.redirected(terms, size, along), true
+}
+
+// wholeMemberLoaded lets a uniform load run over the whole of its member.
+func wholeMemberLoaded(s *scene) []change {
+	return s.byLoad(s.shaped(statics.Uniform), func(t statics.Term, x statics.Action) statics.Term {
+		length := s.Assembly.Frame.Length(s.Assembly.Frame.Loads[x.Load].Member)
+		t = sized(t, over(length, x.End.Sub(x.Start)))
+		if s.sum.Moment {
+			return movedTo(t, s.sum.About, s.along(x, length.Mul(half)))
+		}
+		return t
+	})
+}
