@@ -1,0 +1,201 @@
+package tutor
+
+import (
+	"slices"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// An equation is a typed sum held against the true one.
+type equation struct {
+	l     *Lesson
+	sum   statics.Sum
+	known func(int) (exact.Num, bool)
+	typed []notation.TypedTerm // all on the left
+	by    map[int]exact.Num    // what each force is multiplied by, as typed
+	given exact.Num            // what the terms without a name add up to, as typed
+}
+
+// checkEquation says what is wrong with a typed sum, or nothing if it is true: whatever the order of its terms, the
+// sides they stand on, the positive sense, and a factor throughout. Known forces may stand by name or by value. The
+// sentence has the principle first and no number.
+func (l *Lesson) checkEquation(s statics.Sum, typed notation.TypedSum, known func(int) (exact.Num, bool)) string {
+	e := equation{l: l, sum: s, known: known, typed: typed.Terms(), by: map[int]exact.Num{}}
+	for _, t := range e.typed {
+		if t.Force == "" {
+			e.given = e.given.Add(t.Value)
+			continue
+		}
+		f := l.forceNamed(t.Force)
+		if says := e.stranger(f); says != "" {
+			return says
+		}
+		e.by[f] = e.by[f].Add(t.Value)
+	}
+	best, bestFit := exact.Int(1), -1
+	for _, scale := range e.scales() {
+		fit := e.fit(scale)
+		if fit > bestFit {
+			best, bestFit = scale, fit
+		}
+	}
+	if says := e.wrongForce(best); says != "" {
+		return says
+	}
+	return e.wrongGiven(best)
+}
+
+// forceNamed is the force that a typed name means, or None.
+func (l *Lesson) forceNamed(name string) int {
+	for i, f := range l.Solution.Forces {
+		if notation.NameMatches(name, f.Name) {
+			return i
+		}
+	}
+	return statics.None
+}
+
+// stranger says why a named force has no place in a sum of this body.
+func (e *equation) stranger(f int) string {
+	a, body := e.l.Solution.Assembly, notation.BodyText(e.l.Solution.Assembly, e.sum.Body)
+	sign, touches := a.Facing(e.sum.Body, f)
+	switch name := a.Forces[f].Name; {
+	case !touches:
+		return "name what touches " + body + ": " + name + " does not act on it."
+	case sign == 0:
+		return "with " + body + " as the body, both faces of " + name + " are inside it and cancel."
+	case a.Forces[f].Couple && !e.sum.Moment:
+		return "a couple has no net push, so " + name + " stays out of a sum of forces."
+	}
+	return ""
+}
+
+// scales are the factors throughout that may be meant.
+func (e *equation) scales() []exact.Num {
+	all := []exact.Num{exact.Int(1), exact.Int(-1)}
+	for _, i := range e.sum.Unknowns(func(int) bool { return false }) {
+		if k, err := e.by[i].Quo(e.sum.Factor(i)); err == nil && !k.IsZero() {
+			all = append(all, k)
+		}
+	}
+	return all
+}
+
+// fit counts what agrees when the true sum is taken so many times.
+func (e *equation) fit(scale exact.Num) int {
+	n := 0
+	for _, i := range e.sum.Unknowns(func(int) bool { return false }) {
+		if near(e.by[i], e.sum.Factor(i).Mul(scale), e.sum.Factor(i).Mul(scale)) {
+			n++
+		}
+	}
+	if e.wrongGiven(scale) == "" {
+		n++
+	}
+	return n
+}
+
+// near reports whether x is y within a half per cent of a size.
+func near(x, y, size exact.Num) bool {
+	return x.Sub(y).Abs().Mul(exact.Int(200)).Cmp(size.Abs()) <= 0
+}
+
+// wrongForce says which force by name has the wrong factor. A known one may be left to its value.
+func (e *equation) wrongForce(scale exact.Num) string {
+	a := e.l.Solution.Assembly
+	for _, i := range a.ForcesOn(e.sum.Body) {
+		meant := e.sum.Factor(i).Mul(scale)
+		x, name := e.by[i], a.Forces[i].Name
+		if _, known := e.known(i); known && x.IsZero() || near(x, meant, meant) {
+			continue
+		}
+		switch {
+		case meant.IsZero() && e.sum.Moment:
+			return "the line of " + name + " passes through the centre, so it has no arm."
+		case meant.IsZero():
+			return name + " acts square to this direction, so it adds nothing."
+		case x.IsZero():
+			return "every force that touches the body goes in: " + name + " is missing from this sum."
+		case near(x.Neg(), meant, meant) && e.sum.Moment:
+			return "put a finger on the centre and push along " + name + ": which way does it turn the body?"
+		case near(x.Neg(), meant, meant):
+			return "which way does " + name + " point along the positive direction, on this body?"
+		case e.sum.Moment:
+			return "arms are measured from the centre, square to the line of the force: look at that of " + name + "."
+		}
+		return "only the share of a force along the direction goes in: look at that of " + name + "."
+	}
+	return ""
+}
+
+// wrongGiven says what is wrong with the terms that are numbers: the loads, and known forces by value.
+func (e *equation) wrongGiven(scale exact.Num) string {
+	terms := e.givenTerms()
+	var want, largest exact.Num
+	for i := range terms {
+		terms[i].amount = terms[i].amount.Mul(scale)
+		want = want.Add(terms[i].amount)
+		largest = exact.Max(largest, terms[i].amount.Abs())
+	}
+	if near(e.given, want, largest) {
+		return ""
+	}
+	loose := e.unmatched(&terms)
+	switch {
+	case len(terms) == 0 && len(loose) > 0:
+		return "every term needs a giver that touches the body: one of the numbers has none here."
+	case len(terms) == 1 && len(loose) == 0:
+		return "walk round the body: " + terms[0].name + " is not in this sum."
+	case len(terms) == 1 && len(loose) == 1 && near(loose[0].Value.Neg(), terms[0].amount, terms[0].amount) && e.sum.Moment:
+		return "put a finger on the centre and push along " + terms[0].name + ": which way does it turn the body?"
+	case len(terms) == 1 && len(loose) == 1 && near(loose[0].Value.Neg(), terms[0].amount, terms[0].amount):
+		return "which way does " + terms[0].name + " point along the positive direction?"
+	case len(terms) > 0 && e.sum.Moment:
+		return "a resultant times its arm from the centre: look at " + terms[0].name + " once more."
+	case len(terms) > 0:
+		return "a spread load counts as its resultant, a slanting one with its share: look at " + terms[0].name + " once more."
+	}
+	return "the numbers do not add up to what the loads on this body give."
+}
+
+// A givenTerm is one amount that must stand in the sum as a number.
+type givenTerm struct {
+	name   string
+	amount exact.Num
+}
+
+// givenTerms are the loads of the true sum, and the known forces that were not typed by name.
+func (e *equation) givenTerms() []givenTerm {
+	var all []givenTerm
+	for _, t := range e.sum.Terms {
+		switch {
+		case t.Why != statics.Counts:
+		case t.Force == statics.None:
+			all = append(all, givenTerm{e.l.giverName(t), t.Value()})
+		case e.by[t.Force].IsZero():
+			if v, known := e.known(t.Force); known && !v.IsZero() {
+				all = append(all, givenTerm{e.l.giverName(t), t.Value().Mul(v)})
+			}
+		}
+	}
+	return all
+}
+
+// unmatched takes out of the terms those that a typed number agrees with, and gives the typed numbers that are left.
+func (e *equation) unmatched(terms *[]givenTerm) []notation.TypedTerm {
+	var loose []notation.TypedTerm
+	for _, t := range e.typed {
+		if t.Force != "" {
+			continue
+		}
+		i := slices.IndexFunc(*terms, func(g givenTerm) bool { return near(t.Value, g.amount, g.amount) })
+		if i < 0 {
+			loose = append(loose, t)
+		} else {
+			*terms = slices.Delete(*terms, i, i+1)
+		}
+	}
+	return loose
+}

@@ -1,0 +1,74 @@
+package tutor
+
+import (
+	"strings"
+	"testing"
+
+	"unpin/problems"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// Rows: problem, choice, equation, and a part of what is said of it; nothing where it is true. The equations of
+// quay-gantry and jetty-deck are read off their files.
+func TestCheckEquation(t *testing.T) {
+	rows := []struct{ problem, choice, equation, says string }{
+		{"jetty-deck", "M A", "RB*8 - 20*2.5 - 4*3*9.5 = 0", ""},
+		{"jetty-deck", "M A", "20*2.5 + 12(9.5) = 8RB", ""},
+		{"jetty-deck", "M A", "-8 RB + 50 + 114 = 0", ""},
+		{"jetty-deck", "M A", "RB = (20*2.5 + 4*3*9.5)/8", ""},
+		{"jetty-deck", "M A", "RB*8 - 20*2.5 - 4*3*9.5 - Ay*0 = 0", ""},
+		{"jetty-deck", "M A", "RB*8 - 20*2.5 = 0", "the uniform load 4 kN/m on BC is not in this sum"},
+		{"jetty-deck", "M A", "RB*8 - 20*2.5 + 4*3*9.5 = 0", "push along the uniform load"},
+		{"jetty-deck", "M A", "RB*8 - 20*2.5 - 4*3*8 = 0", "a resultant times its arm"},
+		{"jetty-deck", "M A", "RB*11 - 20*2.5 - 4*3*9.5 = 0", "look at that of RB"},
+		{"jetty-deck", "M A", "Ay*8 + RB*8 - 20*2.5 - 4*3*9.5 = 0", "the line of Ay passes through the centre"},
+		{"jetty-deck", "M A", "20*2.5 + 4*3*9.5 = 0", "RB is missing"},
+		{"jetty-deck", "y", "Ay + RB = 32", ""},
+		{"jetty-deck", "y", "Ay - RB = 32", "RB point along"},
+		{"jetty-deck", "y", "Ay + RB - 20 - 12 - 7 = 0", "has none here"},
+	}
+	for _, r := range rows {
+		l := lesson(t, r.problem, Values)
+		s, err := l.readChoice(r.choice)
+		if err != nil {
+			t.Fatal(err)
+		}
+		typed, err := notation.ReadSum(r.equation, l.Problem.Units, func(name string) bool { return l.forceNamed(name) >= 0 })
+		if err != nil {
+			t.Fatalf("%s: %v", r.equation, err)
+		}
+		says := l.checkEquation(s, typed, func(int) (exact.Num, bool) { return exact.Num{}, false })
+		if r.says == "" && says != "" || !strings.Contains(says, r.says) {
+			t.Errorf("%s: %q, want %q", r.equation, says, r.says)
+		}
+	}
+}
+
+// Every sum of every plan, written as the solution writes it, is true: with forces by name, and with known ones by value.
+func TestPlansAreTrueEquations(t *testing.T) {
+	for _, name := range problems.Names() {
+		l := lesson(t, name, Values)
+		st := l.style()
+		st.Figures = 6
+		for i, step := range l.Solution.Plan {
+			known := l.knownBefore(i)
+			for _, s := range step.Sums {
+				for _, text := range []string{
+					notation.SumSymbols(l.Solution.Assembly, s, st), notation.SumNumbers(l.Solution.Assembly, s, known, st),
+				} {
+					if text == "0 = 0" {
+						continue
+					}
+					typed, err := notation.ReadSum(text, l.Problem.Units, func(name string) bool { return l.forceNamed(name) >= 0 })
+					if err != nil {
+						t.Fatalf("%s: %s: %v", name, text, err)
+					}
+					if says := l.checkEquation(s, typed, known); says != "" {
+						t.Errorf("%s, step %d: %s: %s", name, i+1, text, says)
+					}
+				}
+			}
+		}
+	}
+}

@@ -1,0 +1,101 @@
+package screen
+
+import (
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"testing"
+
+	"unpin/problems"
+	"unpin/tutor"
+)
+
+// everyProblem is the library and the published cases.
+func everyProblem(t *testing.T) []*problems.Problem {
+	var all []*problems.Problem
+	for _, e := range Library() {
+		all = append(all, e.Problem)
+	}
+	data, err := os.ReadFile(filepath.Join("..", "..", "testdata", "cases", "published.json"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var cases []struct {
+		ID      string
+		Problem json.RawMessage
+	}
+	if err := json.Unmarshal(data, &cases); err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range cases {
+		p, err := problems.Read(c.ID, c.Problem)
+		if err != nil {
+			t.Fatal(err)
+		}
+		all = append(all, p)
+	}
+	return all
+}
+
+// TestFigures tells every answer of every problem of the library and of every published case, and looks at the figure of
+// each step: no label may be cut off or run into another, in the place that it has in the lesson and on the whole
+// screen, and none may be lost on the whole screen.
+func TestFigures(t *testing.T) {
+	sizes := [][2]int{{80, 24}, {100, 30}, {120, 40}}
+	all := everyProblem(t)
+	if testing.Short() {
+		all = all[:len(Library())]
+	}
+	for i, p := range all {
+		l, err := tutor.New(p, tutor.Values, false)
+		if err != nil {
+			t.Fatal(err)
+		}
+		m := New(Options{Lesson: l})
+		for n := 0; ; n++ {
+			q, asking := l.Now()
+			s := sizes[(i+n)%len(sizes)]
+			size(m, s[0], s[1])
+			checkFigure(t, m, p.Name, q.Name)
+			if !asking {
+				break
+			}
+			press(m, "tell", "enter")
+		}
+	}
+}
+
+// checkFigure looks at the figure in hand in its place and on the whole screen.
+func checkFigure(t *testing.T, m *Model, problem, question string) {
+	t.Helper()
+	for _, key := range []string{"ctrl+f", "esc"} {
+		press(m, key)
+		g := &m.course.figure.grid
+		if err := g.Check(); err != nil {
+			t.Errorf("%s, %s at %d × %d: %v\n%s", problem, question, m.w, m.h, err, g.Text())
+		}
+		if m.view == drawing && (g.Clipped || len(g.Dropped) > 0) {
+			t.Errorf("%s, %s at %d × %d: clipped %v, left out %v\n%s", problem, question, m.w, m.h, g.Clipped, g.Dropped, g.Text())
+		}
+	}
+}
+
+// TestRepliesFit makes sure that what is said to an answer can be read at 80 × 24 without another key, over the library.
+func TestRepliesFit(t *testing.T) {
+	for _, e := range Library() {
+		m := inLesson(t, e.Name, tutor.Values)
+		size(m, 80, 24)
+		for {
+			if _, asking := m.course.l.Now(); !asking {
+				break
+			}
+			press(m, "7777", "enter")
+			said := m.saidLines(78)
+			l := placeLesson(80, 24)
+			if room := l.talk.h - 1 - len(m.questionLines(l.talk)); len(said) > room {
+				t.Errorf("%s: no room for %v", e.Name, said)
+			}
+			work(t, m, 1)
+		}
+	}
+}
