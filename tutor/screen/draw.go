@@ -122,13 +122,13 @@ func (m *Model) drawStep(p *page, in rect) {
 
 // drawTalk draws what the question rests on, the line for the answer, and what was said last.
 func (m *Model) drawTalk(p *page, in rect) {
-	above := m.questionLines(in)
+	above, noted := m.questionLines(in)
 	if m.course.greeting && len(above)+1+len(m.saidLines(in.w)) > in.h {
-		above = nil // it stands on the sheet too
+		above, noted = nil, false // it stands on the sheet too
 	}
 	p.lines(in, above)
 	y := len(above)
-	m.drawAnswer(p, rect{in.x, in.y + y, in.w, 1})
+	m.drawAnswer(p, rect{in.x, in.y + y, in.w, 1}, noted)
 	said := m.saidLines(in.w)
 	room := in.h - y - 1
 	if len(said) > room && room > 0 {
@@ -139,19 +139,19 @@ func (m *Model) drawTalk(p *page, in rect) {
 	p.lines(rect{in.x, in.y + y + 1, in.w, room}, said)
 }
 
-// questionLines are the sum in symbols and the positive sense, as many as leave two lines for the reply.
-func (m *Model) questionLines(in rect) []line {
+// questionLines are the sum in symbols and the positive sense, as many as leave two lines for the reply. Noted tells
+// whether the sense is among them.
+func (m *Model) questionLines(in rect) (all []line, noted bool) {
 	c := m.course
 	q, asking := c.l.Now()
 	st := style(c.l, c.ascii)
-	var all []line
 	room := in.h - 3
 	if !asking {
 		first, of := c.l.Score()
 		if of == 0 || c.l.Exam {
-			return nil
+			return nil, false
 		}
-		return []line{say(fmt.Sprintf("First try and without help: %d of %d.", first, of), titleInk)}
+		return []line{say(fmt.Sprintf("First try and without help: %d of %d.", first, of), titleInk)}, false
 	}
 	if q.Step != statics.None && q.Kind == tutor.ForceValue {
 		for _, s := range c.l.Solution.Plan[q.Step].Sums {
@@ -169,9 +169,9 @@ func (m *Model) questionLines(in rect) []line {
 		all[len(all)-1] = say(short(plainText(all[len(all)-1])+" …", in.w), plainInk)
 	}
 	if q.Kind == tutor.Reading {
-		return nil
+		return nil, false
 	}
-	return append(all, note...)
+	return append(all, note...), len(note) > 0
 }
 
 // plainText is a line without its inks.
@@ -184,7 +184,7 @@ func plainText(l line) string {
 }
 
 // drawAnswer draws the line that is typed into.
-func (m *Model) drawAnswer(p *page, in rect) {
+func (m *Model) drawAnswer(p *page, in rect, noted bool) {
 	c := m.course
 	q, asking := c.l.Now()
 	st := style(c.l, c.ascii)
@@ -196,7 +196,15 @@ func (m *Model) drawAnswer(p *page, in rect) {
 	case q.Kind == tutor.Reading:
 		x = p.put(x, in.y, end, "Read the step on the sheet, then press enter.  ", askedInk)
 	default:
-		x = p.put(x, in.y, end-8, prompt(q, st), askedInk)
+		sense := ""
+		if !noted {
+			sense = senseWord(c.l, q)
+		}
+		text := prompt(q, sense, st)
+		if columns(text) > in.w-8 {
+			text = prompt(q, "", st)
+		}
+		x = p.put(x, in.y, end-8, text, askedInk)
 	}
 	if c.last != "" && len(c.answerLine.text) == 0 {
 		text := "you typed " + short(c.last, 20)

@@ -92,7 +92,8 @@ func TestRepliesFit(t *testing.T) {
 			press(m, "7777", "enter")
 			said := m.saidLines(78)
 			l := placeLesson(80, 24)
-			if room := l.talk.h - 1 - len(m.questionLines(l.talk)); len(said) > room {
+			above, _ := m.questionLines(l.talk)
+			if room := l.talk.h - 1 - len(above); len(said) > room {
 				t.Errorf("%s: no room for %v", e.Name, said)
 			}
 			work(t, m, 1)

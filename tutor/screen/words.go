@@ -96,7 +96,7 @@ func senseOfAsked(l *tutor.Lesson, q tutor.Question, st notation.Style) string {
 		from := f.Joints[f.Members[q.Member].From].Name
 		return [...]string{
 			"Tension is positive.",
-			"Positive where the forces on the side of " + from + " act " + across(n) + " across the member.",
+			"Positive where the forces on the side of " + from + " act " + across(n) + ".",
 			"Positive where it stretches the " + stretched(n) + ".",
 		}[q.Quantity]
 	case tutor.Reading:
@@ -115,8 +115,20 @@ func giver(l *tutor.Lesson, t statics.Term, st notation.Style) string {
 	return notation.ActionText(l.Solution.Assembly, t.Action, st)
 }
 
-// prompt is what stands before the answer.
-func prompt(q tutor.Question, st notation.Style) string {
+// senseWord is the positive sense of what is asked in a word or two, or nothing.
+func senseWord(l *tutor.Lesson, q tutor.Question) string {
+	switch q.Kind {
+	case tutor.ForceValue:
+		return notation.SenseOf(l.Solution.Forces[q.Force], exact.Int(1))
+	case tutor.SectionPart:
+		n := l.Solution.Frame.Span(q.Member).Left()
+		return [...]string{"tension", across(n), stretched(n)}[q.Quantity]
+	}
+	return ""
+}
+
+// prompt is what stands before the answer, with the positive sense in brackets if there is one.
+func prompt(q tutor.Question, sense string, st notation.Style) string {
 	unit := st.UnitOf(q.Dim)
 	switch {
 	case q.Kind == tutor.TermSign:
@@ -124,7 +136,10 @@ func prompt(q tutor.Question, st notation.Style) string {
 	case unit == "":
 		return q.Name + " = "
 	}
-	return q.Name + " [" + unit + "] = "
+	if sense != "" {
+		sense = " (" + sense + " +)"
+	}
+	return q.Name + " [" + unit + "]" + sense + " = "
 }
 
 // A termState is a term of which sizes, arm and sign are asked, as far as it is settled.
