@@ -3,6 +3,7 @@ package tutor
 import (
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/slip"
 )
 
 // balances lists what the answer to a question may be held against: the sums of its step, with exact values and with
@@ -11,9 +12,10 @@ func (l *Lesson) balances(q Question) []Balance {
 	switch q.Kind {
 	case ForceValue:
 		var all []Balance
-		for _, s := range l.Solution.Plan[q.Step].Sums {
-			for _, values := range [][]exact.Num{l.Solution.Values, l.own()} {
+		for _, values := range [][]exact.Num{l.Solution.Values, l.own()} {
+			for _, s := range l.Solution.Plan[q.Step].Sums {
 				if b, ok := sumBalance(s, q.Force, values); ok {
+					b.Slips = func() []exact.Num { return slipValues(l.candidates(q, values)) }
 					all = append(all, b)
 				}
 			}
@@ -31,28 +33,26 @@ func (l *Lesson) balances(q Question) []Balance {
 	return nil
 }
 
-// sumBalance is a sum seen as an equation for one force. Its slips are a term left out and a term with its sign turned.
+// slipValues lists the values of candidates.
+func slipValues(candidates []slip.Candidate) []exact.Num {
+	var all []exact.Num
+	for _, c := range candidates {
+		all = append(all, c.Value)
+	}
+	return all
+}
+
+// sumBalance is a sum seen as an equation for one force; false where that force is not in it.
 func sumBalance(s statics.Sum, force int, values []exact.Num) (Balance, bool) {
 	b := Balance{Factor: s.Factor(force)}
-	if b.Factor.IsZero() {
-		return b, false
-	}
-	var known []exact.Num
 	for _, t := range s.Terms {
-		if x := t.Amount(values); t.Force != force && !x.IsZero() {
-			known = append(known, x)
+		if t.Force != force {
+			x := t.Amount(values)
 			b.Rest = b.Rest.Add(x)
 			b.Largest = exact.Max(b.Largest, x.Abs())
 		}
 	}
-	for _, x := range known {
-		for _, rest := range []exact.Num{b.Rest.Sub(x), b.Rest.Sub(x).Sub(x)} {
-			if v, err := rest.Neg().Quo(b.Factor); err == nil {
-				b.Slips = append(b.Slips, v)
-			}
-		}
-	}
-	return b, true
+	return b, !b.Factor.IsZero()
 }
 
 // own lists the values of the forces as the student has them: what was typed and accepted, else the exact one.

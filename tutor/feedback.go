@@ -16,10 +16,16 @@ func (l *Lesson) feedback(q Question, v Verdict, typed Typed) string {
 		return l.praise(q)
 	case q.Kind == SectionPart:
 		return l.sectionWrong(q, v)
+	case q.Kind == ForceValue && v == Wrong:
+		if says := l.slipText(q, l.diagnose(q, typed)); says != "" {
+			return says
+		}
+		return l.forceWrong(q, v)
 	case q.Kind == ForceValue:
 		return l.forceWrong(q, v)
-	case q.Kind == TermSign:
-		return termRule(TermSign, l.Solution.Plan[q.Step].Sums[q.Sum])
+	}
+	if s := l.slipOfTerm(q, typed); s != nil {
+		return lowerFirst(s.Says)
 	}
 	return termRule(q.Kind, l.Solution.Plan[q.Step].Sums[q.Sum])
 }

@@ -43,11 +43,11 @@ type Typed struct {
 	Places        []int
 }
 
-// A Balance is what a value has to fit: Factor·X + Rest = 0, where the largest term of Rest is Largest. Slips lists the
-// values to which known slips would lead.
+// A Balance is what a value has to fit: Factor·X + Rest = 0, where the largest term of Rest is Largest. Slips
+// lists the values to which known slips would lead; it is asked only about a value that would fit, and may be nil.
 type Balance struct {
 	Factor, Rest, Largest exact.Num
-	Slips                 []exact.Num
+	Slips                 func() []exact.Num
 }
 
 // Judge compares a typed value with the truth, by the rules in order. All comparisons are exact.
@@ -57,13 +57,13 @@ func Judge(v Typed, truth exact.Num, balances []Balance) Verdict {
 		return Exact
 	case v.roundedFrom(truth):
 		return ToFigures
-	case fits(v.Value, truth, balances):
+	case v.fits(truth, balances):
 		return Rounded
 	case truth.IsZero():
 		return Wrong
 	}
 	v.Value, v.Written = v.Value.Neg(), v.Written.Neg()
-	if v.Value.Equal(truth) || v.roundedFrom(truth) || fits(v.Value, truth, balances) {
+	if v.Value.Equal(truth) || v.roundedFrom(truth) || v.fits(truth, balances) {
 		return OtherSense
 	}
 	return Wrong
@@ -112,10 +112,10 @@ func powerOfTen(n int) exact.Num {
 	return p
 }
 
-// fits reports whether v has the right sign, satisfies one of the balances within 1 % of its largest term, and lies no
-// nearer to a slip than to what that balance gives.
-func fits(v, truth exact.Num, balances []Balance) bool {
-	if !truth.IsZero() && v.Sign() != truth.Sign() {
+// fits reports whether v has the right sign and satisfies one of the balances within 1 % of its largest term: it is what
+// that balance gives, rounded, or lies no nearer to a slip than to it.
+func (v Typed) fits(truth exact.Num, balances []Balance) bool {
+	if !truth.IsZero() && v.Value.Sign() != truth.Sign() {
 		return false
 	}
 	for _, b := range balances {
@@ -123,11 +123,11 @@ func fits(v, truth exact.Num, balances []Balance) bool {
 		if err != nil {
 			continue
 		}
-		off := b.Factor.Mul(v).Add(b.Rest).Abs()
+		off := b.Factor.Mul(v.Value).Add(b.Rest).Abs()
 		if off.Mul(exact.Int(100)).Cmp(b.Largest) > 0 {
 			continue
 		}
-		if !nearSlip(v, gives, b.Slips) {
+		if v.meant(gives) || b.Slips == nil || !nearSlip(v.Value, gives, b.Slips()) {
 			return true
 		}
 	}

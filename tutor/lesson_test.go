@@ -136,7 +136,7 @@ func TestCommands(t *testing.T) {
 // The rows of the rules of judging, each against its words.
 func TestJudge(t *testing.T) {
 	n := exact.MustParse
-	sum := []Balance{{Factor: n("6"), Rest: n("-92"), Largest: n("72"), Slips: []exact.Num{n("8.6667")}}}
+	sum := []Balance{{Factor: n("6"), Rest: n("-92"), Largest: n("72"), Slips: func() []exact.Num { return []exact.Num{n("8.6667")} }}}
 	rows := []struct {
 		typed  string
 		places []int

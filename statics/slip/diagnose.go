@@ -6,37 +6,46 @@ import (
 	"unpin/statics/exact"
 )
 
+// AllFigures is how many figures an expression has, which stands for its value in full.
+const AllFigures = 1000
+
 // A Typed value is what a student wrote, in the problem's units. It agrees with a number that is no further from it than
-// Within: half a unit of the place it was written to, or nought.
+// Within: half a unit of the place it was written to, or nought where the number is meant as it stands.
 type Typed struct {
 	Value, Within exact.Num
-	// Figures is how many significant figures it was written with; an expression has as many as one likes.
-	Figures int
+	Figures       int // significant figures as written
 }
 
 // A Diagnosis is what can be said of a wrong value: the candidates that it agrees with, one for each slip and giver.
 type Diagnosis struct {
 	Matches []Candidate
-	// Possible is a pair of slips that would lead to it together, where no single one does.
-	Possible []Candidate
 }
 
-// Diagnose finds the candidates, in rising order, that a value agrees with. Only a value of three figures or more can
-// agree with any.
-func Diagnose(v Typed, candidates []Candidate) Diagnosis {
-	if v.Figures < 3 {
-		return Diagnosis{}
-	}
+// Diagnose finds the candidates that a value agrees with, in lists each in rising order. Of several readings of the
+// value, the first that agrees with any counts.
+func Diagnose(readings []Typed, lists ...[]Candidate) Diagnosis {
 	var d Diagnosis
+	for _, v := range readings {
+		for _, candidates := range lists {
+			d.find(v, candidates)
+		}
+		if len(d.Matches) > 0 {
+			break
+		}
+	}
+	return d
+}
+
+// find notes the candidates that a value agrees with.
+func (d *Diagnosis) find(v Typed, candidates []Candidate) {
 	low, high := v.Value.Sub(v.Within), v.Value.Add(v.Within)
 	from := sort.Search(len(candidates), func(i int) bool { return candidates[i].Value.Cmp(low) >= 0 })
 	for _, c := range candidates[from:] {
 		if c.Value.Cmp(high) > 0 {
-			break
+			return
 		}
 		d.add(c)
 	}
-	return d
 }
 
 // add notes a match, once for each slip and giver.

@@ -14,21 +14,20 @@ func TestDiagnose(t *testing.T) {
 	sortCandidates(candidates)
 	rows := []struct {
 		value, within string
-		figures       int
 		matches       int
 		named         *Slip
 	}{
-		{"12.3456", "0", 9, 1, c},
-		{"12.35", "0.005", 4, 1, c},       // 12.3456 rounds so
-		{"12.34", "0.005", 4, 1, b},       // 12.3456 is too far by 0.0006
-		{"12.3", "0.05", 3, 3, nil},       // all three
-		{"12.333", "0.0005", 5, 1, c},     // 37/3
-		{"12", "0.5", 2, 0, nil},          // two figures agree with too much
-		{"3", "0", 9, 0, nil},             // the opposite is another value
-		{"12.3457", "0.00005", 6, 0, nil}, // too far by 0.00005
+		{"12.3456", "0", 1, c},
+		{"12.35", "0.005", 1, c},       // 12.3456 rounds so
+		{"12.34", "0.005", 1, b},       // 12.3456 is too far by 0.0006
+		{"12.3", "0.05", 3, nil},       // all three
+		{"12.333", "0.0005", 1, c},     // 37/3
+		{"12", "0", 0, nil},            // two figures are meant as they stand
+		{"3", "0", 0, nil},             // the opposite is another value
+		{"12.3457", "0.00005", 0, nil}, // too far by 0.00005
 	}
 	for _, r := range rows {
-		d := Diagnose(Typed{n(r.value), n(r.within), r.figures}, candidates)
+		d := Diagnose([]Typed{{Value: n(r.value), Within: n(r.within)}}, candidates)
 		if len(d.Matches) != r.matches || d.Named() != r.named {
 			t.Errorf("%s: %d matches, named %v", r.value, len(d.Matches), d.Named())
 		}

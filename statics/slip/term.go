@@ -1,0 +1,43 @@
+package slip
+
+import (
+	"slices"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+)
+
+// An Altered term is what a slip makes of one term of a sum.
+type Altered struct {
+	Slip *Slip
+	Term statics.Term
+}
+
+// OfTerm lists what slips make of term i of sum n, where it stays in the sum: the terms as they are written, with the
+// names of the forces, so that it does not matter which of them are known. Where several make the same of it, the first
+// describes it best.
+func (q Question) OfTerm(n, i int) []Altered {
+	q.Known = func(int) bool { return true }
+	q.Values = make([]exact.Num, len(q.Assembly.Forces))
+	for f := range q.Values {
+		q.Values[f] = one
+	}
+	s := &scene{Question: q, n: n, sum: q.Sums[n]}
+	var all []Altered
+	for _, row := range inOrder {
+		if row.About == Presence || row.About == Answer {
+			continue // these do not change a term that is there
+		}
+		for _, c := range row.find(s) {
+			t, changed := c.terms[i]
+			if a := (Altered{row, t}); changed && t.Sign != 0 && len(c.stray) == 0 && !slices.ContainsFunc(all, a.equal) {
+				all = append(all, a)
+			}
+		}
+	}
+	return all
+}
+
+func (a Altered) equal(b Altered) bool {
+	return a.Slip == b.Slip && a.Term.Sign == b.Term.Sign && a.Term.Size.Equal(b.Term.Size) && a.Term.Arm.Equal(b.Term.Arm)
+}
