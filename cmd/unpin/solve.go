@@ -13,7 +13,7 @@ import (
 )
 
 // formats are the ways to write a solution.
-var formats = []string{"text", "json"}
+var formats = []string{"text", "json", "svg"}
 
 // newSolve writes the whole solution.
 func newSolve() *cobra.Command {
@@ -21,7 +21,8 @@ func newSolve() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "solve PROBLEM",
 		Short: "Write the whole solution.",
-		Long: "Write the whole solution: count, free bodies, every sum and what it gives, check, N V M of every member.\n" +
+		Long: "Write the whole solution: count, free bodies, every sum and what it gives, check, N V M of every member;\n" +
+			"as svg only the figure of the frame.\n" +
 			"A frame that is not determinate is refused with the reason, and the exit code is 1.",
 		Args: oneProblem,
 		RunE: func(cmd *cobra.Command, args []string) error {
@@ -51,8 +52,11 @@ func solve(cmd *cobra.Command, word, format, file string) error {
 
 // solution is the solution as a document.
 func solution(p *problems.Problem, s *statics.Solution, format string) []byte {
-	if format == "json" {
+	switch format {
+	case "json":
 		return worksheet.JSON(p, s)
+	case "svg":
+		return worksheet.SVG(p, s)
 	}
 	return []byte(worksheet.Text(p, s, worksheet.Options{}))
 }

@@ -32,7 +32,18 @@ func FreeBody(a *statics.Assembly, body statics.FreeBody, known map[int]exact.Nu
 	c.opposites()
 	d.names(c.joints())
 	d.dimension()
+	d.Names = symbols(a, body)
 	return d.Scene
+}
+
+// symbols are the names of the forces on a body as print sets them.
+func symbols(a *statics.Assembly, body statics.FreeBody) map[string]Symbolic {
+	names := map[string]Symbolic{}
+	for _, i := range a.ForcesOn(body) {
+		letter, index := notation.Symbol(a.Forces[i], a.Frame.Joints[a.Forces[i].Joint].Name)
+		names[a.Forces[i].Name] = Symbolic{letter, index}
+	}
+	return names
 }
 
 // A cutBody is the draft of a free body.

@@ -50,6 +50,7 @@ type Scene struct {
 	Arrows     []Arrow
 	Dimensions []Dimension
 	Notes      []Note
+	Names      map[string]Symbolic // how print sets the names of the forces in it
 }
 
 // A Stroke is a straight member.

@@ -1,0 +1,213 @@
+package figure
+
+import "math"
+
+// Sizes on paper, in points. Members are the heaviest lines and dimensions the finest, as technical drawing has it: wide
+// and narrow lines, 2 to 1 or more (ISO 128; from memory).
+const (
+	memberWeight = 2.6
+	groundWeight = 1.4
+	forceWeight  = 1.3
+	symbolWeight = 1.0
+	spreadWeight = 0.9
+	fineWeight   = 0.5
+	paperApart   = 14 // what near joints are held apart
+	paperRim     = 3  // around all that is drawn
+)
+
+// Paper lays a scene out on a sheet no larger than the given size in points: as large as fits, to one scale, and the sheet
+// no larger than the figure. Every label has a place of its own, with a thin line to what it belongs to where that is not
+// near. A size too small for the symbols and labels gives a larger sheet.
+func Paper(s Scene, width, height float64) Sheet {
+	xs, ys := stations(&s)
+	marginX, marginY := 60.0, 60.0
+	for try := 1; ; try++ {
+		scale := paperScale(span(xs), span(ys), width-marginX, height-marginY)
+		p := &paper{scene: &s, x: newAxis(xs, scale), y: newAxis(ys, scale), bounds: noRect}
+		p.stretched = p.x.stretched() || p.y.stretched()
+		p.paint()
+		overX, overY := p.bounds.width()-width, p.bounds.height()-height
+		if overX <= 0.01 && overY <= 0.01 || try == paperTries {
+			return p.finish()
+		}
+		marginX = max(marginX, p.bounds.width()-scale*span(xs)+1)
+		marginY = max(marginY, p.bounds.height()-scale*span(ys)+1)
+	}
+}
+
+// paperTries is how often the margins are measured and the scale mended.
+const paperTries = 5
+
+// paperScale is the scale, in points a unit, that fills so much width or height, whichever is less.
+func paperScale(spanX, spanY, width, height float64) float64 {
+	scale := math.Inf(1)
+	if spanX > 0 {
+		scale = max(width, 1) / spanX
+	}
+	if spanY > 0 {
+		scale = min(scale, max(height, 1)/spanY)
+	}
+	if math.IsInf(scale, 1) {
+		return 1
+	}
+	return scale
+}
+
+// An axis turns one coordinate of the frame into points from its first station: to scale, but that near stations are held
+// apart.
+type axis struct {
+	ruler
+	length float64
+}
+
+// tenths is how many steps of a ruler make a point on paper.
+const tenths = 10
+
+func newAxis(stations []station, scale float64) axis {
+	const widestGap = 4
+	fine := make([]station, len(stations))
+	for i, s := range stations {
+		fine[i] = station{s.at, s.gap * paperApart * tenths / widestGap}
+	}
+	r := newRuler(fine, scale*tenths, paperApart*tenths)
+	return axis{r, float64(r.length()) / tenths}
+}
+
+func (a axis) at(x float64) float64 { return a.place(x) / tenths }
+
+// stretched reports whether stations were held apart by more than the eye overlooks.
+func (a axis) stretched() bool {
+	for i, s := range a.stations {
+		if float64(a.cells[i])-(s.at-a.stations[0].at)*a.scale > tenths {
+			return true
+		}
+	}
+	return false
+}
+
+// The layers of a sheet, from the lowest.
+const (
+	shadeLayer = iota
+	fineLayer
+	loadLayer
+	memberLayer
+	forceLayer
+	symbolLayer
+	typeLayer
+	layerCount
+)
+
+// A paper draws one scene at one scale.
+type paper struct {
+	scene     *Scene
+	x, y      axis
+	stretched bool
+	bounds    rect // of all that is drawn
+	solid     []shape
+	wants     []want
+	lettered  []rect // labels
+	layers    [layerCount][]Mark
+}
+
+// place is where a point of the frame lies. A point on a member stays on it even where joints are held apart.
+func (p *paper) place(at Point) Place {
+	if p.stretched {
+		for _, k := range p.scene.Strokes {
+			if t, on := k.share(at); on {
+				return p.plain(k.From).between(p.plain(k.To), t)
+			}
+		}
+	}
+	return p.plain(at)
+}
+
+// plain is where the axes put a point.
+func (p *paper) plain(at Point) Place { return Place{p.x.at(at.X), p.y.length - p.y.at(at.Y)} }
+
+// share is where on a stroke a point lies, from 0 at its beginning to 1, if it does.
+func (k Stroke) share(at Point) (t float64, on bool) {
+	whole := math.Hypot(k.To.X-k.From.X, k.To.Y-k.From.Y)
+	before, after := math.Hypot(at.X-k.From.X, at.Y-k.From.Y), math.Hypot(k.To.X-at.X, k.To.Y-at.Y)
+	return before / whole, before+after < whole*(1+1e-9)
+}
+
+// paint draws everything: what stands on the frame, then the labels, and around all that the dimensions.
+func (p *paper) paint() {
+	for _, k := range p.scene.Strokes {
+		p.stroke(k)
+	}
+	for _, k := range p.scene.Symbols {
+		p.symbol(k)
+	}
+	for i := range p.scene.Spreads {
+		p.spread(i)
+	}
+	for _, k := range p.scene.Arrows {
+		p.arrow(k)
+	}
+	for _, n := range p.scene.Notes {
+		p.note(n)
+	}
+	p.label()
+	p.dimensions()
+	p.label()
+	if p.stretched {
+		p.remark("not all to scale")
+	}
+}
+
+// remark writes a line under all that has been drawn.
+func (p *paper) remark(text string) {
+	look := Look{Role: DimensionMark, Emphasis: Faded}
+	runs := p.scene.typeset(text, look)
+	x, y := p.bounds.x1-lineWidth(runs, typeSize), p.bounds.y1+dimensionOff/2
+	p.write(runs, rect{x, y, p.bounds.x1, y + labelTall}, look)
+}
+
+// stroke draws a member.
+func (p *paper) stroke(k Stroke) {
+	a, b := p.place(k.From), p.place(k.To)
+	p.draw(memberLayer, Mark{Path: []Place{a, b}, Weight: memberWeight, Round: true, Line: lineInk(k.Look), Fill: NoInk})
+	member := bar(a, b, memberWeight+1)
+	member.from, member.to = a, b
+	p.take(member)
+}
+
+// note asks for the place of a name or remark.
+func (p *paper) note(n Note) {
+	at := p.place(n.At)
+	p.ask(want{text: p.scene.typeset(n.Text, n.Look), near: rectOf(at), at: at, look: n.Look, rank: rankOf(n.Role)})
+}
+
+// draw puts a mark on a layer.
+func (p *paper) draw(layer int, m Mark) {
+	p.layers[layer] = append(p.layers[layer], m)
+	b := rectOf(m.Path...).grown(max(m.Radius, 0) + m.Weight/2)
+	p.bounds = p.bounds.with(b)
+}
+
+// line draws a line in the look's ink.
+func (p *paper) line(layer int, l Look, weight float64, path ...Place) {
+	p.draw(layer, Mark{Path: path, Weight: weight, Line: lineInk(l), Fill: NoInk})
+}
+
+// take keeps labels, and arrows that can move, out of a shape.
+func (p *paper) take(s shape) { p.solid = append(p.solid, s) }
+
+// finish moves all marks to the sheet's corner and stacks the layers.
+func (p *paper) finish() Sheet {
+	out := p.bounds.grown(paperRim)
+	s := Sheet{
+		Title: p.scene.Title, Width: out.width(), Height: out.height(),
+		Stretched: p.stretched,
+	}
+	for _, layer := range p.layers {
+		for _, m := range layer {
+			for i := range m.Path {
+				m.Path[i] = Place{m.Path[i].X - out.x0, m.Path[i].Y - out.y0}
+			}
+			s.Marks = append(s.Marks, m)
+		}
+	}
+	return s
+}

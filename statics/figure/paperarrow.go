@@ -1,0 +1,150 @@
+package figure
+
+import (
+	"math"
+	"slices"
+)
+
+// Sizes of arrows on paper, in points.
+const (
+	arrowLength = 32.0
+	arrowRoom   = 7.0  // the width kept free for one
+	arrowStep   = 3.0  // by which one moves out to find room
+	arrowMost   = 90.0 // how far one may move out
+	clearance   = 2.2  // between its end and its point, which is the middle of a member
+)
+
+// arrow draws a force and asks for its label.
+func (p *paper) arrow(a Arrow) {
+	ray := a.Toward.neg()
+	if a.Pull {
+		ray = a.Toward
+	}
+	at := p.place(a.At)
+	if !a.Beside.isZero() {
+		at = p.besides(at, a.Beside, ray)
+	}
+	near, far := p.room(at, ray)
+	tip, tail := near, far
+	if a.Pull {
+		tip, tail = far, near
+	}
+	p.shaft(tail, tip, a.Look)
+	p.take(bar(near, far.by(ray, arrowStep), arrowRoom))
+	w := want{text: p.scene.typeset(a.Text, a.Look), near: rectOf(near.between(far, 0.6), far).grown(2), at: far, look: a.Look, rank: rankValue}
+	w.side = outward(ray)
+	if ray.upright() {
+		w.side = atLeft | atRight | outward(ray)
+	}
+	p.ask(w)
+}
+
+// besides is the nearest place on that side of a point from which an arrow finds room along a ray.
+func (p *paper) besides(at Place, side, ray Vector) Place {
+	for off := 8.0; off < arrowMost; off += arrowStep {
+		from := at.by(side, off)
+		if p.isFree(bar(from, from.by(ray, arrowLength), arrowRoom), at) {
+			return from
+		}
+	}
+	return at.by(side, 8)
+}
+
+// room is where an arrow from a point outward along a ray finds its nearest free place.
+func (p *paper) room(at Place, ray Vector) (near, far Place) {
+	for start := clearance; start < arrowMost; start += arrowStep {
+		near, far = at.by(ray, start), at.by(ray, start+arrowLength)
+		if p.isFree(bar(near.by(ray, 0.5), far, arrowRoom), at) {
+			return near, far
+		}
+	}
+	return at.by(ray, clearance), at.by(ray, clearance+arrowLength)
+}
+
+// isFree reports whether a shape meets nothing but what holds the point itself, as the members there.
+func (p *paper) isFree(s shape, at Place) bool {
+	for i := range p.solid {
+		if t := &p.solid[i]; t.meets(s) && !t.holds(at) {
+			return false
+		}
+	}
+	return true
+}
+
+// shaft draws an arrow: solid with a full head if its sense is known, else dashed with an open head.
+func (p *paper) shaft(tail, tip Place, l Look) {
+	weight, size := forceWeight, 8.0
+	if l.Role == KnownForce {
+		weight = 1.7
+	}
+	if l.Emphasis == Lit {
+		p.glow(tail, tip)
+		weight, size = weight+0.7, 10
+	}
+	toward := tail.toward(tip)
+	p.draw(forceLayer, Mark{
+		Path: []Place{tail, tip.by(toward, -size+1)}, Weight: weight, Line: lineInk(l), Fill: NoInk, Dashed: l.Role == UnknownForce,
+	})
+	p.head(tip, toward, size, l)
+}
+
+// glow puts a band of colour behind what is lit.
+func (p *paper) glow(a, b Place) {
+	p.draw(shadeLayer, Mark{Path: []Place{a, b}, Weight: 9, Line: yellow, Fill: NoInk})
+}
+
+// head draws an arrow head: full, or open for an assumed sense.
+func (p *paper) head(tip Place, toward Vector, size float64, l Look) {
+	across := toward.left()
+	back := tip.by(toward, -size)
+	half := size * 0.33
+	m := Mark{
+		Path: []Place{tip, back.by(across, half), back.by(toward, size*0.15), back.by(across, -half)}, Closed: true,
+		Line: lineInk(l), Fill: lineInk(l), Weight: fineWeight,
+	}
+	if l.Role == UnknownForce {
+		m.Path = []Place{tip, back.by(across, half), back.by(across, -half)}
+		m.Fill, m.Weight = white, symbolWeight
+	}
+	p.draw(forceLayer, m)
+}
+
+// couple draws a turning arrow around its point, open on the side away from Toward.
+func (p *paper) couple(s Symbol) {
+	const reach, step = 2.1, 0.15
+	at, radius := p.place(s.At), 13.0
+	if p.isHeld(s.At) {
+		radius = 19
+	}
+	middle := math.Atan2(s.Toward.Y, s.Toward.X)
+	turn := 1.0
+	if s.Kind == TurnRight {
+		turn = -1
+	}
+	var path []Place
+	for t := -reach; t < reach-0.4; t += step {
+		path = append(path, at.by(Vector{math.Cos(middle + turn*t), math.Sin(middle + turn*t)}, radius))
+	}
+	weight := forceWeight
+	if s.Emphasis == Lit {
+		weight += 0.7
+		p.draw(shadeLayer, Mark{Path: path, Weight: 9, Line: yellow, Fill: NoInk})
+	}
+	p.draw(forceLayer, Mark{Path: path, Weight: weight, Line: lineInk(s.Look), Fill: NoInk, Dashed: s.Role == UnknownForce})
+	end := at.by(Vector{math.Cos(middle + turn*reach), math.Sin(middle + turn*reach)}, radius)
+	p.head(end, path[len(path)-1].toward(end), 8, s.Look)
+	for i := 2; i < len(path); i += 2 {
+		p.take(bar(path[i-2], path[i], 5))
+	}
+	p.ask(want{
+		text: p.scene.typeset(s.Text, s.Look), near: rectOf(path...), at: at.by(s.Toward, radius), look: s.Look, rank: rankValue,
+		side: outward(s.Toward),
+	})
+}
+
+// isHeld reports whether a slot or sleeve stands at a point.
+func (p *paper) isHeld(at Point) bool {
+	return slices.ContainsFunc(p.scene.Symbols, func(s Symbol) bool {
+		return s.At == at && (s.Kind == SlotSymbol || s.Kind == SleeveSymbol)
+	})
+}

@@ -1,0 +1,89 @@
+package figure
+
+// Sizes of dimensions on paper, in points.
+const (
+	dimensionOff   = 16.0 // from what is drawn to the first line
+	dimensionLevel = 15.0 // from line to line
+	dimensionHead  = 6.0
+	extensionOver  = 3.0 // how far an extension line runs past a dimension line
+	extensionLong  = 9.0 // and before it
+)
+
+// dimensions draws the dimension lines below and beside all that has been drawn.
+func (p *paper) dimensions() {
+	start := p.bounds
+	level, upright := false, false
+	for _, d := range p.scene.Dimensions {
+		level, upright = level || !d.Vertical, upright || d.Vertical
+	}
+	if level {
+		y := start.y1 + dimensionOff
+		for _, d := range p.scene.Dimensions {
+			if !d.Vertical {
+				p.dimension(d, local{Place{p.x.at(d.From), y}, Vector{1, 0}}, p.x.at(d.To)-p.x.at(d.From))
+			}
+		}
+	}
+	if upright {
+		x := start.x1 + dimensionOff
+		if start.x1-p.x.length > -start.x0 {
+			x = start.x0 - dimensionOff
+		}
+		for _, d := range p.scene.Dimensions {
+			if d.Vertical {
+				p.dimension(d, local{Place{x, p.y.length - p.y.at(d.From)}, Vector{0, 1}}, p.y.at(d.To)-p.y.at(d.From))
+			}
+		}
+	}
+}
+
+// dimension draws one dimension line that begins at k and is that long: with full heads, or if it is too short for
+// them with strokes across its ends. The number stands in the line if there is room, else beside it.
+func (p *paper) dimension(d Dimension, k local, length float64) {
+	look := Look{Role: DimensionMark}
+	p.line(fineLayer, look, fineWeight, k.to(0, 0), k.to(length, 0))
+	p.take(bar(k.to(0, 0), k.to(length, 0), symbolWeight))
+	for _, end := range [2]float64{0, length} {
+		p.line(fineLayer, look, fineWeight, k.to(end, -extensionOver), k.to(end, extensionLong))
+		p.take(bar(k.to(end, -extensionOver), k.to(end, extensionLong), symbolWeight))
+	}
+	if length > 3*dimensionHead {
+		p.dimensionHead(k.to(0, 0), k.along.neg())
+		p.dimensionHead(k.to(length, 0), k.along)
+	} else {
+		p.line(fineLayer, look, symbolWeight, k.to(-2, -2), k.to(2, 2))
+		p.line(fineLayer, look, symbolWeight, k.to(length-2, -2), k.to(length+2, 2))
+	}
+	text := p.scene.typeset(d.Text, look)
+	if lineWidth(text, typeSize)+4 > length && !d.Vertical {
+		text = p.scene.typeset(d.Short, look)
+	}
+	p.dimensionText(text, k, length, d.Vertical)
+}
+
+// dimensionText writes the number of a dimension: in a gap of the line, or, where that is short, at the nearest free place.
+func (p *paper) dimensionText(text []Run, k local, length float64, vertical bool) {
+	look := Look{Role: DimensionMark}
+	wide, middle := lineWidth(text, typeSize), k.to(length/2, 0)
+	room := length - 2*dimensionHead
+	b := rect{middle.X - wide/2, middle.Y - typeSize/2, middle.X + wide/2, middle.Y + typeSize/2}
+	if vertical && typeSize+4 < room || !vertical && wide+4 < room {
+		p.blank(b.grown(2))
+		p.write(text, b, look)
+		return
+	}
+	p.ask(want{text: text, near: rectOf(k.to(0, 0), k.to(length, 0)), at: middle, look: look, rank: rankDimension, side: below | atLeft | atRight})
+}
+
+// blank hides the lines beneath a text.
+func (p *paper) blank(b rect) {
+	p.draw(fineLayer, Mark{Path: b.corners(), Closed: true, Fill: white, Line: NoInk})
+}
+
+// dimensionHead draws the slender head of a dimension line.
+func (p *paper) dimensionHead(tip Place, toward Vector) {
+	across, back := toward.left(), tip.by(toward, -dimensionHead)
+	p.draw(fineLayer, Mark{
+		Path: []Place{tip, back.by(across, 1.4), back.by(across, -1.4)}, Closed: true, Fill: black, Line: NoInk,
+	})
+}

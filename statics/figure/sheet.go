@@ -1,0 +1,73 @@
+package figure
+
+// A Place is a place on a sheet of paper, in points of 1/72 inch from its upper left corner, y downward.
+type Place struct{ X, Y float64 }
+
+// A Sheet is a scene laid out on paper: what to draw, in order, and how. The renderers to SVG and PDF only write it down.
+type Sheet struct {
+	Title         string
+	Width, Height float64 // in points
+	Marks         []Mark
+	Stretched     bool // near joints were held apart, so that not all is to scale
+}
+
+// A Mark is one line, area, circle or text on a sheet.
+type Mark struct {
+	Path   []Place // the line; of a circle its centre, of a text the start of its baseline
+	Closed bool    // the line goes back to its start
+	Radius float64 // of a circle, or 0
+	Text   []Run   // of a text, or none
+	Size   float64 // of a text, in points
+	Weight float64 // of the line, in points; 0 draws none
+	Dashed bool
+	Round  bool // the line's ends are round, so that lines that meet form a corner
+	Line   Ink // of the line or the text
+	Fill   Ink
+}
+
+// An Ink is a colour as 0xRRGGBB, or NoInk.
+type Ink uint32
+
+// NoInk leaves the paper as it is.
+const NoInk Ink = 1 << 24
+
+// The inks. Those of forces are from the palette of Okabe and Ito (Color Universal Design, 2008), which the colour-blind
+// can tell apart; in grey they differ in weight, dashes and heads.
+const (
+	black  Ink = 0x000000
+	white  Ink = 0xffffff
+	grey   Ink = 0x767676 // readable on white: 4.5 to 1 (Web Content Accessibility Guidelines 2.1)
+	pale   Ink = 0xc8c8c8
+	red    Ink = 0xd55e00 // vermilion
+	blush  Ink = 0xfbe7d9 // vermilion, thinned
+	blue   Ink = 0x0072b2
+	green  Ink = 0x009e73
+	leaf   Ink = 0xd9f1ea // green, thinned
+	purple Ink = 0xcc79a7
+	yellow Ink = 0xf0e442
+)
+
+// lineInk is the ink of a mark's lines.
+func lineInk(l Look) Ink {
+	if l.Emphasis == Faded {
+		return grey
+	}
+	switch l.Role {
+	case LoadMark:
+		return red
+	case KnownForce, UnknownForce, ReversedForce:
+		return blue
+	}
+	return black
+}
+
+// textInk is the ink of a label.
+func textInk(l Look) Ink {
+	if l.Emphasis == Faded || l.Role == ReversedForce {
+		return grey
+	}
+	return black
+}
+
+// dash is the length of a dash and of the gap after it.
+var dash = [2]float64{4, 2.2}
