@@ -2,6 +2,7 @@ package screen
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -58,6 +59,16 @@ func (c *course) step() int {
 		return q.Step
 	}
 	return len(c.l.Solution.Plan)
+}
+
+// sum is the sum that a question belongs to. Of sums that are solved together each unknown shows another, so that all
+// of their free bodies are seen.
+func (c *course) sum(q tutor.Question) statics.Sum {
+	step := c.l.Solution.Plan[q.Step]
+	if at := slices.Index(step.Gives, q.Force); q.Kind == tutor.ForceValue && at >= 0 {
+		return step.Sums[min(at, len(step.Sums)-1)]
+	}
+	return step.Sums[q.Sum]
 }
 
 // answer gives what was typed to the lesson.

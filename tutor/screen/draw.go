@@ -154,8 +154,13 @@ func (m *Model) questionLines(in rect) (all []line, noted bool) {
 		return []line{say(fmt.Sprintf("First try and without help: %d of %d.", first, of), titleInk)}, false
 	}
 	if q.Step != statics.None && q.Kind == tutor.ForceValue {
-		for _, s := range c.l.Solution.Plan[q.Step].Sums {
-			for _, text := range fold(notation.SumSymbols(c.l.Solution.Assembly, s, st), in.w, 4) {
+		sums := c.l.Solution.Plan[q.Step].Sums
+		for n, s := range sums {
+			symbols := notation.SumSymbols(c.l.Solution.Assembly, s, st)
+			if len(sums) > 1 {
+				symbols = fmt.Sprintf("(%d) %s", n+1, symbols)
+			}
+			for _, text := range fold(symbols, in.w, 4) {
 				all = append(all, say(text, plainInk))
 			}
 		}

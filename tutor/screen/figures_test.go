@@ -43,7 +43,7 @@ func everyProblem(t *testing.T) []*problems.Problem {
 func TestFigures(t *testing.T) {
 	sizes := [][2]int{{80, 24}, {100, 30}, {120, 40}}
 	all := everyProblem(t)
-	if testing.Short() {
+	if testing.Short() || raced {
 		all = all[:len(Library())]
 	}
 	for i, p := range all {

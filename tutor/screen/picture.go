@@ -61,7 +61,7 @@ func (c *course) scene() figure.Scene {
 	case q.Step == statics.None:
 		return c.sectionScene(q, o)
 	}
-	s := plan[q.Step].Sums[q.Sum]
+	s := c.sum(q)
 	if q.Kind != tutor.Reading {
 		c.setOff(q, s, &o)
 	}
@@ -142,5 +142,5 @@ func (c *course) figureTitle() string {
 	case q.Step == statics.None:
 		return "Member " + a.Frame.Members[q.Member].Name
 	}
-	return "Free body: " + notation.BodyText(a, c.l.Solution.Plan[q.Step].Sums[q.Sum].Body)
+	return "Free body: " + notation.BodyText(a, c.sum(q).Body)
 }

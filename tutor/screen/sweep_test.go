@@ -208,10 +208,11 @@ func TestEveryStateAtThirtySizes(t *testing.T) {
 	}
 }
 
-// TestEverySize draws three states at every size from 40 × 12 to 200 × 60; in short, at each fifth.
+// TestEverySize draws three states at every size from 40 × 12 to 200 × 60; in short and with the race detector, which
+// makes it slow and finds nothing here, at each fifth.
 func TestEverySize(t *testing.T) {
 	step := 1
-	if testing.Short() {
+	if testing.Short() || raced {
 		step = 5
 	}
 	three := map[string]*Model{
