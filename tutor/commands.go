@@ -54,6 +54,9 @@ func (l *Lesson) back(Question, bool) Reply {
 	if l.at == 0 {
 		return Reply{Kind: Unread, Lines: []string{"This is the first question."}}
 	}
+	if before := l.Questions[l.at-1].Kind; before == ChooseSum || before == TypeSum {
+		return Reply{Kind: Unread, Lines: []string{"The sum before is written; go on from it."}}
+	}
 	l.at--
 	return Reply{Kind: WentBack, Lines: []string{"Back to " + l.Questions[l.at].Name + "."}}
 }
@@ -62,6 +65,12 @@ func (l *Lesson) back(Question, bool) Reply {
 func (l *Lesson) tell(q Question, asking bool) Reply {
 	if !asking || q.Kind == Reading {
 		return Reply{Kind: Unread, Lines: []string{"There is nothing to tell here."}}
+	}
+	switch {
+	case q.Kind == ChooseSum:
+		return Reply{Kind: Told, Lines: []string{"told: " + l.tellSum()}}
+	case q.Kind == TypeSum:
+		return Reply{Kind: Told, Lines: []string{"told: " + l.tellEquation()}}
 	}
 	l.giveUp()
 	if l.Exam {
@@ -105,6 +114,7 @@ func (l *Lesson) sheet(Question, bool) Reply {
 			lines = append(lines, l.truthText(q)+", you typed "+a.typed+".")
 		}
 	}
+	lines = append(lines, l.keptLines()...)
 	if len(lines) == 0 {
 		lines = []string{"Nothing is known yet."}
 	}
@@ -132,8 +142,13 @@ func (l *Lesson) nextHint(q Question) string {
 
 // hints are the three hints for a question: point, teach, tell.
 func (l *Lesson) hints(q Question) [3]string {
-	if q.Kind == SectionPart {
+	switch q.Kind {
+	case SectionPart:
 		return l.sectionHints(q)
+	case ChooseSum:
+		return l.sumHints()
+	case TypeSum:
+		return l.equationHints()
 	}
 	a, st := l.Solution.Assembly, l.style()
 	s := l.Solution.Plan[q.Step].Sums[q.Sum]

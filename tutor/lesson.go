@@ -21,6 +21,7 @@ type Lesson struct {
 	// Heed, if set, is told of everything the student does; a store keeps it.
 	Heed func(Event)
 
+	route   *route // at the rungs order and blank
 	at      int
 	answers []answer       // of each question
 	signs   bool           // sums are written with the signs of the trade, not in ASCII
@@ -57,8 +58,14 @@ func New(p *problems.Problem, rung Rung, exam bool) (*Lesson, error) {
 		return nil, fmt.Errorf("%s is %s, so its forces cannot all be found from equilibrium", p.Title, v)
 	}
 	l := &Lesson{Problem: p, Solution: s, Rung: rung, Exam: exam}
-	l.Questions = l.script()
-	l.answers = make([]answer, len(l.Questions))
+	if rung < Order {
+		l.ask(l.script()...)
+		return l, nil
+	}
+	if exam {
+		return nil, fmt.Errorf("an exam is taken at the rung values or terms")
+	}
+	l.ownRoute()
 	return l, nil
 }
 
@@ -99,6 +106,13 @@ type Reply struct {
 
 // Type takes one line: a command or an answer to the question in hand.
 func (l *Lesson) Type(line string) Reply {
+	r := l.take(line)
+	l.extend()
+	return r
+}
+
+// take is Type without what may have to be asked next.
+func (l *Lesson) take(line string) Reply {
 	q, asking := l.Now()
 	word := strings.ToLower(strings.TrimSpace(line))
 	for _, c := range commands {
@@ -113,6 +127,10 @@ func (l *Lesson) Type(line string) Reply {
 	case q.Kind == Reading:
 		l.at++
 		return Reply{Kind: ReadOn}
+	case q.Kind == ChooseSum && word != "":
+		return l.choose(line)
+	case q.Kind == TypeSum && word != "":
+		return l.write(line)
 	case word == "":
 		return Reply{Kind: Unread, Lines: []string{"Type a value for " + q.Name + ", or help."}}
 	}
@@ -123,7 +141,7 @@ func (l *Lesson) Type(line string) Reply {
 func (l *Lesson) judge(q Question, line string) Reply {
 	v, err := l.read(q, line)
 	if err != nil {
-		return Reply{Kind: Unread, Lines: strings.Split(err.Error(), "\n")} // the place in the line is shown beneath
+		return unread(err)
 	}
 	verdict := Judge(v, q.truth, l.balances(q))
 	if verdict == OtherSense && q.Kind != ForceValue && q.Kind != SectionPart {

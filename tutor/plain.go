@@ -70,7 +70,8 @@ func readLine(r *bufio.Reader) (string, error) {
 type plain struct {
 	l            *Lesson
 	out          *bufio.Writer
-	step, member int // introduced last
+	step, member int  // introduced last
+	shownHow     bool // how a sum is chosen
 }
 
 // say writes one line. What goes wrong in writing is found when the line is flushed.
@@ -78,8 +79,13 @@ func (p *plain) say(format string, args ...any) { fmt.Fprintf(p.out, format+"\n"
 
 // unit is what stands in the brackets of a question.
 func (p *plain) unit(q Question) string {
-	if q.Kind == TermSign {
+	switch q.Kind {
+	case TermSign:
 		return "+ or -"
+	case ChooseSum:
+		return "free body and sum"
+	case TypeSum:
+		return "all terms, =, and the other side"
 	}
 	return p.l.Problem.Units.ASCII(q.Dim)
 }
@@ -105,6 +111,10 @@ func (p *plain) introduce(q Question) {
 			p.lines(p.l.stepLines(i))
 		}
 		p.step = q.Step
+	}
+	if q.Kind == ChooseSum && !p.shownHow {
+		p.say("Choose a free body and a sum of it, as in: %s x; whole y; %s M A; whole M (2, 3); whole F along [4, 3].", p.l.bodyNames()[0], p.l.bodyNames()[0])
+		p.shownHow = true
 	}
 	if q.Member != statics.None && q.Member != p.member {
 		p.lines(p.l.memberLines(q.Member))

@@ -20,6 +20,8 @@ const (
 	TermArm                 // its arm
 	TermSign                // its sign
 	SectionPart             // N, V or M at a place along a member
+	ChooseSum               // a free body and a sum of it
+	TypeSum                 // the equation of the sum chosen
 )
 
 // A Quantity is one of the internal forces.
@@ -50,7 +52,7 @@ type Question struct {
 	truth    exact.Num
 }
 
-// script lists the questions of a lesson in order.
+// script lists the questions of a lesson whose plan is given, in order.
 func (l *Lesson) script() []Question {
 	var all []Question
 	for i, step := range l.Solution.Plan {
@@ -65,14 +67,19 @@ func (l *Lesson) script() []Question {
 			all = append(all, l.valueQuestions(i)...)
 		}
 	}
+	return append(all, l.sections()...)
+}
+
+// sections lists the questions along the members, if they are to be found.
+func (l *Lesson) sections() []Question {
+	var all []Question
 	if !slices.Contains(l.Problem.Ask.Find, "diagrams") {
-		return all
+		return nil
 	}
 	for _, d := range l.Solution.Diagrams {
-		switch {
-		case l.Rung == Read:
+		if l.Rung == Read {
 			all = append(all, Question{Kind: Reading, Step: statics.None, Member: d.Member})
-		default:
+		} else {
 			all = append(all, l.sectionQuestions(d)...)
 		}
 	}

@@ -18,11 +18,7 @@ func (l *Lesson) read(q Question, line string) (Typed, error) {
 	}
 	a, err := notation.ReadAnswer(line, l.Problem.Units, q.Dim)
 	if err != nil {
-		var at *notation.ReadError
-		if errors.As(err, &at) {
-			return Typed{}, fmt.Errorf("%w\n  %s", err, strings.ReplaceAll(at.Caret(line), "\n", "\n  "))
-		}
-		return Typed{}, err
+		return Typed{}, placed(line, err)
 	}
 	sign, err := l.senseSign(q, a.Sense)
 	if err != nil {
@@ -36,6 +32,21 @@ func (l *Lesson) read(q Question, line string) (Typed, error) {
 		v.Value, v.Written = v.Value.Neg(), v.Written.Neg()
 	}
 	return v, nil
+}
+
+// placed is the error of a line that could not be read, with the place shown beneath where it is known. What was typed
+// stands in from the margin, so that it is not taken for a reply.
+func placed(line string, err error) error {
+	var at *notation.ReadError
+	if errors.As(err, &at) {
+		return fmt.Errorf("%w\n  %s", err, strings.ReplaceAll(at.Caret(line), "\n", "\n  "))
+	}
+	return err
+}
+
+// unread is the reply to a line that could not be read.
+func unread(err error) Reply {
+	return Reply{Kind: Unread, Lines: strings.Split(err.Error(), "\n")}
 }
 
 // readSign reads the sign of a term: + or −, or a sense of the sum.

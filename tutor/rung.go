@@ -13,9 +13,11 @@ const (
 	Read   Rung = iota // every step is worked; nothing is asked
 	Values             // free body and sum are shown, the value is asked
 	Terms              // the size, arm and sign of each term are asked, then the value
+	Order              // free body and sum are asked too
+	Blank              // any true sum is taken, in any order, as an equation; then its value is asked
 )
 
-var rungNames = []string{"read", "values", "terms"}
+var rungNames = []string{"read", "values", "terms", "order", "blank"}
 
 // String is the rung's name as it is typed.
 func (r Rung) String() string { return rungNames[r] }

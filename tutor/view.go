@@ -14,5 +14,9 @@ func Progress(p *problems.Problem, rung Rung, records []Record) (settled, of int
 		return 0, 0
 	}
 	l.recall(records)
+	if l.route != nil { // how long the way is shows only as it is gone
+		l.Resume()
+		return l.Position()
+	}
 	return l.Earlier(), len(l.Questions)
 }

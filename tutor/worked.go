@@ -14,13 +14,19 @@ func (l *Lesson) stepLines(i int) []string {
 	a, st, step := l.Solution.Assembly, l.style(), l.Solution.Plan[i]
 	before := l.knownBefore(i)
 	known := func(f int) bool { _, ok := before(f); return ok }
-	lines := []string{fmt.Sprintf("Step %d of %d.", i+1, len(l.Solution.Plan)), notation.Because(a, step, known, st)}
+	lines := []string{fmt.Sprintf("Step %d of %d.", i+1, len(l.Solution.Plan))}
+	if l.route != nil {
+		lines = []string{fmt.Sprintf("Step %d.", i+1)}
+	}
+	if l.route == nil || step.Why != statics.StayOnBody { // a sum that the student chose needs no reason
+		lines = append(lines, notation.Because(a, step, known, st))
+	}
 	for _, s := range step.Sums {
 		lines = append(lines, "Free body: "+notation.BodyText(a, s.Body)+".", "Sum: "+notation.SumTitle(a, s, st)+".")
 		if absent := notation.AbsentText(a, s, st); absent != "" {
 			lines = append(lines, absent)
 		}
-		if l.Rung != Terms || step.Relation || step.Check {
+		if l.Rung <= Values || step.Relation || step.Check {
 			lines = append(lines, notation.SumSymbols(a, s, st))
 		}
 		if l.Rung == Read || step.Check && !l.Exam {
