@@ -12,6 +12,7 @@ type Assembly struct {
 	Loads  []Action // what the loads do to the bodies
 
 	trees     []tree  // of each part
+	places    places  // of the joints
 	forcesOn  [][]int // forces that touch each body
 	actionsOn [][]int // actions on each body
 }

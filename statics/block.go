@@ -4,7 +4,7 @@ import "slices"
 
 // block is the smallest set of the sums of the single bodies that hold as many unknowns as there are sums. Every sum is
 // matched with an unknown of its own; a sum then needs the sums matched with its other unknowns, and so on.
-func (p *planner) block() []candidate {
+func (p *planner) block() []*candidate {
 	m := matching{sums: p.own(), sumOf: map[int]int{}}
 	for n := range m.sums {
 		m.match(n, map[int]bool{})
@@ -16,7 +16,7 @@ func (p *planner) block() []candidate {
 		}
 	}
 	slices.Sort(best)
-	var chosen []candidate
+	var chosen []*candidate
 	for _, n := range best {
 		chosen = append(chosen, m.sums[n])
 	}
@@ -25,17 +25,18 @@ func (p *planner) block() []candidate {
 
 // own lists the sums of each part and pin, moments about where most of its unknowns act, that have unknowns left and
 // are independent. They give all that is not known yet.
-func (p *planner) own() []candidate {
-	var all []candidate
+func (p *planner) own() []*candidate {
+	var all []*candidate
 	var independent basis
-	for b, c := range p.singles {
-		specs := []spec{{along: east}, {along: north}}
+	for b := range p.singles {
+		specs := []spec{{along: east, centre: None}, {along: north, centre: None}}
 		if !p.a.IsPin(b) {
-			specs = append(specs, spec{moment: true, about: p.a.reference(b)})
+			specs = append(specs, p.a.momentAbout(p.a.reference(b)))
 		}
-		active := p.active(c)
-		for _, s := range specs {
-			if x := p.candidate(c, active, s); independent.add(x.factors) {
+		v := &p.singles[b]
+		active := p.active(v)
+		for n := range specs {
+			if x := p.candidate(v, active, &specs[n]); independent.add(x.factors) {
 				all = append(all, x)
 			}
 		}
@@ -45,7 +46,7 @@ func (p *planner) own() []candidate {
 
 // A matching gives each unknown a sum that holds it.
 type matching struct {
-	sums  []candidate
+	sums  []*candidate
 	sumOf map[int]int
 }
 

@@ -7,38 +7,56 @@ type spec struct {
 	moment bool
 	along  Vector
 	about  Point
+	centre int // the joint at about, or None
 }
 
-func (a *Assembly) sum(b FreeBody, s spec) Sum {
+// momentAbout is the sum of moments about joint j.
+func (a *Assembly) momentAbout(j int) spec {
+	return spec{moment: true, about: a.Frame.Joints[j].At, centre: a.places.first[j]}
+}
+
+func (a *Assembly) sum(b FreeBody, s *spec) Sum {
 	if s.moment {
-		return a.MomentSum(b, s.about)
+		return a.momentSum(b, s.about, s.centre)
 	}
 	return a.ForceSum(b, s.along)
 }
 
 // plain reports whether a sum is along x or y or about a joint.
-func (a *Assembly) plain(s spec) bool {
+func (s *spec) plain() bool {
 	if s.moment {
-		return a.JointAt(s.about) != None
+		return s.centre != None
 	}
 	return s.along.X.IsZero() || s.along.Y.IsZero()
 }
 
 // counts reports whether a force along a direction d at a place, or a couple, has a part in a sum.
-func (s spec) counts(couple bool, d Vector, at Point) bool {
+func (s *spec) counts(couple bool, d *Vector, at *Point) bool {
 	switch {
+	case s.moment && couple:
+		return true
+	case s.moment && d.X.IsZero():
+		return !s.about.X.Equal(at.X)
+	case s.moment && d.Y.IsZero():
+		return !s.about.Y.Equal(at.Y)
 	case s.moment:
-		return couple || !s.about.To(at).Cross(d).IsZero()
+		return !s.about.To(*at).Cross(*d).IsZero()
 	case couple:
 		return false
 	}
-	return !s.along.Dot(d).IsZero()
+	return !s.along.Dot(*d).IsZero()
 }
 
 // countsForce reports whether force i has a part in a sum of a body on which it acts.
-func (a *Assembly) countsForce(s spec, i int) bool {
-	f := a.Forces[i]
-	return s.counts(f.Couple, f.Along, a.Frame.Joints[f.Joint].At)
+func (a *Assembly) countsForce(s *spec, i int) bool {
+	f := &a.Forces[i]
+	return f.Joint != s.centre && s.counts(f.Couple, &f.Along, &a.Frame.Joints[f.Joint].At) || s.moment && f.Couple
+}
+
+// countsAction reports whether an action has a part in a sum of the body on which it acts.
+func (a *Assembly) countsAction(s *spec, i int) bool {
+	x := &a.Loads[i]
+	return s.counts(x.Shape == Turning, &x.Along, &x.At)
 }
 
 // A reach says how far to look for a sum on one free body.
@@ -50,73 +68,92 @@ const (
 )
 
 // specs lists the sums of a free body that can leave no more than k of its unknowns, and maybe others.
-func (p *planner) specs(c cut, active []int, k int, r reach) []spec {
-	var all []spec
-	for _, d := range p.directions(active, k, r) {
-		all = append(all, spec{along: d})
-	}
-	if p.a.IsPin(c.FreeBody[0]) && len(c.FreeBody) == 1 { // a pin alone has no sum of moments
-		return all
-	}
-	for _, x := range p.centres(c, active, k, r) {
-		all = append(all, spec{moment: true, about: x})
-	}
-	return all
-}
-
-// directions are x and y and, at full reach, directions square to an unknown. Where a sum leaves k unknowns, all other
-// forces are square to it, so one of any k + 1 is.
-func (p *planner) directions(active []int, k int, r reach) []Vector {
-	all := []Vector{east, north}
-	if r == plainSums {
-		return all
-	}
-	for _, i := range p.lines(active, k+1) {
-		if d := p.a.Forces[i].Along; !d.X.IsZero() && !d.Y.IsZero() {
-			all = append(all, d.Left())
-		}
-	}
-	return all
-}
-
-// centres are the joints that can be a centre and, at full reach, crossings of two unknowns' lines. Where a sum leaves
-// k unknowns, the lines of all others pass through its centre, so two of any k + 2 lines cross there; with fewer lines
-// every joint of the body is tried.
-func (p *planner) centres(c cut, active []int, k int, r reach) []Point {
+func (p *planner) specs(v *view, active []int, k int, r reach) []spec {
 	lines := p.lines(active, k+2)
-	var all []Point
-	if len(lines) < k+2 {
-		for _, j := range p.a.jointsOf(c.FreeBody) {
-			all = append(all, p.a.Frame.Joints[j].At)
+	all := make([]spec, 0, 8)
+	all = append(all, spec{along: east, centre: None}, spec{along: north, centre: None})
+	if r == anySums {
+		all = p.directions(all, lines[:min(k+1, len(lines))])
+	}
+	if p.a.IsPin(v.FreeBody[0]) && len(v.FreeBody) == 1 { // a pin alone has no sum of moments
+		return all
+	}
+	return p.centres(all, v, lines, k, r)
+}
+
+// directions adds those square to one of the lines. Where a sum leaves k unknowns, all other forces are square to it,
+// so one of any k + 1 is.
+func (p *planner) directions(all []spec, lines []int) []spec {
+	for _, i := range lines {
+		if d := p.a.Forces[i].Along; !d.X.IsZero() && !d.Y.IsZero() {
+			all = append(all, spec{along: d.Left(), centre: None})
 		}
 	}
-	for i, f := range lines {
-		for _, g := range lines[:i] {
-			x, ok := p.a.crossing(f, g)
-			if ok && !slices.ContainsFunc(all, x.Equal) && (r == anySums || p.a.JointAt(x) != None) {
-				all = append(all, x)
+	return all
+}
+
+// centres adds the joints that can be a centre, in file order, and, at full reach, other crossings of two of the lines.
+// Where a sum leaves k unknowns, the lines of all others pass through its centre, so two of any k + 2 lines cross there;
+// with fewer lines every joint of the body is tried.
+func (p *planner) centres(all []spec, v *view, lines []int, k int, r reach) []spec {
+	first := len(all)
+	if len(lines) < k+2 {
+		for _, j := range p.a.jointsOf(v.FreeBody) {
+			all = append(all, p.a.momentAbout(j))
+		}
+	}
+	for n, i := range lines {
+		for _, j := range lines[:n] {
+			s, ok := p.a.crossing(i, j)
+			if ok && (r == anySums || s.centre != None) && !slices.ContainsFunc(all[first:], s.sameCentre) {
+				all = inFileOrder(all, first, s)
 			}
 		}
 	}
-	slices.SortStableFunc(all, func(x, y Point) int { return p.a.fileOrder(x) - p.a.fileOrder(y) })
 	return all
+}
+
+// inFileOrder adds a centre to those from the first on: joints in file order, then other points.
+func inFileOrder(all []spec, first int, s spec) []spec {
+	n := len(all)
+	for n > first && s.centre != None && (all[n-1].centre == None || s.centre < all[n-1].centre) {
+		n--
+	}
+	return slices.Insert(all, n, s)
+}
+
+// sameCentre reports whether the centre of o is that of s.
+func (s *spec) sameCentre(o spec) bool {
+	return s.centre == o.centre && (s.centre != None || s.about.Equal(o.about))
 }
 
 // lines are the first of the active unknowns that are no couples and lie on so many different lines.
 func (p *planner) lines(active []int, most int) []int {
-	var l []int
+	l := make([]int, 0, most)
 	for _, i := range active {
-		onLine := func(j int) bool { return p.a.sameLine(i, j) }
-		if len(l) < most && !p.a.Forces[i].Couple && !slices.ContainsFunc(l, onLine) {
+		if len(l) == most {
+			break
+		}
+		if !p.a.Forces[i].Couple && !p.a.onLineOf(i, l) {
 			l = append(l, i)
 		}
 	}
 	return l
 }
 
+// onLineOf reports whether force i lies on the line of one of the others.
+func (a *Assembly) onLineOf(i int, others []int) bool {
+	for _, j := range others {
+		if a.sameLine(i, j) {
+			return true
+		}
+	}
+	return false
+}
+
 // sameLine reports whether two forces lie on one line.
 func (a *Assembly) sameLine(i, j int) bool {
-	f, g := a.Forces[i], a.Forces[j]
+	f, g := &a.Forces[i], &a.Forces[j]
 	if !f.Along.Cross(g.Along).IsZero() {
 		return false
 	}
@@ -124,24 +161,17 @@ func (a *Assembly) sameLine(i, j int) bool {
 	return between.Cross(f.Along).IsZero()
 }
 
-// crossing is where the lines of two forces cross; false if they are parallel.
-func (a *Assembly) crossing(i, j int) (Point, bool) {
-	f, g := a.Forces[i], a.Forces[j]
+// crossing is the sum of moments about the point where the lines of two forces cross; false if they are parallel.
+func (a *Assembly) crossing(i, j int) (spec, bool) {
+	f, g := &a.Forces[i], &a.Forces[j]
 	det := f.Along.Cross(g.Along)
 	if det.IsZero() {
-		return Point{}, false
+		return spec{}, false
+	}
+	if f.Joint == g.Joint {
+		return a.momentAbout(f.Joint), true
 	}
 	p, q := a.Frame.Joints[f.Joint].At, a.Frame.Joints[g.Joint].At
-	if f.Joint == g.Joint {
-		return p, true
-	}
-	return p.Plus(f.Along.Times(over(p.To(q).Cross(g.Along), det))), true
-}
-
-// fileOrder is the number of the joint at a point; a point that is no joint comes last.
-func (a *Assembly) fileOrder(x Point) int {
-	if j := a.JointAt(x); j != None {
-		return j
-	}
-	return len(a.Frame.Joints)
+	x := p.Plus(f.Along.Times(over(p.To(q).Cross(g.Along), det)))
+	return spec{moment: true, about: x, centre: a.JointAt(x)}, true
 }

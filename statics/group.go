@@ -2,31 +2,6 @@ package statics
 
 import "slices"
 
-// A cut is a free body with the unknowns that act on it from outside.
-type cut struct {
-	FreeBody
-	faces []int
-}
-
-func (a *Assembly) cut(b FreeBody) cut {
-	c := cut{FreeBody: b}
-	for _, i := range a.ForcesOn(b) {
-		if sign, _ := a.Facing(b, i); sign != 0 {
-			c.faces = append(c.faces, i)
-		}
-	}
-	return c
-}
-
-// cuts makes a cut of each free body.
-func (a *Assembly) cuts(bodies []FreeBody) []cut {
-	all := make([]cut, len(bodies))
-	for i, b := range bodies {
-		all[i] = a.cut(b)
-	}
-	return all
-}
-
 // singles lists each part and pin alone.
 func (a *Assembly) singles() []FreeBody {
 	all := make([]FreeBody, a.Bodies())

@@ -1,7 +1,6 @@
 package statics
 
 import (
-	"container/heap"
 	"slices"
 
 	"unpin/statics/exact"
@@ -58,7 +57,7 @@ type elimination struct {
 	pivots []pivot
 	byCol  [][]int // rows that hold, or held, each column
 	active []bool
-	queue  rowQueue
+	queue  queue // of the active rows, by length
 }
 
 // eliminate brings rows to triangular form. It takes the shortest row first, and in it the rarest column, so that the
@@ -70,13 +69,12 @@ func eliminate(rows []row, columns int) *elimination {
 		for _, x := range r.entries {
 			e.byCol[x.col] = append(e.byCol[x.col], i)
 		}
-		e.queue = append(e.queue, queued{i, len(r.entries)})
+		e.queue.push(queued{i, len(r.entries)})
 	}
-	heap.Init(&e.queue)
 	for len(e.queue) > 0 {
-		q := heap.Pop(&e.queue).(queued)
-		if e.active[q.row] && q.size == len(e.rows[q.row].entries) {
-			e.take(q.row)
+		q := e.queue.pop()
+		if e.active[q.item] && q.size == len(e.rows[q.item].entries) {
+			e.take(q.item)
 		}
 	}
 	return e
@@ -115,7 +113,7 @@ func (e *elimination) replace(o int, r row) {
 			e.byCol[x.col] = append(e.byCol[x.col], o)
 		}
 	}
-	heap.Push(&e.queue, queued{o, len(r.entries)})
+	e.queue.push(queued{o, len(r.entries)})
 }
 
 // rank is the number of independent rows.
@@ -164,26 +162,4 @@ func (e *elimination) nullSpace() [][]exact.Num {
 		basis = append(basis, x)
 	}
 	return basis
-}
-
-// A rowQueue orders rows by length, then by number, so that the same frame is always solved in the same way.
-type rowQueue []queued
-
-type queued struct{ row, size int }
-
-func (q rowQueue) Len() int { return len(q) }
-func (q rowQueue) Less(i, j int) bool {
-	return q[i].size < q[j].size || q[i].size == q[j].size && q[i].row < q[j].row
-}
-func (q rowQueue) Swap(i, j int) { q[i], q[j] = q[j], q[i] }
-
-// Push and Pop serve container/heap.
-func (q *rowQueue) Push(x any) { *q = append(*q, x.(queued)) }
-
-// Pop serves container/heap.
-func (q *rowQueue) Pop() any {
-	last := len(*q) - 1
-	x := (*q)[last]
-	*q = (*q)[:last]
-	return x
 }

@@ -8,20 +8,39 @@ type option struct {
 	rid   int // other unknowns that have no part in it
 }
 
+// optionFor is the best sum of a free body with exactly one unknown, or nil.
+func (p *planner) optionFor(v *view, r reach) *option {
+	k := &v.best[r]
+	if k.fresh {
+		return k.it
+	}
+	if sample := p.sample(v, 1); sample != nil && p.hopeless(v, sample, 1, r) {
+		k.it = nil
+		p.rest(&k.fresh, sample)
+		return nil
+	}
+	active := p.active(v)
+	k.it = p.look(v, active, r)
+	p.rest(&k.fresh, active)
+	return k.it
+}
+
 // look finds the best sum of a free body with exactly one unknown, within reach, or nil.
-func (p *planner) look(c cut, r reach) *option {
-	active := p.active(c)
+func (p *planner) look(v *view, active []int, r reach) *option {
 	if len(active) == 0 {
 		return nil
 	}
 	var best *option
-	for _, s := range p.specs(c, active, 1, r) {
+	specs := p.specs(v, active, 1, r)
+	for n := range specs {
+		s := &specs[n]
 		i := p.single(active, s)
 		if i == None {
 			continue
 		}
-		o := option{spec: s, force: i, cost: p.cost(c, s) + p.habit(active, s, i), rid: len(active) - 1}
+		o := option{force: i, cost: p.cost(v, s) + p.habit(active, s, i), rid: len(active) - 1}
 		if best == nil || o.cost < best.cost || o.cost == best.cost && o.rid > best.rid {
+			o.spec = *s
 			best = &o
 		}
 	}
@@ -29,7 +48,7 @@ func (p *planner) look(c cut, r reach) *option {
 }
 
 // single is the only one of the active unknowns that has a part in a sum, or None.
-func (p *planner) single(active []int, s spec) int {
+func (p *planner) single(active []int, s *spec) int {
 	found := None
 	for _, i := range active {
 		if p.a.countsForce(s, i) {
@@ -44,16 +63,16 @@ func (p *planner) single(active []int, s spec) int {
 
 // cost reckons what a sum costs to write: twice its terms, one for a moment, and three if it is not plain. Forces known
 // to be nought cost nothing.
-func (p *planner) cost(c cut, s spec) int {
+func (p *planner) cost(v *view, s *spec) int {
 	cost := 2
-	for _, i := range c.faces {
+	for _, i := range v.faces {
 		if p.known[i] && !p.values[i].IsZero() && p.a.countsForce(s, i) {
 			cost += 2
 		}
 	}
-	for _, b := range c.FreeBody {
+	for _, b := range v.FreeBody {
 		for _, i := range p.a.actionsOn[b] {
-			if x := p.a.Loads[i]; s.counts(x.Shape == Turning, x.Along, x.At) {
+			if p.a.countsAction(s, i) {
 				cost += 2
 			}
 		}
@@ -61,7 +80,7 @@ func (p *planner) cost(c cut, s spec) int {
 	if s.moment {
 		cost++
 	}
-	if !p.a.plain(s) {
+	if !s.plain() {
 		cost += 3
 	}
 	return cost
@@ -73,25 +92,25 @@ const aloneInForceSum = 1 << 20
 // habit is what is added to the cost of a sum of moments. With one unknown left a sum of forces is the plain way, so a
 // sum of moments must not beat it; a couple left alone is best taken about its own joint; and a centre at which no
 // unknown acts is only taken where it saves more than one term.
-func (p *planner) habit(active []int, s spec, force int) int {
+func (p *planner) habit(active []int, s *spec, force int) int {
 	alone := len(active) == 1
 	switch {
 	case !s.moment:
 		return 0
 	case alone && !p.a.Forces[force].Couple:
 		return aloneInForceSum
-	case alone && p.actsAt(active, s.about):
+	case alone && p.actsAt(active, s.centre):
 		return -3
-	case !alone && !p.actsAt(active, s.about):
+	case !alone && !p.actsAt(active, s.centre):
 		return 2
 	}
 	return 0
 }
 
-// actsAt reports whether one of the forces acts at the point.
-func (p *planner) actsAt(forces []int, x Point) bool {
+// actsAt reports whether one of the forces acts at a joint.
+func (p *planner) actsAt(forces []int, joint int) bool {
 	for _, i := range forces {
-		if p.a.Frame.Joints[p.a.Forces[i].Joint].At.Equal(x) {
+		if p.a.places.first[p.a.Forces[i].Joint] == joint {
 			return true
 		}
 	}

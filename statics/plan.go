@@ -30,74 +30,46 @@ type planner struct {
 	values  []exact.Num
 	known   []bool
 	unknown int
-	left    []int        // unknowns left on each body
-	best    [2][]*option // of each body, by reach; worth reading only if fresh
-	fresh   [2][]bool    // best is up to date
-	singles []cut
-	entire  cut   // all bodies
-	groups  []cut // connected groups, once they are needed
-	hand    *cut  // the free body in hand
+	left    []int // unknowns left on each body
+	turn    [2]queue
+	singles []view
+	entire  view      // all bodies
+	groups  []view    // connected groups, once they are needed
+	hand    *view     // the free body in hand
+	resting [][]*bool // by unknown, the results that rest on it
 	steps   []Step
 }
 
 func newPlanner(a *Assembly, values []exact.Num) *planner {
 	p := &planner{a: a, values: values, known: make([]bool, len(a.Forces)), unknown: len(a.Forces)}
+	p.resting = make([][]*bool, len(a.Forces))
+	p.steps = make([]Step, 0, len(a.Forces)+len(a.Forces)/2)
+	p.singles, p.entire = a.views(a.singles()), a.view(a.Whole())
 	p.left = make([]int, a.Bodies())
 	for b := range p.left {
 		p.left[b] = len(a.forcesOn[b])
+		p.line(b)
 	}
-	for r := range p.best {
-		p.best[r], p.fresh[r] = make([]*option, a.Bodies()), make([]bool, a.Bodies())
-	}
-	p.singles, p.entire = a.cuts(a.singles()), a.cut(a.Whole())
 	return p
 }
 
-// stay takes the next sum of the free body in hand.
-func (p *planner) stay() bool {
-	if p.hand == nil {
-		return false
+// line puts body b where its turn comes: first the bodies with the fewest unknowns left, of these those with a pinned or
+// roller support, of these the first.
+func (p *planner) line(b int) {
+	size := 2 * p.left[b]
+	if !p.a.restsFreely(b) {
+		size++
 	}
-	return p.take(*p.hand, p.optionFor(*p.hand, plainSums), StayOnBody)
+	for r := range p.turn {
+		p.turn[r].push(queued{b, size})
+	}
 }
 
-// next turns to the single body that has a sum with one unknown and the fewest unknowns left; of several such to one
-// with a pinned or roller support, then to the first.
-func (p *planner) next(r reach) bool {
-	best := None
-	for b := range p.left {
-		if p.left[b] > 0 && (best == None || p.before(b, best)) && p.optionFor(p.singles[b], r) != nil {
-			best = b
-		}
-	}
-	if best == None {
-		return false
-	}
-	c := p.singles[best]
-	return p.take(c, p.optionFor(c, r), p.unlessInHand(c, FewestUnknowns))
-}
-
-// unlessInHand is the reason for turning to a free body, or StayOnBody.
-func (p *planner) unlessInHand(c cut, why Choice) Choice {
-	if p.hand != nil && slices.Equal(c.FreeBody, p.hand.FreeBody) {
-		return StayOnBody
-	}
-	return why
-}
-
-// before reports whether body b is to be taken before body c.
-func (p *planner) before(b, c int) bool {
-	if p.left[b] != p.left[c] {
-		return p.left[b] < p.left[c]
-	}
-	return p.resting(b) && !p.resting(c)
-}
-
-// resting reports whether the body has a pinned or roller support.
-func (p *planner) resting(b int) bool {
+// restsFreely reports whether the body has a pinned or roller support, and none that holds it against turning.
+func (a *Assembly) restsFreely(b int) bool {
 	var reactions, couples int
-	for _, i := range p.a.forcesOn[b] {
-		if f := p.a.Forces[i]; f.Kind == Reaction {
+	for _, i := range a.forcesOn[b] {
+		if f := &a.Forces[i]; f.Kind == Reaction {
 			reactions++
 			if f.Couple {
 				couples++
@@ -107,18 +79,47 @@ func (p *planner) resting(b int) bool {
 	return reactions > 0 && couples == 0
 }
 
+// stay takes the next sum of the free body in hand.
+func (p *planner) stay() bool {
+	return p.hand != nil && p.take(p.hand, p.optionFor(p.hand, plainSums), StayOnBody)
+}
+
+// next turns to the single body whose turn it is of those that have a sum with one unknown. A body without one stands
+// in line again when something on it becomes known.
+func (p *planner) next(r reach) bool {
+	for q := &p.turn[r]; len(*q) > 0; q.pop() {
+		b := (*q)[0].item
+		if p.left[b] == 0 || p.left[b] != (*q)[0].size/2 {
+			continue
+		}
+		if v := &p.singles[b]; p.take(v, p.optionFor(v, r), p.unlessInHand(v, FewestUnknowns)) {
+			return true
+		}
+	}
+	return false
+}
+
+// unlessInHand is the reason for turning to a free body, or StayOnBody.
+func (p *planner) unlessInHand(v *view, why Choice) Choice {
+	if p.hand != nil && slices.Equal(v.FreeBody, p.hand.FreeBody) {
+		return StayOnBody
+	}
+	return why
+}
+
 func (p *planner) whole(r reach) bool {
 	if len(p.entire.FreeBody) == 1 {
 		return false
 	}
-	return p.take(p.entire, p.optionFor(p.entire, r), p.unlessInHand(p.entire, WholeFrame))
+	return p.take(&p.entire, p.optionFor(&p.entire, r), p.unlessInHand(&p.entire, WholeFrame))
 }
 
 // group looks among the connected groups of bodies, the smaller first.
 func (p *planner) group() bool {
 	for _, r := range []reach{plainSums, anySums} {
-		for _, g := range p.connected() {
-			if p.take(g, p.optionFor(g, r), SeveralParts) {
+		groups := p.connected()
+		for n := range groups {
+			if g := &groups[n]; p.take(g, p.optionFor(g, r), SeveralParts) {
 				return true
 			}
 		}
@@ -127,33 +128,20 @@ func (p *planner) group() bool {
 }
 
 // connected lists the connected groups of bodies; they are found when they are needed first.
-func (p *planner) connected() []cut {
+func (p *planner) connected() []view {
 	if p.groups == nil {
-		p.groups = p.a.cuts(p.a.groups())
+		p.groups = p.a.views(p.a.groups())
 	}
 	return p.groups
 }
 
-// optionFor is the best sum of a free body with exactly one unknown, or nil. What it finds for a single body is kept
-// until something on that body becomes known.
-func (p *planner) optionFor(c cut, r reach) *option {
-	if len(c.FreeBody) > 1 {
-		return p.look(c, r)
-	}
-	b := c.FreeBody[0]
-	if !p.fresh[r][b] {
-		p.best[r][b], p.fresh[r][b] = p.look(c, r), true
-	}
-	return p.best[r][b]
-}
-
 // take writes down the sum as the next step and reports whether there was one.
-func (p *planner) take(c cut, o *option, why Choice) bool {
+func (p *planner) take(v *view, o *option, why Choice) bool {
 	if o == nil {
 		return false
 	}
-	p.write([]Sum{p.a.sum(c.FreeBody, o.spec)}, []int{o.force}, why, len(p.active(c)))
-	p.hand = &c
+	p.write([]Sum{p.a.sum(v.FreeBody, &o.spec)}, []int{o.force}, why, len(p.active(v)))
+	p.hand = v
 	return true
 }
 
@@ -163,6 +151,7 @@ func (p *planner) write(sums []Sum, gives []int, why Choice, left int) {
 	for _, i := range gives {
 		p.known[i] = true
 		p.unknown--
+		p.expire(i)
 		p.learn(p.a.Forces[i].On)
 		if by := p.a.Forces[i].By; by != None {
 			p.learn(by)
@@ -173,18 +162,5 @@ func (p *planner) write(sums []Sum, gives []int, why Choice, left int) {
 // learn notes that one more force on body b is known.
 func (p *planner) learn(b int) {
 	p.left[b]--
-	for r := range p.fresh {
-		p.fresh[r][b] = false
-	}
-}
-
-// active lists the unknowns that act on a free body and are not known yet.
-func (p *planner) active(c cut) []int {
-	var on []int
-	for _, i := range c.faces {
-		if !p.known[i] {
-			on = append(on, i)
-		}
-	}
-	return on
+	p.line(b)
 }

@@ -5,30 +5,88 @@ import "slices"
 // searchLimit bounds the sets of unknowns that are looked at before one step.
 const searchLimit = 20000
 
-// A search looks for k sums that hold only k unknowns among them and give them all.
-type search struct {
-	k        int
-	left     int // sets that may still be looked at
-	all      []candidate
-	holding  map[int][]int // candidates that hold each unknown, the cheaper first
-	seen     map[string]bool
-	best     []candidate
-	bestCost int
-}
-
 // smallest finds the least number of independent sums that hold only as many unknowns among them, and the cheapest such
-// set. It is called only when no sum has one unknown. Where the search would go too far it takes the smallest block of
-// the sums of the single bodies.
-func (p *planner) smallest() []candidate {
-	s := search{left: searchLimit}
-	for s.k = 2; s.k < p.unknown && s.left > 0; s.k++ {
-		s.all = p.candidates(s.k)
-		s.run()
-		if s.best != nil {
-			return s.best
+// set. It is called only when no sum has one unknown. Where a search would go too far it takes the smallest block of the
+// sums of the single bodies.
+func (p *planner) smallest() []*candidate {
+	left := searchLimit
+	for k := 2; k < p.unknown && left > 0; k++ {
+		var best *search
+		for _, group := range p.hangingTogether(p.candidates(k)) {
+			s := searchIn(group, k, &left)
+			if s.best != nil && (best == nil || s.before(best)) {
+				best = s
+			}
+		}
+		if best != nil {
+			return best.best
 		}
 	}
 	return p.block()
+}
+
+// hangingTogether parts the candidates into groups that share no unknown.
+func (p *planner) hangingTogether(all []*candidate) [][]*candidate {
+	u := newUnion(len(p.known))
+	for _, c := range all {
+		for _, i := range c.unknowns[1:] {
+			u.join(c.unknowns[0], i)
+		}
+	}
+	var groups [][]*candidate
+	at := make([]int, len(p.known)) // one more than the group of each unknown
+	for _, c := range all {
+		root := u.find(c.unknowns[0])
+		if at[root] == 0 {
+			groups = append(groups, nil)
+			at[root] = len(groups)
+		}
+		g := &groups[at[root]-1]
+		*g = append(*g, c)
+	}
+	return groups
+}
+
+// A search looks for k sums that hold only k unknowns among them and give them all.
+type search struct {
+	k       int
+	size    int  // candidates
+	left    *int // sets that may still be looked at
+	all     []*candidate
+	holding map[int][]int // candidates that hold each unknown, the cheaper first
+	seen    map[string]bool
+
+	best     []*candidate
+	bestCost int
+	root     *candidate // the one from which the best was found
+}
+
+// searchIn searches a group of candidates, unless just these were searched before.
+func searchIn(group []*candidate, k int, left *int) *search {
+	if s := group[0].search; s != nil && s.size == len(group) && !slices.ContainsFunc(group, func(c *candidate) bool { return c.search != s }) {
+		return s
+	}
+	s := &search{k: k, size: len(group), left: left, all: slices.Clone(group)}
+	slices.SortStableFunc(s.all, byCost)
+	s.run()
+	if s.all = nil; *left > 0 { // it was not cut short
+		for _, c := range group {
+			c.search = s
+		}
+	}
+	return s
+}
+
+// before reports whether the best of s is to be taken before that of o: the cheaper one, or else the one that was found
+// from the cheaper sum, or from the first.
+func (s *search) before(o *search) bool {
+	if s.bestCost != o.bestCost {
+		return s.bestCost < o.bestCost
+	}
+	if s.root.cost != o.root.cost {
+		return s.root.cost < o.root.cost
+	}
+	return s.root.place < o.root.place
 }
 
 // run looks at the sets of one size. No smaller set gives all its unknowns, so the unknowns of one that does hang
@@ -41,26 +99,26 @@ func (s *search) run() {
 		}
 	}
 	for _, c := range s.all {
-		s.grow(c.unknowns)
+		s.grow(c, c.unknowns)
 	}
 }
 
 // grow adds sums to those whose unknowns are the set, until it has k.
-func (s *search) grow(set []int) {
+func (s *search) grow(root *candidate, set []int) {
 	key := keyOf(set)
-	if s.seen[key] || s.left == 0 {
+	if s.seen[key] || *s.left == 0 {
 		return
 	}
 	s.seen[key] = true
-	s.left--
+	*s.left--
 	if len(set) == s.k {
-		s.try(set)
+		s.try(root, set)
 		return
 	}
 	for _, i := range set {
 		for _, n := range s.holding[i] {
 			if wider := s.merged(set, s.all[n].unknowns); len(wider) > len(set) {
-				s.grow(wider)
+				s.grow(root, wider)
 			}
 		}
 	}
@@ -86,7 +144,7 @@ func (s *search) merged(x, y []int) []int {
 
 // try picks, the cheapest first, independent sums that hold only unknowns of the set, and keeps them if they give all
 // of it for less than what was found before.
-func (s *search) try(set []int) {
+func (s *search) try(root *candidate, set []int) {
 	var inside []int
 	for _, i := range set {
 		for _, n := range s.holding[i] {
@@ -99,7 +157,7 @@ func (s *search) try(set []int) {
 		return
 	}
 	slices.Sort(inside)
-	var chosen []candidate
+	var chosen []*candidate
 	var b basis
 	cost := 0
 	for _, n := range inside {
@@ -109,7 +167,7 @@ func (s *search) try(set []int) {
 		}
 	}
 	if len(chosen) == s.k && (s.best == nil || cost < s.bestCost) {
-		s.best, s.bestCost = chosen, cost
+		s.best, s.bestCost, s.root = chosen, cost, root
 	}
 }
 

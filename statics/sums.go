@@ -73,8 +73,9 @@ func gather(b FreeBody, lists [][]int) []int {
 	return slices.Compact(all)
 }
 
-// index notes which unknowns and actions touch each body.
+// index notes where the joints are and which unknowns and actions touch each body.
 func (a *Assembly) index() {
+	a.places = newPlaces(a.Frame.Joints)
 	a.forcesOn, a.actionsOn = make([][]int, a.Bodies()), make([][]int, a.Bodies())
 	for i, f := range a.Forces {
 		a.forcesOn[f.On] = append(a.forcesOn[f.On], i)
@@ -96,20 +97,18 @@ func (a *Assembly) ForceSum(b FreeBody, along Vector) Sum {
 
 // MomentSum is the sum of the moments on b about a point.
 func (a *Assembly) MomentSum(b FreeBody, about Point) Sum {
-	s := Sum{Body: b, Moment: true, About: about, Centre: a.JointAt(about)}
+	return a.momentSum(b, about, a.JointAt(about))
+}
+
+// momentSum is MomentSum about a point of which it is known which joint it is.
+func (a *Assembly) momentSum(b FreeBody, about Point, centre int) Sum {
+	s := Sum{Body: b, Moment: true, About: about, Centre: centre}
 	a.collect(&s, func(t Term, size exact.Num) []Term { return momentTerms(t, size, about) })
 	return s
 }
 
-// JointAt is the joint at a point, or None.
-func (a *Assembly) JointAt(p Point) int {
-	for j, joint := range a.Frame.Joints {
-		if joint.At.Equal(p) {
-			return j
-		}
-	}
-	return None
-}
+// JointAt is the joint at a point, or None; of several the first.
+func (a *Assembly) JointAt(p Point) int { return a.places.at(p) }
 
 // collect gives s a term or two for everything that acts on its body. A bare term has its giver, its place and its
 // direction; its size comes beside it, with a sign.

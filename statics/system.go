@@ -44,7 +44,7 @@ func (a *Assembly) rows() (rows []row, inexact bool) {
 			rows = append(rows, row{})
 		}
 		of := rows[first:]
-		centre := a.reference(b)
+		centre := a.Frame.Joints[a.reference(b)].At
 		for _, i := range a.forcesOn[b] {
 			f := a.Forces[i]
 			unit := f.effect(centre.To(a.Frame.Joints[f.Joint].At))
@@ -68,9 +68,9 @@ func (a *Assembly) rows() (rows []row, inexact bool) {
 	return rows, inexact
 }
 
-// reference is the point about which rows takes the moments of body b: where most of its unknowns act, so that few of
+// reference is the joint about which rows takes the moments of body b: where most of its unknowns act, so that few of
 // them turn it.
-func (a *Assembly) reference(b int) Point {
+func (a *Assembly) reference(b int) int {
 	at := map[int]int{}
 	best := a.joint(b)
 	for _, i := range a.forcesOn[b] {
@@ -80,7 +80,7 @@ func (a *Assembly) reference(b int) Point {
 			best = j
 		}
 	}
-	return a.Frame.Joints[best].At
+	return best
 }
 
 // joint is the pin's joint, or the first of a part's.
@@ -154,7 +154,7 @@ func (a *Assembly) motion(v []exact.Num) Motion {
 		}
 		if !move.Turn.IsZero() {
 			arm := move.Slide.Left()
-			move.Centre = a.reference(b).Plus(Vector{over(arm.X, move.Turn), over(arm.Y, move.Turn)})
+			move.Centre = a.Frame.Joints[a.reference(b)].At.Plus(Vector{over(arm.X, move.Turn), over(arm.Y, move.Turn)})
 			move.Slide = Vector{}
 		}
 		if !move.Turn.IsZero() || !move.Slide.IsZero() {

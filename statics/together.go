@@ -8,11 +8,13 @@ import (
 
 // A candidate is a sum with several unknowns left.
 type candidate struct {
-	cut
+	view *view
 	spec
 	unknowns []int // in rising order
 	factors  row   // what each unknown is multiplied by
 	cost     int
+	place    int     // its place in the list of all
+	search   *search // the last that looked at it
 }
 
 // together solves the smallest set of sums that give as many unknowns as there are sums. It is called only when no sum
@@ -22,53 +24,72 @@ func (p *planner) together() {
 	var sums []Sum
 	var gives []int
 	for _, c := range set {
-		sums = append(sums, p.a.sum(c.FreeBody, c.spec))
+		sums = append(sums, p.a.sum(c.view.FreeBody, &c.spec))
 		gives = append(gives, c.unknowns...)
 	}
 	slices.Sort(gives)
-	last := set[len(set)-1].cut
 	p.write(sums, slices.Compact(gives), SolvedTogether, len(set))
-	p.hand = &last
+	p.hand = set[len(set)-1].view
 }
 
-// candidates lists the sums of the family that have up to k unknowns left, the cheaper first. Of the sums of one free
-// body with the same unknowns only independent ones are kept.
-func (p *planner) candidates(k int) []candidate {
-	var all []candidate
-	for _, c := range p.family() {
-		active := p.active(c)
-		var own []candidate
-		for _, s := range p.specs(c, active, k, anySums) {
-			if x := p.candidate(c, active, s); len(x.unknowns) > 0 && len(x.unknowns) <= k {
-				own = append(own, x)
-			}
+// candidates lists the sums of the family that have up to k unknowns left, the smaller free bodies first.
+func (p *planner) candidates(k int) []*candidate {
+	var all []*candidate
+	add := func(views []view) {
+		for n := range views {
+			all = append(all, p.candidatesOf(&views[n], k)...)
 		}
-		all = append(all, independentByUnknowns(own)...)
 	}
-	slices.SortStableFunc(all, byCost)
+	add(p.singles)
+	if len(p.entire.FreeBody) > 1 {
+		all = append(all, p.candidatesOf(&p.entire, k)...)
+	}
+	add(p.connected())
+	for n, c := range all {
+		c.place = n
+	}
 	return all
 }
 
-func byCost(x, y candidate) int { return x.cost - y.cost }
-
-// family is every free body of the family.
-func (p *planner) family() []cut {
-	all := slices.Clone(p.singles)
-	if len(p.entire.FreeBody) > 1 {
-		all = append(all, p.entire)
+// candidatesOf lists the sums of one free body that have up to k unknowns left, the cheaper first. Of those with the
+// same unknowns only independent ones are kept.
+func (p *planner) candidatesOf(v *view, k int) []*candidate {
+	for len(v.sets) <= k {
+		v.sets = append(v.sets, new(kept[[]*candidate]))
 	}
-	return append(all, p.connected()...)
+	known := v.sets[k]
+	if known.fresh {
+		return known.it
+	}
+	known.it = nil
+	if sample := p.sample(v, k); sample != nil && p.hopeless(v, sample, k, anySums) {
+		p.rest(&known.fresh, sample)
+		return nil
+	}
+	active := p.active(v)
+	var own []*candidate
+	specs := p.specs(v, active, k, anySums)
+	for n := range specs {
+		if s := &specs[n]; p.count(active, s, k) <= k {
+			own = append(own, p.candidate(v, active, s))
+		}
+	}
+	known.it = independentByUnknowns(own)
+	p.rest(&known.fresh, active)
+	return known.it
 }
 
+func byCost(x, y *candidate) int { return x.cost - y.cost }
+
 // candidate reckons which unknowns a sum has, with what factors, and what it costs.
-func (p *planner) candidate(c cut, active []int, s spec) candidate {
-	x := candidate{cut: c, spec: s, cost: p.cost(c, s)}
+func (p *planner) candidate(v *view, active []int, s *spec) *candidate {
+	x := &candidate{view: v, spec: *s, cost: p.cost(v, s)}
 	for _, i := range active {
 		k := p.factor(s, i)
 		if k.IsZero() {
 			continue
 		}
-		if sign, _ := p.a.Facing(c.FreeBody, i); sign < 0 {
+		if sign, _ := p.a.Facing(v.FreeBody, i); sign < 0 {
 			k = k.Neg()
 		}
 		x.unknowns = append(x.unknowns, i)
@@ -78,8 +99,8 @@ func (p *planner) candidate(c cut, active []int, s spec) candidate {
 }
 
 // factor is the part that one unscaled unit of force i has in a sum of a body on which it acts as named.
-func (p *planner) factor(s spec, i int) exact.Num {
-	f := p.a.Forces[i]
+func (p *planner) factor(s *spec, i int) exact.Num {
+	f := &p.a.Forces[i]
 	switch {
 	case s.moment && f.Couple:
 		return exact.Int(1)
@@ -92,11 +113,14 @@ func (p *planner) factor(s spec, i int) exact.Num {
 }
 
 // independentByUnknowns keeps of the sums with the same unknowns the cheapest that are independent.
-func independentByUnknowns(all []candidate) []candidate {
+func independentByUnknowns(all []*candidate) []*candidate {
 	slices.SortStableFunc(all, byCost)
-	var kept []candidate
+	var kept []*candidate
 	bases := map[string]*basis{}
 	for _, c := range all {
+		if len(c.unknowns) == 0 {
+			continue
+		}
 		key := keyOf(c.unknowns)
 		if bases[key] == nil {
 			bases[key] = &basis{}
