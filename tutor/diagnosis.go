@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -11,12 +12,22 @@ import (
 	"unpin/statics/slip"
 )
 
-// diagnose finds the slips that a typed value agrees with, made with exact values or with the student's own.
+// diagnose finds the slips that a typed value agrees with.
 func (l *Lesson) diagnose(q Question, v Typed) slip.Diagnosis {
+	return slip.Diagnose(v.places(), l.allCandidates(q)...)
+}
+
+// allCandidates lists the wrong values that slips lead to: with exact values, and with the student's own where they
+// differ.
+func (l *Lesson) allCandidates(q Question) [][]slip.Candidate {
 	if q.Kind != ForceValue {
-		return slip.Diagnosis{}
+		return nil
 	}
-	return slip.Diagnose(v.places(), l.candidates(q, l.Solution.Values), l.candidates(q, l.own()))
+	lists := [][]slip.Candidate{l.candidates(q, l.Solution.Values)}
+	if own := l.own(); !slices.EqualFunc(own, l.Solution.Values, exact.Num.Equal) {
+		lists = append(lists, l.candidates(q, own))
+	}
+	return lists
 }
 
 // candidates lists the wrong values of a force that slips lead to, with these values of the forces known before.
@@ -72,25 +83,21 @@ func (l *Lesson) slipText(q Question, d slip.Diagnosis) string {
 	if len(d.Matches) == 0 {
 		return ""
 	}
+	return "a value like this can come about in more than one way: " + l.asks(q, d)
+}
+
+// asks asks what tells the slips of a diagnosis apart.
+func (l *Lesson) asks(q Question, d slip.Diagnosis) string {
 	var asks []string
 	for _, m := range d.Matches {
-		if ask := l.askOf(q, m); !contains(asks, ask) {
+		if ask := l.askOf(q, m); !slices.Contains(asks, ask) {
 			asks = append(asks, ask)
 		}
 	}
 	if len(asks) > 3 {
-		return "a value like this can come about in several ways: written out, which terms are in the sum, and with which arms and senses?"
+		return "written out, which terms are in the sum, and with which arms and senses?"
 	}
-	return "a value like this can come about in more than one way: " + strings.Join(asks, ", and ") + "?"
-}
-
-func contains(list []string, s string) bool {
-	for _, x := range list {
-		if x == s {
-			return true
-		}
-	}
-	return false
+	return strings.Join(asks, ", and ") + "?"
 }
 
 // askOf asks for what a slip is about.
@@ -132,26 +139,43 @@ func lowerFirst(s string) string {
 	return string(unicode.ToLower(r)) + s[size:]
 }
 
-// slipOfTerm is what slip gives a wrong size, arm or sign of a term, or nil.
-func (l *Lesson) slipOfTerm(q Question, v Typed) *slip.Slip {
-	s := l.Solution.Plan[q.Step].Sums[q.Sum]
+// termSlip says which slip a wrong size, arm or sign of a term came from, asks where several make the same of it, or
+// says nothing.
+func (l *Lesson) termSlip(q Question, v Typed) string {
+	var says []string
+	slips := l.slipsOfTerm(q, v)
+	for _, s := range slips {
+		says = append(says, s.Asks())
+	}
+	if len(slips) == 1 {
+		return lowerFirst(slips[0].Says)
+	}
+	if len(slips) == 0 {
+		return ""
+	}
+	return "there is more than one way to this entry: " + strings.Join(says, ", and ") + "?"
+}
+
+// slipsOfTerm lists the slips that make of a term what was typed of it.
+func (l *Lesson) slipsOfTerm(q Question, v Typed) []*slip.Slip {
+	var all []*slip.Slip
 	for _, a := range l.slipQuestion(q, l.Solution.Values).OfTerm(q.Sum, q.Term) {
-		switch q.Kind {
-		case TermSize:
-			if v.meant(a.Term.Size) {
-				return a.Slip
-			}
-		case TermArm:
-			if v.meant(a.Term.Arm) {
-				return a.Slip
-			}
-		case TermSign:
-			if v.Value.Equal(exact.Int(int64(l.shownSign(s, a.Term)))) {
-				return a.Slip
-			}
+		if l.typedAs(q, v, a.Term) && !slices.Contains(all, a.Slip) {
+			all = append(all, a.Slip)
 		}
 	}
-	return nil
+	return all
+}
+
+// typedAs reports whether v is what a question about a term asks, of the term as it is given here.
+func (l *Lesson) typedAs(q Question, v Typed, term statics.Term) bool {
+	switch q.Kind {
+	case TermSize:
+		return v.meant(term.Size)
+	case TermArm:
+		return v.meant(term.Arm)
+	}
+	return v.Value.Equal(exact.Int(int64(l.shownSign(l.Solution.Plan[q.Step].Sums[q.Sum], term))))
 }
 
 // meant reports whether a value equals a number, or that number rounded at the place it was typed to.

@@ -16,16 +16,11 @@ func (l *Lesson) feedback(q Question, v Verdict, typed Typed) string {
 		return l.praise(q)
 	case q.Kind == SectionPart:
 		return l.sectionWrong(q, v)
-	case q.Kind == ForceValue && v == Wrong:
-		if says := l.slipText(q, l.diagnose(q, typed)); says != "" {
-			return says
-		}
-		return l.forceWrong(q, v)
 	case q.Kind == ForceValue:
-		return l.forceWrong(q, v)
+		return l.forceSlip(q, v, typed)
 	}
-	if s := l.slipOfTerm(q, typed); s != nil {
-		return lowerFirst(s.Says)
+	if says := l.termSlip(q, typed); says != "" {
+		return says
 	}
 	return termRule(q.Kind, l.Solution.Plan[q.Step].Sums[q.Sum])
 }
@@ -67,6 +62,19 @@ func (l *Lesson) alone(q Question) string {
 	}
 	why := notation.AbsentText(l.Solution.Assembly, kept, l.style())
 	return strings.TrimSuffix(strings.ReplaceAll(why, ". ", ", and "), ".") + ", so " + q.Name + " comes out alone."
+}
+
+// forceSlip says which slip a wrong value of a force came from, or asks, or says where to look.
+func (l *Lesson) forceSlip(q Question, v Verdict, typed Typed) string {
+	d := l.diagnose(q, typed)
+	switch says := l.slipText(q, d); {
+	case v == OtherSense && d.Named() == nil && says != "":
+		return "the size is right, but not the sense: " + l.asks(q, d)
+	case v == OtherSense || says == "":
+		return l.forceWrong(q, v)
+	default:
+		return says
+	}
 }
 
 // forceWrong says where to look after a wrong value of a force.

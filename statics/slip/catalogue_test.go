@@ -25,8 +25,8 @@ func TestCatalogue(t *testing.T) {
 			t.Errorf("%s gives a number: %s", s.ID, s.Says)
 		case strings.ContainsAny(strings.TrimSuffix(s.Says, "?"), ".!?"):
 			t.Errorf("%s says more than one sentence: %s", s.ID, s.Says)
-		case !strings.HasSuffix(s.Says, "?"):
-			t.Errorf("%s does not end at the goal: %s", s.ID, s.Says)
+		case !strings.HasSuffix(s.Says, "?") || strings.Count(s.Says, ", so ") != 1 || s.Asks() == "":
+			t.Errorf("%s does not end at the goal, as \", so ...?\": %s", s.ID, s.Says)
 		case blame.MatchString(s.Says):
 			t.Errorf("%s blames: %s", s.ID, s.Says)
 		}

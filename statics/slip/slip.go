@@ -1,6 +1,9 @@
 package slip
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // A Slip is one recognisable mistake.
 type Slip struct {
@@ -12,6 +15,12 @@ type Slip struct {
 	// General marks a slip that another may describe better: where both make the same change, only the other is kept.
 	General bool
 	find    func(s *scene) []change
+}
+
+// Asks is the question in which what a slip says ends, without its mark.
+func (s *Slip) Asks() string {
+	_, goal, _ := strings.Cut(strings.TrimSuffix(s.Says, "?"), ", so ")
+	return goal
 }
 
 // A Group is a kind of slips.

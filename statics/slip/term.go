@@ -14,10 +14,10 @@ type Altered struct {
 }
 
 // OfTerm lists what slips make of term i of sum n, where it stays in the sum: the terms as they are written, with the
-// names of the forces, so that it does not matter which of them are known. Where several make the same of it, the first
-// describes it best.
+// names of the forces, so that it does not matter which of them are known. Slips of several givers' terms at once are not
+// among them.
 func (q Question) OfTerm(n, i int) []Altered {
-	q.Known = func(int) bool { return true }
+	q.Known, q.Written = func(int) bool { return true }, false
 	q.Values = make([]exact.Num, len(q.Assembly.Forces))
 	for f := range q.Values {
 		q.Values[f] = one
@@ -30,7 +30,8 @@ func (q Question) OfTerm(n, i int) []Altered {
 		}
 		for _, c := range row.find(s) {
 			t, changed := c.terms[i]
-			if a := (Altered{row, t}); changed && t.Sign != 0 && len(c.stray) == 0 && !slices.ContainsFunc(all, a.equal) {
+			a := Altered{row, t}
+			if changed && t.Sign != 0 && len(c.stray) == 0 && c.giver != nobody && !slices.ContainsFunc(all, a.shown) {
 				all = append(all, a)
 			}
 		}
@@ -38,6 +39,8 @@ func (q Question) OfTerm(n, i int) []Altered {
 	return all
 }
 
-func (a Altered) equal(b Altered) bool {
-	return a.Slip == b.Slip && a.Term.Sign == b.Term.Sign && a.Term.Size.Equal(b.Term.Size) && a.Term.Arm.Equal(b.Term.Arm)
+// shown reports whether b makes the same of the term, and is the same slip or describes it better.
+func (a Altered) shown(b Altered) bool {
+	return (a.Slip == b.Slip || a.Slip.General) &&
+		a.Term.Sign == b.Term.Sign && a.Term.Size.Equal(b.Term.Size) && a.Term.Arm.Equal(b.Term.Arm)
 }

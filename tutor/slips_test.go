@@ -1,0 +1,265 @@
+package tutor
+
+import (
+	"encoding/json"
+	"math"
+	"math/rand/v2"
+	"os"
+	"slices"
+	"strconv"
+	"testing"
+
+	"unpin/problems"
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/slip"
+)
+
+// A tally is what became of the slips of one kind that students made.
+type tally struct {
+	hidden int // the slip gives the right number
+	named  int
+	asked  int // several slips fit, this one among them
+	missed int // no slip was spoken of
+	wrong  int // another slip was named
+}
+
+func (t tally) seen() int { return t.named + t.asked + t.missed + t.wrong }
+
+func (t *tally) add(u tally) {
+	t.hidden += u.hidden
+	t.named += u.named
+	t.asked += u.asked
+	t.missed += u.missed
+	t.wrong += u.wrong
+}
+
+// practiceProblems are the library and the published cases.
+func practiceProblems(t testing.TB) []*problems.Problem {
+	t.Helper()
+	data, err := os.ReadFile("../testdata/cases/published.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	var cases []struct {
+		ID      string
+		Problem json.RawMessage
+	}
+	if err := json.Unmarshal(data, &cases); err != nil {
+		t.Fatal(err)
+	}
+	var all []*problems.Problem
+	for _, name := range problems.Names() {
+		p, _ := problems.Library(name)
+		all = append(all, p)
+	}
+	for _, c := range cases {
+		p, err := problems.Read(c.ID, c.Problem)
+		if err != nil {
+			t.Fatal(err)
+		}
+		all = append(all, p)
+	}
+	return all
+}
+
+// eachQuestion plays a lesson on every problem and gives every question that asks for a value to a test; in a short run,
+// of every fifth problem. The student's own values are rounded to that many figures; 0 stands for exact values.
+func eachQuestion(t testing.TB, figures int, test func(l *Lesson, q Question)) {
+	for i, p := range practiceProblems(t) {
+		if testing.Short() && i%5 != 0 {
+			continue
+		}
+		l, err := New(p, Values, false)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for {
+			q, asking := l.Now()
+			if !asking {
+				break
+			}
+			test(l, q)
+			line := q.truth.Decimal(40)
+			if figures > 0 {
+				line = ownValue(l, q).Figures(figures)
+			}
+			if r := l.Type(line); !r.Verdict.Right() {
+				l.Type("tell")
+			}
+		}
+	}
+}
+
+// ownValue is what the student's own values give in the right sum.
+func ownValue(l *Lesson, q Question) exact.Num {
+	if q.Kind != ForceValue || len(l.Solution.Plan[q.Step].Sums) > 1 {
+		return q.truth
+	}
+	if b, ok := sumBalance(l.Solution.Plan[q.Step].Sums[0], q.Force, l.own()); ok {
+		if v, err := b.Rest.Neg().Quo(b.Factor); err == nil {
+			return v
+		}
+	}
+	return q.truth
+}
+
+// outcome is what the lesson makes of a slip whose value is typed with some figures.
+func outcome(t testing.TB, l *Lesson, q Question, c slip.Candidate, figures int, lists [][]slip.Candidate, balances []Balance) tally {
+	v, err := l.read(q, c.Value.Figures(figures))
+	if err != nil {
+		t.Fatalf("%s: %s: %v", q.Name, c.Value, err)
+	}
+	verdict := Judge(v, q.truth, balances)
+	if verdict.Exactly() {
+		return tally{hidden: 1}
+	}
+	if verdict.Right() {
+		return tally{missed: 1}
+	}
+	d := slip.Diagnose(v.places(), lists...)
+	switch named := d.Named(); {
+	case len(d.Matches) == 0:
+		return tally{missed: 1}
+	case named == c.Slip:
+		return tally{named: 1}
+	case named != nil:
+		return tally{wrong: 1}
+	}
+	for _, m := range d.Matches {
+		if m.Slip == c.Slip {
+			return tally{asked: 1}
+		}
+	}
+	return tally{wrong: 1}
+}
+
+// bySlip is what became of the slips that students made, each at one step of a lesson, typing only the value: with exact
+// values found before or with their own of some figures.
+func bySlip(t testing.TB, own, figures int) map[*slip.Slip]*tally {
+	by := map[*slip.Slip]*tally{}
+	for _, s := range slip.Catalogue() {
+		by[s] = &tally{}
+	}
+	eachQuestion(t, own, func(l *Lesson, q Question) {
+		lists, balances := l.allCandidates(q), l.balances(q)
+		if len(lists) == 0 {
+			return
+		}
+		right := ownValue(l, q)
+		for _, c := range lists[len(lists)-1] {
+			if c.Value.Equal(right) {
+				by[c.Slip].hidden++
+				continue
+			}
+			by[c.Slip].add(outcome(t, l, q, c, figures, lists, balances))
+		}
+	})
+	return by
+}
+
+// Of the slips that students make at one step and type only the value of, nearly all are named or asked about, and
+// hardly any is taken for another.
+func TestSlipsByValue(t *testing.T) {
+	for _, r := range []struct{ own, figures int }{{0, 3}, {0, 5}, {3, 4}} {
+		var all tally
+		for _, of := range bySlip(t, r.own, r.figures) {
+			all.add(*of)
+		}
+		t.Logf("own values of %d figures (0: exact), typed with %d: %+v", r.own, r.figures, all)
+		if found := all.named + all.asked; found*100 < all.seen()*95 {
+			t.Errorf("%d of %d found, want 95 %%", found, all.seen())
+		}
+		if all.wrong*100 > all.seen() {
+			t.Errorf("%d of %d taken for another, want at most 1 %%", all.wrong, all.seen())
+		}
+	}
+}
+
+// A number that no slip leads to is not given one: of numbers drawn log-uniformly with five figures, hardly any.
+func TestWrongNumbersGetNoStory(t *testing.T) {
+	random := rand.New(rand.NewPCG(6, 3))
+	stories, numbers := 0, 0
+	eachQuestion(t, 0, func(l *Lesson, q Question) {
+		lists := l.allCandidates(q)
+		for range 20 {
+			line := strconv.FormatFloat(math.Pow(10, random.Float64()*5-2), 'g', 5, 64)
+			if random.IntN(2) == 0 {
+				line = "-" + line
+			}
+			v, err := l.read(q, line)
+			if err != nil {
+				t.Fatal(err)
+			}
+			numbers++
+			if len(slip.Diagnose(v.places(), lists...).Matches) > 0 {
+				stories++
+			}
+		}
+	})
+	t.Logf("%d stories for %d numbers", stories, numbers)
+	if stories*100 > numbers {
+		t.Errorf("%d of %d numbers are given a story, want at most 1 %%", stories, numbers)
+	}
+}
+
+// Where the terms are typed, a slip shows in the size, arm or sign of one: it is named, or asked about where another
+// makes the very same entry.
+func TestSlipsByTerm(t *testing.T) {
+	var all tally
+	for i, p := range practiceProblems(t) {
+		if testing.Short() && i%5 != 0 {
+			continue
+		}
+		l, err := New(p, Terms, false)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, q := range l.Questions {
+			for _, a := range alteredTerms(l, q) {
+				if typed := typedTerm(l, q, a.Term); !typed.Value.Equal(q.truth) { // else another question shows it
+					all.add(termOutcome(l, q, a.Slip, typed))
+				}
+			}
+		}
+	}
+	t.Logf("%+v", all)
+	if found := all.named + all.asked; found*1000 < all.seen()*995 || found == 0 {
+		t.Errorf("%d of %d found, want 99.5 %%", found, all.seen())
+	}
+}
+
+// termOutcome is what the lesson makes of a slip in one term.
+func termOutcome(l *Lesson, q Question, made *slip.Slip, typed Typed) tally {
+	slips := l.slipsOfTerm(q, typed)
+	switch {
+	case len(slips) == 0:
+		return tally{missed: 1}
+	case !slices.Contains(slips, made):
+		return tally{wrong: 1}
+	case len(slips) > 1:
+		return tally{asked: 1}
+	}
+	return tally{named: 1}
+}
+
+// alteredTerms is what slips make of the term that a question asks about.
+func alteredTerms(l *Lesson, q Question) []slip.Altered {
+	switch q.Kind {
+	case TermSize, TermArm, TermSign:
+		return l.slipQuestion(q, l.Solution.Values).OfTerm(q.Sum, q.Term)
+	}
+	return nil
+}
+
+// typedTerm is the answer to a question about a term, when the student has it so.
+func typedTerm(l *Lesson, q Question, term statics.Term) Typed {
+	value := term.Size
+	switch q.Kind {
+	case TermArm:
+		value = term.Arm
+	case TermSign:
+		value = exact.Int(int64(l.shownSign(l.Solution.Plan[q.Step].Sums[q.Sum], term)))
+	}
+	return Typed{Value: value, Written: value, Unit: exact.Int(1)}
+}
