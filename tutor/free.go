@@ -264,11 +264,8 @@ func (l *Lesson) equationHints() [3]string {
 
 // keptLines list the sums that are kept until they can be used.
 func (l *Lesson) keptLines() []string {
-	if l.route == nil {
-		return nil
-	}
 	var lines []string
-	for _, s := range l.route.kept {
+	for _, s := range l.Kept() {
 		lines = append(lines, "Kept, "+notation.BodyText(l.Solution.Assembly, s.Body)+", "+notation.SumName(l.Solution.Assembly, s, l.style())+": "+
 			notation.SumNumbers(l.Solution.Assembly, s, l.Known, l.style()))
 	}

@@ -1,10 +1,32 @@
 package tutor
 
-import "unpin/problems"
+import (
+	"unpin/problems"
+	"unpin/statics"
+)
 
 // UseSigns has sums, numbers and units in replies written with the signs of the trade, as Σ, · and −, where they are
 // otherwise in ASCII.
 func (l *Lesson) UseSigns() { l.signs = true }
+
+// Composing reports whether the question is for the student's own plan: a sum to choose, or its equation.
+func (q Question) Composing() bool { return q.Kind == ChooseSum || q.Kind == TypeSum }
+
+// Chosen is the sum whose equation is asked for.
+func (l *Lesson) Chosen() statics.Sum { return l.route.chosen }
+
+// Kept lists the true sums that the student has and that leave more unknowns than they can give.
+func (l *Lesson) Kept() []statics.Sum {
+	if l.route == nil {
+		return nil
+	}
+	return l.route.kept
+}
+
+// Own reports whether step i of the plan is one that the student chose, so that it needs no reason.
+func (l *Lesson) Own(i int) bool {
+	return l.route != nil && l.Solution.Plan[i].Why == statics.StayOnBody
+}
 
 // Progress is how many questions of a problem, from the first on, were settled in earlier work at a rung, and how many
 // there are. It is nought of nought for a frame that is not fit for a lesson.

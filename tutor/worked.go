@@ -18,7 +18,7 @@ func (l *Lesson) stepLines(i int) []string {
 	if l.route != nil {
 		lines = []string{fmt.Sprintf("Step %d.", i+1)}
 	}
-	if l.route == nil || step.Why != statics.StayOnBody { // a sum that the student chose needs no reason
+	if !l.Own(i) {
 		lines = append(lines, notation.Because(a, step, known, st))
 	}
 	for _, s := range step.Sums {

@@ -113,6 +113,11 @@ func (m *Model) drawStep(p *page, in rect) {
 		if step := c.l.Solution.Plan[q.Step]; len(step.Sums) > 1 && q.Kind != tutor.ForceValue && q.Kind != tutor.Reading {
 			text = fmt.Sprintf("%d. %s", q.Step+1, bodyAndSum(c.l, step.Sums[q.Sum], style(c.l, c.ascii)))
 		}
+	case asking && q.Kind == tutor.ChooseSum:
+		text = "Choose a free body and a sum of it"
+	case asking && q.Kind == tutor.TypeSum:
+		text = bodyAndSum(c.l, c.l.Chosen(), style(c.l, c.ascii))
+		text = strings.ToUpper(text[:1]) + text[1:]
 	case asking:
 		mem := c.l.Solution.Frame.Members[q.Member]
 		text = "Member " + mem.Name + ", distances from " + c.l.Solution.Frame.Joints[mem.From].Name

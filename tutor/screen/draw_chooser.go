@@ -33,8 +33,10 @@ func (m *Model) arrangeChooser() {
 // drawChooser draws the list of problems and the details of the one in hand.
 func (m *Model) drawChooser(p *page) {
 	l := placeChooser(m.w, m.h)
-	p.line(l.head, 0, say("Choose a problem", titleInk))
-	m.drawRungs(p, l.head)
+	if title, n := "Choose a problem", m.drawRungs(p, l.head); columns(title)+n < l.head.w {
+		p.line(l.head, 0, say(title, titleInk))
+		m.drawRungs(p, l.head)
+	}
 	x := p.put(l.find.x, l.find.y, l.find.w, "find: ", faintInk)
 	m.chooser.filter.draw(p, x, l.find.y, l.find.x+l.find.w)
 	p.fill(rect{0, 2, m.w, 1}, "─", faintInk)
@@ -55,8 +57,8 @@ func (m *Model) drawChooser(p *page) {
 	p.line(l.help, 0, m.helpLine(l.help.w))
 }
 
-// drawRungs draws the rungs at the right of the head, the one in hand in brackets.
-func (m *Model) drawRungs(p *page, in rect) {
+// drawRungs draws the rungs at the right of the head, the one in hand in brackets, and tells how wide they are.
+func (m *Model) drawRungs(p *page, in rect) int {
 	var all line
 	n := 0
 	add := func(text string, k ink) {
@@ -75,6 +77,7 @@ func (m *Model) drawRungs(p *page, in rect) {
 		add(" exam", strongInk)
 	}
 	p.line(rect{in.x + max(in.w-n, 0), in.y, min(n, in.w), 1}, 0, all)
+	return n
 }
 
 // drawList draws the problems found.

@@ -58,6 +58,10 @@ func (c *course) scene() figure.Scene {
 		return figure.FreeBody(a, plan[c.looked].Sums[0].Body, c.known(), o)
 	case !asking:
 		return figure.FreeBody(a, a.Whole(), c.known(), o)
+	case q.Kind == tutor.ChooseSum:
+		return figure.Given(&a.Frame, o)
+	case q.Kind == tutor.TypeSum:
+		return figure.FreeBody(a, c.l.Chosen().Body, c.known(), o)
 	case q.Step == statics.None:
 		return c.sectionScene(q, o)
 	}
@@ -139,6 +143,10 @@ func (c *course) figureTitle() string {
 		return notation.Sentence("looking back at step " + notation.Count(c.looked+1) + ": " + body(c.looked))
 	case !asking:
 		return "The whole frame with all its forces"
+	case q.Kind == tutor.ChooseSum:
+		return "The frame, to be cut free"
+	case q.Kind == tutor.TypeSum:
+		return "Free body: " + notation.BodyText(a, c.l.Chosen().Body)
 	case q.Step == statics.None:
 		return "Member " + a.Frame.Members[q.Member].Name
 	}

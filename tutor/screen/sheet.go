@@ -46,6 +46,7 @@ func writeSheet(c *course, width int, spacious bool) sheet {
 	for i := 0; i <= c.step() && i < len(plan); i++ {
 		w.step(i)
 	}
+	w.kept()
 	w.members()
 	return s
 }
@@ -60,6 +61,16 @@ func (w writer) put(in int, text string, k ink) {
 	}
 }
 
+// kept writes the sums that the student has and cannot use yet.
+func (w writer) kept() {
+	l := w.c.l
+	for _, s := range l.Kept() {
+		w.add(nil)
+		w.put(0, "Kept: "+bodyAndSum(l, s, w.st), titleInk)
+		w.put(3, notation.SumNumbers(l.Solution.Assembly, s, l.Known, w.st), plainInk)
+	}
+}
+
 // step writes one step: free body and sum, the reason, the terms, and what came of it.
 func (w writer) step(i int) {
 	l := w.c.l
@@ -71,7 +82,9 @@ func (w writer) step(i int) {
 	before := knownBefore(l.Solution, i)
 	isKnown := func(f int) bool { _, ok := before(f); return ok }
 	w.put(0, stepTitle(l, i, w.st), titleInk)
-	w.put(3, notation.Because(l.Solution.Assembly, step, isKnown, w.st), faintInk)
+	if !l.Own(i) {
+		w.put(3, notation.Because(l.Solution.Assembly, step, isKnown, w.st), faintInk)
+	}
 	for n, s := range step.Sums {
 		if len(step.Sums) > 1 {
 			w.put(3, fmt.Sprintf("(%d) %s", n+1, notation.Sentence(bodyAndSum(l, s, w.st))), plainInk)
@@ -189,7 +202,7 @@ func (w writer) members() {
 	at, _ := l.Position()
 	member := statics.None
 	for n, q := range l.Questions {
-		if q.Step != statics.None || n > at {
+		if q.Step != statics.None || q.Composing() || n > at {
 			continue
 		}
 		if q.Member != member {

@@ -103,6 +103,9 @@ func right(l *tutor.Lesson) string {
 	if q.Kind == tutor.Reading {
 		return ""
 	}
+	if q.Composing() {
+		return "tell"
+	}
 	if q.Kind == tutor.ForceValue {
 		return l.Solution.Values[q.Force].Decimal(20)
 	}
@@ -156,7 +159,7 @@ func states(t testing.TB, ascii bool) map[string]*Model {
 	odd.chooser.take(listed{entries: []Entry{{Name: "bad.yaml", Fault: "bad.yaml:1:1: a very long line of what is wrong\n  a: [\n     ^"}}})
 	add("chooser, bad file", odd)
 	for _, name := range problems.Names() {
-		for _, rung := range []tutor.Rung{tutor.Read, tutor.Values, tutor.Terms} {
+		for _, rung := range []tutor.Rung{tutor.Read, tutor.Values, tutor.Terms, tutor.Order, tutor.Blank} {
 			m := add(name+", "+rung.String(), inLesson(t, name, rung))
 			_, of := m.course.l.Position()
 			work(t, m, of*2/3)
@@ -240,7 +243,7 @@ func TestEverySize(t *testing.T) {
 // TestWorkedToTheEnd works every problem of the library to its end by keys, at every rung.
 func TestWorkedToTheEnd(t *testing.T) {
 	for _, name := range problems.Names() {
-		for _, rung := range []tutor.Rung{tutor.Read, tutor.Values, tutor.Terms} {
+		for _, rung := range []tutor.Rung{tutor.Read, tutor.Values, tutor.Terms, tutor.Order, tutor.Blank} {
 			m := inLesson(t, name, rung)
 			size(m, 120, 40)
 			work(t, m, -1)

@@ -99,6 +99,11 @@ func senseOfAsked(l *tutor.Lesson, q tutor.Question, st notation.Style) string {
 			"Positive where the forces on the side of " + from + " act " + across(n) + ".",
 			"Positive where it stretches the " + stretched(n) + ".",
 		}[q.Quantity]
+	case tutor.ChooseSum:
+		body := l.Solution.BodyName(0)
+		return "As in: " + body + " x; whole y; " + body + " M A; whole M (2, 3); whole F along [4, 3]."
+	case tutor.TypeSum:
+		return "All terms, in any order and on either side of =; forces by name or, once known, by value."
 	case tutor.Reading:
 		return ""
 	}
