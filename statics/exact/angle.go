@@ -19,8 +19,8 @@ func Sin(deg Num) Num {
 		deg = deg.approx(maxTerminating).MarkInexact()
 	}
 	halfTurn := wholeRatio(big.NewInt(180))
-	halves := deg.r.mul(halfTurn.inv()).floor()
-	sine := sinHalfTurn(deg.r.add(wholeRatio(halves).mul(halfTurn).neg()))
+	halves := deg.r().mul(halfTurn.inv()).floor()
+	sine := sinHalfTurn(deg.r().add(wholeRatio(halves).mul(halfTurn).neg()))
 	if halves.Bit(0) == 1 {
 		sine = sine.Neg()
 	}
@@ -49,7 +49,7 @@ var sines = func() [7]Num {
 		return r.scale(half)
 	}
 	r2, r3, r6 := halfRoot(2), halfRoot(3), halfRoot(6)
-	return [7]Num{{}, r6.Sub(r2).scale(half), {r: half}, r2, r3, r6.Add(r2).scale(half), Int(1)}
+	return [7]Num{{}, r6.Sub(r2).scale(half), fraction(half), r2, r3, r6.Add(r2).scale(half), Int(1)}
 }()
 
 // sinSeries is the sine of 0 < x ≤ π/4 as x·(1 − x²/3! + x⁴/5! − …), which
@@ -60,7 +60,7 @@ func sinSeries(x rational) Num { return inexact(x.mul(evenSeries(x, 2))) }
 func cosSeries(x rational) Num { return inexact(evenSeries(x, 1)) }
 
 // inexact is r to 34 significant digits, marked.
-func inexact(r rational) Num { return Num{r: r}.approx(inexactDigits).MarkInexact() }
+func inexact(r rational) Num { return fraction(r).approx(inexactDigits).MarkInexact() }
 
 func radians(deg rational) rational {
 	pi, _ := new(big.Rat).SetString(piDigits)

@@ -4,23 +4,31 @@ import "slices"
 
 // Add is a+b.
 func (a Num) Add(b Num) Num {
-	sum := Num{r: a.r.add(b.r), inexact: a.inexact || b.inexact}
+	if inWords(a, b) {
+		if s, ok := addWords(rational{num: a.num, over: a.over}, rational{num: b.num, over: b.over}); ok {
+			return Num{num: s.num, over: s.over}
+		}
+	}
+	r, inexact := a.r().add(b.r()), a.Inexact() || b.Inexact()
 	switch {
 	case b.IsRational():
-		sum.roots = a.roots
+		return number(r, a.roots(), inexact)
 	case a.IsRational():
-		sum.roots = b.roots
-	default:
-		sum = sum.withRoots(slices.Concat(a.roots, b.roots))
+		return number(r, b.roots(), inexact)
 	}
-	return sum
+	return withRoots(r, slices.Concat(a.roots(), b.roots()), inexact)
 }
 
 // Sub is a−b.
 func (a Num) Sub(b Num) Num { return a.Add(b.Neg()) }
 
 // Neg is −a.
-func (a Num) Neg() Num { return a.scale(rational{num: -1}) }
+func (a Num) Neg() Num {
+	if a.more == nil {
+		return Num{num: -a.num, over: a.over}
+	}
+	return a.scale(rational{num: -1})
+}
 
 // Abs is |a|.
 func (a Num) Abs() Num {
@@ -32,13 +40,18 @@ func (a Num) Abs() Num {
 
 // Mul is a·b.
 func (a Num) Mul(b Num) Num {
+	if inWords(a, b) {
+		if p, ok := mulWords(rational{num: a.num, over: a.over}, rational{num: b.num, over: b.over}); ok {
+			return Num{num: p.num, over: p.over}
+		}
+	}
 	switch {
 	case a.isExactZero() || b.isExactZero():
 		return Num{}
 	case b.IsRational():
-		return a.scale(b.r).markedBy(b)
+		return a.scale(b.r()).markedBy(b)
 	case a.IsRational():
-		return b.scale(a.r).markedBy(a)
+		return b.scale(a.r()).markedBy(a)
 	}
 	ts, us := a.terms(), b.terms()
 	if len(ts)*len(us) > maxProducts {
@@ -51,7 +64,7 @@ func (a Num) Mul(b Num) Num {
 			products = append(products, t.mul(u))
 		}
 	}
-	return Num{inexact: a.inexact || b.inexact}.withRoots(products)
+	return withRoots(rational{}, products, a.Inexact() || b.Inexact())
 }
 
 // Square is a².
@@ -59,21 +72,26 @@ func (a Num) Square() Num { return a.Mul(a) }
 
 // scale is k·a with the mark of a.
 func (a Num) scale(k rational) Num {
-	p := Num{r: a.r.mul(k), inexact: a.inexact}
+	r := a.r().mul(k)
 	if k.isZero() || a.IsRational() {
-		return p
+		return number(r, nil, a.Inexact())
 	}
-	p.roots = make([]root, len(a.roots))
-	for i, t := range a.roots {
-		p.roots[i] = t.scale(k)
+	roots := make([]root, len(a.roots()))
+	for i, t := range a.roots() {
+		roots[i] = t.scale(k)
 	}
-	return p
+	return number(r, roots, a.Inexact())
 }
 
 // Quo is a/b, or ErrDivideByZero.
 func (a Num) Quo(b Num) (Num, error) {
 	if b.IsZero() {
 		return Num{}, ErrDivideByZero
+	}
+	if inWords(a, b) {
+		if q, ok := mulWords(rational{num: a.num, over: a.over}, b.r().inv()); ok {
+			return Num{num: q.num, over: q.over}, nil
+		}
 	}
 	// Multiply above and below by conjugates until the denominator is rational.
 	for !b.IsRational() {
@@ -83,7 +101,7 @@ func (a Num) Quo(b Num) (Num, error) {
 	if a.isExactZero() {
 		return Num{}, nil
 	}
-	return a.scale(b.r.inv()).markedBy(b), nil
+	return a.scale(b.r().inv()).markedBy(b), nil
 }
 
 // Sum is the sum of all xs; of none it is 0.

@@ -9,21 +9,21 @@ import (
 // throughout, so that a·conjugate is free of that root.
 func (a Num) conjugate() Num {
 	b := a.independentRadicand()
-	c := Num{r: a.r, roots: slices.Clone(a.roots), inexact: a.inexact}
-	for i, t := range c.roots {
+	roots := slices.Clone(a.roots())
+	for i, t := range roots {
 		if oddPower(b, t.n) {
-			c.roots[i] = t.scale(rational{num: -1})
+			roots[i] = t.scale(rational{num: -1})
 		}
 	}
-	return c
+	return number(a.r(), roots, a.Inexact())
 }
 
 // independentRadicand is a non-square from a coprime base of the radicands of
 // a. Each radicand is a product of powers of the base, and the roots of
 // coprime non-squares are independent: the sign of one can change alone.
 func (a Num) independentRadicand() *big.Int {
-	radicands := make([]*big.Int, len(a.roots))
-	for i, t := range a.roots {
+	radicands := make([]*big.Int, len(a.roots()))
+	for i, t := range a.roots() {
 		radicands[i] = t.n
 	}
 	base := coprimeBase(radicands)

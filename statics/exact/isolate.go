@@ -73,7 +73,7 @@ func (p Poly) bound() Num {
 	// Three digits of each tell the ratio to within a hundredth.
 	ratio, _ := largest.approx(3).Quo(p[p.Degree()].Abs().approx(3))
 	bits := uint(ratio.Floor().BitLen()) + 2
-	return Num{r: wholeRatio(new(big.Int).Lsh(one, bits))}
+	return fraction(wholeRatio(new(big.Int).Lsh(one, bits)))
 }
 
 // narrow halves the span about a root of p until it is no wider than width.
@@ -105,7 +105,7 @@ func (p Poly) isolatedRoots(lo, hi Num) []Root {
 	var roots []Root
 	for _, s := range p.isolate() {
 		if x, ok := p.within(s, lo, hi); ok {
-			roots = append(roots, Root{x, !x.inexact})
+			roots = append(roots, Root{x, !x.Inexact()})
 		}
 	}
 	return roots

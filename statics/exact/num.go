@@ -19,17 +19,55 @@ const maxExponent = 1000
 // Num is a real number r + Σ qᵢ·√nᵢ. It never changes; copy it freely. The
 // zero value is 0. Compare with Equal or Cmp: the shape inside rules out ==.
 type Num struct {
-	r       rational
-	roots   []root // in increasing order of the radicands
+	_         [0]func()
+	num, over int64 // the fraction num/(over+1), where nothing more is needed
+	*more
+}
+
+// more is what a number has that is not a fraction held in words.
+type more struct {
+	big     *big.Rat // its rational part, if that is not in words; read only
+	roots   []root   // in increasing order of the radicands; read only
 	inexact bool
 }
+
+// number is a number of these parts; it may keep the roots.
+func number(r rational, roots []root, inexact bool) Num {
+	if r.big == nil && len(roots) == 0 && !inexact {
+		return Num{num: r.num, over: r.over}
+	}
+	return Num{num: r.num, over: r.over, more: &more{r.big, roots, inexact}}
+}
+
+// fraction is the number r.
+func fraction(r rational) Num { return number(r, nil, false) }
+
+// r is the rational part of a.
+func (a Num) r() rational {
+	if a.more == nil {
+		return rational{num: a.num, over: a.over}
+	}
+	return rational{a.num, a.over, a.big}
+}
+
+// roots is the irrational part of a, to read only.
+func (a Num) roots() []root {
+	if a.more == nil {
+		return nil
+	}
+	return a.more.roots
+}
+
+// inWords tells whether both numbers are fractions held in words, so that the
+// short way may be tried.
+func inWords(a, b Num) bool { return a.more == nil && b.more == nil }
 
 // Int is the whole number n.
 func Int(n int64) Num {
 	if n == math.MinInt64 {
-		return Num{r: wholeRatio(big.NewInt(n))}
+		return fraction(wholeRatio(big.NewInt(n)))
 	}
-	return Num{r: rational{num: n}}
+	return Num{num: n}
 }
 
 // Frac is the fraction n/d, or ErrDivideByZero.
@@ -45,7 +83,7 @@ func FromRat(r *big.Rat) Num {
 	if r == nil {
 		return Num{}
 	}
-	return Num{r: newRatio(new(big.Rat).Set(r))}
+	return fraction(newRatio(new(big.Rat).Set(r)))
 }
 
 // FromDecimal is the number d, or an error when its exponent is beyond ±1000.
@@ -54,14 +92,14 @@ func FromDecimal(d decimal.Decimal) (Num, error) {
 	if e < -maxExponent || e > maxExponent {
 		return Num{}, fmt.Errorf("the power of ten %d is out of range, −%d to %d", e, maxExponent, maxExponent)
 	}
-	return Num{r: wholeRatio(d.Coefficient()).mul(pow10(int(e)))}, nil
+	return fraction(wholeRatio(d.Coefficient()).mul(pow10(int(e)))), nil
 }
 
 // IsInt tells whether a is a whole number.
-func (a Num) IsInt() bool { return a.IsRational() && a.r.isInt() }
+func (a Num) IsInt() bool { return a.IsRational() && a.r().isInt() }
 
 // IsRational tells whether a is a fraction of whole numbers.
-func (a Num) IsRational() bool { return len(a.roots) == 0 }
+func (a Num) IsRational() bool { return a.more == nil || len(a.more.roots) == 0 }
 
 // Rat is a as a fraction of the caller's own, and whether a is rational; for
 // an irrational a the fraction is nil.
@@ -69,21 +107,22 @@ func (a Num) Rat() (*big.Rat, bool) {
 	if !a.IsRational() {
 		return nil, false
 	}
-	return new(big.Rat).Set(a.r.rat()), true
+	return new(big.Rat).Set(a.r().rat()), true
 }
 
 // Inexact tells whether a stands for a number outside the exact set.
-func (a Num) Inexact() bool { return a.inexact }
+func (a Num) Inexact() bool { return a.more != nil && a.inexact }
 
 // MarkInexact is a with the inexact mark.
 func (a Num) MarkInexact() Num {
-	a.inexact = true
-	return a
+	return number(a.r(), a.roots(), true)
 }
 
 // markedBy is a with the inexact mark of b added to its own.
 func (a Num) markedBy(b Num) Num {
-	a.inexact = a.inexact || b.inexact
+	if b.Inexact() && !a.Inexact() {
+		return a.MarkInexact()
+	}
 	return a
 }
 
@@ -93,6 +132,6 @@ func (a Num) Float() float64 {
 	if !a.IsRational() {
 		a = a.approx(maxTerminating)
 	}
-	f, _ := a.r.rat().Float64()
+	f, _ := a.r().rat().Float64()
 	return f
 }

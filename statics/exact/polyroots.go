@@ -26,7 +26,7 @@ func (p Poly) Roots(lo, hi Num) []Root {
 	var roots []Root
 	for _, x := range known {
 		if x.Cmp(lo) >= 0 && x.Cmp(hi) <= 0 {
-			roots = append(roots, Root{x, !x.inexact})
+			roots = append(roots, Root{x, !x.Inexact()})
 		}
 	}
 	roots = append(roots, rest.isolatedRoots(lo, hi)...)
@@ -114,9 +114,9 @@ func (p Poly) rationalRoots() []Num {
 	width := common.inv().mul(half)
 	var roots []Num
 	for _, s := range p.isolate() {
-		s = p.narrow(s, Num{r: width})
+		s = p.narrow(s, fraction(width))
 		whole := s.hi.scale(common).Floor()
-		x := Num{r: wholeRatio(whole).mul(common.inv())}
+		x := fraction(wholeRatio(whole).mul(common.inv()))
 		if s.holds(x) && p.At(x).IsZero() {
 			roots = append(roots, x.markedBy(Sum(p...)))
 		}
@@ -128,7 +128,7 @@ func (p Poly) rationalRoots() []Num {
 func (p Poly) commonDenominator() *big.Int {
 	least := big.NewInt(1)
 	for _, c := range p {
-		d := c.r.rat().Denom()
+		d := c.r().rat().Denom()
 		g := new(big.Int).GCD(nil, nil, least, d)
 		least.Mul(least, g.Quo(d, g))
 	}

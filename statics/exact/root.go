@@ -86,32 +86,30 @@ func (s root) inClassOf(t root) (root, bool) {
 
 // terms is a as roots, its rational part among them.
 func (a Num) terms() []root {
-	if a.r.isZero() {
-		return a.roots
+	if a.r().isZero() {
+		return a.roots()
 	}
-	return append([]root{{q: a.r, n: one}}, a.roots...)
+	return append([]root{{q: a.r(), n: one}}, a.roots()...)
 }
 
-// withRoots is a rational a plus the roots ts, which it may keep: one root to
-// a square class, rational ones and zeros taken out.
-func (a Num) withRoots(ts []root) Num {
+// withRoots is r plus the roots ts: one root to a square class, rational ones
+// and zeros taken out.
+func withRoots(r rational, ts []root, inexact bool) Num {
 	slices.SortStableFunc(ts, func(s, t root) int { return s.n.Cmp(t.n) })
 	loose := slices.ContainsFunc(ts, func(t root) bool { return t.loose })
+	var roots []root
 	for _, t := range ts {
 		if t.isRational() {
-			a.r = a.r.add(t.q)
+			r = r.add(t.q)
 		} else {
-			a.roots = addRoot(a.roots, t, loose)
+			roots = addRoot(roots, t, loose)
 		}
 	}
-	a.roots = slices.DeleteFunc(a.roots, func(t root) bool { return t.q.isZero() })
-	if len(a.roots) == 0 {
-		a.roots = nil
+	roots = slices.DeleteFunc(roots, func(t root) bool { return t.q.isZero() })
+	if len(roots) > maxRoots {
+		return number(r, roots, inexact).approx(inexactDigits).MarkInexact()
 	}
-	if len(a.roots) > maxRoots {
-		return a.approx(inexactDigits).MarkInexact()
-	}
-	return a
+	return number(r, roots, inexact)
 }
 
 // addRoot adds t to the sum ts, sorted and with no radicand above that of t.

@@ -21,7 +21,7 @@ func (a Num) decimalPlaces() (int, bool) {
 	if !a.IsRational() {
 		return 0, false
 	}
-	rest := new(big.Int).Set(a.r.rat().Denom())
+	rest := new(big.Int).Set(a.r().rat().Denom())
 	places := max(takeOut(rest, 2), takeOut(rest, 5))
 	return places, rest.Cmp(one) == 0
 }
@@ -81,13 +81,13 @@ func (a Num) approx(sig int) Num {
 	}
 	places := sig - 1 - a.exponent()
 	r := wholeRatio(a.rounded(places)).mul(pow10(-places))
-	return Num{r: r, inexact: a.inexact}
+	return number(r, nil, a.Inexact())
 }
 
 // rounded is a·10^places rounded half away from zero. An irrational a is never
 // half way.
 func (a Num) rounded(places int) *big.Int {
-	m := a.Abs().scale(pow10(places)).Add(Num{r: half}).Floor()
+	m := a.Abs().scale(pow10(places)).Add(fraction(half)).Floor()
 	if a.Sign() < 0 {
 		m.Neg(m)
 	}
@@ -99,7 +99,7 @@ func (a Num) rounded(places int) *big.Int {
 func (a Num) exponent() int {
 	a = a.Abs()
 	if a.IsRational() {
-		return a.r.exponent()
+		return a.r().exponent()
 	}
 	for p := uint(startBits); ; p *= 2 {
 		lo, hi := a.interval(p)

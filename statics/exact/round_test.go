@@ -38,9 +38,9 @@ func TestHalves(t *testing.T) {
 	hair := num(t, "1/1000000000000000000000000000000000000000000000")
 	rapid.Check(t, func(t *rapid.T) {
 		m, places := rapid.Int64Range(0, 1e9).Draw(t, "m"), rapid.IntRange(-6, 6).Draw(t, "places")
-		unit := Num{r: pow10(-places)}
-		a := Int(m).scale(unit.r).Add(unit.scale(half))
-		up, down := Int(m+1).scale(unit.r), Int(m).scale(unit.r)
+		unit := fraction(pow10(-places))
+		a := Int(m).scale(unit.r()).Add(unit.scale(half))
+		up, down := Int(m+1).scale(unit.r()), Int(m).scale(unit.r())
 		for _, c := range []struct{ a, want Num }{
 			{a, up}, {a.Add(hair), up}, {a.Sub(hair), down}, {a.Neg(), up.Neg()}, {a.Neg().Add(hair), down.Neg()},
 		} {
@@ -62,7 +62,7 @@ func TestFigures(t *testing.T) {
 		}
 		text := a.n.Figures(n)
 		places := n - 1 - a.n.exponent()
-		if gap := parsed(t, text).Sub(a.n).Abs(); gap.scale(pow10(places)).Cmp(Num{r: half}) > 0 {
+		if gap := parsed(t, text).Sub(a.n).Abs(); gap.scale(pow10(places)).Cmp(fraction(half)) > 0 {
 			t.Fatalf("%v to %d figures: %s", a.n, n, text)
 		}
 		digits := strings.TrimLeft(strings.ReplaceAll(text, ".", ""), "-0")
@@ -90,7 +90,7 @@ func TestDecimal(t *testing.T) {
 			return
 		}
 		unit := pow10(sig - 1 - a.n.exponent())
-		if back.Sub(a.n).Abs().scale(unit).Cmp(Num{r: half}) > 0 {
+		if back.Sub(a.n).Abs().scale(unit).Cmp(fraction(half)) > 0 {
 			t.Fatalf("%v to %d digits: %s", a.n, sig, text)
 		}
 	})

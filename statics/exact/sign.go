@@ -10,36 +10,45 @@ const startBits = 64
 // Sign is −1, 0 or +1.
 func (a Num) Sign() int {
 	switch {
+	case a.more == nil:
+		return signWord(a.num)
 	case a.IsRational():
-		return a.r.sign()
-	case a.r.isZero() && len(a.roots) == 1:
-		return a.roots[0].q.sign()
+		return a.r().sign()
+	case a.r().isZero() && len(a.roots()) == 1:
+		return a.roots()[0].q.sign()
 	}
 	m, _ := a.leading()
 	return m.Sign()
 }
 
 // IsZero tells whether a is 0.
-func (a Num) IsZero() bool { return a.IsRational() && a.r.isZero() }
+func (a Num) IsZero() bool {
+	return a.num == 0 && (a.more == nil || a.big == nil && len(a.more.roots) == 0)
+}
 
 // isExactZero tells whether a is 0 and not marked inexact.
-func (a Num) isExactZero() bool { return a.IsZero() && !a.inexact }
+func (a Num) isExactZero() bool { return a.num == 0 && a.more == nil }
 
 // Cmp is −1, 0 or +1 as a is less than, equal to or greater than b.
 func (a Num) Cmp(b Num) int {
 	if a.IsRational() && b.IsRational() {
-		return a.r.cmp(b.r)
+		return a.r().cmp(b.r())
 	}
 	return a.Sub(b).Sign()
 }
 
 // Equal tells whether a and b are the same number; marks do not count.
-func (a Num) Equal(b Num) bool { return a.Cmp(b) == 0 }
+func (a Num) Equal(b Num) bool {
+	if inWords(a, b) {
+		return a.num == b.num && a.over == b.over
+	}
+	return a.Cmp(b) == 0
+}
 
 // Floor is the greatest whole number not above a.
 func (a Num) Floor() *big.Int {
 	if a.IsRational() {
-		return a.r.floor()
+		return a.r().floor()
 	}
 	for p := uint(startBits); ; p *= 2 {
 		lo, hi := a.interval(p)

@@ -26,14 +26,14 @@ func (a Num) Sqrt() (Num, error) {
 		return Num{}, fmt.Errorf("the root of a sum with roots, %s: %w", a.Decimal(6), ErrNoRoot)
 	case a.IsZero():
 		return a, nil
-	case a.inexact:
+	case a.Inexact():
 		return a.sqrtApprox(), nil
 	}
-	s, m, loose1 := splitSquare(a.r.rat().Num())
-	t, n, loose2 := splitSquare(a.r.rat().Denom())
+	s, m, loose1 := splitSquare(a.r().rat().Num())
+	t, n, loose2 := splitSquare(a.r().rat().Denom())
 	// √(s²m / t²n) = s/(tn)·√(mn); mn is squarefree, as m and n are coprime.
 	q := new(big.Rat).SetFrac(s, t.Mul(t, n))
-	return Num{}.withRoots([]root{{newRatio(q), m.Mul(m, n), loose1 || loose2}}), nil
+	return withRoots(rational{}, []root{{newRatio(q), m.Mul(m, n), loose1 || loose2}}, false), nil
 }
 
 // Hypot is √(a²+b²), exact when a²+b² is rational, else a rational of 34
@@ -51,7 +51,7 @@ func (a Num) sqrtApprox() Num {
 	places := 2*inexactDigits - a.exponent()/2
 	square := a.rounded(2 * places)
 	r := wholeRatio(square.Sqrt(square)).mul(pow10(-places))
-	return Num{r: r}.approx(inexactDigits).MarkInexact()
+	return fraction(r).approx(inexactDigits).MarkInexact()
 }
 
 // squaresMod64 has a bit for each of the twelve squares modulo 64.

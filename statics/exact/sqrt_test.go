@@ -33,7 +33,7 @@ func TestSqrtSquared(t *testing.T) {
 			t.Fatalf("√%v = %v, %v", a, root, err)
 		}
 		checkShape(t, root)
-		for _, s := range root.roots {
+		for _, s := range root.roots() {
 			for _, p := range trialPrimes {
 				if square := big.NewInt(p * p); new(big.Int).Rem(s.n, square).Sign() == 0 {
 					t.Fatalf("√%v = %v: the square of %d is left under the root", a, root, p)
@@ -68,7 +68,7 @@ func TestHiddenSquares(t *testing.T) {
 		return s
 	}
 	hidden := root(p, p, q) // p·√q
-	if !hidden.roots[0].loose {
+	if !hidden.roots()[0].loose {
 		t.Fatalf("%v hides no square, so this tests nothing", hidden)
 	}
 	if d := hidden.Sub(Int(p).Mul(root(q))); !d.IsZero() || d.Sign() != 0 {

@@ -26,7 +26,7 @@ func Parse(s string) (Num, error) {
 	if negative {
 		r.Neg(r)
 	}
-	return Num{r: newRatio(r)}, nil
+	return fraction(newRatio(r)), nil
 }
 
 // MustParse is Parse for tests and tables of constants. It panics on an error.
@@ -103,7 +103,7 @@ func quote(s string) string {
 // String is a in full: "7", "20/3", "1/2 + 3*sqrt(2)/4 - sqrt(3)".
 func (a Num) String() string {
 	if a.IsRational() {
-		return a.r.rat().RatString()
+		return a.r().rat().RatString()
 	}
 	var b strings.Builder
 	for i, t := range a.terms() {
