@@ -76,21 +76,21 @@ func (v Typed) places() []slip.Typed {
 
 // slipText is what a diagnosis says to the student: the one slip, a question that tells several apart, or, where the
 // value fits none, nothing.
-func (l *Lesson) slipText(q Question, d slip.Diagnosis) string {
+func (l *Lesson) slipText(d slip.Diagnosis) string {
 	if s := d.Named(); s != nil {
 		return lowerFirst(s.Says)
 	}
 	if len(d.Matches) == 0 {
 		return ""
 	}
-	return "a value like this can come about in more than one way: " + l.asks(q, d)
+	return "a value like this can come about in more than one way: " + l.asks(d)
 }
 
 // asks asks what tells the slips of a diagnosis apart.
-func (l *Lesson) asks(q Question, d slip.Diagnosis) string {
+func (l *Lesson) asks(d slip.Diagnosis) string {
 	var asks []string
 	for _, m := range d.Matches {
-		if ask := l.askOf(q, m); !slices.Contains(asks, ask) {
+		if ask := l.askOf(m); !slices.Contains(asks, ask) {
 			asks = append(asks, ask)
 		}
 	}
@@ -101,11 +101,11 @@ func (l *Lesson) asks(q Question, d slip.Diagnosis) string {
 }
 
 // askOf asks for what a slip is about.
-func (l *Lesson) askOf(q Question, c slip.Candidate) string {
+func (l *Lesson) askOf(c slip.Candidate) string {
 	who := l.slipGiver(c.Giver)
 	switch {
 	case c.Slip.About == slip.Answer:
-		return "how does " + q.Name + " follow from the other terms"
+		return c.Slip.Asks()
 	case who == "":
 		return "from which centre and which body are the known terms taken"
 	case c.Slip.About == slip.Size:

@@ -67,9 +67,9 @@ func (l *Lesson) alone(q Question) string {
 // forceSlip says which slip a wrong value of a force came from, or asks, or says where to look.
 func (l *Lesson) forceSlip(q Question, v Verdict, typed Typed) string {
 	d := l.diagnose(q, typed)
-	switch says := l.slipText(q, d); {
+	switch says := l.slipText(d); {
 	case v == OtherSense && d.Named() == nil && says != "":
-		return "the size is right, but not the sense: " + l.asks(q, d)
+		return "the size is right, but not the sense: " + l.asks(d)
 	case v == OtherSense || says == "":
 		return l.forceWrong(q, v)
 	default:

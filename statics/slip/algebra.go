@@ -9,7 +9,7 @@ import (
 
 var algebraSlips = []Slip{
 	{ID: "other-face", Group: Algebra, About: Answer, Source: "SD6", find: otherFace,
-		Says: "The size is right, but what one part gets from a pin the other gives, so on which of them is this force asked for?"},
+		Says: "The size is right, but what one part gets from a pin the other gives, so on which part is this force asked for?"},
 	{ID: "minus-dropped", Group: Algebra, About: Answer, Source: "GD", find: minusDropped,
 		Says: "The size is right, and a negative value says that the force acts against its arrow, so what sign does the sum give?"},
 	{ID: "unknown-turned", Group: Algebra, About: Answer, Source: "GD", find: unknownTurned,
