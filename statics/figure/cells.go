@@ -1,11 +1,26 @@
 package figure
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // Cells draws a scene in exactly w × h terminal cells; nought or less counts as 1. Where room is short it gives up the
 // dimensions first, then the values beside their arrows, then the names. With ascii it uses no rune beyond ASCII, for
 // a scene whose texts were written so.
 func Cells(s Scene, w, h int, ascii bool) Grid {
+	if n := len(s.Legend); n > 0 {
+		legend := s.Legend
+		s.Legend = nil
+		if h < legendRows*n || slices.ContainsFunc(legend, func(line string) bool { return len([]rune(line)) > w }) {
+			g := Cells(s, w, h, ascii)
+			g.Dropped = append(g.Dropped, legend...)
+			return g
+		}
+		g := Cells(s, w, h-n, ascii)
+		g.foot(legend, ascii)
+		return g
+	}
 	r := renderer{scene: &s, w: max(w, 1), h: max(h, 1), ascii: ascii}
 	r.xs, r.ys = stations(&s)
 	for _, d := range r.details() {
@@ -23,6 +38,30 @@ func Cells(s Scene, w, h int, ascii bool) Grid {
 	return r.bare()
 }
 
+// legendRows is how many rows of a grid there must be for one line of the legend.
+const legendRows = 6
+
+// foot adds lines beneath the grid.
+func (g *Grid) foot(lines []string, ascii bool) {
+	look := Look{Role: KeyMark}
+	for _, line := range lines {
+		if ascii {
+			line = asciiText(line)
+		}
+		row := make([]Cell, g.Width)
+		for i := range row {
+			row[i] = Cell{Rune: ' '}
+		}
+		col := (g.Width - len([]rune(line))) / 2
+		for i, char := range []rune(line) {
+			row[col+i] = Cell{char, look}
+		}
+		g.Labels = append(g.Labels, Placed{line, col, g.Height, look})
+		g.Cells = append(g.Cells, row...)
+		g.Height++
+	}
+}
+
 // A renderer draws one scene at one size, in as many tries as it takes.
 type renderer struct {
 	scene  *Scene
@@ -34,25 +73,25 @@ type renderer struct {
 
 // details lists how much to draw, from all to the least.
 func (r *renderer) details() []detail {
-	arms := min(max(r.h/12, 2), 4)
+	arms, curve := min(max(r.h/12, 2), 4), min(float64(r.h)/6, 7)
 	if span(r.ys) == 0 {
-		arms = min(max(r.h/7, 2), 4)
+		arms, curve = min(max(r.h/7, 2), 4), min(float64(r.h)/3.5, 9)
 	}
-	all := detail{apart: 4, dimensions: true, values: true, names: true}
+	all := detail{curve: curve, apart: 4, dimensions: true, values: true, names: true}
 	var list []detail
-	for ; arms >= 2; arms-- {
-		all.arms = arms
+	for most := arms; arms >= 2; arms-- {
+		all.arms, all.curve = arms, curve*float64(arms)/float64(most)
 		list = append(list, all)
 		all.apart = 3
 	}
 	return append(list,
-		detail{arms: 2, apart: 2, dimensions: true, values: true, names: true},
-		detail{arms: 2, apart: 3, values: true, names: true},
-		detail{arms: 2, apart: 2, values: true, names: true},
-		detail{arms: 2, apart: 2, values: true, names: true, longest: 10},
-		detail{arms: 1, apart: 2, values: true, names: true, longest: 8},
-		detail{arms: 1, apart: 2, names: true},
-		detail{arms: 1, apart: 1, names: true})
+		detail{arms: 2, curve: 2.5, apart: 2, dimensions: true, values: true, names: true},
+		detail{arms: 2, curve: 2.5, apart: 3, values: true, names: true},
+		detail{arms: 2, curve: 2.5, apart: 2, values: true, names: true},
+		detail{arms: 2, curve: 2.5, apart: 2, values: true, names: true, longest: 10},
+		detail{arms: 1, curve: 1.5, apart: 2, values: true, names: true, longest: 8},
+		detail{arms: 1, curve: 1.5, apart: 2, names: true},
+		detail{arms: 1, curve: 1.5, apart: 1, names: true})
 }
 
 // fit finds the largest scale at which the scene at that detail fills no more than the grid, less a key's rows, and

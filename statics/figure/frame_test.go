@@ -24,7 +24,8 @@ import (
 //	load couple -20 joint E
 //	load spread 0 12 0 -1 on BC from 1 to 7.2 per run
 //	draw given 80 24               or: draw body BC 80 24, draw solved BC 80 24, draw whole …, perhaps ascii at the end
-//	words
+//	draw M 80 24                   N, V or M along the members
+//	words                          of the frame; words M, of an internal force
 type drawing struct {
 	frame statics.Frame
 	style notation.Style

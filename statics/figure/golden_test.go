@@ -67,6 +67,11 @@ func (d *drawing) all(t *testing.T) string {
 	var b strings.Builder
 	for _, words := range d.draws {
 		fmt.Fprintf(&b, "== %s\n", strings.Join(words, " "))
+		if words[0] == "words" && len(words) > 1 {
+			o := figure.Options{Style: d.style}
+			b.WriteString(strings.Join(figure.DescribeInternal(d.solution(t), quantity(words[1]), o), "\n") + "\n")
+			continue
+		}
 		if words[0] == "words" {
 			b.WriteString(strings.Join(figure.Describe(d.cut(t), figure.Options{Style: d.style}), "\n") + "\n")
 			continue
@@ -84,14 +89,18 @@ func (d *drawing) cut(t testing.TB) *statics.Assembly {
 	return a
 }
 
-// values are the forces of a frame, by index.
-func (d *drawing) values(t testing.TB) map[int]exact.Num {
+func (d *drawing) solution(t testing.TB) *statics.Solution {
 	s, err := statics.Solve(d.frame)
 	if err != nil || s.Values == nil {
 		t.Fatal(d.frame.Joints, "the frame is not determinate:", s.Count, err)
 	}
+	return s
+}
+
+// values are the forces of a frame, by index.
+func (d *drawing) values(t testing.TB) map[int]exact.Num {
 	known := map[int]exact.Num{}
-	for i, v := range s.Values {
+	for i, v := range d.solution(t).Values {
 		known[i] = v
 	}
 	return known
@@ -119,12 +128,23 @@ func (d *drawing) draw(t *testing.T, words []string) string {
 	return b.String()
 }
 
-// scene is the scene that words ask for: given, whole, solved whole, body BC, solved BC.
+// internal is the scene of an internal force.
+func (d *drawing) internal(t testing.TB, letter string, o figure.Options) figure.Scene {
+	return figure.Internal(d.solution(t), quantity(letter), nil, o)
+}
+
+// quantity is the internal force of that letter.
+func quantity(letter string) figure.Quantity { return figure.Quantity(strings.Index("NVM", letter)) }
+
+// scene is the scene that words ask for: given, whole, solved whole, body BC, solved BC, N, V, M.
 func (d *drawing) scene(t *testing.T, words []string, ascii bool) figure.Scene {
 	o := figure.Options{Style: d.style}
 	o.Style.ASCII = ascii
-	if words[0] == "given" {
+	switch words[0] {
+	case "given":
 		return figure.Given(&d.frame, o)
+	case "N", "V", "M":
+		return d.internal(t, words[0], o)
 	}
 	a := d.cut(t)
 	var known map[int]exact.Num

@@ -14,6 +14,10 @@ type Options struct {
 
 	LitForces, FadedForces []int // indices into Assembly.Forces
 	LitLoads, FadedLoads   []int // indices into Frame.Loads
+	LitMembers             []int // indices into Frame.Members: curves
+
+	ShearReversed   bool // V is positive where it turns a piece of the member counter-clockwise
+	CompressionSide bool // M is drawn on the side in compression
 }
 
 // emphasis is how item i is set off.

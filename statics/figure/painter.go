@@ -15,11 +15,12 @@ func (s spot) between(u spot, t float64) spot { return spot{s.c + (u.c-s.c)*t, s
 
 // detail is how much of a scene is drawn, and how large.
 type detail struct {
-	arms       int  // rows of an upright arrow; a level one has twice as many columns and one more
-	apart      int  // most cells kept between stations
-	dimensions bool // drawn, or only told
-	values     bool // of loads and forces: beside them, or only in the key
-	longest    int  // length of the longest value that stands beside its thing; 0 is any
+	arms       int     // rows of an upright arrow; a level one has twice as many columns and one more
+	curve      float64 // rows of the greatest value of a curve
+	apart      int     // most cells kept between stations
+	dimensions bool    // drawn, or only told
+	values     bool    // of loads and forces: beside them, or only in the key
+	longest    int     // length of the longest value that stands beside its thing; 0 is any
 	names      bool
 }
 
@@ -59,6 +60,9 @@ func (p *painter) paint() {
 	}
 	for _, a := range p.scene.Arrows {
 		p.arrow(a)
+	}
+	for _, c := range p.scene.Curves {
+		p.curve(c)
 	}
 	for _, n := range p.scene.Notes {
 		c, r := p.cellOf(n.At)

@@ -145,12 +145,18 @@ func (p *paper) paint() {
 	for _, k := range p.scene.Arrows {
 		p.arrow(k)
 	}
+	for _, c := range p.scene.Curves {
+		p.curve(c)
+	}
 	for _, n := range p.scene.Notes {
 		p.note(n)
 	}
 	p.label()
 	p.dimensions()
 	p.label()
+	for _, line := range p.scene.Legend {
+		p.remark(line)
+	}
 	if p.stretched {
 		p.remark("not all to scale")
 	}
@@ -158,10 +164,11 @@ func (p *paper) paint() {
 
 // remark writes a line under all that has been drawn.
 func (p *paper) remark(text string) {
-	look := Look{Role: DimensionMark, Emphasis: Faded}
+	look := Look{Role: KeyMark}
 	runs := p.scene.typeset(text, look)
-	x, y := p.bounds.x1-lineWidth(runs, typeSize), p.bounds.y1+dimensionOff/2
-	p.write(runs, rect{x, y, p.bounds.x1, y + labelTall}, look)
+	wide := lineWidth(runs, typeSize)
+	x, y := p.bounds.middle().X-wide/2, p.bounds.y1+typeSize*0.4
+	p.write(runs, rect{x, y, x + wide, y + labelTall}, look)
 }
 
 // stroke draws a member.

@@ -23,6 +23,8 @@ const (
 	DimensionMark      // a dimension line and its number
 	NameMark           // the name of a joint
 	KeyMark            // a number that stands for a label, and the key that explains it
+	DiagramMark        // the curve of an internal force, and its values
+	DiagramHatch       // the strokes from a curve to its member
 )
 
 // An Emphasis sets a mark off from its like.
@@ -49,7 +51,9 @@ type Scene struct {
 	Spreads    []Spread
 	Arrows     []Arrow
 	Dimensions []Dimension
+	Curves     []Curve
 	Notes      []Note
+	Legend     []string            // lines beneath the figure
 	Names      map[string]Symbolic // how print sets the names of the forces in it
 }
 
@@ -122,4 +126,22 @@ type Note struct {
 	At   Point
 	Text string
 	Look
+}
+
+// A Curve is an internal force along a member, drawn square to it.
+type Curve struct {
+	From, To  Point
+	Side      Vector     // the side on which positive values stand
+	Ordinates []Ordinate // along the member; straight lines join them, and two at one place are a step
+	Values    []CurveValue
+	Look
+}
+
+// An Ordinate is a value of a curve: where on the member, from 0 to 1, and how large, 1 being the greatest in the scene.
+type Ordinate struct{ Along, Value float64 }
+
+// A CurveValue is a value written beside a curve.
+type CurveValue struct {
+	Ordinate
+	Text string
 }

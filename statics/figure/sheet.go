@@ -21,7 +21,7 @@ type Mark struct {
 	Weight float64 // of the line, in points; 0 draws none
 	Dashed bool
 	Round  bool // the line's ends are round, so that lines that meet form a corner
-	Line   Ink // of the line or the text
+	Line   Ink  // of the line or the text
 	Fill   Ink
 }
 
@@ -57,6 +57,8 @@ func lineInk(l Look) Ink {
 		return red
 	case KnownForce, UnknownForce, ReversedForce:
 		return blue
+	case DiagramMark, DiagramHatch:
+		return green
 	}
 	return black
 }

@@ -28,6 +28,9 @@ func (d *drawing) scenes(t testing.TB, ascii bool) map[string]figure.Scene {
 		"whole":        figure.FreeBody(a, a.Whole(), nil, o),
 		"solved whole": figure.FreeBody(a, a.Whole(), known, o),
 	}
+	for _, q := range []string{"N", "V", "M"} {
+		list[q] = d.internal(t, q, o)
+	}
 	for i := range a.Bodies() {
 		list["body "+a.BodyName(i)] = figure.FreeBody(a, statics.FreeBody{i}, nil, o)
 		list["solved "+a.BodyName(i)] = figure.FreeBody(a, statics.FreeBody{i}, known, o)
@@ -107,6 +110,14 @@ func texts(s figure.Scene) map[string]int {
 	}
 	for _, x := range s.Notes {
 		n[x.Text]++
+	}
+	for _, line := range s.Legend {
+		n[line]++
+	}
+	for _, c := range s.Curves {
+		for _, x := range c.Values {
+			n[x.Text]++
+		}
 	}
 	delete(n, "")
 	return n

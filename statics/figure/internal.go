@@ -1,0 +1,237 @@
+package figure
+
+import (
+	"math"
+	"slices"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// A Quantity is one of the three internal forces.
+type Quantity int
+
+// The internal forces.
+const (
+	AxialForce    Quantity = iota // N
+	ShearForce                    // V
+	BendingMoment                 // M
+)
+
+// Letter is the letter of a quantity: N, V or M.
+func (q Quantity) Letter() string { return [...]string{"N", "V", "M"}[q] }
+
+// name is the quantity in words.
+func (q Quantity) name() string {
+	return [...]string{"axial force", "shear force", "bending moment"}[q]
+}
+
+// dimension is what a quantity measures.
+func (q Quantity) dimension() notation.Dimension {
+	if q == BendingMoment {
+		return notation.Moment
+	}
+	return notation.Force
+}
+
+// of is the quantity among the internal forces of a section, in the signs that the options ask for.
+func (q Quantity) of(at statics.Internal, o Options) exact.Num {
+	n := [...]exact.Num{at.N, at.V, at.M}[q]
+	if q == ShearForce && o.ShearReversed {
+		return n.Neg()
+	}
+	return n
+}
+
+// Internal is the scene of one internal force, drawn along the members square to them, with its critical values. Members
+// lists by index those of which it is drawn; nil stands for all. N and V stand above a member where they are positive, or
+// to the left of an upright one; M stands on the side that is in tension, unless the options say otherwise. The scale is
+// that of all members, so that it stays when members are added. The solution must have its values.
+func Internal(s *statics.Solution, q Quantity, members []int, o Options) Scene {
+	inside := make([]bool, len(s.Frame.Members))
+	for i := range inside {
+		inside[i] = true
+	}
+	d := newDraft(&s.Frame, o, inside)
+	d.Title = notation.Sentence(q.name() + " " + q.Letter() + " of the members")
+	for _, c := range s.Frame.Connections {
+		d.connection(c)
+	}
+	greatest := greatestOf(s, q)
+	for _, g := range s.Diagrams {
+		if members != nil && !slices.Contains(members, g.Member) {
+			continue
+		}
+		if g.Withheld {
+			a, b := d.ends(g.Member)
+			d.Notes = append(d.Notes, Note{Point{(a.X + b.X) / 2, (a.Y + b.Y) / 2}, "withheld", Look{Role: DiagramMark}})
+			continue
+		}
+		d.curve(g, q, greatest)
+	}
+	d.names(d.joints())
+	d.Legend = d.legend(q)
+	return d.Scene
+}
+
+// legend says in which unit and on which sides a quantity is drawn, and what its sign means.
+func (d *draft) legend(q Quantity) []string {
+	if len(d.Curves) == 0 {
+		return []string{q.Letter() + " = 0 all along"}
+	}
+	text := q.Letter()
+	if unit := d.o.Style.UnitOf(q.dimension()); unit != "" && !d.o.Style.Units.Letters() {
+		text += " [" + unit + "]"
+	}
+	if q == BendingMoment {
+		return []string{text + ", " + d.meaning(q), sagging}
+	}
+	return []string{text + ", " + d.meaning(q), upperSide}
+}
+
+// meaning is what the sign of N or V means, and on which side M stands.
+func (d *draft) meaning(q Quantity) string {
+	switch {
+	case q == AxialForce:
+		return "+ in tension"
+	case q == ShearForce && d.o.ShearReversed:
+		return "+ turns a piece counter-clockwise"
+	case q == ShearForce:
+		return "+ turns a piece clockwise"
+	case d.o.CompressionSide:
+		return "drawn on the side in compression"
+	}
+	return "drawn on the side in tension"
+}
+
+// The second lines of legends.
+const (
+	upperSide = "+ above a member, left of an upright one"
+	sagging   = "+ tension below, read from left to right"
+)
+
+// greatestOf is the greatest size of a quantity in the frame, or 1 if it is nought throughout.
+func greatestOf(s *statics.Solution, q Quantity) float64 {
+	greatest := 0.0
+	for _, g := range s.Diagrams {
+		for _, st := range g.Stations() {
+			greatest = max(greatest, math.Abs(q.of(st.Internal, Options{}).Float()))
+		}
+	}
+	if greatest == 0 {
+		return 1
+	}
+	return greatest
+}
+
+// side is the side of a member on which positive values of a quantity stand.
+func (d *draft) side(member int, q Quantity) Vector {
+	a, b := d.ends(member)
+	left := a.to(b).left()
+	if q == BendingMoment {
+		if d.o.CompressionSide {
+			return left
+		}
+		return left.neg()
+	}
+	if left.Y < 0 || left.Y == 0 && left.X > 0 {
+		return left.neg()
+	}
+	return left
+}
+
+// curve adds the curve of a quantity along one member, unless it is nought all along.
+func (d *draft) curve(g statics.Diagram, q Quantity, greatest float64) {
+	c := Curve{Side: d.side(g.Member, q), Look: Look{Role: DiagramMark, Emphasis: emphasis(g.Member, d.o.LitMembers, nil)}}
+	c.From, c.To = d.ends(g.Member)
+	length, flat := g.Length.Float(), true
+	for _, p := range g.Pieces {
+		for _, x := range samples(p, q) {
+			value := q.of(p.At(x), d.o)
+			flat = flat && value.IsZero()
+			c.Ordinates = append(c.Ordinates, Ordinate{x.Float() / length, value.Float() / greatest})
+		}
+	}
+	if flat {
+		return
+	}
+	for _, r := range readings(g, q, d.o) {
+		v := CurveValue{
+			Ordinate: Ordinate{r.at.Float() / length, r.value.Float() / greatest}, Text: d.o.Style.ResultNumber(r.value, q.dimension()),
+		}
+		if !d.isWritten(c, v) {
+			c.Values = append(c.Values, v)
+		}
+	}
+	d.Curves = append(d.Curves, c)
+}
+
+// isWritten reports whether the same value stands already at the same place, at the end of a member that goes on straight.
+func (d *draft) isWritten(c Curve, v CurveValue) bool {
+	for _, other := range d.Curves {
+		for _, w := range other.Values {
+			if w.Text == v.Text && other.Side == c.Side && other.at(w.Along) == c.at(v.Along) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// at is the point of a curve's member at a share of it.
+func (c Curve) at(t float64) Point {
+	switch t {
+	case 0:
+		return c.From
+	case 1:
+		return c.To
+	}
+	return Point{c.From.X + (c.To.X-c.From.X)*t, c.From.Y + (c.To.Y-c.From.Y)*t}
+}
+
+// bend is the share of a curved piece that is drawn straight.
+var bend = exact.MustParse("0.0625")
+
+// samples are the places of a piece between which the quantity is drawn straight.
+func samples(p statics.Piece, q Quantity) []exact.Num {
+	list := []exact.Num{p.From}
+	if [...]exact.Poly{p.N, p.V, p.M}[q].Degree() > 1 {
+		step := p.Until.Sub(p.From).Mul(bend)
+		for x := p.From.Add(step); x.Cmp(p.Until) < 0; x = x.Add(step) {
+			list = append(list, x)
+		}
+	}
+	return append(list, p.Until)
+}
+
+// A reading is a value of a quantity that is written beside its curve.
+type reading struct{ at, value exact.Num }
+
+// readings are the values at the ends, steps and peaks of a quantity along a member that are not nought; where it stays
+// the same, one in the middle.
+func readings(g statics.Diagram, q Quantity, o Options) []reading {
+	var list []reading
+	stations := g.Stations()
+	for i := 0; i < len(stations); {
+		value := q.of(stations[i].Internal, o)
+		n := i + 1
+		for n < len(stations) && q.of(stations[n].Internal, o).Equal(value) && q.isLevel(g, stations[n-1], stations[n], o) {
+			n++
+		}
+		if at := stations[i].At.Add(stations[n-1].At).Mul(half); !value.IsZero() {
+			list = append(list, reading{at, value})
+		}
+		i = n
+	}
+	return list
+}
+
+var half = exact.MustParse("0.5")
+
+// isLevel reports whether a quantity stays the same between two neighbouring stations at which it has the same value:
+// halfway it has that value too, and it cannot pass it there, for a peak would be a station.
+func (q Quantity) isLevel(g statics.Diagram, a, b statics.Station, o Options) bool {
+	middle, ok := g.Section(a.At.Add(b.At).Mul(half), statics.Both)
+	return ok && q.of(middle, o).Equal(q.of(a.Internal, o))
+}
