@@ -2,11 +2,13 @@ package tutor
 
 import (
 	"encoding/json"
+	"fmt"
 	"math"
 	"math/rand/v2"
 	"os"
 	"slices"
 	"strconv"
+	"strings"
 	"testing"
 
 	"unpin/problems"
@@ -135,24 +137,26 @@ func outcome(t testing.TB, l *Lesson, q Question, c slip.Candidate, figures int,
 }
 
 // bySlip is what became of the slips that students made, each at one step of a lesson, typing only the value: with exact
-// values found before or with their own of some figures.
+// values found before or with their own of some figures; where the terms were not asked for, and where they were.
 func bySlip(t testing.TB, own, figures int) map[*slip.Slip]*tally {
 	by := map[*slip.Slip]*tally{}
 	for _, s := range slip.Catalogue() {
 		by[s] = &tally{}
 	}
 	eachQuestion(t, own, func(l *Lesson, q Question) {
-		lists, balances := l.allCandidates(q), l.balances(q)
-		if len(lists) == 0 {
-			return
-		}
 		right := ownValue(l, q)
-		for _, c := range lists[len(lists)-1] {
-			if c.Value.Equal(right) {
-				by[c.Slip].hidden++
+		for _, l.Rung = range []Rung{Terms, Values} {
+			lists, balances := l.allCandidates(q), l.balances(q)
+			if len(lists) == 0 {
 				continue
 			}
-			by[c.Slip].add(outcome(t, l, q, c, figures, lists, balances))
+			for _, c := range lists[len(lists)-1] {
+				if c.Value.Equal(right) {
+					by[c.Slip].hidden++
+					continue
+				}
+				by[c.Slip].add(outcome(t, l, q, c, figures, lists, balances))
+			}
 		}
 	})
 	return by
@@ -161,9 +165,10 @@ func bySlip(t testing.TB, own, figures int) map[*slip.Slip]*tally {
 // Of the slips that students make at one step and type only the value of, nearly all are named or asked about, and
 // hardly any is taken for another.
 func TestSlipsByValue(t *testing.T) {
-	for _, r := range []struct{ own, figures int }{{0, 3}, {0, 5}, {3, 4}} {
+	for _, r := range []struct{ own, figures int }{{0, 3}, {0, 4}, {3, 4}} {
 		var all tally
-		for _, of := range bySlip(t, r.own, r.figures) {
+		by := bySlip(t, r.own, r.figures)
+		for _, of := range by {
 			all.add(*of)
 		}
 		t.Logf("own values of %d figures (0: exact), typed with %d: %+v", r.own, r.figures, all)
@@ -173,6 +178,46 @@ func TestSlipsByValue(t *testing.T) {
 		if all.wrong*100 > all.seen() {
 			t.Errorf("%d of %d taken for another, want at most 1 %%", all.wrong, all.seen())
 		}
+		if r.own == 0 && r.figures == 4 && !testing.Short() {
+			slipTable(t, by)
+		}
+	}
+}
+
+// slipTable holds the table in DEVELOPERS.md to what became of the slips, and the catalogue to sixty rows that occur.
+func slipTable(t *testing.T, by map[*slip.Slip]*tally) {
+	const name, begin, end = "../DEVELOPERS.md", "<!-- table of slips -->\n", "<!-- end of the table of slips -->\n"
+	var table strings.Builder
+	table.WriteString("| slip | kind | source | named | asked | missed | taken for another | hidden |\n|---|---|---|--:|--:|--:|--:|--:|\n")
+	var all tally
+	live := 0
+	for _, s := range slip.Catalogue() {
+		of := by[s]
+		all.add(*of)
+		if of.named+of.asked > 0 {
+			live++
+		}
+		fmt.Fprintf(&table, "| %s | %s | %s | %d | %d | %d | %d | %d |\n", s.ID, s.Group, s.Source, of.named, of.asked, of.missed, of.wrong, of.hidden)
+	}
+	fmt.Fprintf(&table, "| all: %d, of which %d occur | | | %d | %d | %d | %d | %d |\n", len(by), live, all.named, all.asked, all.missed, all.wrong, all.hidden)
+	if live < 60 {
+		t.Errorf("%d slips occur, want 60", live)
+	}
+	text, err := os.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	before, rest, _ := strings.Cut(string(text), begin)
+	old, after, found := strings.Cut(rest, end)
+	switch {
+	case !found:
+		t.Fatalf("%s has no place for the table of slips", name)
+	case *update:
+		if err := os.WriteFile(name, []byte(before+begin+table.String()+end+after), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	case old != table.String():
+		t.Errorf("the table of slips in %s is out of date: go test ./tutor -run TestSlipsByValue -update", name)
 	}
 }
 
