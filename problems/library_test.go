@@ -1,36 +1,112 @@
 package problems
 
 import (
+	"slices"
 	"testing"
 
 	"unpin/statics"
 )
 
-// TestLibrary checks that every embedded file is read, is found by its name, gives no warning and can be solved.
+// librarySize is the number of problems, fixed so that none is lost unseen.
+const librarySize = 24
+
+// solved is a problem of the library with its solution.
+type solved struct {
+	*Problem
+	*statics.Solution
+}
+
+// solvedLibrary solves every problem of the library.
+func solvedLibrary(t *testing.T) []solved {
+	t.Helper()
+	var all []solved
+	for _, name := range Names() {
+		p, ok := Library(name)
+		if !ok || p.Name != name {
+			t.Fatalf("%s is not found", name)
+		}
+		s, err := statics.Solve(p.Frame)
+		if err != nil || s.Count.Verdict() != statics.Determinate {
+			t.Fatalf("%s is not determinate (%v)", name, err)
+		}
+		all = append(all, solved{p, s})
+	}
+	return all
+}
+
+// TestLibrary checks that every embedded file is read without warning and can be solved, that what a chooser shows is
+// there, and that grades rise from 1 to 6 with four problems each.
 func TestLibrary(t *testing.T) {
 	entries, err := files.ReadDir("library")
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(entries) != 8 || len(Names()) != len(entries) {
-		t.Fatalf("%d files and %d problems, want 8 of each", len(entries), len(Names()))
+	if len(entries) != librarySize || len(Names()) != librarySize {
+		t.Fatalf("%d files and %d problems, want %d of each", len(entries), len(Names()), librarySize)
 	}
 	units := map[string]bool{}
-	for _, name := range Names() {
-		p, ok := Library(name)
-		if !ok || p.Name != name || p.Text == "" || p.Grade == 0 {
-			t.Errorf("%s is not found, or lacks text or grade", name)
-			continue
+	for i, p := range solvedLibrary(t) {
+		if p.Title == "" || p.Text == "" || len(p.Skills) == 0 {
+			t.Errorf("%s lacks title, text or skills", p.Name)
 		}
-		if len(p.Warnings) > 0 {
-			t.Errorf("%s: %s", name, p.Warnings[0])
+		if want := 1 + i/4; p.Grade != want {
+			t.Errorf("%s is of grade %d, and at its place %d is due", p.Name, p.Grade, want)
 		}
-		if s, err := statics.Solve(p.Frame); err != nil || s.Count.Verdict() != statics.Determinate {
-			t.Errorf("%s is not determinate (%v)", name, err)
+		for _, w := range p.Warnings {
+			t.Errorf("%s: %s", p.Name, w)
 		}
 		units[p.Units.String()] = true
 	}
-	if !units["kN m"] || !units["kip ft"] && !units["lb ft"] {
-		t.Errorf("the units are %v; both systems should be there", units)
+	for _, want := range []string{"kN m", "N mm", "kip ft", "lb ft", "lb in", "P L"} {
+		if !units[want] {
+			t.Errorf("no problem is in %s", want)
+		}
+	}
+}
+
+// notExercised lists the skills that no problem of the library claims, with the reason.
+var notExercised = map[string]string{
+	"determinacy": "a lesson needs a frame that is determinate, so there is nothing to tell apart",
+}
+
+// TestLibrarySkills checks that the problems claim all skills between them, each once, and that a skill that can be seen
+// in the frame is there.
+func TestLibrarySkills(t *testing.T) {
+	claims := map[string]int{}
+	for _, p := range solvedLibrary(t) {
+		if sorted := slices.Sorted(slices.Values(p.Skills)); len(slices.Compact(sorted)) < len(p.Skills) {
+			t.Errorf("%s claims a skill twice", p.Name)
+		}
+		for _, skill := range p.Skills {
+			claims[skill]++
+			if shows := skillFeatures[skill]; shows != nil && !shows(p) {
+				t.Errorf("%s claims %s, which its frame does not ask for", p.Name, skill)
+			}
+		}
+	}
+	for _, skill := range skillNames() {
+		if _, excused := notExercised[skill]; excused != (claims[skill] == 0) {
+			t.Errorf("%d problems claim %s", claims[skill], skill)
+		}
+	}
+}
+
+// TestLibraryFeatures checks that the problems show between them all that a frame can have.
+func TestLibraryFeatures(t *testing.T) {
+	for _, f := range features {
+		if !slices.ContainsFunc(solvedLibrary(t), f.in) {
+			t.Errorf("no problem has %s", f.name)
+		}
+	}
+}
+
+// TestLibraryTidy holds every problem against the demands on its numbers.
+func TestLibraryTidy(t *testing.T) {
+	for _, p := range solvedLibrary(t) {
+		for _, d := range demands {
+			for _, fault := range d.faults(p) {
+				t.Errorf("%s: %s; %s, for %s", p.Name, fault, d.rule, d.why)
+			}
+		}
 	}
 }
