@@ -149,11 +149,11 @@ func momentThroughCentre(s *scene) []change {
 	return all
 }
 
-// takenAsThroughCentre leaves out a force that acts straight above or beside the centre but whose line misses it.
+// takenAsThroughCentre leaves out a force at a joint straight above or beside the centre, whose line yet misses it.
 func takenAsThroughCentre(s *scene) []change {
 	return s.leftOut(s.grouped(s.filter(s.withArms(), func(t statics.Term) bool {
 		from := s.sum.About.To(t.At)
-		return !slanting(from) && t.What == statics.WholeForce
+		return !slanting(from) && t.What == statics.WholeForce && (!isLoad(t) || s.load(t).Joint != statics.None)
 	}), s.byGiver))
 }
 
