@@ -67,18 +67,19 @@ const (
 	anySums                // also square to an unknown, and about the crossing of two
 )
 
-// specs lists the sums of a free body that can leave no more than k of its unknowns, and maybe others.
+// specs lists the sums of a free body that can leave no more than k of its unknowns, and maybe others. The list is good
+// until the next call.
 func (p *planner) specs(v *view, active []int, k int, r reach) []spec {
 	lines := p.lines(active, k+2)
-	all := make([]spec, 0, 8)
-	all = append(all, spec{along: east, centre: None}, spec{along: north, centre: None})
+	all := append(p.specList[:0], spec{along: east, centre: None}, spec{along: north, centre: None})
 	if r == anySums {
 		all = p.directions(all, lines[:min(k+1, len(lines))])
 	}
-	if p.a.IsPin(v.FreeBody[0]) && len(v.FreeBody) == 1 { // a pin alone has no sum of moments
-		return all
+	if !p.a.IsPin(v.FreeBody[0]) || len(v.FreeBody) > 1 { // a pin alone has no sum of moments
+		all = p.centres(all, v, lines, k, r)
 	}
-	return p.centres(all, v, lines, k, r)
+	p.specList = all
+	return all
 }
 
 // directions adds those square to one of the lines. Where a sum leaves k unknowns, all other forces are square to it,
@@ -105,7 +106,7 @@ func (p *planner) centres(all []spec, v *view, lines []int, k int, r reach) []sp
 	for n, i := range lines {
 		for _, j := range lines[:n] {
 			s, ok := p.a.crossing(i, j)
-			if ok && (r == anySums || s.centre != None) && !slices.ContainsFunc(all[first:], s.sameCentre) {
+			if ok && (r == anySums || s.centre != None) && !s.isIn(all[first:]) {
 				all = inFileOrder(all, first, s)
 			}
 		}
@@ -122,14 +123,20 @@ func inFileOrder(all []spec, first int, s spec) []spec {
 	return slices.Insert(all, n, s)
 }
 
-// sameCentre reports whether the centre of o is that of s.
-func (s *spec) sameCentre(o spec) bool {
-	return s.centre == o.centre && (s.centre != None || s.about.Equal(o.about))
+// isIn reports whether one of the centres is that of s.
+func (s *spec) isIn(centres []spec) bool {
+	for n := range centres {
+		if o := &centres[n]; s.centre == o.centre && (s.centre != None || s.about.Equal(o.about)) {
+			return true
+		}
+	}
+	return false
 }
 
-// lines are the first of the active unknowns that are no couples and lie on so many different lines.
+// lines are the first of the active unknowns that are no couples and lie on so many different lines. The list is good
+// until the next call.
 func (p *planner) lines(active []int, most int) []int {
-	l := make([]int, 0, most)
+	l := p.lineList[:0]
 	for _, i := range active {
 		if len(l) == most {
 			break
@@ -138,6 +145,7 @@ func (p *planner) lines(active []int, most int) []int {
 			l = append(l, i)
 		}
 	}
+	p.lineList = l
 	return l
 }
 

@@ -38,6 +38,9 @@ type planner struct {
 	hand    *view     // the free body in hand
 	resting [][]*bool // by unknown, the results that rest on it
 	steps   []Step
+
+	specList []spec // used again and again
+	lineList []int
 }
 
 func newPlanner(a *Assembly, values []exact.Num) *planner {

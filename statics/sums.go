@@ -52,25 +52,34 @@ func (a *Assembly) Facing(b FreeBody, i int) (sign int, touches bool) {
 }
 
 // ForcesOn lists the unknowns with at least one face inside the cut, in order.
-func (a *Assembly) ForcesOn(b FreeBody) []int {
-	return gather(b, a.forcesOn)
-}
+func (a *Assembly) ForcesOn(b FreeBody) []int { return a.gather(b, a.forcesOn, len(a.Forces)) }
 
 // ActionsOn lists what the loads do to the bodies inside the cut, in order.
-func (a *Assembly) ActionsOn(b FreeBody) []int {
-	return gather(b, a.actionsOn)
+func (a *Assembly) ActionsOn(b FreeBody) []int { return a.gather(b, a.actionsOn, len(a.Loads)) }
+
+// gather lists what is on the bodies inside the cut, out of so many in all.
+func (a *Assembly) gather(b FreeBody, lists [][]int, all int) []int {
+	switch len(b) {
+	case 1:
+		return lists[b[0]]
+	case a.Bodies():
+		return upTo(all)
+	}
+	var on []int
+	for _, i := range b {
+		on = append(on, lists[i]...)
+	}
+	slices.Sort(on)
+	return slices.Compact(on)
 }
 
-func gather(b FreeBody, lists [][]int) []int {
-	if len(b) == 1 {
-		return lists[b[0]]
+// upTo lists the numbers from 0 to n − 1.
+func upTo(n int) []int {
+	all := make([]int, n)
+	for i := range all {
+		all[i] = i
 	}
-	var all []int
-	for _, i := range b {
-		all = append(all, lists[i]...)
-	}
-	slices.Sort(all)
-	return slices.Compact(all)
+	return all
 }
 
 // index notes where the joints are and which unknowns and actions touch each body.
@@ -91,7 +100,8 @@ func (a *Assembly) index() {
 // ForceSum is the sum of the forces on b along a direction, which is not zero.
 func (a *Assembly) ForceSum(b FreeBody, along Vector) Sum {
 	s := Sum{Body: b, Along: along, Centre: None}
-	a.collect(&s, func(t Term, size exact.Num) []Term { return []Term{alongTerm(t, size, along)} })
+	length := along.Length()
+	a.collect(&s, func(t *Term) { t.push(along, length) })
 	return s
 }
 
@@ -103,95 +113,104 @@ func (a *Assembly) MomentSum(b FreeBody, about Point) Sum {
 // momentSum is MomentSum about a point of which it is known which joint it is.
 func (a *Assembly) momentSum(b FreeBody, about Point, centre int) Sum {
 	s := Sum{Body: b, Moment: true, About: about, Centre: centre}
-	a.collect(&s, func(t Term, size exact.Num) []Term { return momentTerms(t, size, about) })
+	a.collect(&s, func(t *Term) {
+		if from := about.To(t.At); t.turn(from) {
+			second := *t
+			t.component(Horizontal, from)
+			second.component(Vertical, from)
+			s.Terms = append(s.Terms, second)
+		}
+	})
 	return s
 }
 
 // JointAt is the joint at a point, or None; of several the first.
 func (a *Assembly) JointAt(p Point) int { return a.places.at(p) }
 
-// collect gives s a term or two for everything that acts on its body. A bare term has its giver, its place and its
-// direction; its size comes beside it, with a sign.
-func (a *Assembly) collect(s *Sum, terms func(bare Term, size exact.Num) []Term) {
-	for _, i := range a.ForcesOn(s.Body) {
-		f := a.Forces[i]
+// collect gives s a term for everything that acts on its body, and has it finished. It begins with its giver, its place,
+// its direction and its size.
+func (a *Assembly) collect(s *Sum, finish func(*Term)) {
+	forces, actions := a.ForcesOn(s.Body), a.ActionsOn(s.Body)
+	s.Terms = make([]Term, 0, len(forces)+len(actions))
+	for _, i := range forces {
+		f := &a.Forces[i]
+		s.Terms = append(s.Terms, Term{Force: i, Action: None, At: a.Frame.Joints[f.Joint].At, Toward: f.Along, Size: one, Arm: one})
+		t := &s.Terms[len(s.Terms)-1]
 		sign, _ := a.Facing(s.Body, i)
-		bare := Term{Force: i, Action: None, At: a.Frame.Joints[f.Joint].At, Toward: f.Along, Arm: exact.Int(1)}
 		if sign == 0 {
-			bare.Why = InsideBody
-			s.Terms = append(s.Terms, bare)
+			t.Why, t.Size = InsideBody, exact.Num{}
 			continue
 		}
-		if sign < 0 {
-			bare.Toward = f.Along.Neg()
-		}
-		size := exact.Int(1)
 		if f.Couple {
-			bare.What, size = TurnOnly, exact.Int(int64(sign))
+			t.What = TurnOnly
 		}
-		s.Terms = append(s.Terms, terms(bare, size)...)
+		t.reverse(sign)
+		finish(t)
 	}
-	for _, i := range a.ActionsOn(s.Body) {
-		x := a.Loads[i]
-		bare := Term{Force: None, Action: i, At: x.At, Toward: x.Along, Arm: exact.Int(1)}
+	for _, i := range actions {
+		x := &a.Loads[i]
+		s.Terms = append(s.Terms, Term{Force: None, Action: i, At: x.At, Toward: x.Along, Size: x.Size.Abs(), Arm: one})
+		t := &s.Terms[len(s.Terms)-1]
 		if x.Shape == Turning {
-			bare.What = TurnOnly
+			t.What = TurnOnly
 		}
-		s.Terms = append(s.Terms, terms(bare, x.Size)...)
+		t.reverse(x.Size.Sign())
+		finish(t)
 	}
 }
 
-// alongTerm is the term of a force in a sum along a direction.
-func alongTerm(t Term, size exact.Num, along Vector) Term {
+var one = exact.Int(1)
+
+// reverse gives a bare term its sense.
+func (t *Term) reverse(sign int) {
+	t.Sign = sign
+	if sign < 0 && t.What != TurnOnly {
+		t.Toward = t.Toward.Neg()
+	}
+}
+
+// push finishes the term of a force in a sum along a direction of that length.
+func (t *Term) push(along Vector, length exact.Num) {
 	if t.What == TurnOnly {
-		t.Why = NoPush
-		return t
+		t.absent(NoPush)
+		return
 	}
 	share := t.Toward.Dot(along)
 	if share.IsZero() {
-		t.Why = SquareTo
-		return t
+		t.absent(SquareTo)
+		return
 	}
-	if size.Sign() < 0 {
-		t.Toward = t.Toward.Neg()
-	}
-	t.Sign = size.Sign() * share.Sign()
-	t.Size = over(size.Mul(share).Abs(), t.Toward.Length().Mul(along.Length()))
-	return t
+	t.Sign = share.Sign()
+	t.Size = over(t.Size.Mul(share.Abs()), t.Toward.Length().Mul(length))
 }
 
-// momentTerms are the terms of a force or couple in a sum of moments: one where the force stands along an axis or
-// square to the line from the centre, else one for each component.
-func momentTerms(t Term, size exact.Num, about Point) []Term {
-	t.Sign, t.Size = size.Sign(), size.Abs()
+// absent says why the term has no part in its sum.
+func (t *Term) absent(why Absence) { t.Why, t.Sign, t.Size = why, 0, exact.Num{} }
+
+// turn finishes the term of a force or couple in a sum of moments; from leads from the centre to where it acts. It
+// reports whether the force must be taken by components: it neither stands along an axis nor square to that line.
+func (t *Term) turn(from Vector) bool {
 	if t.What == TurnOnly {
-		return []Term{t}
+		return false
 	}
-	if size.Sign() < 0 {
-		t.Toward = t.Toward.Neg()
-	}
-	from := about.To(t.At)
-	turn := from.Cross(t.Toward)
-	t.Sign = turn.Sign()
+	t.Sign = from.Cross(t.Toward).Sign()
 	switch {
 	case t.Sign == 0:
 		t.Why, t.Arm = ThroughCentre, exact.Num{}
-		return []Term{t}
 	case t.Toward.X.IsZero():
 		t.Arm = from.X.Abs()
-		return []Term{t}
 	case t.Toward.Y.IsZero():
 		t.Arm = from.Y.Abs()
-		return []Term{t}
 	case from.Dot(t.Toward).IsZero():
 		t.Arm = from.Length()
-		return []Term{t}
+	default:
+		return true
 	}
-	return []Term{component(t, Horizontal, from), component(t, Vertical, from)}
+	return false
 }
 
-// component is one component of a force in a sum of moments; from leads from the centre to where the force acts.
-func component(t Term, what Component, from Vector) Term {
+// component leaves of a force in a sum of moments one component.
+func (t *Term) component(what Component, from Vector) {
 	length := t.Toward.Length()
 	share, arm := Vector{X: t.Toward.X}, from.Y
 	size := share.X
@@ -205,7 +224,6 @@ func component(t Term, what Component, from Vector) Term {
 	if t.Sign == 0 {
 		t.Why = ThroughCentre
 	}
-	return t
 }
 
 // Factor is what the value of force i is multiplied by in the sum.

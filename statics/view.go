@@ -7,9 +7,21 @@ type cut struct {
 }
 
 func (a *Assembly) cut(b FreeBody) cut {
+	if len(b) == 1 { // no force has both its faces on one body
+		return cut{b, a.forcesOn[b[0]]}
+	}
+	inside := make([]bool, a.Bodies()+1) // the last is the ground
+	for _, i := range b {
+		inside[i] = true
+	}
 	c := cut{FreeBody: b}
-	for _, i := range a.ForcesOn(b) {
-		if sign, _ := a.Facing(b, i); sign != 0 {
+	for i := range a.Forces {
+		f := &a.Forces[i]
+		by := f.By
+		if by == None {
+			by = a.Bodies()
+		}
+		if inside[f.On] != inside[by] {
 			c.faces = append(c.faces, i)
 		}
 	}
