@@ -29,16 +29,23 @@ func (l *Lesson) Own(i int) bool {
 }
 
 // Progress is how many questions of a problem, from the first on, were settled in earlier work at a rung, and how many
-// there are. It is nought of nought for a frame that is not fit for a lesson.
+// there are: nought where more come with each choice of the student. It is nought of nought for a frame that is not fit
+// for a lesson.
 func Progress(p *problems.Problem, rung Rung, records []Record) (settled, of int) {
 	l, err := New(p, rung, false)
 	if err != nil {
 		return 0, 0
 	}
 	l.recall(records)
-	if l.route != nil { // how long the way is shows only as it is gone
+	if l.Earlier() > 0 {
 		l.Resume()
-		return l.Position()
 	}
-	return l.Earlier(), len(l.Questions)
+	settled, of = l.Position()
+	if settled < of && l.Open() {
+		of = 0
+	}
+	return settled, of
 }
+
+// Open reports whether the number of questions depends on what the student chooses.
+func (l *Lesson) Open() bool { return l.Rung >= Order }

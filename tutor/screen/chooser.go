@@ -85,14 +85,18 @@ func (c *chooser) choice() (Entry, bool) {
 	return list[c.at], true
 }
 
-// progress is how far the student is with a problem: "9 of 14", or nothing.
+// progress is how far the student is with a problem: "9 of 14", "9 so far", "done", or nothing.
 func (c *chooser) progress(p *problems.Problem) string {
 	key := progressKey{p, c.rung}
 	text, known := c.done[key]
 	if !known {
-		if settled, of := tutor.Progress(p, c.rung, c.records); settled == of && of > 0 {
+		switch settled, of := tutor.Progress(p, c.rung, c.records); {
+		case settled == 0:
+		case settled == of:
 			text = "done"
-		} else if settled > 0 {
+		case of == 0:
+			text = strconv.Itoa(settled) + " so far"
+		default:
 			text = strconv.Itoa(settled) + " of " + strconv.Itoa(of)
 		}
 		c.done[key] = text

@@ -76,6 +76,9 @@ func (m *Model) drawHead(p *page, in rect) {
 		how = "exam"
 	}
 	right := fmt.Sprintf("%s   question %d of %d", how, min(at+1, of), of)
+	if l.Open() {
+		right = fmt.Sprintf("%s   question %d", how, at+1)
+	}
 	if at == of {
 		right = how + "   all done"
 	}

@@ -9,6 +9,7 @@ import (
 	"strings"
 	"testing"
 
+	"unpin/problems"
 	"unpin/tutor"
 )
 
@@ -46,6 +47,21 @@ func TestScreens(t *testing.T) {
 	}
 }
 
+// shelf names the problems that these screens have to choose from, so that a problem added to the library changes none.
+var shelf = []string{
+	"jetty-deck", "mill-bridge", "quay-gantry", "sawmill-portal", "riding-hall", "painters-trestle", "hillside-garage", "stable-hoist",
+}
+
+// fromShelf lists the problems of the shelf.
+func fromShelf() []Entry {
+	var list []Entry
+	for _, name := range shelf {
+		p, _ := problems.Library(name)
+		list = append(list, Entry{Name: name, Problem: p})
+	}
+	return list
+}
+
 // screenOf is the screen that the head of a test file asks for, each line without the blanks at its end.
 func screenOf(t *testing.T, asked string) string {
 	head, keys, _ := strings.Cut(asked, "\n")
@@ -54,6 +70,7 @@ func screenOf(t *testing.T, asked string) string {
 	words = slices.DeleteFunc(words, func(w string) bool { return w == "ascii" })
 	var m *Model
 	if words[0] == "chooser" {
+		o.Entries = fromShelf
 		m = atChooser(o)
 		words = words[1:]
 	} else {

@@ -107,7 +107,11 @@ func TestProgress(t *testing.T) {
 	if text := bare(m.View()); strings.Contains(text, "3 of") {
 		t.Errorf("what is done at one rung counts at another:\n%s", text)
 	}
-	press(m, "left", "ctrl+n")
+	press(m, "right", "right", "enter", "tell", "enter", "tell", "enter", "esc") // now at the last rung
+	if text := bare(m.View()); !strings.Contains(text, "2 so far") {
+		t.Errorf("what is done where the student chooses is not told:\n%s", text)
+	}
+	press(m, "left", "left", "left", "ctrl+n")
 	if at, _ := m.course.l.Position(); at != 0 {
 		t.Errorf("at question %d after starting over", at+1)
 	}

@@ -59,7 +59,9 @@ func inLesson(t testing.TB, name string, rung tutor.Rung) *Model {
 
 // atChooser is the program at the list of problems.
 func atChooser(o Options) *Model {
-	o.Entries = Library
+	if o.Entries == nil {
+		o.Entries = Library
+	}
 	m := New(o)
 	m.Update(m.Init()())
 	return m
@@ -158,7 +160,7 @@ func states(t testing.TB, ascii bool) map[string]*Model {
 	odd := atChooser(Options{Notice: "warning: progress cannot be kept: no room left on the device"})
 	odd.chooser.take(listed{entries: []Entry{{Name: "bad.yaml", Fault: "bad.yaml:1:1: a very long line of what is wrong\n  a: [\n     ^"}}})
 	add("chooser, bad file", odd)
-	for _, name := range problems.Names() {
+	for _, name := range shelf {
 		for _, rung := range []tutor.Rung{tutor.Read, tutor.Values, tutor.Terms, tutor.Order, tutor.Blank} {
 			m := add(name+", "+rung.String(), inLesson(t, name, rung))
 			_, of := m.course.l.Position()
