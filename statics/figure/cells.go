@@ -155,9 +155,13 @@ func (r *renderer) painter(d detail, x, y ruler) *painter {
 	}
 }
 
-// stations collects where things stand along both axes.
+// stations collects where things stand along both axes. In a frame taken apart, what is near on one axis is mostly far on
+// the other, and nothing is held apart.
 func stations(s *Scene) (xs, ys []station) {
 	add := func(at Point, gapX, gapY int) {
+		if len(s.Links) > 0 {
+			gapX, gapY = 0, 0
+		}
 		xs = append(xs, station{at.X, gapX})
 		ys = append(ys, station{at.Y, gapY})
 	}

@@ -14,6 +14,7 @@ type draft struct {
 	inside     []bool          // members that are drawn
 	taken      map[Point][]ray // what stands around a point
 	across, up []mark1D        // what is dimensioned along x and along y
+	tallest    float64         // the intensity to whose scale spread loads are drawn at least
 	later      []func()        // arrows for which only a place beside their member is left
 }
 

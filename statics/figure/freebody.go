@@ -10,6 +10,19 @@ import (
 // crosses the cut. A force not in known (by index into Assembly.Forces) has its assumed sense; a known one has its
 // value, and its arrow turns where that is negative. What the other part receives at a cut pin stands beside it.
 func FreeBody(a *statics.Assembly, body statics.FreeBody, known map[int]exact.Num, o Options) Scene {
+	c := newCutBody(a, body, known, o)
+	c.Title = notation.Sentence(notation.BodyText(a, body))
+	c.acting()
+	c.finish()
+	c.opposites()
+	c.names(c.joints())
+	c.dimension()
+	c.Names = symbols(a, body)
+	return c.Scene
+}
+
+// newCutBody begins the scene of a free body with its members.
+func newCutBody(a *statics.Assembly, body statics.FreeBody, known map[int]exact.Num, o Options) cutBody {
 	inside := make([]bool, len(a.Frame.Members))
 	for _, b := range body {
 		if b >= 0 && b < len(a.Parts) {
@@ -18,22 +31,18 @@ func FreeBody(a *statics.Assembly, body statics.FreeBody, known map[int]exact.Nu
 			}
 		}
 	}
-	d := newDraft(&a.Frame, o, inside)
-	d.Title = notation.Sentence(notation.BodyText(a, body))
-	c := cutBody{d, a, body, known}
+	return cutBody{newDraft(&a.Frame, o, inside), a, body, known}
+}
+
+// acting adds the pins, the loads, and the forces that cross the cut.
+func (c cutBody) acting() {
 	c.pins()
-	d.loads(c.loadsOn())
-	for _, i := range a.ForcesOn(body) {
-		if sign, _ := a.Facing(body, i); sign != 0 {
+	c.loads(c.loadsOn())
+	for _, i := range c.a.ForcesOn(c.body) {
+		if sign, _ := c.a.Facing(c.body, i); sign != 0 {
 			c.force(i, sign)
 		}
 	}
-	d.finish()
-	c.opposites()
-	d.names(c.joints())
-	d.dimension()
-	d.Names = symbols(a, body)
-	return d.Scene
 }
 
 // symbols are the names of the forces on a body as print sets them.

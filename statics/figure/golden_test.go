@@ -136,7 +136,7 @@ func (d *drawing) internal(t testing.TB, letter string, o figure.Options) figure
 // quantity is the internal force of that letter.
 func quantity(letter string) figure.Quantity { return figure.Quantity(strings.Index("NVM", letter)) }
 
-// scene is the scene that words ask for: given, whole, solved whole, body BC, solved BC, N, V, M.
+// scene is the scene that words ask for: given, whole, solved whole, body BC, solved BC, apart, N, V, M.
 func (d *drawing) scene(t *testing.T, words []string, ascii bool) figure.Scene {
 	o := figure.Options{Style: d.style}
 	o.Style.ASCII = ascii
@@ -145,6 +145,8 @@ func (d *drawing) scene(t *testing.T, words []string, ascii bool) figure.Scene {
 		return figure.Given(&d.frame, o)
 	case "N", "V", "M":
 		return d.internal(t, words[0], o)
+	case "apart":
+		return figure.Exploded(d.cut(t), nil, o)
 	}
 	a := d.cut(t)
 	var known map[int]exact.Num

@@ -136,6 +136,9 @@ func (p *paper) paint() {
 	for _, k := range p.scene.Strokes {
 		p.stroke(k)
 	}
+	for _, k := range p.scene.Links {
+		p.draw(fineLayer, Mark{Path: []Place{p.place(k.From), p.place(k.To)}, Weight: fineWeight, Dashed: true, Line: grey, Fill: NoInk})
+	}
 	for _, k := range p.scene.Symbols {
 		p.symbol(k)
 	}

@@ -46,6 +46,7 @@ type Look struct {
 // A Scene is what a figure shows. Later items stand above earlier ones where they meet.
 type Scene struct {
 	Title      string // one line, for a reader who cannot see the figure
+	Links      []Link
 	Strokes    []Stroke
 	Symbols    []Symbol
 	Spreads    []Spread
@@ -62,6 +63,9 @@ type Stroke struct {
 	From, To Point
 	Look
 }
+
+// A Link joins two places that were one before a cut.
+type Link struct{ From, To Point }
 
 // A SymbolKind is a drawing convention for something at a point.
 type SymbolKind int

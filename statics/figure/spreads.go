@@ -104,7 +104,7 @@ func (s *spreadLoad) project() {
 // addSpreads adds the spread loads, those that go on in one line as one, with heights to one scale.
 func (d *draft) addSpreads(list []spreadLoad) {
 	list = joined(levelled(list))
-	greatest := 0.0
+	greatest := d.tallest
 	for i := range list {
 		s := &list[i]
 		s.First, s.Last = s.first.Float(), s.last.Float()

@@ -25,6 +25,8 @@ func (d *drawing) scenes(t testing.TB, ascii bool) map[string]figure.Scene {
 	known := d.values(t)
 	list := map[string]figure.Scene{
 		"given":        figure.Given(&d.frame, o),
+		"apart":        figure.Exploded(a, nil, o),
+		"solved apart": figure.Exploded(a, known, o),
 		"whole":        figure.FreeBody(a, a.Whole(), nil, o),
 		"solved whole": figure.FreeBody(a, a.Whole(), known, o),
 	}
@@ -38,7 +40,8 @@ func (d *drawing) scenes(t testing.TB, ascii bool) map[string]figure.Scene {
 	return list
 }
 
-// TestSizes draws every scene of every test file at every size. From 80 × 24 on nothing is clipped or left out.
+// TestSizes draws every scene of every test file at every size. From 80 × 24 on nothing is clipped or left out; of a frame
+// taken apart, which shows all forces at once, from 100 × 30 on.
 func TestSizes(t *testing.T) {
 	for _, file := range drawingFiles(t) {
 		d, _, _ := load(t, file)
@@ -47,7 +50,11 @@ func TestSizes(t *testing.T) {
 				for _, size := range sizes {
 					g := figure.Cells(s, size[0], size[1], ascii)
 					fault := checkGrid(s, g, size[0], size[1], ascii)
-					if size[0] >= 80 && size[1] >= 24 && (g.Clipped || len(g.Dropped) > 0) {
+					enough := size[0] >= 80 && size[1] >= 24
+					if strings.HasSuffix(name, "apart") {
+						enough = size[0] >= 100 && size[1] >= 30
+					}
+					if enough && (g.Clipped || len(g.Dropped) > 0) {
 						fault = "clipped, or left out " + strings.Join(g.Dropped, ", ")
 					}
 					if fault != "" {

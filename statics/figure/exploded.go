@@ -1,0 +1,173 @@
+package figure
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+)
+
+// Exploded is the scene of all parts and pins apart, each as a free body, so that both faces of every pin force are seen:
+// the same name and opposite senses. Known is as in FreeBody.
+func Exploded(a *statics.Assembly, known map[int]exact.Num, o Options) Scene {
+	all := Scene{Title: "All parts apart", Names: map[string]Symbolic{}}
+	tallest := greatestIntensity(&a.Frame)
+	for i, by := range apart(a) {
+		all.add(bodyScene(a, statics.FreeBody{i}, known, o, tallest).moved(by))
+	}
+	all.Links = links(a)
+	return all
+}
+
+// bodyScene is the scene of one body among others: without dimensions and without what the others receive.
+func bodyScene(a *statics.Assembly, body statics.FreeBody, known map[int]exact.Num, o Options, tallest float64) Scene {
+	c := newCutBody(a, body, known, o)
+	c.tallest = tallest
+	c.acting()
+	c.finish()
+	c.names(c.joints())
+	c.Names = symbols(a, body)
+	return c.Scene
+}
+
+// greatestIntensity is that of all spread loads.
+func greatestIntensity(f *statics.Frame) float64 {
+	greatest := 0.0
+	for _, l := range f.Loads {
+		if l.Kind == statics.SpreadLoad {
+			greatest = max(greatest, math.Abs(l.First.Float()), math.Abs(l.Last.Float()))
+		}
+	}
+	return greatest
+}
+
+// faceGap is how far apart the faces of a pin are drawn, as a share of the frame's longer side, and farthest the factor by
+// which parts may move away from the middle for that.
+const (
+	faceGap  = 0.28
+	farthest = 1.6
+)
+
+// apart is how far each body is moved: away from the middle of the frame, in proportion, until the faces of every pin stand
+// apart. Where that would take too much, since parts have one middle, they stand in a row.
+func apart(a *statics.Assembly) []Vector {
+	middles, bounds := middlesOf(a)
+	size := max(bounds.x1-bounds.x0, bounds.y1-bounds.y0)
+	factor := 0.0
+	for _, f := range a.Forces {
+		if f.By != statics.None {
+			d := math.Hypot(middles[f.On].X-middles[f.By].X, middles[f.On].Y-middles[f.By].Y)
+			factor = max(factor, faceGap*size/d)
+		}
+	}
+	if factor > farthest {
+		return inRow(a, middles, faceGap*size)
+	}
+	centre := bounds.middle()
+	moves := make([]Vector, len(middles))
+	for i, m := range middles {
+		moves[i] = Vector{(m.X - centre.X) * factor, (m.Y - centre.Y) * factor}
+	}
+	return moves
+}
+
+// middlesOf are the middles of the bodies, and the rectangle around the frame.
+func middlesOf(a *statics.Assembly) (middles []Point, all rect) {
+	all = noRect
+	for i := range a.Bodies() {
+		r := boundsOf(a, i)
+		all = all.with(r)
+		middles = append(middles, Point(r.middle()))
+	}
+	return middles, all
+}
+
+// boundsOf is the rectangle around a body, in the frame.
+func boundsOf(a *statics.Assembly, body int) rect {
+	var joints []int
+	if a.IsPin(body) {
+		joints = []int{a.Pins[body-len(a.Parts)].Joint}
+	} else {
+		joints = a.Parts[body].Joints
+	}
+	r := noRect
+	for _, j := range joints {
+		at := point(a.Frame.Joints[j].At)
+		r = r.with(rect{at.X, at.Y, at.X, at.Y})
+	}
+	return r
+}
+
+// inRow is how far each body is moved to stand in a row, in the order of their middles.
+func inRow(a *statics.Assembly, middles []Point, gap float64) []Vector {
+	order := make([]int, len(middles))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(i, j int) int { return cmp.Compare(middles[i].X, middles[j].X) })
+	moves, end := make([]Vector, len(middles)), 0.0
+	for _, i := range order {
+		r := boundsOf(a, i)
+		moves[i].X = end - r.x0
+		end += r.width() + gap
+	}
+	return moves
+}
+
+// links are the lines between the faces of each pin.
+func links(a *statics.Assembly) []Link {
+	moves := apart(a)
+	var list []Link
+	for _, f := range a.Forces {
+		if f.By == statics.None {
+			continue
+		}
+		at := point(a.Frame.Joints[f.Joint].At)
+		k := Link{at.moved(moves[f.On]), at.moved(moves[f.By])}
+		if !slices.Contains(list, k) {
+			list = append(list, k)
+		}
+	}
+	return list
+}
+
+func (p Point) moved(by Vector) Point { return Point{p.X + by.X, p.Y + by.Y} }
+
+// moved is the scene at another place.
+func (s Scene) moved(by Vector) Scene {
+	for i := range s.Strokes {
+		s.Strokes[i].From, s.Strokes[i].To = s.Strokes[i].From.moved(by), s.Strokes[i].To.moved(by)
+	}
+	for i := range s.Symbols {
+		s.Symbols[i].At = s.Symbols[i].At.moved(by)
+	}
+	for i := range s.Spreads {
+		s.Spreads[i].From, s.Spreads[i].To = s.Spreads[i].From.moved(by), s.Spreads[i].To.moved(by)
+	}
+	for i := range s.Arrows {
+		s.Arrows[i].At = s.Arrows[i].At.moved(by)
+	}
+	for i := range s.Notes {
+		s.Notes[i].At = s.Notes[i].At.moved(by)
+	}
+	return s
+}
+
+// add puts another scene into this one.
+func (s *Scene) add(o Scene) {
+	for i := range o.Spreads {
+		for k := range o.Spreads[i].On {
+			o.Spreads[i].On[k] += len(s.Spreads)
+		}
+	}
+	s.Strokes = append(s.Strokes, o.Strokes...)
+	s.Symbols = append(s.Symbols, o.Symbols...)
+	s.Spreads = append(s.Spreads, o.Spreads...)
+	s.Arrows = append(s.Arrows, o.Arrows...)
+	s.Notes = append(s.Notes, o.Notes...)
+	for name, k := range o.Names {
+		s.Names[name] = k
+	}
+}
