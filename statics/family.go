@@ -76,7 +76,11 @@ func (p *planner) specs(v *view, active []int, k int, r reach) []spec {
 		all = p.directions(all, lines[:min(k+1, len(lines))])
 	}
 	if !p.a.IsPin(v.FreeBody[0]) || len(v.FreeBody) > 1 { // a pin alone has no sum of moments
-		all = p.centres(all, v, lines, k, r)
+		forces := len(all)
+		if len(lines) < k+2 {
+			all = p.joints(all, v, active)
+		}
+		all = p.crossings(all, forces, lines, r)
 	}
 	p.specList = all
 	return all
@@ -93,16 +97,27 @@ func (p *planner) directions(all []spec, lines []int) []spec {
 	return all
 }
 
-// centres adds the joints that can be a centre, in file order, and, at full reach, other crossings of two of the lines.
-// Where a sum leaves k unknowns, the lines of all others pass through its centre, so two of any k + 2 lines cross there;
-// with fewer lines every joint of the body is tried.
-func (p *planner) centres(all []spec, v *view, lines []int, k int, r reach) []spec {
-	first := len(all)
-	if len(lines) < k+2 {
+// joints adds every joint of the body as a centre. Of many bodies it adds only those where an unknown acts: with the
+// crossings, and the sums of forces, they tell as much as all.
+func (p *planner) joints(all []spec, v *view, active []int) []spec {
+	if len(v.FreeBody) <= everyGroupUpTo {
 		for _, j := range p.a.jointsOf(v.FreeBody) {
 			all = append(all, p.a.momentAbout(j))
 		}
+		return all
 	}
+	first := len(all)
+	for _, i := range active {
+		if s := p.a.momentAbout(p.a.Forces[i].Joint); !s.isIn(all[first:]) {
+			all = inFileOrder(all, first, s)
+		}
+	}
+	return all
+}
+
+// crossings adds to the centres from the first on the joints at which two of the lines cross, in file order, and, at
+// full reach, other such points. Where a sum leaves k unknowns, the lines of all others pass through its centre, so two of any k + 2 lines cross there.
+func (p *planner) crossings(all []spec, first int, lines []int, r reach) []spec {
 	for n, i := range lines {
 		for _, j := range lines[:n] {
 			s, ok := p.a.crossing(i, j)

@@ -68,10 +68,12 @@ func (p *planner) candidatesOf(v *view, k int) []*candidate {
 	}
 	active := p.active(v)
 	var own []*candidate
-	specs := p.specs(v, active, k, anySums)
-	for n := range specs {
-		if s := &specs[n]; p.count(active, s, k) <= k {
-			own = append(own, p.candidate(v, active, s))
+	if len(active) > 0 {
+		specs := p.specs(v, active, k, anySums)
+		for n := range specs {
+			if c := p.count(active, &specs[n], k); c > 0 && c <= k {
+				own = append(own, p.candidate(v, active, &specs[n]))
+			}
 		}
 	}
 	known.it = independentByUnknowns(own)
@@ -118,9 +120,6 @@ func independentByUnknowns(all []*candidate) []*candidate {
 	var kept []*candidate
 	bases := map[string]*basis{}
 	for _, c := range all {
-		if len(c.unknowns) == 0 {
-			continue
-		}
 		key := keyOf(c.unknowns)
 		if bases[key] == nil {
 			bases[key] = &basis{}
