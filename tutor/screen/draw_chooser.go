@@ -38,7 +38,12 @@ func (m *Model) drawChooser(p *page) {
 		m.drawRungs(p, l.head)
 	}
 	x := p.put(l.find.x, l.find.y, l.find.w, "find: ", faintInk)
-	m.chooser.filter.draw(p, x, l.find.y, l.find.x+l.find.w)
+	where := ""
+	if n := len(m.chooser.found()); n > 0 {
+		where = fmt.Sprintf("  problem %d of %d", m.chooser.at+1, n)
+	}
+	m.chooser.filter.draw(p, x, l.find.y, l.find.x+l.find.w-columns(where))
+	p.put(l.find.x+l.find.w-columns(where), l.find.y, l.find.x+l.find.w, where, faintInk)
 	p.fill(rect{0, 2, m.w, 1}, "─", faintInk)
 	if l.both || !m.chooser.details {
 		m.drawList(p, l.list)
