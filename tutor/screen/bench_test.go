@@ -22,7 +22,7 @@ func BenchmarkKey(b *testing.B) {
 	}
 }
 
-// BenchmarkAnswer measures an answer, after which figure and sheet are drawn anew.
+// BenchmarkAnswer measures a right answer and the way back, after each of which figure and sheet are made anew.
 func BenchmarkAnswer(b *testing.B) {
 	for _, s := range [][2]int{{80, 24}, {120, 40}} {
 		b.Run(fmt.Sprintf("%dx%d", s[0], s[1]), func(b *testing.B) {
@@ -30,7 +30,9 @@ func BenchmarkAnswer(b *testing.B) {
 			size(m, s[0], s[1])
 			work(b, m, 8)
 			for b.Loop() {
-				press(m, "77", "enter")
+				work(b, m, 1)
+				_ = m.View()
+				press(m, "back", "enter")
 				_ = m.View()
 			}
 		})

@@ -48,9 +48,18 @@ func (c *course) greet() {
 
 // take shows what a line brought.
 func (c *course) take(r tutor.Reply) {
+	if !c.asBefore(r) {
+		c.changes++
+	}
 	c.reply, c.last, c.greeting = r, "", false
-	c.looked, c.up = statics.None, 0
-	c.changes++
+	c.looked, c.given, c.up = statics.None, false, 0
+}
+
+// asBefore reports whether figure and sheet are sure to stay as they are after a reply.
+func (c *course) asBefore(r tutor.Reply) bool {
+	q, asking := c.l.Now()
+	wrong := r.Kind == tutor.Judged && !r.Verdict.Right() && asking && !q.Composing()
+	return c.looked == statics.None && !c.given && (wrong || r.Kind == tutor.Unread || r.Kind == tutor.Hinted)
 }
 
 // step is the step of the plan that is worked on: at N, V and M and at the end, all of them are done.
