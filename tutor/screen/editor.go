@@ -41,7 +41,7 @@ func (e *editor) key(k tea.KeyMsg) bool {
 		e.at = 0
 	case tea.KeyEnd, tea.KeyCtrlE:
 		e.at = len(e.text)
-	case tea.KeyBackspace:
+	case tea.KeyBackspace, tea.KeyCtrlH: // terminals differ in which they send
 		e.remove(max(e.at-1, 0), e.at)
 	case tea.KeyDelete, tea.KeyCtrlD:
 		e.remove(e.at, min(e.at+1, len(e.text)))
