@@ -2,8 +2,6 @@ package main
 
 import (
 	"path/filepath"
-	"slices"
-	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -13,7 +11,10 @@ import (
 )
 
 // formats are the ways to write a solution.
-var formats = []string{"text", "json", "svg"}
+var formats = []string{"text", "markdown", "json", "svg"}
+
+// endings are those of files that tell the format.
+var endings = map[string]string{".txt": "text", ".md": "markdown", ".json": "json", ".svg": "svg"}
 
 // newSolve writes the whole solution.
 func newSolve() *cobra.Command {
@@ -26,9 +27,8 @@ func newSolve() *cobra.Command {
 			"A frame that is not determinate is refused with the reason, and the exit code is 1.",
 		Args: oneProblem,
 		RunE: func(cmd *cobra.Command, args []string) error {
-			ending := strings.TrimPrefix(filepath.Ext(file), ".")
-			if !cmd.Flags().Changed("as") && slices.Contains(formats, ending) {
-				format = ending
+			if named, ok := endings[filepath.Ext(file)]; ok && !cmd.Flags().Changed("as") {
+				format = named
 			}
 			return solve(cmd, args[0], format, file)
 		},
@@ -55,6 +55,8 @@ func solution(p *problems.Problem, s *statics.Solution, format string) []byte {
 	switch format {
 	case "json":
 		return worksheet.JSON(p, s)
+	case "markdown":
+		return []byte(worksheet.Markdown(p, s))
 	case "svg":
 		return worksheet.SVG(p, s)
 	}

@@ -12,6 +12,7 @@ import (
 // bodies describes each free body: what acts on it, and in which sense each unknown is taken as positive.
 func (d *document) bodies() {
 	d.section("Free bodies")
+	d.drawBodies(false)
 	for b := range d.Bodies() {
 		if b > 0 {
 			d.blank()
@@ -27,15 +28,15 @@ func (d *document) body(b int) {
 		sums = "2 sums"
 	}
 	forces := d.ForcesOn(body)
-	d.put("", notation.Sentence(notation.BodyText(d.Assembly, body)+": "+counted(len(forces), "unknown")+", "+sums))
+	d.subhead(notation.Sentence(notation.BodyText(d.Assembly, body) + ": " + counted(len(forces), "unknown") + ", " + sums))
 	for _, group := range d.meetings(b, forces) {
-		d.put("  at "+d.Frame.Joints[d.Forces[group[0]].Joint].Name+"   ", d.meetingText(b, group))
+		d.item("  at "+d.Frame.Joints[d.Forces[group[0]].Joint].Name+"   ", d.meetingText(b, group))
 	}
 	for _, i := range d.ActionsOn(body) {
-		d.put("  load   ", d.actionText(i))
+		d.item("  load   ", d.actionText(i))
 	}
 	if d.isTwoForce(b) {
-		d.put("  ", "It is held by two pins and not loaded between them, a two-force member: the forces at its ends are opposite, along the line between them.")
+		d.item("  ", "It is held by two pins and not loaded between them, a two-force member: the forces at its ends are opposite, along the line between them.")
 	}
 }
 

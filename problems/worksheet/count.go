@@ -11,15 +11,15 @@ import (
 func (d *document) count() {
 	c := d.Count
 	d.section("Count")
-	d.put("Unknowns   ", fmt.Sprintf("U = %d: %s", c.Unknowns, d.names(d.all())))
-	d.put("Sums       ", fmt.Sprintf("E = %s = %d", d.sumsByBody(), c.Sums))
-	d.put("Rank       ", fmt.Sprintf("r = %d of the sums are independent", c.Rank))
-	d.put("Verdict    ", d.verdict())
+	d.item("Unknowns   ", fmt.Sprintf("U = %d: %s", c.Unknowns, d.names(d.all())))
+	d.item("Sums       ", fmt.Sprintf("E = %s = %d", d.sumsByBody(), c.Sums))
+	d.item("Rank       ", fmt.Sprintf("r = %d of the sums are independent", c.Rank))
+	d.item("Verdict    ", d.verdict())
 	if c.Inner > 0 {
-		d.put("Rings      ", d.ringText())
+		d.item("Rings      ", d.ringText())
 	}
 	if c.Inexact {
-		d.put("           ", "The verdict rests on an angle that has no exact cosine, carried to 34 figures.")
+		d.item("           ", "The verdict rests on an angle that has no exact cosine, carried to 34 figures.")
 	}
 }
 

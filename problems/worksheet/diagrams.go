@@ -16,9 +16,10 @@ func (d *document) diagrams() {
 	if d.flipsShear() {
 		slope, sense = "dM/dx = −V", "down"
 	}
-	d.put("", "x runs along a member from the joint named first. N is positive in tension. V is positive if, on a member named "+
-		"from left to right, the forces to the left of the cut push "+sense+"; M is positive if it stretches the bottom of such a "+
-		"member. On a member that runs another way, turn the page until it runs from left to right. So "+slope+".")
+	d.prose("x runs along a member from the joint named first. N is positive in tension. V is positive if, on a member named " +
+		"from left to right, the forces to the left of the cut push " + sense + "; M is positive if it stretches the bottom of such a " +
+		"member. On a member that runs another way, turn the page until it runs from left to right. So " + slope + ".")
+	d.drawInternal()
 	for _, g := range d.Diagrams {
 		d.blank()
 		d.diagram(g)
@@ -40,14 +41,14 @@ func (d *document) diagram(g statics.Diagram) {
 	m := d.Frame.Members[g.Member]
 	title := fmt.Sprintf("Member %s, from %s to %s, length %s", m.Name, d.Frame.Joints[m.From].Name, d.Frame.Joints[m.To].Name, d.st.WithUnit(g.Length, notation.Length))
 	if g.Withheld {
-		d.put("", title+": withheld, since "+withheld(d.Solution, g.Member)+".")
+		d.prose(title + ": withheld, since " + withheld(d.Solution, g.Member) + ".")
 		return
 	}
 	if idle(g) {
-		d.put("", title+": N = V = M = 0 all along.")
+		d.prose(title + ": N = V = M = 0 all along.")
 		return
 	}
-	d.put("", title)
+	d.subhead(title)
 	t := table{align: "rlrrrll", head: []string{"x [" + d.st.UnitOf(notation.Length) + "]", "",
 		"N [" + d.st.UnitOf(notation.Force) + "]", "V [" + d.st.UnitOf(notation.Force) + "]", "M [" + d.st.UnitOf(notation.Moment) + "]", "tension", ""}}
 	stations := d.stations[g.Member]
@@ -55,7 +56,7 @@ func (d *document) diagram(g statics.Diagram) {
 	for i := range stations {
 		d.station(&t, g, stations[i], largest == &stations[i])
 	}
-	d.table(2, t)
+	d.tabulate(2, t)
 	for _, p := range g.Pieces {
 		d.polynomials(p)
 	}
@@ -88,7 +89,7 @@ func (d *document) largest() {
 		return
 	}
 	d.blank()
-	d.put("", fmt.Sprintf("Largest bending moment: %s in %s, %s (tension %s).", d.result(best.M.Abs(), notation.Moment),
+	d.prose(fmt.Sprintf("Largest bending moment: %s in %s, %s (tension %s).", d.result(best.M.Abs(), notation.Moment),
 		d.Frame.Members[d.Diagrams[at].Member].Name, d.from(d.Diagrams[at].Member, best.At), tensionSide(d.Frame.Span(d.Diagrams[at].Member), best.M)))
 }
 

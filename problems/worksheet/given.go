@@ -12,12 +12,13 @@ import (
 // given lists what the problem gives, in words.
 func (d *document) given() {
 	d.section("Given")
-	d.put("Units      ", d.unitWords())
-	d.put("Joints     ", strings.Join(d.jointTexts(), "   "))
-	d.put("Members    ", strings.Join(d.memberTexts(), ",   "))
+	d.item("Units      ", d.unitWords())
+	d.item("Joints     ", strings.Join(d.jointTexts(), "   "))
+	d.item("Members    ", strings.Join(d.memberTexts(), ",   "))
 	d.listed("Joined     ", d.connectionTexts())
 	d.listed("Supports   ", d.supportTexts())
 	d.listed("Loads      ", d.loadTexts())
+	d.drawGiven()
 }
 
 // listed writes a list with its label before the first.
@@ -26,7 +27,7 @@ func (d *document) listed(label string, all []string) {
 		if i > 0 {
 			label = strings.Repeat(" ", len(label))
 		}
-		d.put(label, text)
+		d.item(label, text)
 	}
 }
 

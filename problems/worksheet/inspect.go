@@ -13,19 +13,19 @@ import (
 // determinate, which forces equilibrium cannot give and how the frame can move; of a determinate one, how tidy its answers
 // are and how long its plan.
 func Inspect(p *problems.Problem, s *statics.Solution, o Options) string {
-	d := newDocument(p, s, o)
-	d.heading(oneLine(p.Title), "=")
+	d := newDocument(p, s, o.ASCII)
+	d.title(oneLine(p.Title))
 	d.count()
 	for _, w := range p.Warnings {
-		d.put("Warning    ", w)
+		d.item("Warning    ", w)
 	}
 	if s.Count.Verdict() != statics.Determinate {
 		d.refusal()
-		return d.String()
+		return d.asText(o)
 	}
-	d.put("Answers    ", d.tidiness())
-	d.put("Plan       ", d.planText())
-	return d.String()
+	d.item("Answers    ", d.tidiness())
+	d.item("Plan       ", d.planText())
+	return d.asText(o)
 }
 
 // tidiness tells how the values of the forces look.

@@ -3,6 +3,8 @@ package worksheet
 import (
 	"strings"
 	"unicode/utf8"
+
+	"unpin/statics/notation"
 )
 
 // A page is a text in the making, no line of which is wider than width.
@@ -11,6 +13,45 @@ type page struct {
 	width int
 	ascii bool
 	units []string // words that stay with the number before them
+}
+
+// asText sets the document as plain text.
+func (d *document) asText(o Options) string {
+	if o.Width == 0 {
+		o.Width = usualWidth
+	}
+	p := &page{width: max(o.Width, leastWidth), ascii: d.ascii, units: d.unitNames()}
+	for _, b := range d.list {
+		p.set(b)
+	}
+	return p.String()
+}
+
+// unitNames are the units that the document writes.
+func (d *document) unitNames() []string {
+	var names []string
+	for _, dim := range []notation.Dimension{notation.Force, notation.Length, notation.Moment, notation.Intensity} {
+		names = append(names, d.st.UnitOf(dim))
+	}
+	return names
+}
+
+// set sets one passage; there are no pictures.
+func (p *page) set(b passage) {
+	switch b.kind {
+	case titlePassage:
+		p.heading(b.text, "=")
+	case sectionPassage:
+		p.blank()
+		p.heading(b.text, "-")
+	case gapPassage:
+		p.blank()
+	case tablePassage:
+		p.table(b.indent, b.table)
+	case picturePassage:
+	default:
+		p.put(b.label, b.text)
+	}
 }
 
 // bound is a blank at which no line is broken.
@@ -62,12 +103,6 @@ func (p *page) heading(text, rule string) {
 		widest = max(widest, runes(line))
 	}
 	p.write(strings.Repeat(rule, widest))
-}
-
-// section is the heading of a section, after a free line.
-func (p *page) section(text string) {
-	p.blank()
-	p.heading(text, "-")
 }
 
 func runes(s string) int { return utf8.RuneCountInString(s) }

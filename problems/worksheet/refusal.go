@@ -16,7 +16,7 @@ func (d *document) refusal() {
 	d.section("Why it cannot be solved")
 	if c.Degree() > 0 {
 		undetermined := d.Undetermined()
-		d.put("", fmt.Sprintf("Equilibrium alone cannot give %s: %s too many.", d.names(undetermined), isOrAre(c.Degree())))
+		d.prose(fmt.Sprintf("Equilibrium alone cannot give %s: %s too many.", d.names(undetermined), isOrAre(c.Degree())))
 	}
 	if c.Motions() == 0 {
 		return
@@ -25,15 +25,15 @@ func (d *document) refusal() {
 		d.blank()
 	}
 	several := c.Motions() > 1
-	d.put("", "Nothing holds the frame against a small motion"+map[bool]string{false: ":", true: " of these kinds:"}[several])
+	d.prose("Nothing holds the frame against a small motion" + map[bool]string{false: ":", true: " of these kinds:"}[several])
 	for i, m := range d.Motions() {
 		label := "  "
 		if several {
 			label = fmt.Sprintf("  %d. ", i+1)
 		}
-		d.put(label, notation.Sentence(strings.Join(d.motionTexts(m), "; ")))
+		d.item(label, notation.Sentence(strings.Join(d.motionTexts(m), "; ")))
 	}
-	d.put("", map[bool]string{false: "It", true: "Each"}[several]+" can also go the other way.")
+	d.prose(map[bool]string{false: "It", true: "Each"}[several] + " can also go the other way.")
 }
 
 // isOrAre is "one of them is" or "2 of them are".

@@ -20,14 +20,15 @@ func (d *document) results() {
 		}
 		t.add(f.Name, d.result(d.Values[i], dim), d.exactly(d.Values[i], dim), acts)
 	}
-	d.table(0, t)
+	d.tabulate(0, t)
 	for i, f := range d.Forces {
 		if d.pullsAway(i) {
 			d.blank()
-			d.put("", f.Name+" is negative: the roller at "+d.Frame.Joints[f.Joint].Name+" pulls. Here a roller holds both ways; a real one must be held down.")
+			d.prose(f.Name + " is negative: the roller at " + d.Frame.Joints[f.Joint].Name + " pulls. Here a roller holds both ways; a real one must be held down.")
 		}
 	}
 	d.pulls()
+	d.drawBodies(true)
 }
 
 // pulls gives the force in each straight two-force member.
@@ -49,6 +50,6 @@ func (d *document) pulls() {
 		case -1:
 			sense = " in compression"
 		}
-		d.put("", "Force in the two-force member "+p.Name+": "+d.result(n.Abs(), notation.Force)+sense)
+		d.prose("Force in the two-force member " + p.Name + ": " + d.result(n.Abs(), notation.Force) + sense)
 	}
 }

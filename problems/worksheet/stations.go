@@ -93,7 +93,7 @@ func (d *document) polynomials(p statics.Piece) {
 		all = append(all, f.name+" = "+d.polynomial(f.of))
 	}
 	label := fmt.Sprintf("  %s ≤ x ≤ %s:  ", d.inFull(p.From), d.inFull(p.Until))
-	d.put(label, strings.Join(all, ";  "))
+	d.equate(label, strings.Join(all, ";  "))
 }
 
 func (d *document) flipped(v exact.Poly) exact.Poly {

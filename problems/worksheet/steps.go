@@ -34,21 +34,21 @@ func (d *document) step(n int, step statics.Step, known []bool) {
 	case step.Check:
 		title = "Check: " + d.sumTitle(step.Sums[0])
 	}
-	d.put(fmt.Sprintf("%-4s", fmt.Sprintf("%d.", n)), title)
-	d.put("    ", reason)
+	d.numbered(fmt.Sprintf("%-4s", fmt.Sprintf("%d.", n)), title)
+	d.because("    ", reason)
 	for k, s := range step.Sums {
 		indent := "      "
 		if len(step.Sums) > 1 {
-			d.put(fmt.Sprintf("    (%d) ", k+1), capital(d.sumTitle(s)))
+			d.because(fmt.Sprintf("    (%d) ", k+1), capital(d.sumTitle(s)))
 			indent += "  "
 		}
 		d.equation(indent, s, step, known)
 	}
 	if len(step.Sums) > 1 {
-		d.put("    ", "From these sums:")
+		d.because("    ", "From these sums:")
 	}
 	for _, i := range step.Gives {
-		d.put("      ", d.found(i))
+		d.equate("      ", d.found(i))
 	}
 }
 
@@ -64,18 +64,18 @@ func (d *document) equation(indent string, s statics.Sum, step statics.Step, kno
 	if len(step.Gives) == 1 && symbols == d.found(step.Gives[0]) { // Ax = 0, and nothing else
 		return
 	}
-	d.put(indent, symbols)
+	d.equate(indent, symbols)
 	if numbers := notation.SumNumbers(d.Assembly, s, value, d.st); numbers != symbols {
-		d.put(indent, numbers)
+		d.equate(indent, numbers)
 	}
 	switch {
 	case step.Check:
-		d.put(indent, d.added(s))
+		d.equate(indent, d.added(s))
 	case step.Relation:
-		d.put(indent, "kept for later")
+		d.equate(indent, "kept for later")
 	default:
 		if text := d.gathered(s, step.Gives, len(step.Sums) > 1); text != "" {
-			d.put(indent, text)
+			d.equate(indent, text)
 		}
 	}
 }

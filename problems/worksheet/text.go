@@ -27,13 +27,19 @@ const (
 // with its reason, the check, all results, and N, V and M of every member at its critical points. Of a frame that is not
 // determinate it says what is given, and then what Inspect says.
 func Text(p *problems.Problem, s *statics.Solution, o Options) string {
-	d := newDocument(p, s, o)
+	d := newDocument(p, s, o.ASCII)
+	d.solution()
+	return d.asText(o)
+}
+
+// solution sets the worked solution out.
+func (d *document) solution() {
 	d.opening()
 	d.given()
-	if s.Count.Verdict() != statics.Determinate {
+	if d.Count.Verdict() != statics.Determinate {
 		d.count()
 		d.refusal()
-		return d.String()
+		return
 	}
 	d.find()
 	d.conventions()
@@ -44,33 +50,26 @@ func Text(p *problems.Problem, s *statics.Solution, o Options) string {
 	if d.wants("diagrams") {
 		d.diagrams()
 	}
-	return d.String()
 }
 
-// A document is a page about one solved problem.
+// A document is what there is to say about one problem.
 type document struct {
-	page
+	passages
 	p *problems.Problem
 	*statics.Solution
 	st       notation.Style
 	stations [][]statics.Station // of each member
 }
 
-func newDocument(p *problems.Problem, s *statics.Solution, o Options) *document {
-	if o.Width == 0 {
-		o.Width = usualWidth
-	}
+func newDocument(p *problems.Problem, s *statics.Solution, ascii bool) *document {
 	st := notation.Style{
 		Units:             p.Units,
 		Figures:           p.Ask.Figures,
 		ClockwisePositive: p.Ask.Moments == "cw",
 		Comma:             p.Ask.Decimal == "comma",
-		ASCII:             o.ASCII,
+		ASCII:             ascii,
 	}
-	d := &document{p: p, Solution: s, st: st, page: page{width: max(o.Width, leastWidth), ascii: o.ASCII}}
-	for _, dim := range []notation.Dimension{notation.Force, notation.Length, notation.Moment, notation.Intensity} {
-		d.units = append(d.units, st.UnitOf(dim))
-	}
+	d := &document{p: p, Solution: s, st: st, passages: passages{ascii: ascii}}
 	for _, g := range s.Diagrams {
 		d.stations = append(d.stations, g.Stations())
 	}
@@ -81,15 +80,15 @@ func newDocument(p *problems.Problem, s *statics.Solution, o Options) *document 
 const caution = "For teaching only: a real structure needs the local codes and a licensed engineer."
 
 func (d *document) opening() {
-	d.heading(oneLine(d.p.Title), "=")
+	d.title(oneLine(d.p.Title))
 	for text := range strings.SplitSeq(d.p.Text, "\n\n") {
 		if line := oneLine(text); line != "" {
 			d.blank()
-			d.put("", line)
+			d.prose(line)
 		}
 	}
 	d.blank()
-	d.put("", caution)
+	d.prose(caution)
 }
 
 // wants reports whether the problem asks for something.
@@ -111,7 +110,7 @@ func (d *document) find() {
 		}
 	}
 	d.blank()
-	d.put("Find: ", notation.List(what)+".")
+	d.item("Find: ", notation.List(what)+".")
 }
 
 // conventions says once what holds on the whole page.
@@ -121,14 +120,14 @@ func (d *document) conventions() {
 	if d.st.ClockwisePositive {
 		turns = "Moments in a sum are positive clockwise, the couple of a support counter-clockwise."
 	}
-	d.put("", "x runs to the right and y up. "+turns+" Each unknown is taken in its positive sense: a minus in the result means "+
+	d.prose("x runs to the right and y up. " + turns + " Each unknown is taken in its positive sense: a minus in the result means " +
 		"that it acts the other way. The forces at a pin are named as they act on one part; on the other they are reversed.")
 	if d.rounds() {
-		d.put("", "Results are rounded to "+number(d.st.Figures)+" figures; a short exact value stands beside the rounded one. "+
+		d.prose("Results are rounded to " + number(d.st.Figures) + " figures; a short exact value stands beside the rounded one. " +
 			"Later sums carry the exact values on, and show them with more figures.")
 	}
 	if d.anyInexact() {
-		d.put("", "An angle in this problem has no exact cosine: it is carried to 34 figures, and ~ marks every value that rests on it.")
+		d.prose("An angle in this problem has no exact cosine: it is carried to 34 figures, and ~ marks every value that rests on it.")
 	}
 }
 

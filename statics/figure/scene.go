@@ -58,6 +58,16 @@ type Scene struct {
 	Names      map[string]Symbolic // how print sets the names of the forces in it
 }
 
+// IsLevel reports whether all members lie in one level line, as those of a beam do.
+func (s Scene) IsLevel() bool {
+	for _, k := range s.Strokes {
+		if k.From.Y != s.Strokes[0].From.Y || k.To.Y != k.From.Y {
+			return false
+		}
+	}
+	return true
+}
+
 // A Stroke is a straight member.
 type Stroke struct {
 	From, To Point

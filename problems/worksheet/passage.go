@@ -1,0 +1,61 @@
+package worksheet
+
+import "unpin/statics/figure"
+
+// A passageKind says what a passage is, and so how each format sets it.
+type passageKind int
+
+const (
+	titlePassage    passageKind = iota // of the document
+	sectionPassage                     // the heading of a section
+	subheadPassage                     // what the passages after it are about, a free body or a member
+	prosePassage                       // a paragraph
+	itemPassage                        // a text with its label; an empty label goes on with the item before
+	stepPassage                        // a step of the plan: its number and title
+	reasonPassage                      // what is said within a step
+	equationPassage                    // a line of mathematics
+	tablePassage
+	picturePassage // only where a format has figures
+	gapPassage     // a little room
+)
+
+// A passage is one piece of a document, in the order of reading. The label keeps the blanks around it, which lay out a text.
+type passage struct {
+	kind    passageKind
+	label   string
+	text    string
+	indent  int // of a table, in a text
+	table   table
+	picture figure.Scene
+	words   []string // say what the picture shows
+}
+
+// passages are a document in the making.
+type passages struct {
+	list     []passage
+	ascii    bool
+	pictures bool // the format has figures
+}
+
+func (b *passages) add(kind passageKind, label, text string) {
+	b.list = append(b.list, passage{kind: kind, label: label, text: text})
+}
+
+func (b *passages) title(text string)           { b.add(titlePassage, "", text) }
+func (b *passages) section(text string)         { b.add(sectionPassage, "", text) }
+func (b *passages) subhead(text string)         { b.add(subheadPassage, "", text) }
+func (b *passages) prose(text string)           { b.add(prosePassage, "", text) }
+func (b *passages) item(label, text string)     { b.add(itemPassage, label, text) }
+func (b *passages) numbered(label, text string) { b.add(stepPassage, label, text) }
+func (b *passages) because(label, text string)  { b.add(reasonPassage, label, text) }
+func (b *passages) equate(indent, text string)  { b.add(equationPassage, indent, text) }
+func (b *passages) blank()                      { b.add(gapPassage, "", "") }
+
+func (b *passages) tabulate(indent int, t table) {
+	b.list = append(b.list, passage{kind: tablePassage, indent: indent, table: t})
+}
+
+// draw adds a picture with the words that describe it.
+func (b *passages) draw(s figure.Scene, words []string) {
+	b.list = append(b.list, passage{kind: picturePassage, text: s.Title, picture: s, words: words})
+}
