@@ -27,7 +27,7 @@ func (l *Lesson) balances(q Question) []Balance {
 			largest = largest.Mul(l.extent(l.partOf(q.Member)))
 		}
 		return []Balance{{Factor: exact.Int(1), Rest: q.truth.Neg(), Largest: largest}}
-	case TermSize, TermArm:
+	case TermSize, TermArm, ZeroPlace:
 		return []Balance{{Factor: exact.Int(1), Rest: q.truth.Neg(), Largest: q.truth}}
 	}
 	return nil

@@ -88,7 +88,12 @@ func (l *Lesson) giveUp() {
 
 // truthText is the value of what q asks, with its unit and sense.
 func (l *Lesson) truthText(q Question) string {
-	if q.Kind == TermSign {
+	switch q.Kind {
+	case ShapeDegree:
+		return q.Name + " is " + q.truth.String()
+	case ShapeSlope:
+		return q.Name + " " + map[bool]string{true: "rises", false: "falls"}[q.truth.Sign() > 0]
+	case TermSign:
 		return q.Name + " is " + map[bool]string{true: "+", false: "-"}[q.truth.Sign() > 0]
 	}
 	text := q.Name + " = " + l.style().WithUnit(q.truth, q.Dim)
@@ -145,6 +150,8 @@ func (l *Lesson) hints(q Question) [3]string {
 	switch q.Kind {
 	case SectionPart:
 		return l.sectionHints(q)
+	case ZeroPlace, ShapeDegree, ShapeSlope:
+		return l.shapeHints(q)
 	case ChooseSum:
 		return l.sumHints()
 	case TypeSum:

@@ -50,7 +50,7 @@ func (l *Lesson) slipQuestion(q Question, values []exact.Num) slip.Question {
 			return known
 		},
 		Customary: length == "ft" || length == "in",
-		Written:   l.Rung == Terms,
+		Written:   l.Rung >= Terms,
 	}
 }
 

@@ -16,6 +16,8 @@ func (l *Lesson) feedback(q Question, v Verdict, typed Typed) string {
 		return l.praise(q)
 	case q.Kind == SectionPart:
 		return l.sectionWrong(q, v)
+	case q.Shape():
+		return l.shapeWrong(q, typed)
 	case q.Kind == ForceValue:
 		return l.forceSlip(q, v, typed)
 	}
@@ -28,6 +30,8 @@ func (l *Lesson) feedback(q Question, v Verdict, typed Typed) string {
 // praise says why a right step was right.
 func (l *Lesson) praise(q Question) string {
 	switch q.Kind {
+	case ZeroPlace, ShapeDegree, ShapeSlope:
+		return l.shapeRight(q)
 	case SectionPart:
 		return l.sectionRight(q)
 	case ForceValue:

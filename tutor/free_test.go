@@ -33,10 +33,10 @@ func choiceText(l *Lesson, s statics.Sum) string {
 
 // answerExactly answers what is no choice of a sum.
 func answerExactly(l *Lesson, q Question) string {
-	switch q.Kind {
-	case TermSign:
-		return signText(q)
-	case TypeSum:
+	if word, ok := inWords(q); ok {
+		return word
+	}
+	if q.Kind == TypeSum {
 		st := l.style()
 		st.Figures = 8
 		return notation.SumNumbers(l.Solution.Assembly, l.route.chosen, l.Known, st)

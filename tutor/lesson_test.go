@@ -43,20 +43,26 @@ func play(t *testing.T, l *Lesson, say func(Question) string, want func(Verdict)
 	}
 }
 
-// signText is the sign of a term as it is typed.
-func signText(q Question) string {
-	if q.truth.Sign() < 0 {
-		return "-"
+// inWords is the answer to a question that is answered by a word or a whole number.
+func inWords(q Question) (string, bool) {
+	positive := q.truth.Sign() > 0
+	switch q.Kind {
+	case TermSign:
+		return map[bool]string{true: "+", false: "-"}[positive], true
+	case ShapeDegree:
+		return q.truth.String(), true
+	case ShapeSlope:
+		return map[bool]string{true: "rises", false: "falls"}[positive], true
 	}
-	return "+"
+	return "", false
 }
 
 func TestLibraryWorkedRight(t *testing.T) {
 	for _, name := range problems.Names() {
 		for _, rung := range []Rung{Values, Terms} {
 			exactly := func(q Question) string {
-				if q.Kind == TermSign {
-					return signText(q)
+				if word, ok := inWords(q); ok {
+					return word
 				}
 				return q.truth.Decimal(30)
 			}
@@ -65,8 +71,8 @@ func TestLibraryWorkedRight(t *testing.T) {
 			})
 			t.Run(name+"/"+rung.String()+"/three figures", func(t *testing.T) {
 				play(t, lesson(t, name, rung), func(q Question) string {
-					if q.Kind == TermSign {
-						return signText(q)
+					if word, ok := inWords(q); ok {
+						return word
 					}
 					return q.truth.Figures(3)
 				}, Verdict.Right)

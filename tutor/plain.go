@@ -82,6 +82,10 @@ func (p *plain) unit(q Question) string {
 	switch q.Kind {
 	case TermSign:
 		return "+ or -"
+	case ShapeDegree:
+		return "0, 1, 2 or 3"
+	case ShapeSlope:
+		return "rises or falls"
 	case ChooseSum:
 		return "free body and sum"
 	case TypeSum:

@@ -56,7 +56,10 @@ func answerAll(t *testing.T, p *problems.Problem, rung tutor.Rung, say speaker, 
 		if !asking {
 			return answers
 		}
-		line := say(l, q)
+		line := ""
+		if !q.Shape() { // those have their own test
+			line = say(l, q)
+		}
 		if line == "" {
 			l.Type("tell")
 			continue

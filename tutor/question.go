@@ -20,6 +20,9 @@ const (
 	TermArm                 // its arm
 	TermSign                // its sign
 	SectionPart             // N, V or M at a place along a member
+	ZeroPlace               // where along a stretch of a member V is nought
+	ShapeDegree             // the degree of V or M on a stretch
+	ShapeSlope              // the way the slope of M goes along a stretch
 	ChooseSum               // a free body and a sum of it
 	TypeSum                 // the equation of the sum chosen
 )
@@ -49,6 +52,7 @@ type Question struct {
 	Member   int // for a section, and for reading a member's diagram
 	Station  statics.Station
 	Quantity Quantity
+	Stretch  statics.Piece // for a place or shape on it
 	truth    exact.Num
 }
 

@@ -16,6 +16,9 @@ func (l *Lesson) read(q Question, line string) (Typed, error) {
 	if q.Kind == TermSign {
 		return l.readSign(q, line)
 	}
+	if q.Kind == ShapeDegree || q.Kind == ShapeSlope {
+		return l.readShape(q, line)
+	}
 	a, err := notation.ReadAnswer(line, l.Problem.Units, q.Dim)
 	if err != nil {
 		return Typed{}, placed(line, err)

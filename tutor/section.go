@@ -21,6 +21,9 @@ func (l *Lesson) sectionQuestions(d statics.Diagram) []Question {
 				continue
 			}
 			last[q] = &value
+			if st.Found && l.Rung >= Terms {
+				all = append(all, l.zeroQuestion(d, st))
+			}
 			all = append(all, Question{
 				Kind:     SectionPart,
 				Name:     l.sectionName(d.Member, q, st.At, sideWord(stations, i, q)),
@@ -32,6 +35,9 @@ func (l *Lesson) sectionQuestions(d statics.Diagram) []Question {
 				truth:    value,
 			})
 		}
+	}
+	if l.Rung >= Terms {
+		all = append(all, l.shapeQuestions(d)...)
 	}
 	return all
 }

@@ -49,3 +49,11 @@ func Progress(p *problems.Problem, rung Rung, records []Record) (settled, of int
 
 // Open reports whether the number of questions depends on what the student chooses.
 func (l *Lesson) Open() bool { return l.Rung >= Order }
+
+// Shape reports whether the question is about the shape of a diagram: a place of no shear, a degree, or a slope.
+func (q Question) Shape() bool {
+	return q.Kind == ZeroPlace || q.Kind == ShapeDegree || q.Kind == ShapeSlope
+}
+
+// Answer is what a question asks for, written out.
+func (l *Lesson) Answer(q Question) string { return l.truthText(q) }

@@ -238,6 +238,9 @@ func (w writer) section(n int, q tutor.Question) {
 		w.put(3, q.Name+": you typed "+typed, plainInk)
 	default:
 		text := q.Name + " = " + w.st.Result(sectionValue(q), q.Dim)
+		if q.Shape() {
+			text = l.Answer(q)
+		}
 		if r := w.remark(n, typed); r != "" {
 			text += "  (" + r + ")"
 		}

@@ -105,8 +105,15 @@ func right(l *tutor.Lesson) string {
 	if q.Kind == tutor.Reading {
 		return ""
 	}
-	if q.Composing() {
+	switch {
+	case q.Composing():
 		return "tell"
+	case q.Kind == tutor.ShapeSlope:
+		return map[bool]string{true: "falls", false: "rises"}[strings.HasSuffix(l.Answer(q), "falls")]
+	case q.Kind == tutor.ZeroPlace:
+		return q.Station.At.Decimal(20)
+	case q.Shape():
+		return l.Answer(q)[strings.LastIndexByte(l.Answer(q), ' ')+1:]
 	}
 	if q.Kind == tutor.ForceValue {
 		return l.Solution.Values[q.Force].Decimal(20)

@@ -104,6 +104,12 @@ func senseOfAsked(l *tutor.Lesson, q tutor.Question, st notation.Style) string {
 		return "As in: " + body + " x; whole y; " + body + " M A; whole M (2, 3); whole F along [4, 3]."
 	case tutor.TypeSum:
 		return "All terms, in any order and on either side of =; forces by name or, once known, by value."
+	case tutor.ZeroPlace:
+		return "Measured from " + f.Joints[f.Members[q.Member].From].Name + "."
+	case tutor.ShapeDegree:
+		return "0 level, 1 straight, 2 or 3 for a curve."
+	case tutor.ShapeSlope:
+		return "Does the slope of M rise or fall from the start of the stretch to its end? Type rises or falls."
 	case tutor.Reading:
 		return ""
 	}

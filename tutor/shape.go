@@ -1,0 +1,151 @@
+package tutor
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// From the rung terms on, a diagram is more than its critical values: the place where the shear is nought is asked
+// before the moment there, and after the values of a member the shape of each stretch, by its degree and the way it
+// curves.
+
+// zeroQuestion asks where the shear is nought within the stretch that holds station st.
+func (l *Lesson) zeroQuestion(d statics.Diagram, st statics.Station) Question {
+	p := d.Pieces[slices.IndexFunc(d.Pieces, func(p statics.Piece) bool { return st.At.Cmp(p.Until) < 0 })]
+	return Question{
+		Kind:    ZeroPlace,
+		Name:    fmt.Sprintf("x of V = 0 in %s", l.stretchName(d.Member, p)),
+		Dim:     notation.Length,
+		Step:    statics.None,
+		Member:  d.Member,
+		Station: st,
+		Stretch: p,
+		truth:   st.At,
+	}
+}
+
+// stretchName is BC from 2.4 to 7.2.
+func (l *Lesson) stretchName(member int, p statics.Piece) string {
+	return l.Solution.Frame.Members[member].Name + " from " + placeText(p.From) + " to " + placeText(p.Until)
+}
+
+// shapeQuestions ask for the degree of V and M on each stretch, and where M curves, for the way its slope goes.
+func (l *Lesson) shapeQuestions(d statics.Diagram) []Question {
+	var all []Question
+	for _, p := range d.Pieces {
+		for _, q := range []Quantity{ShearForce, BendingMoment} {
+			poly := []exact.Poly{ShearForce: p.V, BendingMoment: p.M}[q]
+			ask := func(kind Kind, word string, truth int) {
+				all = append(all, Question{
+					Kind: kind, Name: word + " of " + q.String() + " in " + l.stretchName(d.Member, p), Step: statics.None,
+					Member: d.Member, Stretch: p, Quantity: q, truth: exact.Int(int64(truth)),
+				})
+			}
+			ask(ShapeDegree, "degree", poly.Degree())
+			if bend := bending(p); q == BendingMoment && bend != 0 {
+				ask(ShapeSlope, "slope", bend)
+			}
+		}
+	}
+	return all
+}
+
+// bending is +1 if the slope of M rises all along the stretch, −1 if it falls, and 0 if it does neither.
+func bending(p statics.Piece) int {
+	slope := p.V.Derivative()
+	from, until := slope.At(p.From).Sign(), slope.At(p.Until).Sign()
+	switch {
+	case from == 0:
+		return until
+	case until == 0 || from == until:
+		return from
+	}
+	return 0
+}
+
+// readShape reads a degree, or the way a slope goes.
+func (l *Lesson) readShape(q Question, line string) (Typed, error) {
+	words := map[string]int{
+		"level": 0, "constant": 0, "straight": 1, "linear": 1, "second": 2, "quadratic": 2, "third": 3, "cubic": 3,
+	}
+	if q.Kind == ShapeSlope {
+		words = map[string]int{"rises": 1, "rising": 1, "rise": 1, "+": 1, "falls": -1, "falling": -1, "fall": -1, "-": -1}
+	}
+	word := strings.ToLower(strings.TrimSpace(line))
+	n, ok := words[word]
+	if k, err := strconv.Atoi(word); !ok && err == nil && q.Kind == ShapeDegree && k >= 0 && k <= 9 {
+		n, ok = k, true
+	}
+	switch {
+	case ok:
+		return Typed{Value: exact.Int(int64(n)), Unit: exact.Int(1)}, nil
+	case q.Kind == ShapeSlope:
+		return Typed{}, fmt.Errorf("type rises or falls: how does the slope of M go along the stretch, from its start?")
+	}
+	return Typed{}, fmt.Errorf("type a degree: 0 level, 1 straight, 2 or 3 for a curve")
+}
+
+// shapeRight says why a shape is so.
+func (l *Lesson) shapeRight(q Question) string {
+	switch {
+	case q.Kind == ZeroPlace:
+		return "the shear passes through nought here, so the moment has its peak."
+	case q.Kind == ShapeSlope:
+		return "the slope of M is the shear, and the shear goes that way here."
+	case q.Quantity == ShearForce:
+		return "the slope of V is the load square to the member."
+	}
+	return "the slope of M is the shear, so M is one degree above it."
+}
+
+// shapeRule is the principle behind what is asked of a shape.
+func (l *Lesson) shapeRule(q Question) string {
+	switch {
+	case q.Kind == ZeroPlace:
+		return "start from the shear at the near end of the stretch and go on until the load has used it up; measure from the start of the member."
+	case q.Kind == ShapeSlope:
+		return "the slope of M is the shear: does the shear grow or shrink along this stretch?"
+	case q.Quantity == ShearForce:
+		return "no load leaves the shear level, a uniform one slopes it, a growing one curves it."
+	}
+	return "M is one degree above V: level shear gives a straight M, sloping shear a curve."
+}
+
+// shapeHints are the hints for the shape of a diagram.
+func (l *Lesson) shapeHints(q Question) [3]string {
+	m := l.Solution.Frame.Members[q.Member].Name
+	return [3]string{
+		"look at the load along this stretch of " + m + ", and at the shear at its ends.",
+		l.shapeRule(q),
+		map[Kind]string{
+			ZeroPlace:   "the length to it is the shear at the start of the stretch over the intensity, where the load is uniform.",
+			ShapeDegree: "count up from the load: none, then 0 for V and 1 for M; uniform, then 1 and 2; a triangle, then 2 and 3.",
+			ShapeSlope:  "compare the shear at both ends of the stretch.",
+		}[q.Kind],
+	}
+}
+
+// shapeWrong says where to look after a wrong shape or place.
+func (l *Lesson) shapeWrong(q Question, v Typed) string {
+	if q.Kind == ZeroPlace && l.fromOtherEnd(q, v) {
+		return "from which end did you measure?"
+	}
+	return l.shapeRule(q)
+}
+
+// fromOtherEnd reports whether a place was measured from the member's end, or from the start of the stretch.
+func (l *Lesson) fromOtherEnd(q Question, v Typed) bool {
+	length := l.Solution.Diagrams[q.Member].Length
+	for _, from := range []exact.Num{length.Sub(q.truth), q.truth.Sub(q.Stretch.From), q.Stretch.Until.Sub(q.truth)} {
+		if !from.Equal(q.truth) && (v.Value.Equal(from) || v.roundedFrom(from)) {
+			return true
+		}
+	}
+	return false
+}

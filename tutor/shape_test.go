@@ -1,0 +1,81 @@
+package tutor
+
+import (
+	"strings"
+	"testing"
+
+	"unpin/problems"
+	"unpin/statics/exact"
+)
+
+// The degree of M is one above that of V wherever V is not nought throughout, and the slope goes the way of the shear.
+func TestShapesFollowFromEachOther(t *testing.T) {
+	for _, name := range problems.Names() {
+		l := lesson(t, name, Terms)
+		for i, q := range l.Questions {
+			if q.Kind != ShapeDegree || q.Quantity != BendingMoment || q.Stretch.V.Trim().At(q.Stretch.Until).IsZero() && q.Stretch.V.Degree() == 0 {
+				continue
+			}
+			shear := l.Questions[i-1]
+			if !q.truth.Equal(shear.truth.Add(exact.Int(1))) {
+				t.Errorf("%s: %s is %s, but %s is %s", name, q.Name, q.truth, shear.Name, shear.truth)
+			}
+			if i+1 < len(l.Questions) && l.Questions[i+1].Kind == ShapeSlope {
+				rise := q.Stretch.V.At(q.Stretch.Until).Cmp(q.Stretch.V.At(q.Stretch.From))
+				if l.Questions[i+1].truth.Sign() != rise {
+					t.Errorf("%s: %s: %s", name, l.Questions[i+1].Name, l.Questions[i+1].truth)
+				}
+			}
+		}
+	}
+}
+
+// The place of no shear is asked before the moment there, is nought of the shear, and is told from one measured from the
+// other end.
+func TestZeroPlaces(t *testing.T) {
+	asked := 0
+	for _, name := range problems.Names() {
+		l := lesson(t, name, Terms)
+		for i, q := range l.Questions {
+			if q.Kind != ZeroPlace {
+				continue
+			}
+			asked++
+			if v := q.Stretch.V.At(q.truth); !v.IsZero() {
+				t.Errorf("%s: %s = %s, where V = %s", name, q.Name, q.truth, v)
+			}
+			if next := l.Questions[i+1]; next.Kind != SectionPart || !next.Station.At.Equal(q.truth) {
+				t.Errorf("%s: after %s comes %s", name, q.Name, next.Name)
+			}
+			l.at = i
+			other := l.Solution.Diagrams[q.Member].Length.Sub(q.truth)
+			if r := l.Type(other.Decimal(20)); !other.Equal(q.truth) && !strings.Contains(r.Lines[0], "which end") {
+				t.Errorf("%s: %s = %s: %v", name, q.Name, other, r.Lines)
+			}
+		}
+	}
+	if asked == 0 {
+		t.Error("no problem of the library has a place of no shear")
+	}
+}
+
+func TestShapeWords(t *testing.T) {
+	l := lesson(t, problems.Names()[0], Terms)
+	for i, q := range l.Questions {
+		if !q.Shape() || q.Kind == ZeroPlace {
+			continue
+		}
+		l.at = i
+		if r := l.Type("perhaps"); r.Kind != Unread {
+			t.Errorf("%s: perhaps: %v", q.Name, r.Lines)
+		}
+		wrong := map[Kind]string{ShapeDegree: "9", ShapeSlope: map[bool]string{true: "falls", false: "rises"}[q.truth.Sign() > 0]}[q.Kind]
+		if r := l.Type(wrong); r.Verdict != Wrong {
+			t.Errorf("%s: %s: %v", q.Name, wrong, r.Lines)
+		}
+		right, _ := inWords(q)
+		if r := l.Type(right); r.Verdict != Exact {
+			t.Errorf("%s: %s: %v", q.Name, right, r.Lines)
+		}
+	}
+}
