@@ -28,7 +28,7 @@ func (c *cutter) placeOf(l Load) Point {
 	if l.Joint != None {
 		return c.a.Frame.Joints[l.Joint].At
 	}
-	return c.a.Frame.Along(l.Member, l.At)
+	return c.a.axes[l.Member].at(l.At)
 }
 
 // carrier is the body that a load acts on.
@@ -59,36 +59,25 @@ func (c *cutter) spread(i int, l Load) {
 
 // centroids are the places of the resultants, as a share of the stretch, and areas the share of intensity × stretch.
 var (
-	centroids = map[ActionShape]exact.Num{Uniform: frac(1, 2), RisingRamp: frac(2, 3), FallingRamp: frac(1, 3)}
-	areas     = map[ActionShape]exact.Num{Uniform: exact.Int(1), RisingRamp: frac(1, 2), FallingRamp: frac(1, 2)}
+	centroids = [...]exact.Num{Uniform: frac(1, 2), RisingRamp: frac(2, 3), FallingRamp: frac(1, 3)}
+	areas     = [...]exact.Num{Uniform: exact.Int(1), RisingRamp: frac(1, 2), FallingRamp: frac(1, 2)}
 )
 
 func frac(n, d int64) exact.Num { return over(exact.Int(n), exact.Int(d)) }
 
 // shape adds one simple shape of load i between the distances start and end of its member.
 func (c *cutter) shape(i int, shape ActionShape, q, start, end exact.Num) {
-	l, length := c.a.Frame.Loads[i], end.Sub(start)
+	l, length := &c.a.Frame.Loads[i], end.Sub(start)
+	x := &c.a.axes[l.Member]
 	c.add(Action{
 		Load:      i,
 		Body:      c.partOf[l.Member],
 		Shape:     shape,
-		Size:      q.Mul(c.a.Frame.onLength(l)).Mul(length).Mul(areas[shape]),
+		Size:      q.Mul(x.onLength(l.Per)).Mul(length).Mul(areas[shape]),
 		Along:     l.Along,
-		At:        c.a.Frame.Along(l.Member, start.Add(length.Mul(centroids[shape]))),
+		At:        x.at(start.Add(length.Mul(centroids[shape]))),
 		Start:     start,
 		End:       end,
 		Intensity: q,
 	})
-}
-
-// onLength is the factor that turns the load's intensity into force per length of its member.
-func (f *Frame) onLength(l Load) exact.Num {
-	span := f.Span(l.Member)
-	switch l.Per {
-	case PerRun:
-		return over(span.X.Abs(), f.Length(l.Member))
-	case PerRise:
-		return over(span.Y.Abs(), f.Length(l.Member))
-	}
-	return exact.Int(1)
 }

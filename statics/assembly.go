@@ -11,7 +11,9 @@ type Assembly struct {
 	Forces []Force  // the unknowns, in file order of their joints
 	Loads  []Action // what the loads do to the bodies
 
+	axes      []axes  // of each member
 	trees     []tree  // of each part
+	outer     []int   // of each member, the end at which the walk over its part reached a new joint, or None
 	places    places  // of the joints
 	forcesOn  [][]int // forces that touch each body
 	actionsOn [][]int // actions on each body

@@ -142,6 +142,7 @@ func (f *Frame) reaches(l Load) bool {
 	if l.Kind == SpreadLoad {
 		first, last = l.Start, l.End
 	}
-	over := last.Sub(f.Length(l.Member))
+	span := f.Span(l.Member)
+	over := last.Square().Sub(span.Dot(span))
 	return first.Sign() >= 0 && (over.Sign() <= 0 || over.Inexact())
 }

@@ -28,10 +28,12 @@ type cutter struct {
 	conn    []int   // connection of each joint, or None
 	support []int   // support of each joint, or None
 	pinBody []int   // pin body of each joint, or None
+	own     []int   // used again and again
 }
 
 func newCutter(f Frame) *cutter {
 	c := &cutter{a: &Assembly{Frame: f}, meeting: f.meeting()}
+	c.a.axes = f.memberAxes()
 	c.conn = indexByJoint(len(f.Joints), len(f.Connections), func(i int) int { return f.Connections[i].Joint })
 	c.support = indexByJoint(len(f.Joints), len(f.Supports), func(i int) int { return f.Supports[i].Joint })
 	return c

@@ -9,109 +9,126 @@ import (
 // A wrench is a set of forces drawn together: a force and a moment about the origin.
 type wrench [3]exact.Num
 
-func (w wrench) plus(v [3]exact.Num) wrench {
-	return wrench{w[0].Add(v[0]), w[1].Add(v[1]), w[2].Add(v[2])}
+func (w *wrench) add(v *wrench) {
+	for i := range w {
+		w[i] = w[i].Add(v[i])
+	}
 }
 
-func (w wrench) neg() wrench { return wrench{w[0].Neg(), w[1].Neg(), w[2].Neg()} }
+func (w *wrench) neg() wrench { return wrench{w[0].Neg(), w[1].Neg(), w[2].Neg()} }
+
+// A gathering draws together what acts on one part after the other.
+type gathering struct {
+	a        *Assembly
+	values   []exact.Num
+	atJoint  []wrench // at and beyond each joint, as the walk over the part goes
+	onMember []wrench // between the ends of each member
+}
 
 // diagrams finds N, V and M of every member from the forces on its part to one side of each cut.
 func (a *Assembly) diagrams(values []exact.Num) []Diagram {
 	d := make([]Diagram, len(a.Frame.Members))
 	loads := a.Frame.loadsByMember()
+	g := gathering{a, values, make([]wrench, len(a.Frame.Joints)), make([]wrench, len(a.Frame.Members))}
 	for p := range a.Parts {
-		beyond, onMember := a.beyond(p, values)
-		t := a.trees[p]
+		g.part(p, &a.trees[p])
 		for _, m := range a.Parts[p].Members {
-			d[m] = Diagram{Member: m, Length: a.Frame.Length(m), Withheld: t.ring[m]}
-			if t.ring[m] {
-				continue
+			d[m] = Diagram{Member: m, Length: a.axes[m].length, Withheld: contains(a.Parts[p].Ring, m)}
+			if !d[m].Withheld {
+				start := g.before(m)
+				d[m].Pieces = a.axes[m].pieces(&start, loads[m])
 			}
-			from := a.Frame.Members[m].From
-			start := beyond[from]
-			if t.up[from] != m || from == t.joints[0] { // the walk came along m from its start
-				start = beyond[a.Frame.Members[m].To].plus(onMember[m]).neg()
-			}
-			d[m].Pieces = a.Frame.pieces(m, d[m].Length, start, loads[m])
 		}
 	}
 	return d
 }
 
-// beyond draws together, for each joint of part p, all that acts on the part at and beyond it as the walk goes, and for
-// each member what acts between its ends.
-func (a *Assembly) beyond(p int, values []exact.Num) (atJoint, onMember map[int]wrench) {
-	atJoint, onMember = map[int]wrench{}, map[int]wrench{}
-	for _, i := range a.forcesOn[p] {
-		f := a.Forces[i]
-		w := wrench(f.effect(Point{}.To(a.Frame.Joints[f.Joint].At)))
-		scale := values[i]
-		if !f.Couple {
-			scale = over(scale, f.Along.Length())
-		}
-		if f.On != p {
-			scale = scale.Neg()
-		}
-		atJoint[f.Joint] = atJoint[f.Joint].plus(wrench{w[0].Mul(scale), w[1].Mul(scale), w[2].Mul(scale)})
+// part draws together, for each joint of part p, all that acts on the part at and beyond it, and for each member what
+// acts between its ends.
+func (g *gathering) part(p int, t *tree) {
+	for _, j := range t.joints {
+		g.atJoint[j] = wrench{}
 	}
-	for _, i := range a.actionsOn[p] {
-		x := a.Loads[i]
-		l := a.Frame.Loads[x.Load]
-		if l.Joint != None {
-			atJoint[l.Joint] = atJoint[l.Joint].plus(x.effect(Point{}))
+	for _, i := range g.a.forcesOn[p] {
+		g.force(p, i)
+	}
+	for _, i := range g.a.actionsOn[p] {
+		x := &g.a.Loads[i]
+		w := x.effect(Point{})
+		if l := &g.a.Frame.Loads[x.Load]; l.Joint != None {
+			g.atJoint[l.Joint].add(&w)
 		} else {
-			onMember[l.Member] = onMember[l.Member].plus(x.effect(Point{}))
+			g.onMember[l.Member].add(&w)
 		}
 	}
-	a.gatherUp(p, atJoint, onMember)
-	return atJoint, onMember
-}
-
-// gatherUp adds to each joint of part p what lies beyond it.
-func (a *Assembly) gatherUp(p int, atJoint, onMember map[int]wrench) {
-	t := a.trees[p]
 	for _, m := range t.closes { // both its ends lie on the ring, so either will do
-		j := a.Frame.Members[m].From
-		atJoint[j] = atJoint[j].plus(onMember[m])
+		g.atJoint[g.a.Frame.Members[m].From].add(&g.onMember[m])
 	}
 	for i := len(t.joints) - 1; i > 0; i-- {
 		j := t.joints[i]
-		m := t.up[j]
-		before := a.Frame.farEnd(m, j)
-		atJoint[before] = atJoint[before].plus(atJoint[j]).plus(onMember[m])
+		m := t.up[i]
+		before := &g.atJoint[g.a.Frame.farEnd(m, j)]
+		before.add(&g.atJoint[j])
+		before.add(&g.onMember[m])
 	}
 }
 
+// force adds force i on part p.
+func (g *gathering) force(p, i int) {
+	f := &g.a.Forces[i]
+	w := f.effect(Point{}.To(g.a.Frame.Joints[f.Joint].At))
+	scale := g.values[i]
+	if !f.Couple {
+		scale = over(scale, f.Along.Length())
+	}
+	if f.On != p {
+		scale = scale.Neg()
+	}
+	for k := range w {
+		w[k] = w[k].Mul(scale)
+	}
+	g.atJoint[f.Joint].add(&w)
+}
+
+// before draws together what acts on a part at and before the start of member m.
+func (g *gathering) before(m int) wrench {
+	mem := &g.a.Frame.Members[m]
+	if g.a.outer[m] == mem.From { // what is beyond is before
+		return g.atJoint[mem.From]
+	}
+	after := g.atJoint[mem.To]
+	after.add(&g.onMember[m])
+	return after.neg()
+}
+
 // loadsByMember lists the loads on each member between or at its ends, but not those given at a joint.
-func (f *Frame) loadsByMember() [][]Load {
-	on := make([][]Load, len(f.Members))
-	for _, l := range f.Loads {
-		if l.Joint == None {
+func (f *Frame) loadsByMember() [][]*Load {
+	on := make([][]*Load, len(f.Members))
+	for i := range f.Loads {
+		if l := &f.Loads[i]; l.Joint == None {
 			on[l.Member] = append(on[l.Member], l)
 		}
 	}
 	return on
 }
 
-// pieces integrates along member m, from what acts at and before its start.
-func (f *Frame) pieces(m int, length exact.Num, start wrench, loads []Load) []Piece {
-	axes := newAxes(f, m, length)
-	n, v, mom := axes.internal(start)
-	cuts := breaks(length, loads)
-	var pieces []Piece
-	for i, from := range cuts[:len(cuts)-1] {
-		dn, dv, dm := axes.jump(loads, from)
-		n, v, mom = n.Add(dn), v.Add(dv), mom.Add(dm)
-		p := axes.piece(from, cuts[i+1], n, v, mom, loads)
-		n, v, mom = p.N.At(p.Until), p.V.At(p.Until), p.M.At(p.Until)
-		pieces = append(pieces, p)
+// pieces integrates along the member, from what acts at and before its start.
+func (x *axes) pieces(start *wrench, loads []*Load) []Piece {
+	now := x.internal(start)
+	cuts := breaks(x.length, loads)
+	pieces := make([]Piece, len(cuts)-1)
+	for i := range pieces {
+		x.jump(&now, loads, cuts[i])
+		pieces[i] = x.piece(cuts[i], cuts[i+1], &now, loads)
+		now = pieces[i].At(cuts[i+1])
 	}
 	return pieces
 }
 
 // breaks are the distances at which the loads on a member begin, end or stand, with both ends, in order.
-func breaks(length exact.Num, loads []Load) []exact.Num {
-	cuts := []exact.Num{{}, length}
+func breaks(length exact.Num, loads []*Load) []exact.Num {
+	cuts := make([]exact.Num, 2, 2+2*len(loads))
+	cuts[1] = length
 	for _, l := range loads {
 		if l.Kind == SpreadLoad {
 			cuts = append(cuts, l.Start, l.End)
@@ -123,77 +140,69 @@ func breaks(length exact.Num, loads []Load) []exact.Num {
 	return slices.CompactFunc(cuts, exact.Num.Equal)
 }
 
-// memberAxes are the unit vectors along a member and square to it, counter-clockwise.
-type memberAxes struct {
-	frame  *Frame
-	e, n   Vector
-	origin Point
-}
-
-func newAxes(f *Frame, m int, length exact.Num) memberAxes {
-	span := f.Span(m)
-	e := Vector{over(span.X, length), over(span.Y, length)}
-	return memberAxes{f, e, e.Left(), f.Joints[f.Members[m].From].At}
-}
-
-// internal is N, V and M just at the member's start, from all forces at and before it.
-func (x memberAxes) internal(w wrench) (n, v, m exact.Num) {
-	force := Vector{w[0], w[1]}
-	moment := w[2].Sub(Point{}.To(x.origin).Cross(force))
-	return force.Dot(x.e).Neg(), force.Dot(x.n), moment.Neg()
-}
-
-// jump is how N, V and M step at a distance, by the point loads and couples there.
-func (x memberAxes) jump(loads []Load, at exact.Num) (n, v, m exact.Num) {
+// jump adds how N, V and M step at a distance, by the point loads and couples there.
+func (x *axes) jump(now *Internal, loads []*Load, at exact.Num) {
 	for _, l := range loads {
 		switch {
 		case l.Kind == SpreadLoad || !l.At.Equal(at):
 		case l.Kind == CoupleLoad:
-			m = m.Sub(l.Size)
+			now.M = now.M.Sub(l.Size)
 		default:
 			along, across := x.shares(l.Along)
-			n, v = n.Sub(l.Size.Mul(along)), v.Add(l.Size.Mul(across))
+			now.N, now.V = now.N.Sub(l.Size.Mul(along)), now.V.Add(l.Size.Mul(across))
 		}
 	}
-	return n, v, m
 }
 
-// shares are the cosines of a direction along the member and square to it.
-func (x memberAxes) shares(along Vector) (e, n exact.Num) {
-	length := along.Length()
-	return over(along.Dot(x.e), length), over(along.Dot(x.n), length)
-}
-
-// piece is the stretch between two breaks: it starts with n, v and m and adds the spread loads over it.
-func (x memberAxes) piece(from, until, n, v, m exact.Num, loads []Load) Piece {
-	var axial, across exact.Poly
+// piece is the stretch between two breaks: it starts with what is now and adds the spread loads over it.
+func (x *axes) piece(from, until exact.Num, now *Internal, loads []*Load) Piece {
+	var axial, across line
 	for _, l := range loads {
 		if l.Kind != SpreadLoad || l.Start.Cmp(from) > 0 || l.End.Cmp(until) < 0 {
 			continue
 		}
-		q := l.intensity().Scale(x.frame.onLength(l))
-		e, s := x.shares(l.Along)
-		axial, across = axial.Add(q.Scale(e)), across.Add(q.Scale(s))
+		q := l.intensity().times(x.onLength(l.Per))
+		e, n := x.shares(l.Along)
+		axial, across = axial.plus(q.times(e.Neg())), across.plus(q.times(n))
 	}
 	p := Piece{From: from, Until: until}
-	p.N = integral(axial.Scale(exact.Int(-1)), from, n)
-	p.V = integral(across, from, v)
-	p.M = integral(p.V, from, m)
+	p.N = integral(axial[:], from, now.N)
+	p.V = integral(across[:], from, now.V)
+	p.M = integral(p.V, from, now.M)
 	return p
 }
 
+// A line is the polynomial line[0] + line[1]·x.
+type line [2]exact.Num
+
+func (l line) times(k exact.Num) line { return line{l[0].Mul(k), l[1].Mul(k)} }
+
+func (l line) plus(o line) line { return line{l[0].Add(o[0]), l[1].Add(o[1])} }
+
 // intensity is the load per length of its basis, by the distance along the member.
-func (l Load) intensity() exact.Poly {
+func (l *Load) intensity() line {
+	if l.First.Equal(l.Last) {
+		return line{l.First}
+	}
 	slope := over(l.Last.Sub(l.First), l.End.Sub(l.Start))
-	return exact.Poly{l.First.Sub(slope.Mul(l.Start)), slope}
+	return line{l.First.Sub(slope.Mul(l.Start)), slope}
 }
 
-// integral is the polynomial whose derivative is p and whose value at x is y.
+// integral is the polynomial whose derivative is p and whose value at x is y, without powers that are nought.
 func integral(p exact.Poly, x, y exact.Num) exact.Poly {
+	for len(p) > 0 && p[len(p)-1].IsZero() {
+		p = p[:len(p)-1]
+	}
 	q := make(exact.Poly, len(p)+1)
 	for i, k := range p {
-		q[i+1] = over(k, exact.Int(int64(i+1)))
+		q[i+1] = k
+		if i > 0 {
+			q[i+1] = over(k, exact.Int(int64(i+1)))
+		}
 	}
-	q[0] = y.Sub(q.At(x))
-	return q.Trim()
+	if q[0] = y; !x.IsZero() {
+		q[0] = exact.Num{}
+		q[0] = y.Sub(q.At(x))
+	}
+	return q
 }

@@ -64,6 +64,11 @@ type elimination struct {
 // sparse sums of a frame stay sparse. The rows given are changed.
 func eliminate(rows []row, columns int) *elimination {
 	e := &elimination{rows: rows, byCol: make([][]int, columns), active: make([]bool, len(rows))}
+	e.pivots, e.queue = make([]pivot, 0, len(rows)), make(queue, 0, 2*len(rows))
+	room := make([]int, 4*columns) // most columns are held by few rows
+	for col := range e.byCol {
+		e.byCol[col] = room[4*col : 4*col : 4*col+4]
+	}
 	for i, r := range rows {
 		e.active[i] = true
 		for _, x := range r.entries {

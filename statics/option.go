@@ -5,32 +5,30 @@ type option struct {
 	spec
 	force int
 	cost  int
-	rid   int // other unknowns that have no part in it
 }
 
-// optionFor is the best sum of a free body with exactly one unknown, or nil.
+// optionFor is the best sum of a free body with exactly one unknown; its force is None if there is no such sum.
 func (p *planner) optionFor(v *view, r reach) *option {
 	k := &v.best[r]
 	if k.fresh {
-		return k.it
+		return &k.it
 	}
 	if sample := p.sample(v, 1); sample != nil && p.hopeless(v, sample, 1, r) {
-		k.it = nil
-		p.rest(&k.fresh, sample)
-		return nil
+		k.it.force = None
+		p.rest(v, &k.fresh, sample)
+		return &k.it
 	}
 	active := p.active(v)
-	k.it = p.look(v, active, r)
-	p.rest(&k.fresh, active)
-	return k.it
+	p.look(v, active, r, &k.it)
+	p.rest(v, &k.fresh, active)
+	return &k.it
 }
 
-// look finds the best sum of a free body with exactly one unknown, within reach, or nil.
-func (p *planner) look(v *view, active []int, r reach) *option {
-	if len(active) == 0 {
-		return nil
+// look finds the best sum of a free body with exactly one unknown, within reach.
+func (p *planner) look(v *view, active []int, r reach, best *option) {
+	if best.force = None; len(active) == 0 {
+		return
 	}
-	var best *option
 	specs := p.specs(v, active, 1, r)
 	for n := range specs {
 		s := &specs[n]
@@ -38,13 +36,10 @@ func (p *planner) look(v *view, active []int, r reach) *option {
 		if i == None {
 			continue
 		}
-		o := option{force: i, cost: p.cost(v, s) + p.habit(active, s, i), rid: len(active) - 1}
-		if best == nil || o.cost < best.cost || o.cost == best.cost && o.rid > best.rid {
-			o.spec = *s
-			best = &o
+		if cost := p.cost(v, s) + p.habit(active, s, i); best.force == None || cost < best.cost {
+			*best = option{*s, i, cost}
 		}
 	}
-	return best
 }
 
 // single is the only one of the active unknowns that has a part in a sum, or None.

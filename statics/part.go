@@ -1,52 +1,69 @@
 package statics
 
+import "strings"
+
 // A tree is a walk over one part, depth first: every member is either the way to a new joint or closes a ring back to
 // a joint on the way.
 type tree struct {
-	joints []int        // in the order they are reached; the first is the root
-	up     map[int]int  // joint → the member by which it was reached; the root has none
-	closes []int        // members that close a ring
-	ring   map[int]bool // members that lie on a ring
+	joints []int // in the order they are reached; the first is the root
+	up     []int // the member by which each of them was reached; the root has none
+	closes []int // members that close a ring
 }
 
 // shapes names the parts and finds their rings.
 func (c *cutter) shapes() {
+	f := &c.a.Frame
+	w := walker{cutter: c, depth: make([]int, len(f.Joints)), used: make([]bool, len(f.Members)), over: make([]int, len(f.Joints))}
+	w.ring = make([]bool, len(f.Members))
+	c.a.outer = noneFor(len(f.Members))
+	c.a.trees = make([]tree, len(c.a.Parts))
 	for p := range c.a.Parts {
-		t := c.walk(p)
-		c.a.trees = append(c.a.trees, t)
+		t := w.walk(p)
+		c.a.trees[p] = t
 		part := &c.a.Parts[p]
 		part.Name, part.Joints = c.nameOf(p, t)
 		part.Inner = 3*len(t.closes) - c.released(p)
+		if len(t.closes) == 0 {
+			continue
+		}
 		for _, m := range part.Members {
-			if t.ring[m] {
+			if w.ring[m] {
 				part.Ring = append(part.Ring, m)
 			}
 		}
 	}
 }
 
-// walk walks over part p from the start of its first member.
-func (c *cutter) walk(p int) tree {
-	w := walker{cutter: c, part: p, depth: map[int]int{}, used: map[int]bool{}, over: map[int]int{}}
-	w.up, w.ring = map[int]int{}, map[int]bool{}
-	w.visit(c.a.Frame.Members[c.a.Parts[p].Members[0]].From)
-	w.rings()
-	return w.tree
-}
-
 type walker struct {
 	tree
 	*cutter
 	part  int
-	depth map[int]int  // of each joint reached, from 1
-	used  map[int]bool // members walked
-	over  map[int]int  // joint → rings that pass over the member above it
+	depth []int  // of each joint reached, from 1
+	used  []bool // members walked
+	over  []int  // by joint, the rings that pass over the member above it
+	ring  []bool // members that lie on a ring
 }
 
-// visit reaches joint j and goes on along the part's members there.
-func (w *walker) visit(j int) {
-	w.joints = append(w.joints, j)
-	w.depth[j] = len(w.depth) + 1
+// walk walks over part p from the start of its first member.
+func (w *walker) walk(p int) tree {
+	w.tree, w.part = tree{}, p
+	w.visit(w.a.Frame.Members[w.a.Parts[p].Members[0]].From, None)
+	for i, j := range w.joints {
+		w.depth[j] = 0
+		if i > 0 {
+			w.a.outer[w.up[i]] = j
+		}
+	}
+	if len(w.closes) > 0 {
+		w.rings()
+	}
+	return w.tree
+}
+
+// visit reaches joint j by a member and goes on along the part's members there.
+func (w *walker) visit(j, by int) {
+	w.joints, w.up = append(w.joints, j), append(w.up, by)
+	w.depth[j] = len(w.joints)
 	for _, m := range w.meeting[j] {
 		if w.partOf[m] != w.part || w.used[m] {
 			continue
@@ -54,8 +71,7 @@ func (w *walker) visit(j int) {
 		w.used[m] = true
 		far := w.a.Frame.farEnd(m, j)
 		if w.depth[far] == 0 {
-			w.up[far] = m
-			w.visit(far)
+			w.visit(far, m)
 			continue
 		}
 		w.closes = append(w.closes, m)
@@ -67,11 +83,13 @@ func (w *walker) visit(j int) {
 
 // rings marks the members that some closing member passes over.
 func (w *walker) rings() {
-	for i := len(w.joints) - 1; i > 0; i-- {
+	for i := len(w.joints) - 1; i >= 0; i-- {
 		j := w.joints[i]
-		m := w.up[j]
-		w.ring[m] = w.over[j] > 0
-		w.over[w.a.Frame.farEnd(m, j)] += w.over[j]
+		if i > 0 {
+			w.ring[w.up[i]] = w.over[j] > 0
+			w.over[w.a.Frame.farEnd(w.up[i], j)] += w.over[j]
+		}
+		w.over[j] = 0
 	}
 }
 
@@ -127,24 +145,25 @@ func (c *cutter) nameOf(p int, t tree) (string, []int) {
 		start = f.Members[first].From
 	}
 	joints := c.walkFrom(p, start, first)
-	name := ""
+	var name strings.Builder
 	for _, j := range joints {
-		name += f.Joints[j].Name
+		name.WriteString(f.Joints[j].Name)
 	}
 	if ends == 0 {
-		return name + f.Joints[start].Name, joints
+		name.WriteString(f.Joints[start].Name)
 	}
-	return name, joints
+	return name.String(), joints
 }
 
-// ownAt lists the members of part p at joint j.
+// ownAt lists the members of part p at joint j. The list is good until the next call.
 func (c *cutter) ownAt(p, j int) []int {
-	var own []int
+	own := c.own[:0]
 	for _, m := range c.meeting[j] {
 		if c.partOf[m] == p {
 			own = append(own, m)
 		}
 	}
+	c.own = own
 	return own
 }
 

@@ -140,11 +140,11 @@ func (p *planner) connected() []view {
 
 // take writes down the sum as the next step and reports whether there was one.
 func (p *planner) take(v *view, o *option, why Choice) bool {
-	if o == nil {
+	if o.force == None {
 		return false
 	}
-	p.write([]Sum{p.a.sum(v.FreeBody, &o.spec)}, []int{o.force}, why, len(p.active(v)))
 	p.hand = v
+	p.write([]Sum{p.a.sum(v.FreeBody, &o.spec)}, []int{o.force}, why, len(p.active(v)))
 	return true
 }
 
@@ -165,5 +165,6 @@ func (p *planner) write(sums []Sum, gives []int, why Choice, left int) {
 // learn notes that one more force on body b is known.
 func (p *planner) learn(b int) {
 	p.left[b]--
+	p.singles[b].expire()
 	p.line(b)
 }

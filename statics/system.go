@@ -37,47 +37,66 @@ func Solve(f Frame) (*Solution, error) {
 // rows writes ΣFx, ΣFy and, for a part, ΣM of every body. The unknowns are the multipliers of the unscaled directions,
 // so that the coefficients are rational wherever the directions are.
 func (a *Assembly) rows() (rows []row, inexact bool) {
+	rows = make([]row, 0, 3*a.Bodies())
 	for b := range a.Bodies() {
-		first := len(rows)
-		rows = append(rows, row{}, row{})
-		if !a.IsPin(b) {
-			rows = append(rows, row{})
+		of := a.rowsOf(b)
+		for _, r := range of {
+			inexact = inexact || slices.ContainsFunc(r.entries, func(e entry) bool { return e.k.Inexact() })
 		}
-		of := rows[first:]
-		centre := a.Frame.Joints[a.reference(b)].At
-		for _, i := range a.forcesOn[b] {
-			f := a.Forces[i]
-			unit := f.effect(centre.To(a.Frame.Joints[f.Joint].At))
-			for k, c := range unit[:len(of)] {
-				if f.On != b {
-					c = c.Neg()
-				}
-				if !c.IsZero() {
-					of[k].entries = append(of[k].entries, entry{i, c})
-					inexact = inexact || c.Inexact()
-				}
-			}
-		}
-		for _, i := range a.actionsOn[b] {
-			whole := a.Loads[i].effect(centre)
-			for k, c := range whole[:len(of)] {
-				of[k].rhs = of[k].rhs.Sub(c)
-			}
-		}
+		rows = append(rows, of...)
 	}
 	return rows, inexact
+}
+
+// rowsOf is the rows of body b.
+func (a *Assembly) rowsOf(b int) []row {
+	on := a.forcesOn[b]
+	of := make([]row, 3)
+	if a.IsPin(b) {
+		of = of[:2]
+	}
+	room := make([]entry, len(of)*len(on)) // for the entries of all rows
+	for k := range of {
+		of[k].entries = room[k*len(on) : k*len(on) : (k+1)*len(on)]
+	}
+	centre := &a.Frame.Joints[a.reference(b)].At
+	for _, i := range on {
+		f := &a.Forces[i]
+		unit := f.effect(centre.To(a.Frame.Joints[f.Joint].At))
+		for k, c := range unit[:len(of)] {
+			if c.IsZero() {
+				continue
+			}
+			if f.On != b {
+				c = c.Neg()
+			}
+			of[k].entries = append(of[k].entries, entry{i, c})
+		}
+	}
+	for _, i := range a.actionsOn[b] {
+		whole := a.Loads[i].effect(*centre)
+		for k, c := range whole[:len(of)] {
+			of[k].rhs = of[k].rhs.Sub(c)
+		}
+	}
+	return of
 }
 
 // reference is the joint about which rows takes the moments of body b: where most of its unknowns act, so that few of
 // them turn it.
 func (a *Assembly) reference(b int) int {
-	at := map[int]int{}
-	best := a.joint(b)
-	for _, i := range a.forcesOn[b] {
-		j := a.Forces[i].Joint
-		at[j]++
-		if at[j] > at[best] {
-			best = j
+	best, most := a.joint(b), 0
+	on := a.forcesOn[b]
+	for n, i := range on { // those at one joint stand together
+		if n > 0 && a.Forces[on[n-1]].Joint == a.Forces[i].Joint {
+			continue
+		}
+		at := n
+		for at < len(on) && a.Forces[on[at]].Joint == a.Forces[i].Joint {
+			at++
+		}
+		if at-n > most {
+			best, most = a.Forces[i].Joint, at-n
 		}
 	}
 	return best
@@ -92,24 +111,27 @@ func (a *Assembly) joint(b int) int {
 }
 
 // effect is the force and moment of one unscaled unit of f, at r from the centre.
-func (f Force) effect(r Vector) [3]exact.Num {
+func (f *Force) effect(r Vector) wrench {
 	if f.Couple {
-		return [3]exact.Num{{}, {}, exact.Int(1)}
+		return wrench{{}, {}, exact.Int(1)}
 	}
-	return [3]exact.Num{f.Along.X, f.Along.Y, r.Cross(f.Along)}
+	return wrench{f.Along.X, f.Along.Y, r.Cross(f.Along)}
 }
 
 // effect is the force and moment of the action about the centre.
-func (x Action) effect(centre Point) [3]exact.Num {
+func (x *Action) effect(centre Point) wrench {
 	if x.Shape == Turning {
-		return [3]exact.Num{{}, {}, x.Size}
+		return wrench{{}, {}, x.Size}
 	}
 	f := x.force()
-	return [3]exact.Num{f.X, f.Y, centre.To(x.At).Cross(f)}
+	return wrench{f.X, f.Y, centre.To(x.At).Cross(f)}
 }
 
 // force is the action's resultant.
-func (x Action) force() Vector { return x.Along.Times(over(x.Size, x.Along.Length())) }
+func (x *Action) force() Vector {
+	u, _ := x.Along.unit()
+	return u.Times(x.Size)
+}
 
 // transposed swaps rows and columns; the right sides are dropped.
 func transposed(rows []row, columns int) []row {

@@ -63,7 +63,7 @@ func (p *planner) candidatesOf(v *view, k int) []*candidate {
 	}
 	known.it = nil
 	if sample := p.sample(v, k); sample != nil && p.hopeless(v, sample, k, anySums) {
-		p.rest(&known.fresh, sample)
+		p.rest(v, &known.fresh, sample)
 		return nil
 	}
 	active := p.active(v)
@@ -77,7 +77,7 @@ func (p *planner) candidatesOf(v *view, k int) []*candidate {
 		}
 	}
 	known.it = independentByUnknowns(own)
-	p.rest(&known.fresh, active)
+	p.rest(v, &known.fresh, active)
 	return known.it
 }
 

@@ -47,6 +47,20 @@ func (v Vector) Length() exact.Num {
 	return l
 }
 
+// unit is the vector of length 1 along v, which is not zero, and the length of v.
+func (v Vector) unit() (Vector, exact.Num) {
+	length := v.Length()
+	switch {
+	case v.X.IsZero():
+		return Vector{Y: exact.Int(int64(v.Y.Sign()))}, length
+	case v.Y.IsZero():
+		return Vector{X: exact.Int(int64(v.X.Sign()))}, length
+	case length.IsRational():
+		return v.Times(over(one, length)), length
+	}
+	return v.Times(over(length, v.Dot(v))), length // as 1/√n = √n/n, which takes no division by a root
+}
+
 // over is a ÷ b for a divisor known not to be nought.
 func over(a, b exact.Num) exact.Num {
 	q, err := a.Quo(b)
@@ -66,9 +80,7 @@ func (f *Frame) Length(m int) exact.Num { return f.Span(m).Length() }
 
 // Along is the point at distance x from the start of member m.
 func (f *Frame) Along(m int, x exact.Num) Point {
-	start := f.Joints[f.Members[m].From].At
-	if x.IsZero() {
-		return start
-	}
-	return start.Plus(f.Span(m).Times(over(x, f.Length(m))))
+	e, length := f.Span(m).unit()
+	a := axes{f.Joints[f.Members[m].From].At, length, e, e.Left()}
+	return a.at(x)
 }

@@ -32,7 +32,7 @@ func (a *Assembly) cut(b FreeBody) cut {
 type view struct {
 	cut
 	live []int                 // faces, those that have long been known left out
-	best [2]kept[*option]      // by reach
+	best [2]kept[option]       // by reach
 	sets []*kept[[]*candidate] // by the most unknowns they may have
 }
 
@@ -120,11 +120,24 @@ func (p *planner) count(unknowns []int, s *spec, k int) int {
 	return n
 }
 
-// rest notes that a result rests on the unknowns.
-func (p *planner) rest(fresh *bool, unknowns []int) {
-	*fresh = true
+// rest notes that a result rests on the unknowns. What was found on a single body rests on all of its unknowns, and
+// expires without that.
+func (p *planner) rest(v *view, fresh *bool, unknowns []int) {
+	if *fresh = true; len(v.FreeBody) == 1 {
+		return
+	}
 	for _, i := range unknowns {
 		p.resting[i] = append(p.resting[i], fresh)
+	}
+}
+
+// expire marks all that was found.
+func (v *view) expire() {
+	for r := range v.best {
+		v.best[r].fresh = false
+	}
+	for _, k := range v.sets {
+		k.fresh = false
 	}
 }
 

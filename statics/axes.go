@@ -1,0 +1,52 @@
+package statics
+
+import "unpin/statics/exact"
+
+// Axes are a member's length and the unit vectors along it and square to it, counter-clockwise.
+type axes struct {
+	origin Point
+	length exact.Num
+	e, n   Vector
+}
+
+// memberAxes lists the axes of every member.
+func (f *Frame) memberAxes() []axes {
+	all := make([]axes, len(f.Members))
+	for m := range f.Members {
+		e, length := f.Span(m).unit()
+		all[m] = axes{f.Joints[f.Members[m].From].At, length, e, e.Left()}
+	}
+	return all
+}
+
+// at is the point at distance x from the member's start.
+func (x *axes) at(d exact.Num) Point {
+	if d.IsZero() {
+		return x.origin
+	}
+	return x.origin.Plus(x.e.Times(d))
+}
+
+// onLength is the factor that turns an intensity of that basis into force per length of the member.
+func (x *axes) onLength(per Per) exact.Num {
+	switch per {
+	case PerRun:
+		return x.e.X.Abs()
+	case PerRise:
+		return x.e.Y.Abs()
+	}
+	return one
+}
+
+// internal is N, V and M just at the member's start, from all forces at and before it.
+func (x *axes) internal(w *wrench) Internal {
+	force := Vector{w[0], w[1]}
+	moment := w[2].Sub(Point{}.To(x.origin).Cross(force))
+	return Internal{force.Dot(x.e).Neg(), force.Dot(x.n), moment.Neg()}
+}
+
+// shares are the cosines of a direction along the member and square to it.
+func (x *axes) shares(along Vector) (e, n exact.Num) {
+	u, _ := along.unit()
+	return u.Dot(x.e), u.Dot(x.n)
+}
