@@ -33,7 +33,7 @@ func (p *planner) own() []*candidate {
 		if !p.a.IsPin(b) {
 			specs = append(specs, p.a.momentAbout(p.a.reference(b)))
 		}
-		v := &p.singles[b]
+		v := p.singles[b]
 		active := p.active(v)
 		for n := range specs {
 			if x := p.candidate(v, active, &specs[n]); independent.add(x.factors) {

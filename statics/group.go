@@ -50,8 +50,9 @@ func bodiesIn(set, n int) FreeBody {
 
 func (a *Assembly) sidesOfPins() []FreeBody {
 	var all []FreeBody
+	whole := a.Whole()
 	for _, c := range a.Frame.Connections {
-		sides := a.sides(a.Whole(), c.Joint)
+		sides := a.sides(whole, c.Joint)
 		for _, g := range sides {
 			if len(sides) > 1 && len(g) > 1 {
 				all = append(all, g)
@@ -64,20 +65,23 @@ func (a *Assembly) sidesOfPins() []FreeBody {
 // sides are the connected groups into which the bodies of b fall when what passes at the joint cut is cut.
 func (a *Assembly) sides(b FreeBody, cut int) []FreeBody {
 	u := newUnion(a.Bodies())
-	for _, f := range a.Forces {
-		if f.By != None && f.Joint != cut && b.Has(f.On) && b.Has(f.By) {
+	whole := len(b) == a.Bodies()
+	for i := range a.Forces {
+		f := &a.Forces[i]
+		if f.By != None && f.Joint != cut && (whole || b.Has(f.On) && b.Has(f.By)) {
 			u.join(f.On, f.By)
 		}
 	}
 	var sides []FreeBody
-	at := map[int]int{}
+	at := make([]int, a.Bodies()) // one more than the side of each body that stands for one
 	for _, i := range b {
 		root := u.find(i)
-		if _, seen := at[root]; !seen {
-			at[root] = len(sides)
+		if at[root] == 0 {
 			sides = append(sides, nil)
+			at[root] = len(sides)
 		}
-		sides[at[root]] = append(sides[at[root]], i)
+		s := &sides[at[root]-1]
+		*s = append(*s, i)
 	}
 	return sides
 }

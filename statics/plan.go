@@ -32,9 +32,9 @@ type planner struct {
 	unknown int
 	left    []int // unknowns left on each body
 	turn    [2]queue
-	singles []view
-	entire  view      // all bodies
-	groups  []view    // connected groups, once they are needed
+	singles []*view
+	entire  *view     // all bodies
+	groups  []*view   // connected groups, once they are needed
 	hand    *view     // the free body in hand
 	resting [][]*bool // by unknown, the results that rest on it
 	steps   []Step
@@ -47,7 +47,7 @@ func newPlanner(a *Assembly, values []exact.Num) *planner {
 	p := &planner{a: a, values: values, known: make([]bool, len(a.Forces)), unknown: len(a.Forces)}
 	p.resting = make([][]*bool, len(a.Forces))
 	p.steps = make([]Step, 0, len(a.Forces)+len(a.Forces)/2)
-	p.singles, p.entire = a.views(a.singles()), a.view(a.Whole())
+	p.singles, p.entire = a.views(a.singles()), a.views([]FreeBody{a.Whole()})[0]
 	p.left = make([]int, a.Bodies())
 	for b := range p.left {
 		p.left[b] = len(a.forcesOn[b])
@@ -95,7 +95,7 @@ func (p *planner) next(r reach) bool {
 		if p.left[b] == 0 || p.left[b] != (*q)[0].size/2 {
 			continue
 		}
-		if v := &p.singles[b]; p.take(v, p.optionFor(v, r), p.unlessInHand(v, FewestUnknowns)) {
+		if v := p.singles[b]; p.take(v, p.optionFor(v, r), p.unlessInHand(v, FewestUnknowns)) {
 			return true
 		}
 	}
@@ -114,15 +114,14 @@ func (p *planner) whole(r reach) bool {
 	if len(p.entire.FreeBody) == 1 {
 		return false
 	}
-	return p.take(&p.entire, p.optionFor(&p.entire, r), p.unlessInHand(&p.entire, WholeFrame))
+	return p.take(p.entire, p.optionFor(p.entire, r), p.unlessInHand(p.entire, WholeFrame))
 }
 
 // group looks among the connected groups of bodies, the smaller first.
 func (p *planner) group() bool {
 	for _, r := range []reach{plainSums, anySums} {
-		groups := p.connected()
-		for n := range groups {
-			if g := &groups[n]; p.take(g, p.optionFor(g, r), SeveralParts) {
+		for _, g := range p.connected() {
+			if p.take(g, p.optionFor(g, r), SeveralParts) {
 				return true
 			}
 		}
@@ -131,7 +130,7 @@ func (p *planner) group() bool {
 }
 
 // connected lists the connected groups of bodies; they are found when they are needed first.
-func (p *planner) connected() []view {
+func (p *planner) connected() []*view {
 	if p.groups == nil {
 		p.groups = p.a.views(p.a.groups())
 	}

@@ -6,23 +6,38 @@ import "slices"
 const searchLimit = 20000
 
 // smallest finds the least number of independent sums that hold only as many unknowns among them, and the cheapest such
-// set. It is called only when no sum has one unknown. Where a search would go too far it takes the smallest block of the
-// sums of the single bodies.
+// set; in a frame of many bodies, where sums of several of them have many terms, one of single bodies if there is any. It
+// is called only when no sum has one unknown. Where a search would go too far it takes the smallest block of the sums of
+// the single bodies.
 func (p *planner) smallest() []*candidate {
 	left := searchLimit
 	for k := 2; k < p.unknown && left > 0; k++ {
-		var best *search
-		for _, group := range p.hangingTogether(p.candidates(k)) {
-			s := searchIn(group, k, &left)
-			if s.best != nil && (best == nil || s.before(best)) {
-				best = s
-			}
+		var best []*candidate
+		if p.a.Bodies() > everyGroupUpTo {
+			best = p.cheapest(p.candidates(k, p.singles), k, &left)
+		}
+		if best == nil {
+			best = p.cheapest(p.candidates(k, p.family()), k, &left)
 		}
 		if best != nil {
-			return best.best
+			return best
 		}
 	}
 	return p.block()
+}
+
+// cheapest finds among the candidates the cheapest set of k that gives k unknowns, or nil.
+func (p *planner) cheapest(all []*candidate, k int, left *int) []*candidate {
+	var best *search
+	for _, group := range p.hangingTogether(all) {
+		if s := searchIn(group, k, left); s.best != nil && (best == nil || s.before(best)) {
+			best = s
+		}
+	}
+	if best == nil {
+		return nil
+	}
+	return best.best
 }
 
 // hangingTogether parts the candidates into groups that share no unknown.

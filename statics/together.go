@@ -32,19 +32,21 @@ func (p *planner) together() {
 	p.hand = set[len(set)-1].view
 }
 
-// candidates lists the sums of the family that have up to k unknowns left, the smaller free bodies first.
-func (p *planner) candidates(k int) []*candidate {
-	var all []*candidate
-	add := func(views []view) {
-		for n := range views {
-			all = append(all, p.candidatesOf(&views[n], k)...)
-		}
-	}
-	add(p.singles)
+// family lists every free body of the family.
+func (p *planner) family() []*view {
+	all := slices.Clone(p.singles)
 	if len(p.entire.FreeBody) > 1 {
-		all = append(all, p.candidatesOf(&p.entire, k)...)
+		all = append(all, p.entire)
 	}
-	add(p.connected())
+	return append(all, p.connected()...)
+}
+
+// candidates lists the sums of the free bodies that have up to k unknowns left.
+func (p *planner) candidates(k int, bodies []*view) []*candidate {
+	var all []*candidate
+	for _, v := range bodies {
+		all = append(all, p.candidatesOf(v, k)...)
+	}
 	for n, c := range all {
 		c.place = n
 	}

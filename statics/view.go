@@ -1,5 +1,7 @@
 package statics
 
+import "slices"
+
 // A cut is a free body with the unknowns that act on it from outside.
 type cut struct {
 	FreeBody
@@ -43,17 +45,14 @@ type kept[T any] struct {
 }
 
 // views makes a view of each free body.
-func (a *Assembly) views(bodies []FreeBody) []view {
-	all := make([]view, len(bodies))
+func (a *Assembly) views(bodies []FreeBody) []*view {
+	all, room := make([]*view, len(bodies)), make([]view, len(bodies))
 	for i, b := range bodies {
-		all[i] = a.view(b)
+		all[i] = &room[i]
+		room[i].cut = a.cut(b)
+		room[i].live = slices.Clone(room[i].faces)
 	}
 	return all
-}
-
-func (a *Assembly) view(b FreeBody) view {
-	c := a.cut(b)
-	return view{cut: c, live: append([]int(nil), c.faces...)}
 }
 
 // active lists the unknowns that act on a free body and are not known yet. The list is good until the next call.
