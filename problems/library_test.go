@@ -64,6 +64,18 @@ func TestLibrary(t *testing.T) {
 	}
 }
 
+// TestLibraryVary checks that what is given is one of the values that variants may take.
+func TestLibraryVary(t *testing.T) {
+	for _, p := range solvedLibrary(t) {
+		for _, v := range p.Vary {
+			i := slices.IndexFunc(p.Given, func(g Given) bool { return g.Name == v.Name })
+			if i < 0 || !slices.ContainsFunc(v.Choices, p.Given[i].Value.Equal) {
+				t.Errorf("%s: %s as given is not among %s", p.Name, v.Name, v.Text)
+			}
+		}
+	}
+}
+
 // notExercised lists the skills that no problem of the library claims, with the reason.
 var notExercised = map[string]string{
 	"determinacy": "a lesson needs a frame that is determinate, so there is nothing to tell apart",
