@@ -200,9 +200,8 @@ func integral(p exact.Poly, x, y exact.Num) exact.Poly {
 			q[i+1] = over(k, exact.Int(int64(i+1)))
 		}
 	}
-	if q[0] = y; !x.IsZero() {
-		q[0] = exact.Num{}
-		q[0] = y.Sub(q.At(x))
+	if q[0] = y.Sub(q.At(x)); len(q) == 1 && y.IsZero() {
+		return exact.Poly{exact.Num{}} // nought all along is exact
 	}
 	return q
 }
