@@ -1,43 +1,57 @@
 package tutor
 
 import (
+	"sync"
+
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/slip"
 )
 
-// balances lists what the answer to a question may be held against: the sums of its step, with exact values and with
-// the student's own earlier ones, or for a value without a sum the scale of the forces on its part.
+// balances lists what the answer to a question may be held against, with exact values and with the student's own earlier
+// ones: the sums of its step, or for N, V and M what they come to, with the scale of the forces on the part.
 func (l *Lesson) balances(q Question) []Balance {
-	switch q.Kind {
-	case ForceValue:
-		var all []Balance
-		for _, values := range [][]exact.Num{l.Solution.Values, l.own()} {
-			for _, s := range l.Solution.Plan[q.Step].Sums {
-				if b, ok := sumBalance(s, q.Force, values); ok {
-					b.Slips = func() []exact.Num { return slipValues(l.candidates(q, values)) }
-					all = append(all, b)
-				}
-			}
-		}
-		return all
-	case SectionPart:
-		largest := l.largestForce(l.partOf(q.Member))
-		if q.Quantity == BendingMoment {
-			largest = largest.Mul(l.extent(l.partOf(q.Member)))
-		}
-		return []Balance{{Factor: exact.Int(1), Rest: q.truth.Neg(), Largest: largest}}
-	case TermSize, TermArm, ZeroPlace:
+	if q.Kind == TermSize || q.Kind == TermArm {
 		return []Balance{{Factor: exact.Int(1), Rest: q.truth.Neg(), Largest: q.truth}}
 	}
-	return nil
+	if q.Kind != ForceValue && q.Kind != SectionPart {
+		return nil
+	}
+	var all []Balance
+	for _, values := range [][]exact.Num{l.Solution.Values, l.own()} {
+		if q.Kind == SectionPart {
+			all = append(all, Balance{Factor: exact.Int(1), Rest: l.section(q, values).Value().Neg(), Largest: l.scale(q)})
+			continue
+		}
+		for _, s := range l.Solution.Plan[q.Step].Sums {
+			if b, ok := sumBalance(s, q.Force, values); ok {
+				all = append(all, b)
+			}
+		}
+	}
+	slips := sync.OnceValue(func() []exact.Num { return slipValues(l.allCandidates(q)) })
+	for i := range all {
+		all[i].Slips = slips
+	}
+	return all
+}
+
+// scale is what N, V or M at a section is measured by: the largest force on the part, for M times its largest dimension.
+func (l *Lesson) scale(q Question) exact.Num {
+	part := l.partOf(q.Member)
+	if q.Quantity == BendingMoment {
+		return l.largestForce(part).Mul(l.extent(part))
+	}
+	return l.largestForce(part)
 }
 
 // slipValues lists the values of candidates.
-func slipValues(candidates []slip.Candidate) []exact.Num {
+func slipValues(lists [][]slip.Candidate) []exact.Num {
 	var all []exact.Num
-	for _, c := range candidates {
-		all = append(all, c.Value)
+	for _, candidates := range lists {
+		for _, c := range candidates {
+			all = append(all, c.Value)
+		}
 	}
 	return all
 }

@@ -20,7 +20,7 @@ func (l *Lesson) diagnose(q Question, v Typed) slip.Diagnosis {
 // allCandidates lists the wrong values that slips lead to: with exact values, and with the student's own where they
 // differ.
 func (l *Lesson) allCandidates(q Question) [][]slip.Candidate {
-	if q.Kind != ForceValue {
+	if q.Kind != ForceValue && q.Kind != SectionPart {
 		return nil
 	}
 	lists := [][]slip.Candidate{l.candidates(q, l.Solution.Values)}
@@ -30,15 +30,35 @@ func (l *Lesson) allCandidates(q Question) [][]slip.Candidate {
 	return lists
 }
 
-// candidates lists the wrong values of a force that slips lead to, with these values of the forces known before.
+// candidates lists the wrong values that slips lead to, with these values of the forces.
 func (l *Lesson) candidates(q Question, values []exact.Num) []slip.Candidate {
+	if q.Kind == SectionPart {
+		return l.section(q, values).Candidates()
+	}
 	return l.slipQuestion(q, values).Candidates()
+}
+
+// customary reports whether lengths are in feet or inches.
+func (l *Lesson) customary() bool {
+	length := l.Problem.Units.Of(notation.Length)
+	return length == "ft" || length == "in"
+}
+
+// section is a question about N, V or M as the catalogue of slips sees it.
+func (l *Lesson) section(q Question, values []exact.Num) slip.Section {
+	return slip.Section{
+		Solution:  l.Solution,
+		Member:    q.Member,
+		Station:   q.Station,
+		Quantity:  slip.Quantity(q.Quantity),
+		Values:    values,
+		Customary: l.customary(),
+	}
 }
 
 // slipQuestion is a question about a force or a term as the catalogue of slips sees it.
 func (l *Lesson) slipQuestion(q Question, values []exact.Num) slip.Question {
 	step, before := l.Solution.Plan[q.Step], l.knownBefore(q.Step)
-	length := l.Problem.Units.Of(notation.Length)
 	return slip.Question{
 		Assembly: l.Solution.Assembly,
 		Sums:     step.Sums,
@@ -49,7 +69,7 @@ func (l *Lesson) slipQuestion(q Question, values []exact.Num) slip.Question {
 			_, known := before(f)
 			return known
 		},
-		Customary: length == "ft" || length == "in",
+		Customary: l.customary(),
 		Written:   l.Rung >= Terms,
 	}
 }

@@ -15,11 +15,11 @@ func (l *Lesson) feedback(q Question, v Verdict, typed Typed) string {
 	case v.Right():
 		return l.praise(q)
 	case q.Kind == SectionPart:
-		return l.sectionWrong(q, v)
+		return l.slipOr(q, v, typed, l.sectionWrong)
 	case q.Shape():
 		return l.shapeWrong(q, typed)
 	case q.Kind == ForceValue:
-		return l.forceSlip(q, v, typed)
+		return l.slipOr(q, v, typed, l.forceWrong)
 	}
 	if says := l.termSlip(q, typed); says != "" {
 		return says
@@ -68,14 +68,15 @@ func (l *Lesson) alone(q Question) string {
 	return strings.TrimSuffix(strings.ReplaceAll(why, ". ", ", and "), ".") + ", so " + q.Name + " comes out alone."
 }
 
-// forceSlip says which slip a wrong value of a force came from, or asks, or says where to look.
-func (l *Lesson) forceSlip(q Question, v Verdict, typed Typed) string {
+// slipOr says which slip a wrong value came from, or asks; if it fits none, or only its sense is not right, it says where
+// to look.
+func (l *Lesson) slipOr(q Question, v Verdict, typed Typed, where func(Question, Verdict) string) string {
 	d := l.diagnose(q, typed)
 	switch says := l.slipText(d); {
 	case v == OtherSense && d.Named() == nil && says != "":
 		return "the size is right, but not the sense: " + l.asks(d)
 	case v == OtherSense || says == "":
-		return l.forceWrong(q, v)
+		return where(q, v)
 	default:
 		return says
 	}

@@ -99,15 +99,17 @@ func leading(t exact.Num) int {
 	return place
 }
 
+var ten, tenth = exact.Int(10), exact.MustParse("0.1")
+
 // powerOfTen is 10ⁿ.
 func powerOfTen(n int) exact.Num {
-	ten := exact.Int(10)
+	factor := ten
 	if n < 0 {
-		ten = exact.MustParse("0.1")
+		factor = tenth
 	}
 	p := exact.Int(1)
 	for range max(n, -n) {
-		p = p.Mul(ten)
+		p = p.Mul(factor)
 	}
 	return p
 }

@@ -64,14 +64,14 @@ func otherFace(s *scene) []change {
 }
 
 func minusDropped(s *scene) []change {
-	if s.face() || s.right.Sign() >= 0 {
+	if s.cut != nil || s.face() || s.right.Sign() >= 0 {
 		return nil
 	}
 	return s.finally(one.Neg())
 }
 
 func unknownTurned(s *scene) []change {
-	if s.face() || s.right.Sign() <= 0 {
+	if s.cut != nil || s.face() || s.right.Sign() <= 0 {
 		return nil
 	}
 	return s.finally(one.Neg())

@@ -213,7 +213,9 @@ func (s *scene) filter(terms []int, test func(statics.Term) bool) []int {
 }
 
 func loadLeftOff(s *scene) []change {
-	loads := s.forcesOfLoads(func(t statics.Term) bool { return !s.atPin(t) })
+	loads := s.forcesOfLoads(func(t statics.Term) bool {
+		return !s.atPin(t) && !(s.onMember(t) && s.cut.Quantity == Shear) // which is a slip of its own
+	})
 	all := s.leftOut(s.grouped(loads, s.byGiver))
 	for _, entry := range s.grouped(loads, func(t statics.Term) [2]int { return [2]int{s.load(t).Entry} }) {
 		if len(s.grouped(entry, s.byGiver)) > 1 { // one load over several members of this body

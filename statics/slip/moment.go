@@ -46,7 +46,7 @@ var momentSlips = []Slip{
 func (s *scene) turns() []change {
 	groups := s.grouped(s.filter(s.known(), func(t statics.Term) bool {
 		if t.Force == statics.None {
-			return !isCouple(t)
+			return !isCouple(t) && !(s.onMember(t) && s.cut.Quantity == Shear && s.action(t).Shape != statics.AtPoint)
 		}
 		facing, _ := s.Assembly.Facing(s.sum.Body, t.Force)
 		return s.Values[t.Force].Sign() > 0 && (facing > 0 || s.Assembly.Forces[t.Force].Kind == statics.Reaction)
@@ -77,9 +77,15 @@ func (s *scene) couples() []int {
 	return s.filter(s.known(), func(t statics.Term) bool { return isLoad(t) && isCouple(t) })
 }
 
-func turnOfCouple(s *scene) []change { return s.each(s.couples(), only(turned)) }
+// elsewhereOnly keeps the terms that do not come from the member in which a quantity is asked for: on it, leaving a load
+// out or turning it is a slip of its own.
+func (s *scene) elsewhereOnly(terms []int) []int {
+	return s.filter(terms, func(t statics.Term) bool { return !s.onMember(t) })
+}
 
-func coupleLeftOut(s *scene) []change { return s.each(s.couples(), only(without)) }
+func turnOfCouple(s *scene) []change { return s.each(s.elsewhereOnly(s.couples()), only(turned)) }
+
+func coupleLeftOut(s *scene) []change { return s.each(s.elsewhereOnly(s.couples()), only(without)) }
 
 // withArms lists the known terms that have an arm.
 func (s *scene) withArms() []int {
@@ -172,9 +178,23 @@ func coupleTimesDistance(s *scene) []change {
 	})
 }
 
+// coupleInForceSum is another slip where the couple stands on a member in which the shear is asked for.
 func coupleInForceSum(s *scene) []change {
+	return s.netPush(func(t statics.Term) bool { return !s.onMember(t) })
+}
+
+// netPush puts known couples that pass a test into a sum of forces.
+func (s *scene) netPush(test func(statics.Term) bool) []change {
+	return s.counted(s.where(func(t statics.Term) bool { return t.Why == statics.NoPush && s.hasValue(t) && test(t) }))
+}
+
+// hasValue reports whether a term that does not count could be put in with a value.
+func (s *scene) hasValue(t statics.Term) bool { return isLoad(t) || s.Known(t.Force) }
+
+// counted puts in terms that do not count, with their whole size and either sign.
+func (s *scene) counted(terms []int) []change {
 	var all []change
-	for _, i := range s.where(func(t statics.Term) bool { return t.Why == statics.NoPush && (isLoad(t) || s.Known(t.Force)) }) {
+	for _, i := range terms {
 		t := s.sum.Terms[i]
 		t.Size, t.Why = one, statics.Counts
 		if isLoad(t) {
@@ -225,17 +245,5 @@ func centreChanged(s *scene) []change {
 
 // squareForceCounted puts a known force that acts square to the sum into it.
 func squareForceCounted(s *scene) []change {
-	var all []change
-	for _, i := range s.where(func(t statics.Term) bool { return t.Why == statics.SquareTo && (isLoad(t) || s.Known(t.Force)) }) {
-		t := s.sum.Terms[i]
-		t.Size, t.Why = one, statics.Counts
-		if isLoad(t) {
-			t.Size = s.action(t).Size.Abs()
-		}
-		for _, sign := range []int{1, -1} {
-			t.Sign = sign
-			all = s.added(all, []statics.Term{t})
-		}
-	}
-	return all
+	return s.counted(s.where(func(t statics.Term) bool { return t.Why == statics.SquareTo && s.hasValue(t) }))
 }

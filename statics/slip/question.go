@@ -86,6 +86,7 @@ type scene struct {
 	n     int
 	sum   statics.Sum
 	right exact.Num // the answer without a slip
+	cut   *cut      // where the question is for N, V or M at a section
 }
 
 // A change is what a slip does to the sum of a scene, or at last to its answer.

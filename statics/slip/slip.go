@@ -74,7 +74,7 @@ func Catalogue() []*Slip { return slices.Clone(catalogue) }
 func gather() []*Slip {
 	var all []*Slip
 	for _, group := range [][]Slip{
-		bodySlips, connectionSlips, pinSlips, momentSlips, componentSlips, spreadSlips, algebraSlips,
+		bodySlips, connectionSlips, pinSlips, momentSlips, componentSlips, spreadSlips, algebraSlips, internalSlips,
 	} {
 		for i := range group {
 			all = append(all, &group[i])

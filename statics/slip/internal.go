@@ -1,0 +1,418 @@
+package slip
+
+import (
+	"unpin/statics"
+	"unpin/statics/exact"
+)
+
+var internalSlips = []Slip{
+	{ID: "shear-sign", Group: Internal, About: Answer, Source: "TB", find: signOf(Shear),
+		Says: "The size is right, and the sign tells which way the kept piece is pushed across, so which way counts as positive for the shear?"},
+	{ID: "moment-side", Group: Internal, About: Answer, Source: "TB", find: signOf(Bending),
+		Says: "The size is right, and the sign tells which side of the member is stretched, so which side is it here?"},
+	{ID: "axial-sign", Group: Internal, About: Answer, Source: "TB", find: signOf(Axial),
+		Says: "The size is right, and a pull on the cut face is tension and positive, so does the kept piece pull or push?"},
+	{ID: "axial-for-shear", Group: Internal, About: Answer, Source: "IN", find: axialForShear,
+		Says: "Axial force lies along the member and shear across it whichever way the member runs, so which of the forces lie along this one?"},
+	{ID: "not-along-member", Group: Internal, About: Answer, Source: "TB", find: notAlongMember,
+		Says: "The forces on the kept piece are resolved along and across the sloping member, so what are their components there?"},
+	{ID: "end-force-ignored", Group: Internal, About: Presence, Source: "JH", find: endForceIgnored,
+		Says: "What acts at the end of the member sets the first value, so what does the end bring in?"},
+	{ID: "corner-not-passed", Group: Internal, About: Presence, Source: "TB", find: cornerNotPassed,
+		Says: "A rigid corner passes on all that comes from beyond it, so what acts on the kept piece besides the loads of this member?"},
+	{ID: "shear-as-local-load", Group: Internal, About: Answer, Source: "JH", find: shearAsLocalLoad,
+		Says: "Shear is what the cut supplies to hold one whole side and not the load at the place, so what do all forces on that side come to?"},
+	{ID: "no-step-at-load", Group: Internal, About: Presence, Source: "TB, VM", find: noStepAtLoad,
+		Says: "A point load across the member makes the shear step by its own size, so which steps come before this place?"},
+	{ID: "shear-step-at-couple", Group: Internal, About: Presence, Source: "SD11", find: shearStepAtCouple,
+		Says: "A couple steps the moment and leaves the shear as it was, so which forces make up the shear?"},
+	{ID: "no-step-at-couple", Group: Internal, About: Presence, Source: "TB, VM", find: noStepAtCouple,
+		Says: "A couple makes the moment step by its own size, so what is the moment just past it?"},
+	{ID: "step-other-way", Group: Internal, About: Sense, Source: "TB", find: stepOtherWay,
+		Says: "The turn of a couple on the kept piece tells which way the moment steps, so does it go up or down here?"},
+	{ID: "moment-step-at-load", Group: Internal, About: Answer, Source: "TB", find: momentStepAtLoad,
+		Says: "At a point load the moment changes its slope and not its value, so what is the moment here?"},
+	{ID: "resultant-before-cut", Group: Internal, About: Size, Source: "TB, EX", find: resultantBeforeCut,
+		Says: "The cut comes first and the resultant after it, so what load lies on the piece that is kept?"},
+	{ID: "whole-load-for-part", Group: Internal, About: Size, Source: "TB", find: wholeLoadForPart,
+		Says: "Only the length up to the cut lies on the kept piece, so how much of the load is on it?"},
+	{ID: "straight-under-spread", Group: Internal, About: Answer, Source: "TB", find: straightUnderSpread,
+		Says: "Where the shear slopes the moment curves, so what does the area under the shear add up to here?"},
+	{ID: "bulge-other-way", Group: Internal, About: Answer, Source: "TB", find: bulgeOtherWay,
+		Says: "The moment bulges the way the load pushes the member, so on which side of the straight line does it lie here?"},
+	{ID: "shear-kept-level", Group: Internal, About: Presence, Source: "TB", find: shearKeptLevel,
+		Says: "Under a spread load the shear changes all along by what it has passed, so how much of the load lies before this place?"},
+	{ID: "load-slope-turned", Group: Internal, About: Sense, Source: "TB", find: loadSlopeTurned,
+		Says: "The sense of a spread load tells whether the shear rises or falls along the member, so which is it under this one?"},
+	{ID: "peak-at-middle", Group: Internal, About: Answer, Source: "TB", find: peakAtMiddle,
+		Says: "The moment peaks where the shear is nought, be that the middle or not, so what is the moment at that place?"},
+	{ID: "from-other-end", Group: Internal, About: Answer, Source: "DV", find: fromOtherEnd,
+		Says: "A distance along a member is told from the start of its name, so from which end is this place measured?"},
+	{ID: "triangle-without-half", Group: Internal, About: Answer, Source: "DV", find: triangleWithoutHalf,
+		Says: "The moment changes by the area under the shear, and a triangle has half of base times height, so what is that area?"},
+	{ID: "area-sign-lost", Group: Internal, About: Answer, Source: "TB", find: areaSignLost,
+		Says: "An area of negative shear takes from the moment and one of positive shear adds, so which is it before this place?"},
+	{ID: "zero-at-fixed-end", Group: Internal, About: Answer, Source: "SD7", find: zeroAtFixedEnd,
+		Says: "A fixed end exerts a couple and the moment there answers to it, so what is that couple?"},
+	{ID: "roles-kept-at-corner", Group: Internal, About: Answer, Source: "TB", find: rolesKeptAtCorner,
+		Says: "Round a corner the shear of one member becomes the axial force of the next, so what balances the corner itself?"},
+	{ID: "load-beyond-cut", Group: Internal, About: Presence, Source: "TB", find: loadBeyondCut,
+		Says: "Only what acts on the kept piece counts, so which loads lie before the cut and which beyond it?"},
+}
+
+// given is the change of coming to a value without the sum.
+func given(v exact.Num) change { return change{giver: nobody, given: &v} }
+
+// signOf turns the sign of one quantity.
+func signOf(q Quantity) func(*scene) []change {
+	return func(s *scene) []change {
+		if s.cut == nil || s.cut.Quantity != q {
+			return nil
+		}
+		return s.finally(one.Neg())
+	}
+}
+
+// keptAlong is what the forces on the kept piece add up to along a direction.
+func (s *scene) keptAlong(v statics.Vector) exact.Num {
+	return s.cut.keptTerms(s.Assembly, s.Assembly.ForceSum(statics.FreeBody{s.cut.part}, v)).Residual(s.Values)
+}
+
+// bothWays lists a value and its opposite as answers.
+func bothWays(v exact.Num) []change {
+	if v.IsZero() {
+		return nil
+	}
+	return []change{given(v), given(v.Neg())}
+}
+
+// force reports whether the question is for N or V.
+func (s *scene) force() bool { return s.cut != nil && s.cut.Quantity != Bending }
+
+func axialForShear(s *scene) []change {
+	switch {
+	case !s.force():
+		return nil
+	case s.cut.Quantity == Axial:
+		return bothWays(s.keptAlong(s.cut.along.Left()))
+	}
+	return bothWays(s.keptAlong(s.cut.along))
+}
+
+func notAlongMember(s *scene) []change {
+	switch {
+	case !s.force() || !slanting(s.cut.along):
+		return nil
+	case s.cut.Quantity == Axial:
+		return bothWays(s.keptAlong(statics.Vector{X: one}))
+	}
+	return bothWays(s.keptAlong(statics.Vector{Y: one}))
+}
+
+// start is the joint from which the cut member runs.
+func (k *cut) start() int { return k.Solution.Frame.Members[k.Member].From }
+
+// endForceIgnored leaves out all forces at the start of the member.
+func endForceIgnored(s *scene) []change {
+	if s.cut == nil {
+		return nil
+	}
+	all := s.together(s.filter(s.known(), func(t statics.Term) bool {
+		return !isLoad(t) && s.Assembly.Forces[t.Force].Joint == s.cut.start()
+	}), without)
+	for i := range all {
+		all[i].giver = nobody
+	}
+	return all
+}
+
+// onMember reports whether a term comes from a load on the cut member, between or at its ends.
+func (s *scene) onMember(t statics.Term) bool {
+	return s.cut != nil && isLoad(t) && s.load(t).Joint == statics.None && s.load(t).Member == s.cut.Member
+}
+
+// cornerNotPassed leaves out all but the loads of the member, where other members come before it.
+func cornerNotPassed(s *scene) []change {
+	if s.cut == nil || len(s.cut.members) == 0 {
+		return nil
+	}
+	all := s.together(s.filter(s.known(), func(t statics.Term) bool { return !s.onMember(t) }), without)
+	for i := range all {
+		all[i].giver = nobody
+	}
+	return all
+}
+
+// here lists the point loads at the section itself, as terms of the shear.
+func (s *scene) here() []int {
+	return s.filter(s.known(), func(t statics.Term) bool {
+		return s.onMember(t) && s.action(t).Shape == statics.AtPoint && s.load(t).At.Equal(s.cut.Station.At)
+	})
+}
+
+func shearAsLocalLoad(s *scene) []change {
+	if s.cut == nil || s.cut.Quantity != Shear {
+		return nil
+	}
+	var all []change
+	for _, i := range s.here() {
+		all = append(all, bothWays(s.amount(s.sum.Terms[i]))...)
+	}
+	return all
+}
+
+// stepsOf lists the loads of some shape on the cut member before the section, if the question is for a quantity.
+func (s *scene) stepsOf(q Quantity, shapes ...statics.ActionShape) []int {
+	if s.cut == nil || s.cut.Quantity != q {
+		return nil
+	}
+	return s.filter(s.known(), func(t statics.Term) bool {
+		for _, shape := range shapes {
+			if s.onMember(t) && s.action(t).Shape == shape {
+				return true
+			}
+		}
+		return false
+	})
+}
+
+// spreadShapes are all shapes of spread loads.
+var spreadShapes = []statics.ActionShape{statics.Uniform, statics.RisingRamp, statics.FallingRamp}
+
+func noStepAtLoad(s *scene) []change {
+	return s.leftOut(s.grouped(s.stepsOf(Shear, statics.AtPoint), s.byGiver))
+}
+
+func shearKeptLevel(s *scene) []change {
+	return s.leftOut(s.grouped(s.stepsOf(Shear, spreadShapes...), s.byGiver))
+}
+
+func loadSlopeTurned(s *scene) []change {
+	var all []change
+	for _, g := range s.grouped(s.stepsOf(Shear, spreadShapes...), s.byGiver) {
+		all = append(all, s.together(g, turned)...)
+	}
+	return all
+}
+
+func shearStepAtCouple(s *scene) []change {
+	if s.cut == nil || s.cut.Quantity != Shear {
+		return nil
+	}
+	return s.netPush(s.onMember)
+}
+
+func noStepAtCouple(s *scene) []change {
+	return s.each(s.stepsOf(Bending, statics.Turning), only(without))
+}
+
+func stepOtherWay(s *scene) []change {
+	return s.each(s.stepsOf(Bending, statics.Turning), only(turned))
+}
+
+// momentStepAtLoad adds a point load at the section to the moment.
+func momentStepAtLoad(s *scene) []change {
+	if s.cut == nil || s.cut.Quantity != Bending {
+		return nil
+	}
+	var all []change
+	for _, l := range s.Assembly.Frame.Loads {
+		if l.Kind == statics.PointLoad && l.Joint == statics.None && l.Member == s.cut.Member && l.At.Equal(s.cut.Station.At) {
+			all = append(all, given(s.right.Add(l.Size)), given(s.right.Sub(l.Size)))
+		}
+	}
+	return all
+}
+
+// whole is the action of a trimmed spread load as it was before the cut; false if the cut does not go through it.
+func (s *scene) whole(t statics.Term) (statics.Action, bool) {
+	x := s.action(t)
+	for _, y := range s.cut.Solution.Loads {
+		if y.Load == x.Load && y.Shape == x.Shape && y.End.Cmp(x.End) > 0 {
+			return y, true
+		}
+	}
+	return statics.Action{}, false
+}
+
+// cutThrough alters the terms of spread loads that the section cuts through.
+func (s *scene) cutThrough(way func(t statics.Term, whole statics.Action) statics.Term) []change {
+	if s.cut == nil {
+		return nil
+	}
+	return s.byLoad(s.filter(s.spreads(), s.onMember), func(t statics.Term, _ statics.Action) statics.Term {
+		if y, ok := s.whole(t); ok {
+			return way(t, y)
+		}
+		return t
+	})
+}
+
+// resultantBeforeCut puts in the whole resultant where its place is before the cut, and nothing where it is beyond.
+func resultantBeforeCut(s *scene) []change {
+	return s.cutThrough(func(t statics.Term, y statics.Action) statics.Term {
+		if s.cut.at.To(y.At).Dot(s.cut.along).Sign() > 0 {
+			return without(t)
+		}
+		t = sized(t, over(y.Size, s.action(t).Size).Abs())
+		if s.sum.Moment {
+			return movedTo(t, s.sum.About, y.At)
+		}
+		return t
+	})
+}
+
+// wholeLoadForPart puts in the size of the whole load, at the place of the part that is kept.
+func wholeLoadForPart(s *scene) []change {
+	return s.cutThrough(func(t statics.Term, y statics.Action) statics.Term {
+		return sized(t, over(y.Size, s.action(t).Size).Abs())
+	})
+}
+
+// piece is the stretch of the diagram that ends at the section or holds it, with the values at its start; false at the
+// start of the member, and where the question is not for M.
+func (s *scene) piece() (p statics.Piece, ok bool) {
+	if s.cut == nil || s.cut.Quantity != Bending {
+		return p, false
+	}
+	for _, p := range s.cut.Solution.Diagrams[s.cut.Member].Pieces {
+		if p.From.Cmp(s.cut.Station.At) < 0 && p.Until.Cmp(s.cut.Station.At) >= 0 && s.cut.Station.Side != statics.After {
+			return p, true
+		}
+	}
+	return p, false
+}
+
+// straight is the moment at the section on the straight line between the ends of its stretch; false where it lies on it.
+func (s *scene) straight() (exact.Num, bool) {
+	p, ok := s.piece()
+	if !ok || p.Until.Equal(s.cut.Station.At) {
+		return exact.Num{}, false
+	}
+	from, until := p.M.At(p.From), p.M.At(p.Until)
+	share := over(s.cut.Station.At.Sub(p.From), p.Until.Sub(p.From))
+	return from.Add(until.Sub(from).Mul(share)), true
+}
+
+func straightUnderSpread(s *scene) []change {
+	if v, ok := s.straight(); ok {
+		return []change{given(v)}
+	}
+	return nil
+}
+
+func bulgeOtherWay(s *scene) []change {
+	if v, ok := s.straight(); ok {
+		return []change{given(v.Mul(two).Sub(s.right))}
+	}
+	return nil
+}
+
+// elsewhere is the moment at another place of the member instead of the one that had to be found.
+func (s *scene) elsewhere(x func(length exact.Num) exact.Num) []change {
+	if s.cut == nil || s.cut.Quantity != Bending || !s.cut.Station.Found {
+		return nil
+	}
+	d := s.cut.Solution.Diagrams[s.cut.Member]
+	if v, ok := d.Section(x(d.Length), statics.Both); ok {
+		return []change{given(v.M)}
+	}
+	return nil
+}
+
+func peakAtMiddle(s *scene) []change {
+	return s.elsewhere(func(length exact.Num) exact.Num { return length.Mul(half) })
+}
+
+func fromOtherEnd(s *scene) []change {
+	return s.elsewhere(func(length exact.Num) exact.Num { return length.Sub(s.cut.Station.At) })
+}
+
+// triangleWithoutHalf takes twice the area under the shear of the last stretch, where that is a triangle.
+func triangleWithoutHalf(s *scene) []change {
+	p, ok := s.piece()
+	if !ok || p.V.Degree() != 1 || !p.V.At(p.From).IsZero() && !p.V.At(s.cut.Station.At).IsZero() {
+		return nil
+	}
+	from := p.M.At(p.From)
+	return []change{given(from.Add(p.M.At(s.cut.Station.At).Sub(from).Mul(two)))}
+}
+
+func areaSignLost(s *scene) []change {
+	p, ok := s.piece()
+	if !ok {
+		return nil
+	}
+	from := p.M.At(p.From)
+	return []change{given(from.Mul(two).Sub(p.M.At(s.cut.Station.At)))}
+}
+
+// place is the joint at the section, or None between the ends of the member.
+func (k *cut) place() int {
+	m := k.Solution.Frame.Members[k.Member]
+	switch {
+	case k.Station.At.IsZero():
+		return m.From
+	case k.Station.At.Equal(k.Solution.Diagrams[k.Member].Length):
+		return m.To
+	}
+	return statics.None
+}
+
+func zeroAtFixedEnd(s *scene) []change {
+	if s.cut == nil || s.cut.Quantity != Bending || s.right.IsZero() {
+		return nil
+	}
+	if p, ok := s.support(s.cut.place()); ok && p.Kind == statics.Fixed {
+		return []change{given(exact.Num{})}
+	}
+	return nil
+}
+
+// rolesKeptAtCorner takes N or V of the other member at a corner of two.
+func rolesKeptAtCorner(s *scene) []change {
+	if !s.force() || s.cut.place() == statics.None {
+		return nil
+	}
+	f := &s.cut.Solution.Frame
+	var all []change
+	for _, m := range s.cut.Solution.Parts[s.cut.part].Members {
+		mem, d := f.Members[m], s.cut.Solution.Diagrams[m]
+		x, side := exact.Num{}, statics.After
+		if mem.To == s.cut.place() {
+			x, side = d.Length, statics.Before
+		}
+		if m == s.cut.Member || mem.From != s.cut.place() && mem.To != s.cut.place() || f.Span(m).Cross(s.cut.along).IsZero() {
+			continue
+		}
+		if v, ok := d.Section(x, side); ok && s.cut.Quantity == Axial {
+			all = append(all, bothWays(v.N)...)
+		} else if ok {
+			all = append(all, bothWays(v.V)...)
+		}
+	}
+	return all
+}
+
+// loadBeyondCut puts in a load of the part that lies beyond the cut.
+func loadBeyondCut(s *scene) []change {
+	if s.cut == nil {
+		return nil
+	}
+	a := s.cut.Solution.Assembly
+	sum := a.ForceSum(statics.FreeBody{s.cut.part}, s.sum.Along)
+	if s.sum.Moment {
+		sum = a.MomentSum(statics.FreeBody{s.cut.part}, s.sum.About)
+	}
+	var all []change
+	for _, t := range sum.Terms {
+		if !isLoad(t) || t.Why != statics.Counts || s.cut.keeps(a, t) {
+			continue
+		}
+		// The assembly of the cut numbers actions anew, so the term stands for itself.
+		v := t.Value()
+		stray := statics.Term{Force: t.Force, Action: t.Action, Size: v.Abs(), Arm: one, Sign: v.Sign()}
+		all = append(all, change{giver: Giver{statics.None, a.Loads[t.Action].Load}, stray: []statics.Term{stray}})
+	}
+	return all
+}
