@@ -4,6 +4,7 @@ import "unpin/statics/exact"
 
 // actions says what each load does to each body, in simple shapes.
 func (c *cutter) actions() {
+	c.a.Loads = make([]Action, 0, len(c.a.Frame.Loads))
 	for i, l := range c.a.Frame.Loads {
 		switch l.Kind {
 		case SpreadLoad:

@@ -36,7 +36,7 @@ func (p *planner) own() []*candidate {
 		v := p.singles[b]
 		active := p.active(v)
 		for n := range specs {
-			if x := p.candidate(v, active, &specs[n]); independent.add(x.factors) {
+			if x := p.candidate(v, active, &specs[n], 0); independent.add(x.factors) {
 				all = append(all, x)
 			}
 		}

@@ -11,6 +11,7 @@ func Cut(f Frame) (*Assembly, error) {
 	c := newCutter(f)
 	c.parts()
 	c.pins()
+	c.a.Forces = make([]Force, 0, 2*len(f.Supports)+2*len(f.Connections))
 	for j := range f.Joints {
 		c.supportForces(j)
 		c.connectionForces(j)

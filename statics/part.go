@@ -1,6 +1,9 @@
 package statics
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // A tree is a walk over one part, depth first: every member is either the way to a new joint or closes a ring back to
 // a joint on the way.
@@ -17,12 +20,13 @@ func (c *cutter) shapes() {
 	w.ring = make([]bool, len(f.Members))
 	c.a.outer = noneFor(len(f.Members))
 	c.a.trees = make([]tree, len(c.a.Parts))
+	released := c.released()
 	for p := range c.a.Parts {
 		t := w.walk(p)
 		c.a.trees[p] = t
 		part := &c.a.Parts[p]
 		part.Name, part.Joints = c.nameOf(p, t)
-		part.Inner = 3*len(t.closes) - c.released(p)
+		part.Inner = 3*len(t.closes) - released[p]
 		if len(t.closes) == 0 {
 			continue
 		}
@@ -101,21 +105,19 @@ func (f *Frame) farEnd(m, j int) int {
 	return f.Members[m].From
 }
 
-// released is how many of the unknowns in the rings of part p are set free where it is connected to itself.
-func (c *cutter) released(p int) int {
-	n := 0
+// released is how many of the unknowns in the rings of each part are set free where it is connected to itself.
+func (c *cutter) released() []int {
+	free := make([]int, len(c.a.Parts))
 	for _, conn := range c.a.Frame.Connections {
-		own := 0
-		for _, piece := range conn.Pieces {
-			if c.partOf[piece[0]] == p {
-				own++
+		for n, piece := range conn.Pieces {
+			p := c.partOf[piece[0]]
+			same := func(earlier []int) bool { return c.partOf[earlier[0]] == p }
+			if slices.ContainsFunc(conn.Pieces[:n], same) {
+				free[p] += releases(conn.Kind)
 			}
 		}
-		if own > 1 {
-			n += (own - 1) * releases(conn.Kind)
-		}
 	}
-	return n
+	return free
 }
 
 // releases is how many of the three unknowns of a rigid joint a connection of that kind does not pass.

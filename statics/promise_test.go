@@ -27,7 +27,7 @@ func TestPromise(t *testing.T) {
 func TestPromiseOfAwkwardFrames(t *testing.T) {
 	together := map[int]int{}
 	n := uint64(2000)
-	if testing.Short() {
+	if testing.Short() || raced {
 		n = 200
 	}
 	for seed := range n {

@@ -74,7 +74,7 @@ func (p *planner) candidatesOf(v *view, k int) []*candidate {
 		specs := p.specs(v, active, k, anySums)
 		for n := range specs {
 			if c := p.count(active, &specs[n], k); c > 0 && c <= k {
-				own = append(own, p.candidate(v, active, &specs[n]))
+				own = append(own, p.candidate(v, active, &specs[n], c))
 			}
 		}
 	}
@@ -85,9 +85,10 @@ func (p *planner) candidatesOf(v *view, k int) []*candidate {
 
 func byCost(x, y *candidate) int { return x.cost - y.cost }
 
-// candidate reckons which unknowns a sum has, with what factors, and what it costs.
-func (p *planner) candidate(v *view, active []int, s *spec) *candidate {
-	x := &candidate{view: v, spec: *s, cost: p.cost(v, s)}
+// candidate reckons which so many unknowns a sum has, with what factors, and what it costs.
+func (p *planner) candidate(v *view, active []int, s *spec, many int) *candidate {
+	x := &candidate{view: v, spec: *s, cost: p.cost(v, s), unknowns: make([]int, 0, many)}
+	x.factors.entries = make([]entry, 0, many)
 	for _, i := range active {
 		k := p.factor(s, i)
 		if k.IsZero() {
@@ -120,13 +121,14 @@ func (p *planner) factor(s *spec, i int) exact.Num {
 func independentByUnknowns(all []*candidate) []*candidate {
 	slices.SortStableFunc(all, byCost)
 	var kept []*candidate
-	bases := map[string]*basis{}
+	var bases []*basis // one for each set of unknowns
 	for _, c := range all {
-		key := keyOf(c.unknowns)
-		if bases[key] == nil {
-			bases[key] = &basis{}
+		n := slices.IndexFunc(bases, func(b *basis) bool { return slices.Equal(b.unknowns, c.unknowns) })
+		if n < 0 {
+			n = len(bases)
+			bases = append(bases, &basis{unknowns: c.unknowns})
 		}
-		if bases[key].add(c.factors) {
+		if bases[n].add(c.factors) {
 			kept = append(kept, c)
 		}
 	}
@@ -135,8 +137,9 @@ func independentByUnknowns(all []*candidate) []*candidate {
 
 // A basis is a set of independent rows.
 type basis struct {
-	rows   []row
-	pivots []int // the column that each row has and the later ones have not
+	rows     []row
+	pivots   []int // the column that each row has and the later ones have not
+	unknowns []int // all that the rows can hold, where that is asked for
 }
 
 // add takes a row in if it is independent of those taken before.
