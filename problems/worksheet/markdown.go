@@ -34,7 +34,7 @@ func (m *markdown) set(b passage) {
 	if b.kind == gapPassage {
 		return
 	}
-	if b.kind != equationPassage {
+	if b.kind != equationPassage && b.kind != resultPassage {
 		m.fence("")
 	}
 	text := escaped(b.text)
@@ -50,7 +50,7 @@ func (m *markdown) set(b passage) {
 		m.apart("**" + label + " " + text + "**")
 	case itemPassage:
 		m.item(label, text)
-	case equationPassage:
+	case equationPassage, resultPassage:
 		m.fence("text")
 		m.line(strings.TrimSpace(b.label + b.text))
 	case tablePassage:

@@ -14,6 +14,7 @@ const (
 	stepPassage                        // a step of the plan: its number and title
 	reasonPassage                      // what is said within a step
 	equationPassage                    // a line of mathematics
+	resultPassage                      // the same, with what comes out
 	tablePassage
 	picturePassage // only where a format has figures
 	gapPassage     // a little room
@@ -41,15 +42,16 @@ func (b *passages) add(kind passageKind, label, text string) {
 	b.list = append(b.list, passage{kind: kind, label: label, text: text})
 }
 
-func (b *passages) title(text string)           { b.add(titlePassage, "", text) }
-func (b *passages) section(text string)         { b.add(sectionPassage, "", text) }
-func (b *passages) subhead(text string)         { b.add(subheadPassage, "", text) }
-func (b *passages) prose(text string)           { b.add(prosePassage, "", text) }
-func (b *passages) item(label, text string)     { b.add(itemPassage, label, text) }
-func (b *passages) numbered(label, text string) { b.add(stepPassage, label, text) }
-func (b *passages) because(label, text string)  { b.add(reasonPassage, label, text) }
-func (b *passages) equate(indent, text string)  { b.add(equationPassage, indent, text) }
-func (b *passages) blank()                      { b.add(gapPassage, "", "") }
+func (b *passages) title(text string)            { b.add(titlePassage, "", text) }
+func (b *passages) section(text string)          { b.add(sectionPassage, "", text) }
+func (b *passages) subhead(text string)          { b.add(subheadPassage, "", text) }
+func (b *passages) prose(text string)            { b.add(prosePassage, "", text) }
+func (b *passages) item(label, text string)      { b.add(itemPassage, label, text) }
+func (b *passages) numbered(label, text string)  { b.add(stepPassage, label, text) }
+func (b *passages) because(label, text string)   { b.add(reasonPassage, label, text) }
+func (b *passages) conclude(indent, text string) { b.add(resultPassage, indent, text) }
+func (b *passages) equate(indent, text string)   { b.add(equationPassage, indent, text) }
+func (b *passages) blank()                       { b.add(gapPassage, "", "") }
 
 func (b *passages) tabulate(indent int, t table) {
 	b.list = append(b.list, passage{kind: tablePassage, indent: indent, table: t})

@@ -48,7 +48,7 @@ func (d *document) step(n int, step statics.Step, known []bool) {
 		d.because("    ", "From these sums:")
 	}
 	for _, i := range step.Gives {
-		d.equate("      ", d.found(i))
+		d.conclude("      ", d.found(i))
 	}
 }
 

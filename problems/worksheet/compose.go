@@ -1,0 +1,182 @@
+package worksheet
+
+import (
+	"fmt"
+	"strings"
+
+	"codeberg.org/go-pdf/fpdf"
+)
+
+// Sizes of a printed page, in points.
+const (
+	sideMargin  = 62.0
+	headMargin  = 60.0
+	footMargin  = 64.0
+	bodySize    = 10.0
+	lineHeight  = 13.6
+	titleSize   = 17.0
+	sectionSize = 12.5
+	noteSize    = 8.5
+	indexScale  = 0.72
+	indexFall   = 0.2
+	stepIndent  = 22.0
+	mathsIndent = 40.0
+	labelGap    = 10.0 // between the labels of a list and its texts
+	shortList   = 7    // items
+)
+
+// A strip is a slice of a page as wide as its text: a line, a row of a table, a figure.
+type strip struct {
+	above  float64 // room before it, but at the head of a page
+	height float64
+	with   bool // it stays on the page of the next one
+	draw   func(y float64)
+}
+
+// A composer makes strips of passages, and pages of strips.
+type composer struct {
+	doc     *fpdf.Fpdf
+	d       *document
+	size    PaperSize
+	names   map[string][2]string
+	page    *page // binds numbers to their units
+	strips  []strip
+	last    passageKind
+	figures int
+	indent  float64 // of the list in hand,
+	left    int     // how many items it has left,
+	short   bool    // and whether it is short
+}
+
+func newComposer(doc *fpdf.Fpdf, d *document, size PaperSize) *composer {
+	return &composer{doc: doc, d: d, size: size, names: d.symbols(), page: &page{units: d.unitNames()}, last: titlePassage}
+}
+
+// wide is the width of the text.
+func (c *composer) wide() float64 { return c.size.Width - 2*sideMargin }
+
+// set makes strips of passage i.
+func (c *composer) set(i int) {
+	b := c.d.list[i]
+	text, label := b.text, strings.TrimSpace(b.label)
+	switch b.kind {
+	case gapPassage:
+		return
+	case titlePassage:
+		c.paragraph(lineStyle{size: titleSize, style: "B", above: 0}, "", text)
+	case sectionPassage:
+		c.paragraph(lineStyle{size: sectionSize, style: "B", above: 16, with: true}, "", text)
+	case subheadPassage:
+		c.paragraph(lineStyle{size: bodySize, style: "B", above: 8, with: true}, "", text)
+	case itemPassage:
+		c.item(i)
+	case stepPassage:
+		c.paragraph(lineStyle{size: bodySize, style: "B", above: 9, indent: stepIndent, with: true}, label, text)
+	case reasonPassage:
+		c.paragraph(lineStyle{size: bodySize, above: 1, indent: stepIndent, with: true}, label, text)
+	case equationPassage, resultPassage:
+		c.equation(i)
+	case tablePassage:
+		c.table(b.table.compact(), c.isMaths(i+1))
+	case picturePassage:
+		c.picture(i)
+	default:
+		c.paragraph(lineStyle{size: bodySize, above: 5}, label, text)
+	}
+	c.last = b.kind
+}
+
+// item sets an item of a list, the labels in a column of their own. A short list stays on one page.
+func (c *composer) item(i int) {
+	above := 1.0
+	if c.last != itemPassage {
+		above = 4
+		c.indent, c.left = 0, 0
+		for k := i; k < len(c.d.list) && c.d.list[k].kind == itemPassage; k++ {
+			label := c.words(itemLabel(c.d.list[k]), lineStyle{size: bodySize, style: "B"})
+			c.indent = max(c.indent, lineWide(label, bodySize)+labelGap)
+			c.left++
+		}
+		c.short = c.left <= shortList
+	}
+	c.left--
+	c.paragraph(lineStyle{size: bodySize, above: above, indent: c.indent, with: c.short && c.left > 0}, itemLabel(c.d.list[i]), c.d.list[i].text)
+}
+
+// itemLabel is the label of an item without what lays out a text.
+func itemLabel(b passage) string { return strings.TrimSuffix(strings.TrimSpace(b.label), ":") }
+
+// equation sets a line of mathematics; what comes out of it is bold.
+func (c *composer) equation(i int) {
+	b := c.d.list[i]
+	s := lineStyle{size: bodySize, above: 1, indent: mathsIndent, maths: true}
+	if b.kind == resultPassage {
+		s.style = "B"
+	}
+	if c.last != equationPassage && c.last != resultPassage {
+		s.above = 4
+	}
+	s.with = c.isMaths(i + 1)
+	c.paragraph(s, "", strings.TrimSpace(b.label+b.text))
+}
+
+// isMaths reports whether passage i is a line of mathematics.
+func (c *composer) isMaths(i int) bool {
+	return i < len(c.d.list) && (c.d.list[i].kind == equationPassage || c.d.list[i].kind == resultPassage)
+}
+
+// place breaks the strips into pages and draws them, with the title and the number at the foot of each.
+func (c *composer) place(title string) {
+	y := 0.0
+	newPage := func() {
+		c.doc.AddPage()
+		y = headMargin
+	}
+	newPage()
+	foot := c.size.Height - footMargin
+	for i, s := range c.strips {
+		need := 0.0
+		for k := i; k < len(c.strips); k++ {
+			need += c.strips[k].above + c.strips[k].height
+			if !c.strips[k].with {
+				break
+			}
+		}
+		starts := i == 0 || !c.strips[i-1].with
+		if y > headMargin && (starts && y+need > foot && need < foot-headMargin || y+s.above+s.height > foot) {
+			newPage()
+		}
+		if y > headMargin {
+			y += s.above
+		}
+		s.draw(y)
+		y += s.height
+	}
+	c.numberPages(title)
+}
+
+// numberPages writes the foot of each page.
+func (c *composer) numberPages(title string) {
+	n := c.doc.PageCount()
+	for i := 1; i <= n; i++ {
+		c.doc.SetPage(i)
+		c.doc.SetTextColor(0x50, 0x50, 0x50)
+		c.doc.SetFont(family, "", noteSize)
+		y := c.size.Height - footMargin/2
+		number := fmt.Sprintf("%d / %d", i, n)
+		c.doc.Text(c.size.Width-sideMargin-c.doc.GetStringWidth(number), y, number)
+		c.doc.Text(sideMargin, y, c.cutTo(title, c.wide()-60))
+	}
+}
+
+// cutTo is as much of a text as is no wider than that.
+func (c *composer) cutTo(text string, wide float64) string {
+	if c.doc.GetStringWidth(text) <= wide {
+		return text
+	}
+	short := []rune(text)
+	for len(short) > 0 && c.doc.GetStringWidth(string(short)+"…") > wide {
+		short = short[:len(short)-1]
+	}
+	return string(short) + "…"
+}

@@ -1,0 +1,71 @@
+package worksheet
+
+import (
+	"bytes"
+	"time"
+
+	"codeberg.org/go-fonts/dejavu/dejavuserifcondensed"
+	"codeberg.org/go-fonts/dejavu/dejavuserifcondensedbold"
+	"codeberg.org/go-fonts/dejavu/dejavuserifcondenseditalic"
+	"codeberg.org/go-pdf/fpdf"
+
+	"unpin/problems"
+	"unpin/statics"
+)
+
+// A PaperSize is a format of paper, in points of 1/72 inch.
+type PaperSize struct {
+	Name          string
+	Width, Height float64
+}
+
+// The formats of paper (ISO 216, ANSI/ASME Y14.1).
+var (
+	A4     = PaperSize{"a4", 595.28, 841.89}
+	Letter = PaperSize{"letter", 612, 792}
+)
+
+// PDF is the worked solution with its figures as a PDF document. The same solution gives the same bytes: the document has
+// no date but a fixed one, and its font is embedded.
+func PDF(p *problems.Problem, s *statics.Solution, size PaperSize) ([]byte, error) {
+	d := newDocument(p, s, false)
+	d.pictures = true
+	d.solution()
+	return press(d, size)
+}
+
+// family is the font of a printed document, in regular, bold and italic.
+const family = "serif"
+
+// printedOn is the date of every document, so that what is printed twice is the same twice.
+var printedOn = time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
+
+// press prints a document.
+func press(d *document, size PaperSize) ([]byte, error) {
+	doc := newPrint(d, size)
+	c := newComposer(doc, d, size)
+	for i := range d.list {
+		c.set(i)
+	}
+	c.place(printable(oneLine(d.p.Title)))
+	var out bytes.Buffer
+	err := doc.Output(&out)
+	return out.Bytes(), err
+}
+
+// newPrint is a document without pages.
+func newPrint(d *document, size PaperSize) *fpdf.Fpdf {
+	doc := fpdf.NewCustom(&fpdf.InitType{UnitStr: "pt", Size: fpdf.SizeType{Wd: size.Width, Ht: size.Height}})
+	doc.SetCatalogSort(true)
+	doc.SetCreationDate(printedOn)
+	doc.SetModificationDate(printedOn)
+	doc.SetAutoPageBreak(false, 0)
+	doc.SetTitle(printable(oneLine(d.p.Title)), true)
+	doc.SetCreator("unpin", true)
+	doc.SetProducer("unpin", true)
+	doc.SetLang("en")
+	doc.AddUTF8FontFromBytes(family, "", dejavuserifcondensed.TTF)
+	doc.AddUTF8FontFromBytes(family, "B", dejavuserifcondensedbold.TTF)
+	doc.AddUTF8FontFromBytes(family, "I", dejavuserifcondenseditalic.TTF)
+	return doc
+}

@@ -1,0 +1,178 @@
+package worksheet
+
+import (
+	"bytes"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"unpin/problems"
+	"unpin/statics"
+	"unpin/statics/figure"
+)
+
+// TestPDF prints every problem: without an error, and no longer than a reader expects.
+func TestPDF(t *testing.T) {
+	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
+		document, err := PDF(p, s, A4)
+		if err != nil || !bytes.HasPrefix(document, []byte("%PDF-1.")) || !bytes.HasSuffix(bytes.TrimSpace(document), []byte("%%EOF")) {
+			t.Fatalf("no document: %v", err)
+		}
+		pages := bytes.Count(document, []byte("/Type /Page\n"))
+		if most := 3 + 3*len(s.Frame.Members); pages < 1 || pages > most {
+			t.Errorf("%d pages", pages)
+		}
+	})
+}
+
+// TestPrintedTwice: a document comes out the same again, and on the other paper as large as that.
+func TestPrintedTwice(t *testing.T) {
+	for _, path := range glob(t, filepath.Join(testdata, "examples", "*.yaml")) {
+		p, s := solveFile(t, path)
+		first, _ := PDF(p, s, A4)
+		if again, _ := PDF(p, s, A4); !bytes.Equal(first, again) {
+			t.Errorf("%s is another when printed again", p.Name)
+		}
+		if letter, err := PDF(p, s, Letter); err != nil || !bytes.Contains(letter, []byte("/MediaBox [0 0 612.00 792.00]")) {
+			t.Errorf("%s is not on Letter: %v", p.Name, err)
+		}
+	}
+}
+
+// composed is a document made into strips.
+func composed(p *problems.Problem, s *statics.Solution, size PaperSize) *composer {
+	d := newDocument(p, s, false)
+	d.pictures = true
+	d.solution()
+	doc := newPrint(d, size)
+	c := newComposer(doc, d, size)
+	for i := range d.list {
+		c.set(i)
+	}
+	return c
+}
+
+// TestStrips: every strip fits a page, and so does what must stay together.
+func TestStrips(t *testing.T) {
+	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
+		c := composed(p, s, Letter)
+		room, together := Letter.Height-headMargin-footMargin, 0.0
+		for i, k := range c.strips {
+			together += k.above + k.height
+			if together > room {
+				t.Errorf("strip %d is %.0f points tall, together %.0f, of %.0f", i, k.height, together, room)
+			}
+			if !k.with {
+				together = 0
+			}
+		}
+	})
+}
+
+// TestSetLines: lines are no wider than asked for, and lose no word.
+func TestSetLines(t *testing.T) {
+	p, s := solveFile(t, filepath.Join(testdata, "examples", "canopy.yaml"))
+	c := composed(p, s, A4)
+	text := "Take ΣM about C: Ay·6 − 4·6·3 = 0, so Cy.CDE and " + strings.Repeat("long", 40) + " come out, and Bx = 12.5 kN."
+	for _, wide := range []float64{30, 80, 200, 470} {
+		style := lineStyle{size: bodySize}
+		got := ""
+		for _, line := range c.lines(c.words(text, style), wide, style) {
+			if w := lineWide(line, bodySize); w > wide+0.01 {
+				t.Errorf("a line is %.1f wide, not %.1f", w, wide)
+			}
+			for _, word := range line {
+				for _, r := range word.runs {
+					got += r.text
+				}
+			}
+		}
+		want := strings.ReplaceAll(text, " ", "")
+		if strings.ReplaceAll(strings.ReplaceAll(got, " ", ""), string(bound), "") != want {
+			t.Errorf("at %.0f the lines are %q", wide, got)
+		}
+	}
+}
+
+// TestSymbols sets words in type: i is italic, an underscore before what is small and low.
+func TestSymbols(t *testing.T) {
+	p, s := solveFile(t, filepath.Join(testdata, "examples", "shelter.yaml"))
+	c := composed(p, s, A4)
+	for _, k := range []struct{ word, want string }{
+		{"Ay", "i(A)_(y)"}, {"(Ay,", "(i(A)_(y),"}, {"−Ay·6", "−i(A)_(y)·6"}, {"Pay", "Pay"}, {"ΣFx", "ΣF_(x)"}, {"A", "A"},
+		{"Ays", "Ays"}, {"12.5x²", "12.5i(x)²"}, {"M", "i(M)"}, {"ΣM", "ΣM"}, {"MN", "MN"},
+	} {
+		got := ""
+		for _, r := range c.runsOf(k.word, "", true) {
+			text := r.text
+			if r.index {
+				text = "_(" + text + ")"
+			} else if r.style == "I" {
+				text = "i(" + text + ")"
+			}
+			got += text
+		}
+		if got != k.want {
+			t.Errorf("%s is set as %s, not %s", k.word, got, k.want)
+		}
+	}
+}
+
+// TestPrintable: nothing reaches the font that it could stumble over.
+func TestPrintable(t *testing.T) {
+	title := "Bad \xff bytes, 𝕏, 🙂, \x00 and \u202e"
+	p, s := solve(t, "odd", []byte("title: odd\nunits: kN m\njoints: {A: [0, 0], B: [1, 0]}\nmembers: [AB]\nsupports: {A: fixed}\n"))
+	p.Title, p.Text = title, title
+	if _, err := PDF(p, s, A4); err != nil {
+		t.Error(err)
+	}
+	for _, r := range printable(title) {
+		if r > 0xffff || r < ' ' {
+			t.Errorf("%q is left", r)
+		}
+	}
+}
+
+func BenchmarkPDF(b *testing.B) {
+	for _, name := range []string{"01-jetty-deck", "12-sawmill-portal", "15-painters-trestle"} {
+		p, s := solveFile(b, filepath.Join("..", "library", name+".yaml"))
+		b.Run(name, func(b *testing.B) {
+			for b.Loop() {
+				if _, err := PDF(p, s, A4); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
+}
+
+// TestFiguresFitTheFont: no label of a figure is wider in the font of the PDF than the layout reckons with.
+func TestFiguresFitTheFont(t *testing.T) {
+	for _, path := range glob(t, filepath.Join("..", "library", "*.yaml")) {
+		p, s := solveFile(t, path)
+		c := composed(p, s, A4)
+		for _, b := range c.d.list {
+			for _, m := range figure.Paper(b.picture, 400, 300).Marks {
+				wide, room := 0.0, 0.5
+				for _, r := range m.Text {
+					style, size := "", m.Size
+					switch {
+					case r.Bold:
+						style = "B"
+					case r.Italic:
+						style = "I"
+					}
+					if r.Index {
+						size *= indexScale
+					}
+					c.doc.SetFont(family, style, size)
+					wide += c.doc.GetStringWidth(r.Text)
+					room += r.Width(m.Size)
+				}
+				if wide > room {
+					t.Errorf("%s: %v is %.1f wide, not %.1f", p.Name, m.Text, wide, room)
+				}
+			}
+		}
+	}
+}

@@ -1,0 +1,128 @@
+package worksheet
+
+import (
+	"strings"
+	"unicode/utf8"
+
+	"unpin/statics/notation"
+)
+
+// A typeRun is a piece of a line in one kind of type.
+type typeRun struct {
+	text  string
+	style string // "", "B" or "I"
+	index bool   // small and low
+}
+
+// A typeWord is what stands together on a line.
+type typeWord struct {
+	runs []typeRun
+	wide float64
+}
+
+// symbols are the names of forces, and of sums, as print sets them: a letter and its index.
+func (d *document) symbols() map[string][2]string {
+	names := map[string][2]string{"ΣFx": {"ΣF", "x"}, "ΣFy": {"ΣF", "y"}}
+	for _, f := range d.Forces {
+		letter, index := notation.Symbol(f, d.Frame.Joints[f.Joint].Name)
+		names[f.Name] = [2]string{letter, index}
+	}
+	return names
+}
+
+// printable is a text with all replaced that the font cannot have: what is no Unicode, what lies beyond its first plane,
+// and control characters.
+func printable(text string) string {
+	return strings.Map(func(r rune) rune {
+		switch {
+		case r == utf8.RuneError || r > 0xffff:
+			return '\ufffd'
+		case r < ' ' || r == 0x7f || r >= 0x80 && r < 0xa0:
+			return ' '
+		}
+		return r
+	}, text)
+}
+
+// isLetter reports whether a byte of a word goes on with a name: names are of ASCII but for the Σ before them.
+func isLetter(r rune) bool {
+	return r >= 'A' && r <= 'Z' || r >= 'a' && r <= 'z' || r >= '0' && r <= '9' || r == '\'' || r == '_' || r == '.' || r == '+'
+}
+
+// runsOf parts a word into runs: names of forces become symbols. In mathematics the letters that stand for numbers are
+// italic.
+func (c *composer) runsOf(word, style string, maths bool) []typeRun {
+	var runs []typeRun
+	plain := func(text string) {
+		if text != "" {
+			runs = append(runs, typeRun{text: text, style: style})
+		}
+	}
+	rest := word
+	for rest != "" {
+		before, name, after := c.nextName(rest, maths)
+		plain(before)
+		if name == "" {
+			break
+		}
+		if parts, ok := c.names[name]; ok {
+			runs = append(runs, typeRun{text: parts[0], style: slanted(parts[0], style)}, typeRun{text: parts[1], style: style, index: true})
+		} else {
+			runs = append(runs, typeRun{text: name, style: "I"})
+		}
+		rest = after
+	}
+	return runs
+}
+
+// slanted is the style of a symbol's letter; the sign of a sum stands upright.
+func slanted(letter, style string) string {
+	if style == "B" || strings.HasPrefix(letter, "Σ") {
+		return style
+	}
+	return "I"
+}
+
+// numbers are the letters that stand for numbers in mathematics.
+const numbers = "NVMx"
+
+// nextName finds the first symbol in a text. It is empty if there is none; then all the text stands before.
+func (c *composer) nextName(text string, maths bool) (before, name, after string) {
+	inside := false // in the middle of a word
+	for i, r := range text {
+		begins := !inside && (r >= 'A' && r <= 'Z' || r == 'Σ')
+		if begins {
+			if name := c.nameAt(text[i:]); name != "" {
+				return text[:i], name, text[i+len(name):]
+			}
+		}
+		if maths && strings.ContainsRune(numbers, r) && (!inside || r == 'x') && !goesOn(text[i+1:]) {
+			return text[:i], string(r), text[i+1:]
+		}
+		inside = r == 'Σ' || isLetter(r) && (r < '0' || r > '9') && r != '.' && r != '+'
+	}
+	return text, "", ""
+}
+
+// goesOn reports whether a text begins with a letter of a name.
+func goesOn(text string) bool {
+	r, _ := utf8.DecodeRuneInString(text)
+	return text != "" && isLetter(r) && r != '.' && r != '+'
+}
+
+// nameAt is the longest name of a force or sum with which a text begins, if a name ends there.
+func (c *composer) nameAt(text string) string {
+	end := 0
+	for i, r := range text {
+		if i > 0 && !isLetter(r) {
+			break
+		}
+		end = i + utf8.RuneLen(r)
+	}
+	for ; end > 0; end-- {
+		if _, ok := c.names[text[:end]]; ok && !goesOn(text[end:]) {
+			return text[:end]
+		}
+	}
+	return ""
+}
