@@ -12,30 +12,68 @@ import (
 	"unpin/statics/slip"
 )
 
+// A target is a question as the catalogue of slips sees it: the right value, and those that slips lead to.
+type target interface {
+	Value() exact.Num
+	Candidates() []slip.Candidate
+}
+
+// targets are a question with exact values, and with the student's own where they differ; none for a question that slips
+// in terms are known of.
+func (l *Lesson) targets(q Question) []target {
+	if q.Kind != ForceValue && q.Kind != SectionPart {
+		return nil
+	}
+	all := []target{l.target(q, l.Solution.Values)}
+	if own := l.own(); !slices.EqualFunc(own, l.Solution.Values, exact.Num.Equal) {
+		all = append(all, l.target(q, own))
+	}
+	return all
+}
+
+// target is a question with these values of the forces.
+func (l *Lesson) target(q Question, values []exact.Num) target {
+	if q.Kind == SectionPart {
+		return l.section(q, values)
+	}
+	return l.slipQuestion(q, values)
+}
+
 // diagnose finds the slips that a typed value agrees with.
 func (l *Lesson) diagnose(q Question, v Typed) slip.Diagnosis {
 	return slip.Diagnose(v.places(), l.allCandidates(q)...)
 }
 
-// allCandidates lists the wrong values that slips lead to: with exact values, and with the student's own where they
-// differ.
+// allCandidates lists the wrong values that slips lead to, for each target.
 func (l *Lesson) allCandidates(q Question) [][]slip.Candidate {
-	if q.Kind != ForceValue && q.Kind != SectionPart {
-		return nil
-	}
-	lists := [][]slip.Candidate{l.candidates(q, l.Solution.Values)}
-	if own := l.own(); !slices.EqualFunc(own, l.Solution.Values, exact.Num.Equal) {
-		lists = append(lists, l.candidates(q, own))
+	var lists [][]slip.Candidate
+	for _, t := range l.targets(q) {
+		lists = append(lists, t.Candidates())
 	}
 	return lists
 }
 
-// candidates lists the wrong values that slips lead to, with these values of the forces.
-func (l *Lesson) candidates(q Question, values []exact.Num) []slip.Candidate {
-	if q.Kind == SectionPart {
-		return l.section(q, values).Candidates()
+// pairText asks about two slips at once, where one pair alone would lead to the value.
+func (l *Lesson) pairText(q Question, v Typed) string {
+	var pairs []slip.Pair
+	for _, t := range l.targets(q) {
+		pairs = append(pairs, slip.Pairs(v.places(), t.Value(), t.Candidates())...)
 	}
-	return l.slipQuestion(q, values).Candidates()
+	if asks := l.pairAsks(pairs); len(asks) == 1 {
+		return "two things at once may have led here: " + asks[0] + "?"
+	}
+	return ""
+}
+
+// pairAsks asks for what each pair is about, once.
+func (l *Lesson) pairAsks(pairs []slip.Pair) []string {
+	var asks []string
+	for _, p := range pairs {
+		if ask := l.askOf(p[0]) + ", and " + l.askOf(p[1]); !slices.Contains(asks, ask) {
+			asks = append(asks, ask)
+		}
+	}
+	return asks
 }
 
 // customary reports whether lengths are in feet or inches.

@@ -75,6 +75,11 @@ func (l *Lesson) slipOr(q Question, v Verdict, typed Typed, where func(Question,
 	switch says := l.slipText(d); {
 	case v == OtherSense && d.Named() == nil && says != "":
 		return "the size is right, but not the sense: " + l.asks(d)
+	case says == "" && v == Wrong:
+		if says = l.pairText(q, typed); says != "" {
+			return says
+		}
+		return where(q, v)
 	case v == OtherSense || says == "":
 		return where(q, v)
 	default:

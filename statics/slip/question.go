@@ -50,6 +50,15 @@ func (q Question) Candidates() []Candidate {
 	return all
 }
 
+// Value is what the sums give for the force without a slip, with the question's values; 0 if they do not give it.
+func (q Question) Value() exact.Num {
+	y, ok := q.system()
+	if !ok {
+		return exact.Num{}
+	}
+	return y.answer
+}
+
 // candidates lists those of one sum.
 func (y *system) candidates(s *scene) []Candidate {
 	var all []Candidate
