@@ -20,10 +20,13 @@ var componentSlips = []Slip{
 		Says: "Only the share of an unknown along the sum enters it, so what is the unknown multiplied by?"},
 }
 
-// sloped lists the terms of known forces aslant: in a moment sum two for each, in a force sum one.
+// sloped lists the terms of known forces aslant: in a moment sum two for each, in a force sum one, aslant to the sum.
 func (s *scene) sloped() []int {
 	return s.filter(s.known(), func(t statics.Term) bool {
-		return t.What == statics.Horizontal || t.What == statics.Vertical || !s.sum.Moment && slanting(t.Toward)
+		if s.sum.Moment {
+			return t.What == statics.Horizontal || t.What == statics.Vertical
+		}
+		return !t.Toward.Cross(s.sum.Along).IsZero()
 	})
 }
 
@@ -46,19 +49,42 @@ func (s *scene) lies(t statics.Term) (cos, sin exact.Num) {
 	return over(v.Dot(base).Abs(), length), over(v.Cross(base).Abs(), length)
 }
 
+// sineForCosine swaps the two, in both components of a force or in one; where a load aslant does not come in
+// components, its direction.
 func sineForCosine(s *scene) []change {
 	swap := func(t statics.Term) statics.Term {
 		cos, sin := s.lies(t)
 		return sized(t, over(sin, cos))
 	}
 	var all []change
-	for _, g := range s.grouped(s.sloped(), byAction) {
+	for _, g := range s.grouped(s.sloped(), s.byGiver) {
 		all = append(all, s.altered(g, swap)...)
 		if len(g) > 1 {
 			all = append(all, s.each(g, only(swap))...)
 		}
 	}
+	for _, g := range s.grouped(s.where(s.wholeAslant), s.byGiver) {
+		x := s.action(s.sum.Terms[g[0]])
+		all = append(all, s.loadRedirected(x.Load, swapped(x.Along))...)
+	}
 	return all
+}
+
+// wholeAslant reports whether a term is a load aslant to the axes that does not come in components.
+func (s *scene) wholeAslant(t statics.Term) bool {
+	return isLoad(t) && t.What == statics.WholeForce && slanting(s.action(t).Along) && (s.sum.Moment || slanting(s.sum.Along))
+}
+
+// swapped is a direction with its rise and run exchanged, pointing to the same side of both axes.
+func swapped(v statics.Vector) statics.Vector {
+	w := statics.Vector{X: v.Y.Abs(), Y: v.X.Abs()}
+	if v.X.Sign() < 0 {
+		w.X = w.X.Neg()
+	}
+	if v.Y.Sign() < 0 {
+		w.Y = w.Y.Neg()
+	}
+	return w
 }
 
 func slopedForceWhole(s *scene) []change {
@@ -70,7 +96,8 @@ func slopedForceWhole(s *scene) []change {
 
 func slopeNotDivided(s *scene) []change {
 	var all []change
-	for _, g := range s.grouped(s.sloped(), byAction) {
+	aslant := s.filter(s.sloped(), func(t statics.Term) bool { return slanting(s.full(t)) })
+	for _, g := range s.grouped(aslant, byAction) {
 		all = append(all, s.altered(g, func(t statics.Term) statics.Term { return sized(t, s.full(t).Length()) })...)
 	}
 	return all

@@ -1,6 +1,8 @@
 package slip
 
 import (
+	"maps"
+
 	"unpin/statics"
 	"unpin/statics/exact"
 )
@@ -212,18 +214,12 @@ func runForSlope(s *scene) []change {
 // squareForUpright turns a load along an axis, on a sloping member, square to the member, or the reverse.
 func squareForUpright(s *scene) []change {
 	var all []change
-	for i := range s.Assembly.Loads {
-		x := s.Assembly.Loads[i]
-		l := s.Assembly.Frame.Loads[x.Load]
-		if !s.sum.Body.Has(x.Body) || l.Kind != statics.SpreadLoad || !slanting(s.Assembly.Frame.Span(l.Member)) {
+	for i, l := range s.Assembly.Frame.Loads {
+		if l.Kind != statics.SpreadLoad || !slanting(s.Assembly.Frame.Span(l.Member)) {
 			continue
 		}
-		v := uprightOrSquare(x.Along, s.Assembly.Frame.Span(l.Member).Left())
-		if v.IsZero() {
-			continue
-		}
-		if c, ok := s.loadRedirected(i, v); ok {
-			all = append(all, c)
+		if v := uprightOrSquare(l.Along, s.Assembly.Frame.Span(l.Member).Left()); !v.IsZero() {
+			all = append(all, s.loadRedirected(i, v)...)
 		}
 	}
 	return all
@@ -242,17 +238,22 @@ func uprightOrSquare(along, square statics.Vector) statics.Vector {
 	return statics.Vector{}
 }
 
-// loadRedirected lets action i act along another line.
-func (s *scene) loadRedirected(i int, along statics.Vector) (change, bool) {
-	terms := s.where(func(t statics.Term) bool { return t.Action == i })
-	if len(terms) == 0 {
-		return change{}, false
+// loadRedirected lets all shapes of a load act along another line.
+func (s *scene) loadRedirected(load int, along statics.Vector) []change {
+	c := change{giver: Giver{statics.None, load}, terms: map[int]statics.Term{}}
+	for _, g := range s.grouped(s.where(func(t statics.Term) bool { return isLoad(t) && s.action(t).Load == load }), byAction) {
+		size, v := s.action(s.sum.Terms[g[0]]).Size, along
+		if size.Sign() < 0 {
+			size, v = size.Neg(), along.Neg()
+		}
+		one := s.redirected(g, size, v)
+		maps.Copy(c.terms, one.terms)
+		c.stray = append(c.stray, one.stray...)
 	}
-	size := s.Assembly.Loads[i].Size
-	if size.Sign() < 0 {
-		size, along = size.Neg(), along.Neg()
+	if len(c.terms) == 0 {
+		return nil
 	}
-	return s.redirected(terms, size, along), true
+	return []change{c}
 }
 
 // wholeMemberLoaded lets a uniform load run over the whole of its member.
