@@ -22,6 +22,9 @@ func TestPlanIsSound(t *testing.T) {
 			if err := p.step(n, step); err != nil {
 				return fmt.Errorf("step %d: %w\n%s", n+1, err, report(s))
 			}
+			if step.Split != nil {
+				seen[SplitForce]++
+			}
 		}
 		if len(p.known) != len(s.Forces) {
 			return fmt.Errorf("the plan gives %d of %d forces", len(p.known), len(s.Forces))

@@ -43,6 +43,7 @@ func bodyNames(a *Assembly, b FreeBody) string {
 var choices = map[Choice]string{
 	StayOnBody: "same body", FewestUnknowns: "fewest left", WholeFrame: "the whole", SeveralParts: "several parts",
 	SolvedTogether: "together", KeptRelation: "relation", RelationUsed: "relation used", ClosingCheck: "check",
+	SplitForce: "force split",
 }
 
 func stepLines(s *Solution, n int, step Step) string {
@@ -60,6 +61,22 @@ func stepLines(s *Solution, n int, step Step) string {
 		}
 		fmt.Fprintf(&b, "  %s %s: %s%s   (%s, %d left)\n", number, bodyNames(s.Assembly, sum.Body), sumName(s.Assembly, sum), gives, choices[step.Why], step.Left)
 		fmt.Fprintf(&b, "       %s\n", termsText(s.Assembly, sum))
+	}
+	if step.Split != nil {
+		b.WriteString(splitLines(step.Split))
+	}
+	return b.String()
+}
+
+// splitLines are the expert's way round, under its step.
+func splitLines(s *Split) string {
+	var b strings.Builder
+	along := s.Forces[s.Along]
+	fmt.Fprintf(&b, "     or with %s along (%s, %s) and %s upward:\n", along.Name, along.Along.X, along.Along.Y, s.Forces[s.Upward].Name)
+	for _, step := range s.Steps {
+		i := step.Gives[0]
+		fmt.Fprintf(&b, "       %s: %s -> %s = %s\n", bodyNames(s.Assembly, step.Sums[0].Body), sumName(s.Assembly, step.Sums[0]), s.Forces[i].Name, s.Values[i])
+		fmt.Fprintf(&b, "         %s\n", termsText(s.Assembly, step.Sums[0]))
 	}
 	return b.String()
 }

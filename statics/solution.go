@@ -59,6 +59,7 @@ const (
 	KeptRelation                 // two unknowns are left; kept until one is known
 	RelationUsed                 // a relation kept earlier has now one unknown
 	ClosingCheck                 // an unused sum that checks the work
+	SplitForce                   // a force was split so that the sum holds only one part of it
 )
 
 // A Step is one move of a plan: a free body and a sum of it (several where they must be solved together), and what
@@ -70,6 +71,7 @@ type Step struct {
 	Left     int // unknowns left on the body before this step
 	Relation bool
 	Check    bool
+	Split    *Split // the expert's way round sums solved together, where there is one
 }
 
 // A Solution is a frame counted and, if determinate, solved.

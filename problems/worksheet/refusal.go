@@ -97,11 +97,7 @@ func (d *document) motionText(body statics.FreeBody, m statics.BodyMotion) strin
 	if m.Turn.IsZero() {
 		return fmt.Sprintf("%s slide%s%s %s", who, s, together, d.directionText(plainSlope(m.Slide)))
 	}
-	centre := "the point " + d.point(m.Centre)
-	if j := d.JointAt(m.Centre); j != statics.None {
-		centre = d.Frame.Joints[j].Name
-	}
-	return fmt.Sprintf("%s turn%s%s %s about %s", who, s, together, turn(m.Turn.Sign()), centre)
+	return fmt.Sprintf("%s turn%s%s %s about %s", who, s, together, turn(m.Turn.Sign()), d.place(m.Centre))
 }
 
 // plainSlope is a direction scaled so that its smaller part is 1.

@@ -50,6 +50,9 @@ func (d *document) step(n int, step statics.Step, known []bool) {
 	for _, i := range step.Gives {
 		d.conclude("      ", d.found(i))
 	}
+	if step.Split != nil {
+		d.wayRound(step.Split, known)
+	}
 }
 
 // sumTitle is the free body of a sum and its name.

@@ -86,6 +86,8 @@ func (r reasons) ofBody(s statics.Sum, why statics.Choice) string {
 	switch why {
 	case statics.StayOnBody:
 		return fmt.Sprintf("still on %s: ", body)
+	case statics.SplitForce:
+		return fmt.Sprintf("on %s, ", body)
 	case statics.WholeFrame:
 		return "no single part has a sum with one unknown, but " + body + " has: "
 	case statics.SeveralParts:

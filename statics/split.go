@@ -1,0 +1,104 @@
+package statics
+
+import (
+	"slices"
+
+	"unpin/statics/exact"
+)
+
+// A Split is the expert's way round two sums that hold the two components of one force, so that neither has one unknown
+// alone: the force is split otherwise, along the line from its joint to the centre of one of the sums and vertically. The
+// part along that line passes through the centre, so that sum gives the vertical part, and then the second sum gives the
+// part along the line. Of a frame whose feet are at different levels the line is that which joins the feet.
+//
+// Its sums and steps are those of an Assembly of its own, which differs from that of the plan by the two forces only.
+type Split struct {
+	*Assembly
+	Values []exact.Num // of its forces
+	Along  int         // the force along the line, named Et; it stands for Ex
+	Upward int         // the vertical force, named Ev; it stands for Ey
+	Toward Point       // the line leads there from the joint of the forces
+	Steps  []Step      // what gives the vertical force, and what gives that along the line
+}
+
+// split finds the way round a step that solves two sums together, or nil if there is none: the step does not give the
+// two components of one force, neither sum is one of moments, or the line has no exact length.
+func (a *Assembly) split(step *Step, values []exact.Num) *Split {
+	if len(step.Sums) != 2 || !a.ofOneForce(step.Gives) {
+		return nil
+	}
+	first := a.bestCentre(step)
+	if first == None || a.Frame.Joints[a.Forces[step.Gives[0]].Joint].At.To(step.Sums[first].About).Length().Inexact() {
+		return nil
+	}
+	s := &Split{Along: step.Gives[0], Upward: step.Gives[1], Toward: step.Sums[first].About}
+	s.Assembly, s.Values = a.splitForces(s), slices.Clone(values)
+	s.components(a, values)
+	s.steps(step.Sums[first], []int{s.Upward}, 2)
+	s.steps(step.Sums[1-first], []int{s.Along}, 1)
+	return s
+}
+
+// ofOneForce reports whether two unknowns are components of one force.
+func (a *Assembly) ofOneForce(forces []int) bool {
+	f, g := &a.Forces[forces[0]], &a.Forces[forces[1]]
+	return !f.Couple && !g.Couple && f.Joint == g.Joint && f.On == g.On && f.By == g.By
+}
+
+// bestCentre is the sum of moments toward whose centre the force is split: one about a foot if there is one, else the
+// first; None if there is no sum of moments.
+func (a *Assembly) bestCentre(step *Step) int {
+	best := None
+	for n := range step.Sums {
+		s := &step.Sums[n]
+		if s.Moment && (best == None || a.isFoot(s.Centre) && !a.isFoot(step.Sums[best].Centre)) {
+			best = n
+		}
+	}
+	return best
+}
+
+// isFoot reports whether a support stands at a joint.
+func (a *Assembly) isFoot(joint int) bool {
+	return joint != None && slices.ContainsFunc(a.Frame.Supports, func(s Support) bool { return s.Joint == joint })
+}
+
+// splitForces is the assembly with the two forces along the line and vertical. The line is not vertical itself, for then
+// the force's vertical component had no part in the sum.
+func (a *Assembly) splitForces(s *Split) *Assembly {
+	b := *a
+	b.Forces = slices.Clone(a.Forces)
+	along, upward := &b.Forces[s.Along], &b.Forces[s.Upward]
+	joint := a.Frame.Joints[along.Joint]
+	suffix := along.Name[len(joint.Name)+1:] // the part on which it acts, where the name tells it
+	along.Along = joint.At.To(s.Toward)
+	upward.Along = north
+	along.Name, upward.Name = b.unusedName(joint.Name, "t", suffix), b.unusedName(joint.Name, "v", suffix)
+	return &b
+}
+
+// unusedName is a name for a force at a joint that no force has yet.
+func (a *Assembly) unusedName(joint, kind, suffix string) string {
+	for slices.ContainsFunc(a.Forces, func(f Force) bool { return f.Name == joint+kind+suffix }) {
+		kind += "'"
+	}
+	return joint + kind + suffix
+}
+
+// components finds the values of the two forces, whose resultant is that of the two they stand for.
+func (s *Split) components(a *Assembly, values []exact.Num) {
+	var whole Vector
+	for _, i := range []int{s.Along, s.Upward} {
+		u, _ := a.Forces[i].Along.unit()
+		whole = whole.Plus(u.Times(values[i]))
+	}
+	along, _ := s.Forces[s.Along].Along.unit()
+	s.Values[s.Along] = over(whole.X, along.X)
+	s.Values[s.Upward] = whole.Y.Sub(along.Y.Mul(s.Values[s.Along]))
+}
+
+// steps adds a sum of the plan's assembly as a step.
+func (s *Split) steps(sum Sum, gives []int, left int) {
+	same := spec{moment: sum.Moment, along: sum.Along, about: sum.About, centre: sum.Centre}
+	s.Steps = append(s.Steps, Step{Sums: []Sum{s.sum(sum.Body, &same)}, Gives: gives, Why: SplitForce, Left: left})
+}
