@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"path/filepath"
 
 	"github.com/spf13/cobra"
@@ -18,34 +19,43 @@ var endings = map[string]string{".txt": "text", ".md": "markdown", ".json": "jso
 
 // newSolve writes the whole solution.
 func newSolve() *cobra.Command {
-	var format, file, paper string
+	var format, file string
+	var looks look
 	cmd := &cobra.Command{
 		Use:   "solve PROBLEM",
 		Short: "Write the whole solution.",
 		Long: "Write the whole solution: count, free bodies, every sum and what it gives, check, N V M of every member;\n" +
-			"as svg only the figure of the frame.\n" +
+			"as svg one figure of it.\n" +
 			"A frame that is not determinate is refused with the reason, and the exit code is 1.",
 		Args: oneProblem,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if named, ok := endings[filepath.Ext(file)]; ok && !cmd.Flags().Changed("as") {
 				format = named
 			}
-			return solve(cmd, args[0], format, file, paper)
+			return solve(cmd, args[0], format, file, looks)
 		},
 	}
 	cmd.Flags().Var(oneOf(&format, "text", formats), "as", "the format; if not given, the one that FILE's ending names")
-	cmd.Flags().Var(oneOf(&paper, worksheet.A4.Name, []string{worksheet.A4.Name, worksheet.Letter.Name}), "paper", "the paper of a PDF")
+	cmd.Flags().Var(oneOf(&looks.figure, worksheet.Figures[0], worksheet.Figures), "figure", "the figure of an SVG")
+	cmd.Flags().Var(oneOf(&looks.paper, worksheet.A4.Name, []string{worksheet.A4.Name, worksheet.Letter.Name}), "paper", "the paper of a PDF")
 	cmd.Flags().StringVarP(&file, "output", "o", "", "write to `FILE`, not to standard output")
 	return cmd
 }
 
-func solve(cmd *cobra.Command, word, format, file, paper string) error {
+// A look is what only some formats ask for.
+type look struct{ figure, paper string }
+
+func solve(cmd *cobra.Command, word, format, file string, looks look) error {
 	p, s, err := solved(cmd, word)
 	if err != nil {
 		return err
 	}
 	warn(cmd, p)
-	document, err := solution(p, s, format, paper)
+	if format == "svg" && worksheet.NeedsSolution(looks.figure) && s.Values == nil {
+		fmt.Fprintln(cmd.ErrOrStderr(), "The frame is not determinate and has no such figure; unpin inspect tells why.")
+		return sound(s)
+	}
+	document, err := solution(p, s, format, looks)
 	if err != nil {
 		return err
 	}
@@ -56,17 +66,17 @@ func solve(cmd *cobra.Command, word, format, file, paper string) error {
 }
 
 // solution is the solution as a document.
-func solution(p *problems.Problem, s *statics.Solution, format, paper string) ([]byte, error) {
+func solution(p *problems.Problem, s *statics.Solution, format string, looks look) ([]byte, error) {
 	switch format {
 	case "markdown":
 		return []byte(worksheet.Markdown(p, s)), nil
 	case "json":
 		return worksheet.JSON(p, s), nil
 	case "svg":
-		return worksheet.SVG(p, s), nil
+		return worksheet.SVG(p, s, looks.figure), nil
 	case "pdf":
 		size := worksheet.A4
-		if paper == worksheet.Letter.Name {
+		if looks.paper == worksheet.Letter.Name {
 			size = worksheet.Letter
 		}
 		return worksheet.PDF(p, s, size)

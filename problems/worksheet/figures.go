@@ -1,6 +1,8 @@
 package worksheet
 
 import (
+	"strings"
+
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
@@ -13,12 +15,34 @@ const (
 	figureTall = 420
 )
 
-// SVG is the figure of the frame as given, with its description in words, as an SVG image.
-func SVG(p *problems.Problem, s *statics.Solution) []byte {
+// Figures are the names of the figures of a problem: the frame as given; its bodies apart, with the unknowns and with all
+// forces as they act; and the internal forces. All but the first two need a solution.
+var Figures = []string{"given", "bodies", "forces", "N", "V", "M"}
+
+// NeedsSolution reports whether a figure shows what only a determinate frame has.
+func NeedsSolution(name string) bool { return name != "given" && name != "bodies" }
+
+// SVG is a figure, with its description in words, as an SVG image.
+func SVG(p *problems.Problem, s *statics.Solution, name string) []byte {
 	d := newDocument(p, s, false)
-	scene := figure.Given(&s.Frame, d.figureOptions())
-	scene.Title = oneLine(p.Title)
-	return figure.SVG(figure.Paper(scene, figureWide, figureTall), figure.Describe(s.Assembly, d.figureOptions()))
+	d.pictures = true
+	switch name {
+	case "bodies":
+		d.drawBodies(false)
+	case "forces":
+		d.drawBodies(true)
+	case "N":
+		d.drawQuantity(figure.AxialForce)
+	case "V":
+		d.drawQuantity(figure.ShearForce)
+	case "M":
+		d.drawQuantity(figure.BendingMoment)
+	default:
+		d.drawGiven()
+	}
+	b := d.list[0]
+	b.picture.Title = oneLine(p.Title) + ": " + strings.TrimSuffix(b.text, ".")
+	return figure.SVG(figure.Paper(b.picture, figureWide, figureTall), b.words)
 }
 
 // figureOptions are the conventions of the problem as figures keep them.
@@ -59,10 +83,23 @@ func (d *document) drawBodies(solved bool) {
 
 // drawInternal draws N, V and M.
 func (d *document) drawInternal() {
+	for _, q := range []figure.Quantity{figure.AxialForce, figure.ShearForce, figure.BendingMoment} {
+		d.drawQuantity(q)
+	}
+}
+
+func (d *document) drawQuantity(q figure.Quantity) {
+	if d.pictures {
+		d.draw(figure.Internal(d.Solution, q, nil, d.figureOptions()), figure.DescribeInternal(d.Solution, q, d.figureOptions()))
+	}
+}
+
+// drawMotions draws the ways in which the frame can move.
+func (d *document) drawMotions() {
 	if !d.pictures {
 		return
 	}
-	for _, q := range []figure.Quantity{figure.AxialForce, figure.ShearForce, figure.BendingMoment} {
-		d.draw(figure.Internal(d.Solution, q, nil, d.figureOptions()), figure.DescribeInternal(d.Solution, q, d.figureOptions()))
+	for _, m := range d.Motions() {
+		d.draw(figure.Motion(d.Assembly, m, d.figureOptions()), nil)
 	}
 }

@@ -17,6 +17,14 @@ func TestMarkdown(t *testing.T) {
 	}
 }
 
+// TestPictures holds the images that README shows.
+func TestPictures(t *testing.T) {
+	for _, name := range []string{"forces", "M"} {
+		p, s := solveFile(t, filepath.Join("..", "library", "12-sawmill-portal.yaml"))
+		golden(t, filepath.Join("..", "pictures", "sawmill-portal-"+name+".svg"), string(SVG(p, s, name)))
+	}
+}
+
 // TestMarkdownIsWhole holds every document to what Markdown needs: code blocks end, the rows of a table are as long as
 // its head, a table and a code block have a free line before them, and outside of code no sign is taken for markup.
 func TestMarkdownIsWhole(t *testing.T) {

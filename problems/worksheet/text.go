@@ -39,6 +39,7 @@ func (d *document) solution() {
 	if d.Count.Verdict() != statics.Determinate {
 		d.count()
 		d.refusal()
+		d.drawMotions()
 		return
 	}
 	d.find()

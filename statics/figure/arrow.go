@@ -102,7 +102,7 @@ func (p *painter) shaft(c, r, dc, dr, start, n, tip int, a Arrow) {
 		}
 		p.arm(cc, rr, sides[0], light, a.Look)
 		p.arm(cc, rr, sides[1], light, a.Look)
-		p.at(cc, rr).dashed = a.Role == UnknownForce
+		p.at(cc, rr).dashed = a.Role == UnknownForce || a.Role == ResultantMark
 	}
 }
 

@@ -169,6 +169,10 @@ func stations(s *Scene) (xs, ys []station) {
 		add(k.From, 4, 2)
 		add(k.To, 4, 2)
 	}
+	for _, k := range s.Guides {
+		add(k.From, 0, 0)
+		add(k.To, 0, 0)
+	}
 	for _, k := range s.Symbols {
 		add(k.At, 2, 1)
 	}

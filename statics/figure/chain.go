@@ -8,7 +8,7 @@ func (p *painter) dimensions() {
 	row := p.used.r1 + 1
 	for _, d := range p.scene.Dimensions {
 		if !d.Vertical {
-			p.levelDimension(d, row)
+			p.levelDimension(d, row+d.Level)
 		}
 	}
 	wide := 0
@@ -20,13 +20,13 @@ func (p *painter) dimensions() {
 	if wide == 0 {
 		return
 	}
-	col := p.used.c0 - 1 - (wide+1)/2
+	col, step := p.used.c0-1-(wide+1)/2, -wide-1
 	if p.used.c1-p.frame.c1 < p.frame.c0-p.used.c0 {
-		col = p.used.c1 + 2 + wide/2
+		col, step = p.used.c1+2+wide/2, wide+1
 	}
 	for _, d := range p.scene.Dimensions {
 		if d.Vertical {
-			p.uprightDimension(d, col)
+			p.uprightDimension(d, col+d.Level*step)
 		}
 	}
 }

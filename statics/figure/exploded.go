@@ -86,18 +86,20 @@ func middlesOf(a *statics.Assembly) (middles []Point, all rect) {
 
 // boundsOf is the rectangle around a body, in the frame.
 func boundsOf(a *statics.Assembly, body int) rect {
-	var joints []int
-	if a.IsPin(body) {
-		joints = []int{a.Pins[body-len(a.Parts)].Joint}
-	} else {
-		joints = a.Parts[body].Joints
-	}
 	r := noRect
-	for _, j := range joints {
+	for _, j := range jointsOf(a, body) {
 		at := point(a.Frame.Joints[j].At)
 		r = r.with(rect{at.X, at.Y, at.X, at.Y})
 	}
 	return r
+}
+
+// jointsOf are the joints of a body.
+func jointsOf(a *statics.Assembly, body int) []int {
+	if a.IsPin(body) {
+		return []int{a.Pins[body-len(a.Parts)].Joint}
+	}
+	return a.Parts[body].Joints
 }
 
 // inRow is how far each body is moved to stand in a row, in the order of their middles.

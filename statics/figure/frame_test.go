@@ -25,6 +25,8 @@ import (
 //	load spread 0 12 0 -1 on BC from 1 to 7.2 per run
 //	draw given 80 24               or: draw body BC 80 24, draw solved BC 80 24, draw whole …, perhaps ascii at the end
 //	draw M 80 24                   N, V or M along the members
+//	draw motion 1 80 24            the first way in which the frame can move
+//	draw sum 3 80 24               the sum of the third step of the plan
 //	words                          of the frame; words M, of an internal force
 type drawing struct {
 	frame statics.Frame

@@ -59,6 +59,7 @@ func asciiBox(arms [4]weight) rune {
 // The marks that are not made of arms or dots.
 const (
 	pinGlyph    = '○'
+	centreGlyph = '◉'
 	headDown    = '▼'
 	headUp      = '▲'
 	headRight   = '►'
@@ -82,7 +83,7 @@ const (
 
 // asciiTwin maps every mark, and every rune that a label of this package may hold beyond ASCII, to its stand-in.
 var asciiTwin = map[rune]rune{
-	pinGlyph: 'o', headDown: 'v', headUp: '^', headRight: '>', headLeft: '<',
+	pinGlyph: 'o', centreGlyph: '0', headDown: 'v', headUp: '^', headRight: '>', headLeft: '<',
 	openDown: 'v', openUp: '^', openRight: '>', openLeft: '<',
 	headNE: '/', headNW: '\\', headSE: '\\', headSW: '/',
 	turnLeft: '@', turnRight: '@', hatchGlyph: '/', dashLevel: '.', dashUpright: ':',

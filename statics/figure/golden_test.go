@@ -45,7 +45,11 @@ func load(t testing.TB, file string) (d *drawing, source, want string) {
 // TestDrawings draws what each file in testdata asks for. The drawings were looked at one by one; a change to them must
 // be looked at too.
 func TestDrawings(t *testing.T) {
-	for _, file := range drawingFiles(t) {
+	motions, err := filepath.Glob(filepath.Join("testdata", "motions", "*.txt"))
+	if err != nil || len(motions) == 0 {
+		t.Fatal("no motions in testdata")
+	}
+	for _, file := range append(drawingFiles(t), motions...) {
 		t.Run(strings.TrimSuffix(filepath.Base(file), ".txt"), func(t *testing.T) {
 			d, source, want := load(t, file)
 			got := d.all(t)
@@ -136,7 +140,20 @@ func (d *drawing) internal(t testing.TB, letter string, o figure.Options) figure
 // quantity is the internal force of that letter.
 func quantity(letter string) figure.Quantity { return figure.Quantity(strings.Index("NVM", letter)) }
 
-// scene is the scene that words ask for: given, whole, solved whole, body BC, solved BC, apart, N, V, M.
+// sum is the scene of the first sum of a step of the plan, with all values known that come out before it.
+func (d *drawing) sum(t testing.TB, step int, o figure.Options) figure.Scene {
+	s := d.solution(t)
+	known := map[int]exact.Num{}
+	for _, before := range s.Plan[:step-1] {
+		for _, i := range before.Gives {
+			known[i] = s.Values[i]
+		}
+	}
+	o.LitForces = s.Plan[step-1].Gives
+	return figure.OfSum(s.Assembly, s.Plan[step-1].Sums[0], known, o)
+}
+
+// scene is the scene that words ask for: given, whole, solved whole, body BC, solved BC, apart, N, V, M, sum 3.
 func (d *drawing) scene(t *testing.T, words []string, ascii bool) figure.Scene {
 	o := figure.Options{Style: d.style}
 	o.Style.ASCII = ascii
@@ -147,6 +164,11 @@ func (d *drawing) scene(t *testing.T, words []string, ascii bool) figure.Scene {
 		return d.internal(t, words[0], o)
 	case "apart":
 		return figure.Exploded(d.cut(t), nil, o)
+	case "motion":
+		a := d.cut(t)
+		return figure.Motion(a, a.Motions()[atoi(words[1])-1], o)
+	case "sum":
+		return d.sum(t, atoi(words[1]), o)
 	}
 	a := d.cut(t)
 	var known map[int]exact.Num

@@ -52,6 +52,9 @@ func (p *painter) paint() {
 	for _, s := range p.scene.Strokes {
 		p.stroke(s)
 	}
+	for _, k := range p.scene.Guides {
+		p.guide(k)
+	}
 	for _, s := range p.scene.Symbols {
 		p.symbol(s)
 	}
@@ -90,6 +93,11 @@ func (p *painter) stroke(s Stroke) {
 		return
 	}
 	p.slope(spot{float64(c0), float64(r0)}, spot{float64(c1), float64(r1)}, 2, false, s.Look)
+}
+
+// guide draws a fine line, dashed where something has moved.
+func (p *painter) guide(k Stroke) {
+	p.slope(p.spot(k.From), p.spot(k.To), 1, k.Role == MotionMark, k.Look)
 }
 
 // level and upright tell whether a direction runs along an axis, as near as a figure can show.

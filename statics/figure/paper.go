@@ -139,6 +139,9 @@ func (p *paper) paint() {
 	for _, k := range p.scene.Links {
 		p.draw(fineLayer, Mark{Path: []Place{p.place(k.From), p.place(k.To)}, Weight: fineWeight, Dashed: true, Line: grey, Fill: NoInk})
 	}
+	for _, k := range p.scene.Guides {
+		p.guide(k)
+	}
 	for _, k := range p.scene.Symbols {
 		p.symbol(k)
 	}
@@ -183,6 +186,16 @@ func (p *paper) stroke(k Stroke) {
 	p.take(member)
 }
 
+// guide draws a fine line, dashed where something has moved.
+func (p *paper) guide(k Stroke) {
+	m := Mark{Path: []Place{p.place(k.From), p.place(k.To)}, Weight: fineWeight, Line: lineInk(k.Look), Fill: NoInk}
+	if k.Role == MotionMark {
+		m.Weight, m.Dashed = forceWeight, true
+	}
+	p.draw(fineLayer, m)
+	p.take(bar(m.Path[0], m.Path[1], m.Weight))
+}
+
 // note asks for the place of a name or remark.
 func (p *paper) note(n Note) {
 	at := p.place(n.At)
@@ -213,9 +226,11 @@ func (p *paper) finish() Sheet {
 	}
 	for _, layer := range p.layers {
 		for _, m := range layer {
-			for i := range m.Path {
-				m.Path[i] = Place{m.Path[i].X - out.x0, m.Path[i].Y - out.y0}
+			path := make([]Place, len(m.Path)) // of its own, for marks may share one
+			for i, at := range m.Path {
+				path[i] = Place{at.X - out.x0, at.Y - out.y0}
 			}
+			m.Path = path
 			s.Marks = append(s.Marks, m)
 		}
 	}

@@ -83,7 +83,7 @@ func (p *paper) shaft(tail, tip Place, l Look) {
 	}
 	toward := tail.toward(tip)
 	p.draw(forceLayer, Mark{
-		Path: []Place{tail, tip.by(toward, -size+1)}, Weight: weight, Line: lineInk(l), Fill: NoInk, Dashed: l.Role == UnknownForce,
+		Path: []Place{tail, tip.by(toward, -size+1)}, Weight: weight, Line: lineInk(l), Fill: NoInk, Dashed: l.Role == UnknownForce || l.Role == ResultantMark,
 	})
 	p.head(tip, toward, size, l)
 }

@@ -3,7 +3,8 @@ package figure
 // Sizes of dimensions on paper, in points.
 const (
 	dimensionOff   = 16.0 // from what is drawn to the first line
-	dimensionLevel = 15.0 // from line to line
+	dimensionLevel = 15.0 // from line to line below one another
+	dimensionGap   = 8.0  // between the numbers of lines beside one another
 	dimensionHead  = 6.0
 	extensionOver  = 3.0 // how far an extension line runs past a dimension line
 	extensionLong  = 9.0 // and before it
@@ -12,29 +13,31 @@ const (
 // dimensions draws the dimension lines below and beside all that has been drawn.
 func (p *paper) dimensions() {
 	start := p.bounds
-	level, upright := false, false
+	y := start.y1 + dimensionOff
+	x, step := start.x1+dimensionOff, p.widestUpright()+dimensionGap
+	if start.x1-p.x.length > -start.x0 {
+		x, step = start.x0-dimensionOff, -step
+	}
 	for _, d := range p.scene.Dimensions {
-		level, upright = level || !d.Vertical, upright || d.Vertical
+		if d.Vertical {
+			from, to := p.y.at(d.From), p.y.at(d.To)
+			p.dimension(d, local{Place{x + float64(d.Level)*step, p.y.length - from}, Vector{0, 1}}, to-from)
+			continue
+		}
+		from, to := p.x.at(d.From), p.x.at(d.To)
+		p.dimension(d, local{Place{from, y + float64(d.Level)*dimensionLevel}, Vector{1, 0}}, to-from)
 	}
-	if level {
-		y := start.y1 + dimensionOff
-		for _, d := range p.scene.Dimensions {
-			if !d.Vertical {
-				p.dimension(d, local{Place{p.x.at(d.From), y}, Vector{1, 0}}, p.x.at(d.To)-p.x.at(d.From))
-			}
+}
+
+// widestUpright is the width of the widest number of a vertical dimension.
+func (p *paper) widestUpright() float64 {
+	wide := 0.0
+	for _, d := range p.scene.Dimensions {
+		if d.Vertical {
+			wide = max(wide, lineWidth(p.scene.typeset(d.Text, Look{Role: DimensionMark}), typeSize))
 		}
 	}
-	if upright {
-		x := start.x1 + dimensionOff
-		if start.x1-p.x.length > -start.x0 {
-			x = start.x0 - dimensionOff
-		}
-		for _, d := range p.scene.Dimensions {
-			if d.Vertical {
-				p.dimension(d, local{Place{x, p.y.length - p.y.at(d.From)}, Vector{0, 1}}, p.y.at(d.To)-p.y.at(d.From))
-			}
-		}
-	}
+	return wide
 }
 
 // dimension draws one dimension line that begins at k and is that long: with full heads, or if it is too short for

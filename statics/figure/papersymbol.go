@@ -35,6 +35,9 @@ func (p *paper) symbol(s Symbol) {
 	case TurnLeft, TurnRight:
 		p.couple(s)
 		return
+	case CentreSymbol:
+		p.centre(k, s)
+		return
 	}
 	var body shape
 	switch s.Kind {
@@ -59,6 +62,17 @@ func (p *paper) pin(k local, s Symbol) {
 	}
 	p.ring(at, pinRadius, s.Look)
 	p.take(square(at, pinRadius+0.6))
+}
+
+// centre draws a centre of moments: a ring with its middle filled.
+func (p *paper) centre(k local, s Symbol) {
+	const inner, outer = 2.0, 5.5
+	p.draw(symbolLayer, Mark{Path: []Place{k.at}, Radius: outer, Weight: symbolWeight, Line: lineInk(s.Look), Fill: NoInk})
+	p.draw(symbolLayer, Mark{Path: []Place{k.at}, Radius: inner, Line: NoInk, Fill: lineInk(s.Look)})
+	p.take(square(k.at, outer))
+	if s.Text != "" {
+		p.ask(want{text: p.scene.typeset(s.Text, s.Look), near: rectOf(k.at).grown(outer), at: k.at, look: s.Look, rank: rankNote})
+	}
 }
 
 // ring draws a circle that hides what lies beneath.

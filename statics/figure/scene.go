@@ -25,6 +25,9 @@ const (
 	KeyMark            // a number that stands for a label, and the key that explains it
 	DiagramMark        // the curve of an internal force, and its values
 	DiagramHatch       // the strokes from a curve to its member
+	ResultantMark      // the resultant of a spread load
+	CentreMark         // the centre of a sum of moments, or of a turn
+	MotionMark         // how a frame moves
 )
 
 // An Emphasis sets a mark off from its like.
@@ -47,6 +50,7 @@ type Look struct {
 type Scene struct {
 	Title      string // one line, for a reader who cannot see the figure
 	Links      []Link
+	Guides     []Stroke // fine lines: arms, lines of action, members that have moved
 	Strokes    []Stroke
 	Symbols    []Symbol
 	Spreads    []Spread
@@ -91,6 +95,7 @@ const (
 	GuideSupport                    // a plate on wheels
 	TurnLeft                        // a couple, counter-clockwise
 	TurnRight                       // a couple, clockwise
+	CentreSymbol                    // a centre of moments, or of a turn
 )
 
 // A Symbol is something at a point.
@@ -130,6 +135,7 @@ type Spread struct {
 type Dimension struct {
 	Vertical bool
 	From, To float64 // along the axis, From < To
+	Level    int     // the line on which it stands, 0 the nearest to the figure
 	Text     string  // with its unit
 	Short    string  // without, where the line is short
 	Meaning  string  // in words, where there is no room to draw it: "A to B 4.5 m"

@@ -53,8 +53,10 @@ func lineInk(l Look) Ink {
 		return grey
 	}
 	switch l.Role {
-	case LoadMark:
+	case LoadMark, ResultantMark:
 		return red
+	case MotionMark, CentreMark:
+		return purple
 	case KnownForce, UnknownForce, ReversedForce:
 		return blue
 	case DiagramMark, DiagramHatch:

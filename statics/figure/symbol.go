@@ -15,6 +15,9 @@ func (p *painter) symbol(s Symbol) {
 		p.support(at, s)
 	case TurnLeft, TurnRight:
 		p.couple(c, r, s)
+	case CentreSymbol:
+		k := p.at(c, r)
+		k.holder, k.char, k.look = mark, centreGlyph, s.Look
 	}
 	near := p.used
 	p.used = p.used.with(was)
