@@ -48,9 +48,10 @@ const (
 // A Force is one unknown: a force along a line, or a couple. Its value is positive along Along (a couple:
 // counter-clockwise) as it acts on the body On; the body By, if it is not the ground, receives the opposite.
 type Force struct {
-	Name   string // Ax, MA, RD, Cy, Cy.CDE, SC
+	Name   string // Ax, MA, RD, Cy, Cy.CDE, SC, F_BD
 	Kind   ForceKind
-	Joint  int
+	Joint  int // where it acts on On
+	Far    int // of a member's pull, where it acts on By
 	Couple bool
 	Along  Vector // unscaled; zero for a couple
 	On     int    // body

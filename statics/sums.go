@@ -134,9 +134,13 @@ func (a *Assembly) collect(s *Sum, finish func(*Term)) {
 	s.Terms = make([]Term, 0, len(forces)+len(actions))
 	for _, i := range forces {
 		f := &a.Forces[i]
-		s.Terms = append(s.Terms, Term{Force: i, Action: None, At: a.Frame.Joints[f.Joint].At, Toward: f.Along, Size: one, Arm: one})
-		t := &s.Terms[len(s.Terms)-1]
 		sign, _ := a.Facing(s.Body, i)
+		at := f.Joint
+		if f.Kind == MemberPull && sign < 0 {
+			at = f.Far
+		}
+		s.Terms = append(s.Terms, Term{Force: i, Action: None, At: a.Frame.Joints[at].At, Toward: f.Along, Size: one, Arm: one})
+		t := &s.Terms[len(s.Terms)-1]
 		if sign == 0 {
 			t.Why, t.Size = InsideBody, exact.Num{}
 			continue

@@ -12,6 +12,11 @@ import (
 // steps writes the plan, step by step, with what each gives.
 func (d *document) steps() {
 	d.section("Solution")
+	if short := d.shortcut(); short != nil {
+		plain := d.Solution
+		d.Solution = short
+		defer func() { d.Solution = plain }()
+	}
 	known := make([]bool, len(d.Forces))
 	for n, step := range d.Plan {
 		if n > 0 {
@@ -205,6 +210,9 @@ func (d *document) acts(i int) string {
 	f, v := d.Forces[i], d.Values[i]
 	if v.IsZero() {
 		return ""
+	}
+	if f.Kind == statics.MemberPull {
+		return notation.SenseOf(f, v)
 	}
 	text := notation.SenseOf(f, v) + " on " + d.bodyName(f.On)
 	if f.By != statics.None {

@@ -1,0 +1,34 @@
+package worksheet
+
+import (
+	"fmt"
+
+	"unpin/statics"
+	"unpin/statics/notation"
+)
+
+// shortcut is the solution that uses two-force members at once, with a word on them, where the problem asks for it and
+// there are any; else nil.
+func (d *document) shortcut() *statics.Solution {
+	if d.p.Ask.TwoForce != "shortcut" {
+		return nil
+	}
+	short := d.WithPulls()
+	if short == nil {
+		return nil
+	}
+	var pulls []string
+	for _, f := range short.Forces {
+		if f.Kind == statics.MemberPull {
+			pulls = append(pulls, f.Name)
+		}
+	}
+	text := "Two-force members are used at once: each is held at two pins only and carries no load, so it passes one force along the line from pin to pin. %s, tension positive, stand%s for their pin forces; these follow as components and are among the results."
+	s := ""
+	if len(pulls) == 1 {
+		s = "s"
+	}
+	d.prose(fmt.Sprintf(text, notation.List(pulls), s))
+	d.blank()
+	return short
+}
