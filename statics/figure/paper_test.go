@@ -8,6 +8,7 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -32,49 +33,18 @@ func TestPaper(t *testing.T) {
 	}
 }
 
-// extent is the rectangle of a text on a sheet: left, top, right, foot, by its metrics.
-func extent(m figure.Mark) [4]float64 {
-	wide := 0.0
-	for _, r := range m.Text {
-		wide += r.Width(m.Size)
-	}
-	at := m.Path[0]
-	return [4]float64{at.X - wide/2, at.Y - 0.73*m.Size, at.X + wide/2, at.Y + 0.24*m.Size}
-}
-
-func plainText(m figure.Mark) string {
-	text := ""
-	for _, r := range m.Text {
-		text += r.Text
-	}
-	return strings.ReplaceAll(text, "\u00a0", " ")
-}
-
 // checkSheet reports what is wrong with a sheet, or nothing.
 func checkSheet(s figure.Scene, sheet figure.Sheet) string {
-	var labels []figure.Mark
+	if err := sheet.Check(); err != nil {
+		return err.Error()
+	}
 	count := map[string]int{}
 	for _, m := range sheet.Marks {
-		for _, at := range m.Path {
-			if !(at.X >= 0 && at.Y >= 0 && at.X <= sheet.Width && at.Y <= sheet.Height) {
-				return "a mark lies off the sheet"
-			}
+		text := ""
+		for _, r := range m.Text {
+			text += r.Text
 		}
-		if len(m.Text) > 0 {
-			labels = append(labels, m)
-			count[plainText(m)]++
-		}
-	}
-	for i, m := range labels {
-		a := extent(m)
-		if a[0] < 0 || a[1] < 0 || a[2] > sheet.Width || a[3] > sheet.Height {
-			return "the label " + plainText(m) + " lies off the sheet"
-		}
-		for _, other := range labels[:i] {
-			if b := extent(other); a[0] < b[2] && b[0] < a[2] && a[1] < b[3] && b[1] < a[3] {
-				return "the labels " + plainText(m) + " and " + plainText(other) + " collide"
-			}
-		}
+		count[text]++
 	}
 	for text, n := range texts(s) {
 		if found := count[printed(s, text)]; found < n {
@@ -146,6 +116,28 @@ func members(s figure.Sheet) []figure.Mark {
 		}
 	}
 	return list
+}
+
+// TestSheetCheckFinds: the check of a sheet sees each fault it is there for.
+func TestSheetCheckFinds(t *testing.T) {
+	d, _, _ := load(t, filepath.Join("testdata", "portal.txt"))
+	fresh := func() (s figure.Sheet, text int) {
+		s = figure.Paper(figure.Given(&d.frame, figure.Options{Style: d.style}), 420, 300)
+		return s, slices.IndexFunc(s.Marks, func(m figure.Mark) bool { return len(m.Text) > 0 })
+	}
+	for name, spoil := range map[string]func(s *figure.Sheet, text int){
+		"a line off":  func(s *figure.Sheet, text int) { s.Marks[0].Path[0].X = -1 },
+		"a text off":  func(s *figure.Sheet, text int) { s.Marks[text].Path[0].X = 1 },
+		"a collision": func(s *figure.Sheet, text int) { s.Marks = append(s.Marks, s.Marks[text]) },
+	} {
+		s, text := fresh()
+		if err := s.Check(); err != nil {
+			t.Fatal(err)
+		}
+		if spoil(&s, text); s.Check() == nil {
+			t.Errorf("%s is not seen", name)
+		}
+	}
 }
 
 // TestSVG: every scene is well-formed XML that says what it shows, and comes out the same again.

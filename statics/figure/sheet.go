@@ -1,5 +1,7 @@
 package figure
 
+import "fmt"
+
 // A Place is a place on a sheet of paper, in points of 1/72 inch from its upper left corner, y downward.
 type Place struct{ X, Y float64 }
 
@@ -75,3 +77,44 @@ func textInk(l Look) Ink {
 
 // dash is the length of a dash and of the gap after it.
 var dash = [2]float64{4, 2.2}
+
+// Check reports the first thing that breaks the promises of a sheet: a mark or text off it, or two texts in one place. It
+// looks at the marks alone, not at how they were placed.
+func (s Sheet) Check() error {
+	var texts []rect
+	for _, m := range s.Marks {
+		all := rectOf(m.Path...)
+		if len(m.Text) > 0 {
+			all = m.textRect()
+		}
+		if all.x0 < 0 || all.y0 < 0 || all.x1 > s.Width || all.y1 > s.Height {
+			return fmt.Errorf("a mark lies off the %.0f × %.0f sheet, or a text: %q", s.Width, s.Height, m.plain())
+		}
+		if len(m.Text) == 0 {
+			continue
+		}
+		for _, other := range texts {
+			if all.meets(other) {
+				return fmt.Errorf("the text %q collides with another", m.plain())
+			}
+		}
+		texts = append(texts, all)
+	}
+	return nil
+}
+
+// textRect is what a text takes up.
+func (m Mark) textRect() rect {
+	half := lineWidth(m.Text, m.Size) / 2
+	at := m.Path[0]
+	return rect{at.X - half, at.Y - capHeight*m.Size, at.X + half, at.Y + descent*m.Size}
+}
+
+// plain is a text without its kinds of type.
+func (m Mark) plain() string {
+	text := ""
+	for _, r := range m.Text {
+		text += r.Text
+	}
+	return text
+}

@@ -1,0 +1,78 @@
+package worksheet
+
+import (
+	"fmt"
+	"testing"
+
+	"unpin/problems"
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/figure"
+)
+
+// screens are thirty sizes of a terminal.
+var screens = [][2]int{
+	{46, 18}, {50, 18}, {54, 20}, {60, 18}, {60, 24}, {64, 20}, {66, 30}, {70, 24}, {72, 20}, {76, 26},
+	{80, 24}, {80, 30}, {84, 24}, {90, 24}, {90, 40}, {96, 28}, {100, 30}, {100, 50}, {106, 28}, {110, 32},
+	{116, 36}, {120, 40}, {126, 30}, {132, 43}, {140, 40}, {150, 50}, {160, 45}, {170, 48}, {180, 60}, {200, 60},
+}
+
+// A view is a scene and the size from which on all of it is drawn.
+type view struct {
+	name  string
+	scene figure.Scene
+	w, h  int
+}
+
+// viewsOf are all scenes of a problem: as given; each body and the whole, and all apart, before and after it is solved;
+// each sum of the plan; the internal forces; each motion.
+func viewsOf(p *problems.Problem, s *statics.Solution) []view {
+	d := newDocument(p, s, false)
+	o := d.figureOptions()
+	views := []view{{"given", figure.Given(&s.Frame, o), 80, 24}, {"apart", figure.Exploded(s.Assembly, nil, o), 120, 40}}
+	for i := range s.Bodies() {
+		views = append(views, view{"body " + s.BodyName(i), figure.FreeBody(s.Assembly, statics.FreeBody{i}, nil, o), 80, 24})
+	}
+	for i, m := range s.Motions() {
+		views = append(views, view{fmt.Sprint("motion ", i+1), figure.Motion(s.Assembly, m, o), 80, 24})
+	}
+	if s.Values == nil {
+		return views
+	}
+	known := map[int]exact.Num{}
+	for n, step := range s.Plan {
+		views = append(views, view{fmt.Sprint("sum ", n+1), figure.OfSum(s.Assembly, step.Sums[0], known, o), 120, 40})
+		for _, i := range step.Gives {
+			known[i] = s.Values[i]
+		}
+	}
+	views = append(views,
+		view{"whole", figure.FreeBody(s.Assembly, s.Whole(), known, o), 80, 24},
+		view{"apart, solved", figure.Exploded(s.Assembly, known, o), 120, 40})
+	for _, q := range []figure.Quantity{figure.AxialForce, figure.ShearForce, figure.BendingMoment} {
+		views = append(views, view{q.Letter(), figure.Internal(s, q, nil, o), 80, 24})
+	}
+	return views
+}
+
+// TestFigures draws all scenes of all problems: each at every fifth of the sizes, beginning with another one, so that all
+// sizes have their turn; and once on paper. Nothing is cut off, no two labels collide, and where there is room nothing is left out.
+func TestFigures(t *testing.T) {
+	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
+		for k, v := range viewsOf(p, s) {
+			if err := figure.Paper(v.scene, figureWide, figureTall).Check(); err != nil {
+				t.Errorf("%s on paper: %v", v.name, err)
+			}
+			for i := (k + len(p.Title)) % 5; i < len(screens); i += 5 {
+				w, h := screens[i][0], screens[i][1]
+				g := figure.Cells(v.scene, w, h, false)
+				if err := g.Check(); err != nil || g.Width != w || g.Height != h {
+					t.Errorf("%s at %d × %d: %v", v.name, w, h, err)
+				}
+				if w >= v.w && h >= v.h && (g.Clipped || len(g.Dropped) > 0) {
+					t.Errorf("%s at %d × %d leaves out %q", v.name, w, h, g.Dropped)
+				}
+			}
+		}
+	})
+}
