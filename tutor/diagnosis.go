@@ -138,20 +138,29 @@ func (l *Lesson) slipText(d slip.Diagnosis) string {
 	if s := d.Named(); s != nil {
 		return lowerFirst(s.Says)
 	}
-	if len(d.Matches) == 0 {
+	switch asks := l.asks(d); {
+	case len(asks) == 0:
 		return ""
+	case len(asks) == 1:
+		return "one thing is worth a second look: " + asks[0] + "?"
+	default:
+		return "a value like this can come about in more than one way: " + joinAsks(asks)
 	}
-	return "a value like this can come about in more than one way: " + l.asks(d)
 }
 
-// asks asks what tells the slips of a diagnosis apart.
-func (l *Lesson) asks(d slip.Diagnosis) string {
+// asks lists what tells the slips of a diagnosis apart, or what they share.
+func (l *Lesson) asks(d slip.Diagnosis) []string {
 	var asks []string
 	for _, m := range d.Matches {
 		if ask := l.askOf(m); !slices.Contains(asks, ask) {
 			asks = append(asks, ask)
 		}
 	}
+	return asks
+}
+
+// joinAsks puts up to three things to ask into one question, and one of its own in the place of more.
+func joinAsks(asks []string) string {
 	if len(asks) > 3 {
 		return "written out, which terms are in the sum, and with which arms and senses?"
 	}
@@ -162,10 +171,10 @@ func (l *Lesson) asks(d slip.Diagnosis) string {
 func (l *Lesson) askOf(c slip.Candidate) string {
 	who := l.slipGiver(c.Giver)
 	switch {
-	case c.Slip.About == slip.Answer:
+	case who == "" || c.Slip.About == slip.Answer:
 		return c.Slip.Asks()
-	case who == "":
-		return "from which centre and which body are the known terms taken"
+	case c.Slip.About == slip.Size && c.Giver.Force != statics.None:
+		return "which value is taken for " + who
 	case c.Slip.About == slip.Size:
 		return "which force is taken for " + who
 	case c.Slip.About == slip.Arm:

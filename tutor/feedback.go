@@ -74,7 +74,7 @@ func (l *Lesson) slipOr(q Question, v Verdict, typed Typed, where func(Question,
 	d := l.diagnose(q, typed)
 	switch says := l.slipText(d); {
 	case v == OtherSense && d.Named() == nil && says != "":
-		return "the size is right, but not the sense: " + l.asks(d)
+		return "the size is right, but not the sense: " + joinAsks(l.asks(d))
 	case says == "" && v == Wrong:
 		if says = l.pairText(q, typed); says != "" {
 			return says

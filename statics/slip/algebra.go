@@ -13,7 +13,7 @@ var algebraSlips = []Slip{
 	{ID: "minus-dropped", Group: Algebra, About: Answer, Source: "GD", find: minusDropped,
 		Says: "The size is right, and a negative value says that the force acts against its arrow, so what sign does the sum give?"},
 	{ID: "unknown-turned", Group: Algebra, About: Answer, Source: "GD", find: unknownTurned,
-		Says: "The size is right, but the unknown's own term has a sense too, so does it count with the sum or against it?"},
+		Says: "The size is right, but the unknown's own term has a sense too, so does the unknown count with the sum or against it?"},
 	{ID: "moved-with-its-sign", Group: Algebra, About: Sense, Source: "GD", find: movedWithItsSign,
 		Says: "A term changes its sign when it crosses the equals sign, so what stands on the other side?"},
 	{ID: "not-divided", Group: Algebra, About: Answer, Source: "GD", find: notDivided,

@@ -19,7 +19,7 @@ var bodySlips = []Slip{
 	{ID: "pin-load-on-both", Group: Body, About: Presence, Source: "TB, SD6", find: pinLoadOnBoth,
 		Says: "A load at a pin goes on one part only, and the other feels it through the pin force, so which part carries it here?"},
 	{ID: "pin-load-on-neither", Group: Body, About: Presence, Source: "TB", find: pinLoadOnNeither,
-		Says: "A load at a pin must be carried by one of the parts, so does this body carry the one at its end?"},
+		Says: "A load at a pin must be carried by one of the parts, so which part carries it here?"},
 	{ID: "shared-by-halves", Group: Body, About: Answer, Source: "IN, NC", find: sharedByHalves,
 		Says: "Equal shares need a frame and loads that are both symmetric, so what does the sum itself give?"},
 	{ID: "not-split-at-pin", Group: Body, About: Presence, Source: "TB, SD1", find: notSplitAtPin,

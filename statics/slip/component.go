@@ -13,7 +13,7 @@ var componentSlips = []Slip{
 	{ID: "slope-not-divided", Group: Component, About: Size, Source: "TB", find: slopeNotDivided,
 		Says: "Rise and run are divided by the length of the slope before they multiply a force, so what are its components?"},
 	{ID: "component-left-off", Group: Component, About: Presence, Source: "IN", find: componentLeftOff,
-		Says: "A force aslant has two components and each may turn the body, so are both in the sum?"},
+		Says: "A force aslant has two components and each may turn the body, so are both components in the sum?"},
 	{ID: "component-turned", Group: Component, About: Sense, Source: "GD", find: componentTurned,
 		Says: "Each component of a force aslant has a sense of its own, so which way does each of them point?"},
 	{ID: "share-of-unknown-forgotten", Group: Component, About: Size, Source: "TB", find: shareOfUnknownForgotten,

@@ -4,7 +4,7 @@ import "unpin/statics"
 
 var pinSlips = []Slip{
 	{ID: "pin-force-not-reversed", Group: PinPair, About: Sense, Source: "SD6", find: pinForceNotReversed,
-		Says: "What one part gets from a pin the other gives, same size and opposite sense, so which way does it act on this body?"},
+		Says: "What one part gets from a pin the other gives, same size and opposite sense, so which way does the pin force act on this body?"},
 	{ID: "one-component-not-reversed", Group: PinPair, About: Sense, Source: "SD6", find: oneComponentNotReversed,
 		Says: "Both components of a pin force turn round on the other part, so which way does each act on this body?"},
 	{ID: "minus-used-twice", Group: PinPair, About: Sense, Source: "TB", find: minusUsedTwice,
@@ -12,7 +12,7 @@ var pinSlips = []Slip{
 	{ID: "pin-force-left-off", Group: PinPair, About: Presence, Source: "SD4", find: pinForceLeftOff,
 		Says: "A pin force cancels only when both parts are inside the cut, so what does the pin do to this body?"},
 	{ID: "pin-component-left-off", Group: PinPair, About: Presence, Source: "SD8, TB", find: pinComponentLeftOff,
-		Says: "A pin passes two components and each has its own place in the sum, so are both of them in?"},
+		Says: "A pin passes two components and each has its own place in the sum, so are both components in the sum?"},
 	{ID: "value-of-another-pin", Group: PinPair, About: Size, Source: "DV", find: valueOfAnotherPin,
 		Says: "Each pin has a force of its own, so which pin does the value in this term belong to?"},
 }
