@@ -137,12 +137,14 @@ func (l *Lesson) hint(q Question, asking bool) Reply {
 	return Reply{Kind: Hinted, Lines: []string{"hint: " + l.nextHint(q)}}
 }
 
-// nextHint is the next of the three hints; the last one is given again.
+// nextHint is the next of the three hints. After them there is no more than the value itself.
 func (l *Lesson) nextHint(q Question) string {
 	a, three := &l.answers[l.at], l.hints(q)
-	h := three[min(a.hints, len(three)-1)]
 	a.hints++
-	return h
+	if a.hints > len(three) {
+		return "that was the last of the hints; tell gives this away, so that it can be studied."
+	}
+	return three[a.hints-1]
 }
 
 // hints are the three hints for a question: point, teach, tell.

@@ -97,10 +97,25 @@ func (l *Lesson) forceWrong(q Question, v Verdict) string {
 			l.Solution.BodyName(f.On) + "."
 	case v == OtherSense:
 		return "the size is right, but not the sense: a negative value says that the force acts against its arrow."
+	case l.answers[l.at].tries > 1:
+		return l.towardsGoal(q)
 	case l.Solution.Plan[q.Step].Sums[0].Moment:
 		return "all arms in one sum start at the same centre: go round " + body + " once more, force by force, with its arm and its turn."
 	}
 	return "every force that touches the body goes in once, with its sign: go round " + body + " once more."
+}
+
+// towardsGoal points a student back to what a step is for, after a second value that fits no slip: first to the unknown
+// and its sum, then to the terms.
+func (l *Lesson) towardsGoal(q Question) string {
+	step := l.Solution.Plan[q.Step]
+	switch {
+	case l.answers[l.at].tries > 2:
+		return "a sum is only as good as its terms: write each one out, its force, its arm if it has one and its sign, and hold it against the figure."
+	case len(step.Sums) > 1:
+		return "what holds must fit every one of these sums: put your values back into each, so which of them does not come to nought?"
+	}
+	return "in equilibrium the terms of this sum come to nought: with all others put in, what must " + q.Name + " be for that?"
 }
 
 // sectionRule is how N, V or M at a cut is found.
@@ -141,6 +156,12 @@ func (l *Lesson) sectionWrong(q Question, v Verdict) string {
 		}
 		return "the size is right: which side of the member is stretched?"
 	}
-	m := l.Solution.Frame.Members[q.Member]
-	return sectionRule(q.Quantity, l.Solution.Frame.Joints[m.From].Name)
+	from := l.Solution.Frame.Joints[l.Solution.Frame.Members[q.Member].From].Name
+	switch l.answers[l.at].tries {
+	case 0, 1:
+		return sectionRule(q.Quantity, from)
+	case 2:
+		return "the piece on the side of " + from + " is at rest like every other: what must the cut supply for that?"
+	}
+	return "a cut is only as good as the forces on its piece: list each one on the side of " + from + ", with its value and its sense here."
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"time"
 
 	"unpin/problems"
 	"unpin/statics"
@@ -20,6 +21,8 @@ type Lesson struct {
 	Questions []Question
 	// Heed, if set, is told of everything the student does; a store keeps it.
 	Heed func(Event)
+	// Clock, if set, tells the time at which a line was typed, so that guessing in haste is noticed.
+	Clock func() time.Time
 
 	route   *route // at the rungs order and blank
 	at      int
@@ -34,10 +37,11 @@ type answer struct {
 	value    exact.Num // accepted
 	accepted bool
 	told     bool
-	verdict  Verdict // of the value that stands
-	tries    int     // values judged
-	hints    int     // hints seen
-	first    bool    // right at the first try, without help
+	verdict  Verdict     // of the value that stands
+	tries    int         // values judged
+	hints    int         // hints seen
+	first    bool        // right at the first try, without help
+	wrong    []time.Time // when wrong values were typed just now, as far as a clock tells
 }
 
 // An Event is one thing a student did at a question.
@@ -102,11 +106,13 @@ type Reply struct {
 	Kind    ReplyKind
 	Verdict Verdict // of a Judged reply
 	Lines   []string
+	Pause   time.Duration // how long a screen takes no answer, so that the reply is read
 }
 
 // Type takes one line: a command or an answer to the question in hand.
 func (l *Lesson) Type(line string) Reply {
 	r := l.take(line)
+	l.slowDown(&r)
 	l.extend()
 	return r
 }

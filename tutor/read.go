@@ -19,7 +19,10 @@ func (l *Lesson) read(q Question, line string) (Typed, error) {
 	if q.Kind == ShapeDegree || q.Kind == ShapeSlope {
 		return l.readShape(q, line)
 	}
-	a, err := notation.ReadAnswer(line, l.Problem.Units, q.Dim)
+	if err := l.strangeName(q, line); err != nil {
+		return Typed{}, err
+	}
+	a, err := notation.ReadAnswer(withoutName(q, line), l.Problem.Units, q.Dim)
 	if err != nil {
 		return Typed{}, placed(line, err)
 	}
@@ -35,6 +38,31 @@ func (l *Lesson) read(q Question, line string) (Typed, error) {
 		v.Value, v.Written = v.Value.Neg(), v.Written.Neg()
 	}
 	return v, nil
+}
+
+// withoutName is a line without the name asked for and an equals sign before the answer, as in RB = 20.5. In their place
+// stand blanks, so that the place of a fault stays what it is.
+func withoutName(q Question, line string) string {
+	name, _, found := strings.Cut(line, "=")
+	if !found || !notation.NameMatches(strings.TrimSpace(name), q.Name) {
+		return line
+	}
+	return strings.Repeat(" ", len(name)+1) + line[len(name)+1:]
+}
+
+// strangeName is the error of an answer that names an unknown other than the one asked for, alone or in an expression.
+func (l *Lesson) strangeName(q Question, line string) error {
+	for _, word := range strings.FieldsFunc(withoutName(q, line), func(r rune) bool { return strings.ContainsRune(" \t+-−*×·/()=", r) }) {
+		f := l.forceNamed(word)
+		switch {
+		case f == statics.None:
+		case l.Solution.Forces[f].Name == q.Name:
+			return fmt.Errorf("%s itself is asked for: type what it comes to as a number", q.Name)
+		default:
+			return fmt.Errorf("%s is asked for, as a number: where %s stands in the sum, put its value", q.Name, l.Solution.Forces[f].Name)
+		}
+	}
+	return nil
 }
 
 // placed is the error of a line that could not be read, with the place shown beneath where it is known. What was typed

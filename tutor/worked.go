@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"fmt"
+	"slices"
 
 	"unpin/statics"
 	"unpin/statics/exact"
@@ -90,11 +91,20 @@ func (l *Lesson) frameLines() []string {
 // unknownText says what an unknown is and which way counts as positive.
 func (l *Lesson) unknownText(x statics.Force) string {
 	sense := notation.SenseOf(x, exact.Int(1))
-	text := fmt.Sprintf("%s acts on %s, positive %s", x.Name, l.Solution.BodyName(x.On), sense)
+	text := fmt.Sprintf("%s%s acts on %s, positive %s", x.Name, l.slidingText(x), l.Solution.BodyName(x.On), sense)
 	if x.By != statics.None {
 		text += ", and the opposite on " + l.Solution.BodyName(x.By)
 	}
 	return text + "."
+}
+
+// slidingText says of the force of a slot or a sleeve why it has the direction it has.
+func (l *Lesson) slidingText(x statics.Force) string {
+	slides := func(c statics.Connection) bool { return c.Joint == x.Joint && c.Kind != statics.Pin }
+	if x.Kind != statics.PinPair || x.Couple || !slices.ContainsFunc(l.Solution.Frame.Connections, slides) {
+		return ""
+	}
+	return ", the force square to the line of sliding at " + l.Solution.Frame.Joints[x.Joint].Name + ","
 }
 
 // Marks lists, after an exam, each answer with its verdict.

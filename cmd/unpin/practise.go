@@ -48,6 +48,7 @@ func newPractise() *cobra.Command {
 				return show(cmd, o)
 			}
 			keep(cmd, lesson)
+			lesson.Clock = time.Now
 			return tutor.Plain(lesson, cmd.InOrStdin(), cmd.OutOrStdout())
 		},
 	}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -18,13 +19,14 @@ type course struct {
 	ascii      bool
 	answerLine editor
 	reply      tutor.Reply
-	greeting   bool   // the reply is that before the first question
-	last       string // what was typed last, where it was not right
-	sheetPane  bool   // where there is room for one: the sheet, not the figure
-	given      bool   // the figure is the frame as given
-	looked     int    // the step that is looked back at, or statics.None
-	up         int    // lines that the sheet is scrolled up from its end
-	changes    int    // counts what may change the figure or the sheet
+	greeting   bool      // the reply is that before the first question
+	last       string    // what was typed last, where it was not right
+	sheetPane  bool      // where there is room for one: the sheet, not the figure
+	given      bool      // the figure is the frame as given
+	looked     int       // the step that is looked back at, or statics.None
+	up         int       // lines that the sheet is scrolled up from its end
+	changes    int       // counts what may change the figure or the sheet
+	pause      time.Time // until then no answer is taken
 
 	sheet  sheet // as last arranged
 	figure picture
@@ -86,6 +88,9 @@ func (m *Model) answer() tea.Cmd {
 	if _, asking := c.l.Now(); !asking && len(c.answerLine.text) == 0 {
 		return m.toChooser()
 	}
+	if m.o.Clock().Before(c.pause) {
+		return nil
+	}
 	return m.typed(c.answerLine.take())
 }
 
@@ -105,6 +110,10 @@ func (m *Model) typed(text string) tea.Cmd {
 	r := c.l.Type(text)
 	if r.Kind == tutor.Leaving {
 		return tea.Quit
+	}
+	if r.Pause > 0 {
+		c.pause = m.o.Clock().Add(r.Pause)
+		r.Lines = append(r.Lines, "A moment to read this: then answers are taken again.")
 	}
 	c.take(r)
 	if r.Kind == tutor.Judged && !r.Verdict.Right() {

@@ -33,8 +33,9 @@ type Options struct {
 	Notice  string         // something to say at the start, or nothing
 	Rung    tutor.Rung     // for the lessons chosen
 	Exam    bool
-	ASCII   bool // no sign beyond ASCII
-	Colour  bool // colours may be used
+	ASCII   bool             // no sign beyond ASCII
+	Colour  bool             // colours may be used
+	Clock   func() time.Time // what time it is; nil for that of the machine
 }
 
 // An Entry is a problem to choose, or a file that cannot be used with the reason.
@@ -62,6 +63,9 @@ type Model struct {
 func New(o Options) *Model {
 	m := &Model{o: o, theme: themeFor(o.Colour), notice: o.Notice}
 	m.chooser.rung = o.Rung
+	if o.Clock == nil {
+		m.o.Clock = time.Now
+	}
 	if o.Lesson != nil {
 		m.keep(o.Lesson)
 		m.enter(o.Lesson)
@@ -153,6 +157,7 @@ func (m *Model) retyped() {
 
 // enter shows a lesson.
 func (m *Model) enter(l *tutor.Lesson) {
+	l.Clock = m.o.Clock
 	m.course = newCourse(l, m.o.ASCII)
 	m.view = working
 }
@@ -161,7 +166,7 @@ func (m *Model) enter(l *tutor.Lesson) {
 // the student sees it.
 func (m *Model) keep(l *tutor.Lesson) {
 	if m.o.Store != nil {
-		l.Keep(m.o.Store, time.Now, func(err error) { m.notice = "warning: " + err.Error() })
+		l.Keep(m.o.Store, m.o.Clock, func(err error) { m.notice = "warning: " + err.Error() })
 	}
 }
 

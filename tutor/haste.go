@@ -1,0 +1,31 @@
+package tutor
+
+import (
+	"slices"
+	"time"
+)
+
+// Three wrong values in the time that one takes to work out are guesses: what helps then is to be pointed to the step,
+// and on a screen a pause long enough to read that. How many and how fast is from memory of common practice, no source.
+const (
+	guesses = 3
+	haste   = 10 * time.Second
+	breath  = 4 * time.Second
+)
+
+// slowDown adds the hint that points to a reply that ends a burst of guesses.
+func (l *Lesson) slowDown(r *Reply) {
+	q, asking := l.Now()
+	if l.Clock == nil || !asking || r.Kind != Judged || r.Verdict.Right() {
+		return
+	}
+	a, now := &l.answers[l.at], l.Clock()
+	a.wrong = append(a.wrong, now)
+	if a.wrong = slices.DeleteFunc(a.wrong, func(t time.Time) bool { return now.Sub(t) > haste }); len(a.wrong) < guesses {
+		return
+	}
+	a.wrong = nil
+	r.Pause = breath
+	r.Lines = append(r.Lines, "hint: "+l.hints(q)[0])
+	a.hints = max(a.hints, 1)
+}

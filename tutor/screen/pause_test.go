@@ -1,0 +1,28 @@
+package screen
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	"unpin/tutor"
+)
+
+// After three wrong values in a few seconds the hint is shown, and no answer is taken until it can have been read.
+func TestPauseAfterGuesses(t *testing.T) {
+	now := time.Date(2026, 1, 2, 3, 4, 5, 0, time.UTC)
+	m := New(Options{Lesson: lesson(t, "jetty-deck", tutor.Values, false), Clock: func() time.Time { return now }})
+	size(m, 100, 30)
+	press(m, "1", "enter", "2", "enter", "3", "enter", "0", "enter")
+	if text := bare(m.View()); !strings.Contains(text, "hint: go round") || !strings.Contains(text, "A moment to read this") {
+		t.Fatalf("guessing brings\n%s", text)
+	}
+	if at, _ := m.course.l.Position(); at != 0 || string(m.course.answerLine.text) != "0" {
+		t.Error("an answer is taken during the pause, or lost")
+	}
+	now = now.Add(10 * time.Second)
+	press(m, "enter")
+	if at, _ := m.course.l.Position(); at != 1 {
+		t.Errorf("no answer is taken after the pause:\n%s", bare(m.View()))
+	}
+}
