@@ -113,7 +113,6 @@ func (m *Model) typed(text string) tea.Cmd {
 	}
 	if r.Pause > 0 {
 		c.pause = m.o.Clock().Add(r.Pause)
-		r.Lines = append(r.Lines, "A moment to read this: then answers are taken again.")
 	}
 	c.take(r)
 	if r.Kind == tutor.Judged && !r.Verdict.Right() {
@@ -162,6 +161,8 @@ func (m *Model) enterWord() string {
 		return "to the problems"
 	case q.Kind == tutor.Reading:
 		return "read on"
+	case m.o.Clock().Before(m.course.pause):
+		return "answer, once this is read"
 	}
 	return "answer"
 }
