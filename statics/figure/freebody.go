@@ -84,6 +84,8 @@ func (c cutBody) pins() {
 		case n == 0 && !c.hasPin(k.Joint):
 		case n < 2 && k.Kind == statics.Pin:
 			c.Symbols = append(c.Symbols, Symbol{Kind: PinSymbol, At: c.joint(k.Joint), Look: Look{Role: PinMark}})
+		case k.Kind == statics.Pin && len(c.hinges(k)) == 0: // what is hinged to it is cut away
+			c.Symbols = append(c.Symbols, Symbol{Kind: PinSymbol, At: c.joint(k.Joint), Look: Look{Role: PinMark}})
 		default:
 			c.connection(k)
 		}

@@ -72,6 +72,7 @@ func Internal(s *statics.Solution, q Quantity, members []int, o Options) Scene {
 	}
 	d.names(d.joints())
 	d.Legend = d.legend(q)
+	d.Names = map[string]Symbolic{q.Letter(): {Letter: q.Letter()}}
 	return d.Scene
 }
 
@@ -82,7 +83,7 @@ func (d *draft) legend(q Quantity) []string {
 	}
 	text := q.Letter()
 	if unit := d.o.Style.UnitOf(q.dimension()); unit != "" && !d.o.Style.Units.Letters() {
-		text += " [" + unit + "]"
+		text += " in " + unit
 	}
 	if q == BendingMoment {
 		return []string{text + ", " + d.meaning(q), sagging}

@@ -45,6 +45,7 @@ type Run struct {
 	Italic bool // the letter of a force
 	Index  bool // small and low, after such a letter
 	Bold   bool
+	Under  bool // underlined: a number that the drawing is not to scale with
 }
 
 // Width is how wide a run stands in type of that size, at most.
@@ -74,12 +75,28 @@ func lineWidth(runs []Run, size float64) float64 {
 // A Symbolic is a force's name as print sets it.
 type Symbolic struct{ Letter, Index string }
 
+// parts are the two parts of an index: the letter of an axis, which stands for a number and is italic, and the name of a
+// joint, part or member, which is upright (ISO 80000-1, 7.1; from memory).
+func (k Symbolic) parts() (axis, name string) {
+	if first, _, _ := strings.Cut(k.Index, "."); first == "x" || first == "y" {
+		return first, k.Index[1:]
+	}
+	return "", k.Index
+}
+
 // typeset is a label in type. A force's name at its beginning is set as a symbol; what is lit, and a joint's name, is bold.
 func (s *Scene) typeset(text string, look Look) []Run {
 	var runs []Run
 	first, _, _ := strings.Cut(text, " ")
 	if name, ok := s.Names[first]; ok {
-		runs = append(runs, Run{Text: name.Letter, Italic: true}, Run{Text: name.Index, Index: true})
+		runs = append(runs, Run{Text: name.Letter, Italic: true})
+		axis, part := name.parts()
+		if axis != "" {
+			runs = append(runs, Run{Text: axis, Index: true, Italic: true})
+		}
+		if part != "" {
+			runs = append(runs, Run{Text: part, Index: true})
+		}
 		text = text[len(first):]
 	}
 	if text != "" {

@@ -18,21 +18,49 @@ const (
 // Paper lays a scene out on a sheet no larger than the given size in points: as large as fits, to one scale, and the sheet
 // no larger than the figure. Every label has a place of its own, with a thin line to what it belongs to where that is not
 // near. A size too small for the symbols and labels gives a larger sheet.
-func Paper(s Scene, width, height float64) Sheet {
-	xs, ys := stations(&s)
+func Paper(s Scene, width, height float64) Sheet { return fitPaper(&s, width, height).finish() }
+
+// Papers lays scenes of one frame out as Paper does, each on a sheet of its own, but all to the same scale.
+func Papers(scenes []Scene, width, height float64) []Sheet {
+	least := math.Inf(1)
+	fitted := make([]*paper, len(scenes))
+	for i := range scenes {
+		fitted[i] = fitPaper(&scenes[i], width, height)
+		least = min(least, fitted[i].scale())
+	}
+	sheets := make([]Sheet, len(scenes))
+	for i, p := range fitted {
+		if p.scale() > least {
+			xs, ys := stations(p.scene)
+			p = newPaper(p.scene, xs, ys, least)
+		}
+		sheets[i] = p.finish()
+	}
+	return sheets
+}
+
+// fitPaper draws a scene as large as fits.
+func fitPaper(s *Scene, width, height float64) *paper {
+	xs, ys := stations(s)
 	marginX, marginY := 60.0, 60.0
 	for try := 1; ; try++ {
 		scale := paperScale(span(xs), span(ys), width-marginX, height-marginY)
-		p := &paper{scene: &s, x: newAxis(xs, scale), y: newAxis(ys, scale), bounds: noRect}
-		p.stretched = p.x.stretched() || p.y.stretched()
-		p.paint()
+		p := newPaper(s, xs, ys, scale)
 		overX, overY := p.bounds.width()-width, p.bounds.height()-height
 		if overX <= 0.01 && overY <= 0.01 || try == paperTries {
-			return p.finish()
+			return p
 		}
 		marginX = max(marginX, p.bounds.width()-scale*span(xs)+1)
 		marginY = max(marginY, p.bounds.height()-scale*span(ys)+1)
 	}
+}
+
+// newPaper draws a scene to a scale.
+func newPaper(s *Scene, xs, ys []station, scale float64) *paper {
+	p := &paper{scene: s, x: newAxis(xs, scale), y: newAxis(ys, scale), bounds: noRect}
+	p.stretched = p.x.stretched() || p.y.stretched()
+	p.paint()
+	return p
 }
 
 // paperTries is how often the margins are measured and the scale mended.
@@ -104,6 +132,7 @@ type paper struct {
 	stretched bool
 	bounds    rect // of all that is drawn
 	solid     []shape
+	crossing  []shape // fine lines, which a label had better not cross
 	wants     []want
 	lettered  []rect // labels
 	layers    [layerCount][]Mark
@@ -137,7 +166,9 @@ func (p *paper) paint() {
 		p.stroke(k)
 	}
 	for _, k := range p.scene.Links {
-		p.draw(fineLayer, Mark{Path: []Place{p.place(k.From), p.place(k.To)}, Weight: fineWeight, Dashed: true, Line: grey, Fill: NoInk})
+		m := Mark{Path: []Place{p.place(k.From), p.place(k.To)}, Weight: fineWeight, Dashed: true, Line: grey, Fill: NoInk}
+		p.draw(fineLayer, m)
+		p.crossing = append(p.crossing, bar(m.Path[0], m.Path[1], m.Weight))
 	}
 	for _, k := range p.scene.Guides {
 		p.guide(k)
@@ -164,8 +195,19 @@ func (p *paper) paint() {
 		p.remark(line)
 	}
 	if p.stretched {
-		p.remark("not all to scale")
+		p.remark(p.offScale())
 	}
+}
+
+// scale is how many points stand for a unit of length.
+func (p *paper) scale() float64 { return p.x.scale / tenths }
+
+// offScale says which lengths are not to scale.
+func (p *paper) offScale() string {
+	if len(p.scene.Dimensions) > 0 {
+		return "underlined: not to scale"
+	}
+	return "not all to scale"
 }
 
 // remark writes a line under all that has been drawn.
@@ -222,7 +264,7 @@ func (p *paper) finish() Sheet {
 	out := p.bounds.grown(paperRim)
 	s := Sheet{
 		Title: p.scene.Title, Width: out.width(), Height: out.height(),
-		Stretched: p.stretched,
+		Origin: Place{-out.x0, p.y.length - out.y0}, Stretched: p.stretched,
 	}
 	for _, layer := range p.layers {
 		for _, m := range layer {

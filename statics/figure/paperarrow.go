@@ -8,6 +8,7 @@ import (
 // Sizes of arrows on paper, in points.
 const (
 	arrowLength = 32.0
+	arrowLeast  = 17.0 // where its opposite lies ahead
 	arrowRoom   = 7.0  // the width kept free for one
 	arrowStep   = 3.0  // by which one moves out to find room
 	arrowMost   = 90.0 // how far one may move out
@@ -24,7 +25,7 @@ func (p *paper) arrow(a Arrow) {
 	if !a.Beside.isZero() {
 		at = p.besides(at, a.Beside, ray)
 	}
-	near, far := p.room(at, ray)
+	near, far := p.room(at, ray, p.arrowLong(a.At, ray))
 	tip, tail := near, far
 	if a.Pull {
 		tip, tail = far, near
@@ -50,15 +51,29 @@ func (p *paper) besides(at Place, side, ray Vector) Place {
 	return at.by(side, 8)
 }
 
-// room is where an arrow from a point outward along a ray finds its nearest free place.
-func (p *paper) room(at Place, ray Vector) (near, far Place) {
+// room is where an arrow so long, from a point outward along a ray, finds its nearest free place.
+func (p *paper) room(at Place, ray Vector, long float64) (near, far Place) {
 	for start := clearance; start < arrowMost; start += arrowStep {
-		near, far = at.by(ray, start), at.by(ray, start+arrowLength)
+		near, far = at.by(ray, start), at.by(ray, start+long)
 		if p.isFree(bar(near.by(ray, 0.5), far, arrowRoom), at) {
 			return near, far
 		}
 	}
-	return at.by(ray, clearance), at.by(ray, clearance+arrowLength)
+	return at.by(ray, clearance), at.by(ray, clearance+long)
+}
+
+// arrowLong is how long an arrow is: no longer than leaves room for its opposite where the other face of its pin lies ahead.
+func (p *paper) arrowLong(at Point, ray Vector) float64 {
+	for _, k := range p.scene.Links {
+		from, to := k.From, k.To
+		if at == to {
+			from, to = to, from
+		}
+		if a, b := p.place(from), p.place(to); at == from && offAxis(a.toward(b), ray) < narrow {
+			return min(arrowLength, max(arrowLeast, a.distance(b)/2-pinRadius-clearance-arrowStep))
+		}
+	}
+	return arrowLength
 }
 
 // isFree reports whether a shape meets nothing but what holds the point itself, as the members there.

@@ -4,7 +4,9 @@ import "math"
 
 // Sizes of curves on paper, in points.
 const (
-	curveDepth  = 38.0 // of the greatest value
+	curveDepth  = 38.0 // of the greatest value, at most
+	curveLeast  = 20.0 // and at least
+	curveShare  = 0.2  // of the frame's longer side
 	curveHatch  = 6.0  // between the strokes square to the member
 	curveWeight = 1.4
 )
@@ -12,7 +14,12 @@ const (
 // at is where an ordinate stands.
 func (p *paper) at(c Curve, o Ordinate) (base, tip Place) {
 	base = p.place(c.From).between(p.place(c.To), o.Along)
-	return base, base.by(c.Side, o.Value*curveDepth)
+	return base, base.by(c.Side, o.Value*p.curveDepth())
+}
+
+// curveDepth is the depth of the greatest value: less in a small frame, so that the curves of its members stay apart.
+func (p *paper) curveDepth() float64 {
+	return min(curveDepth, max(curveLeast, curveShare*max(p.x.length, p.y.length)))
 }
 
 // curve draws an internal force along a member: its area hatched square to the member, its outline, its values.

@@ -1,5 +1,7 @@
 package figure
 
+import "math"
+
 // Sizes of dimensions on paper, in points.
 const (
 	dimensionOff   = 16.0 // from what is drawn to the first line
@@ -60,6 +62,11 @@ func (p *paper) dimension(d Dimension, k local, length float64) {
 	text := p.scene.typeset(d.Text, look)
 	if lineWidth(text, typeSize)+4 > length && !d.Vertical {
 		text = p.scene.typeset(d.Short, look)
+	}
+	if due := (d.To - d.From) * p.scale(); math.Abs(length-due) > 1+0.04*due {
+		for i := range text {
+			text[i].Under = true
+		}
 	}
 	p.dimensionText(text, k, length, d.Vertical)
 }

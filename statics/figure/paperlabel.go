@@ -30,6 +30,7 @@ const (
 	wrongSide   = 9.0
 	offCorner   = 2.0
 	otherNearer = 9.0
+	onLine      = 6.0
 	growing     = 0.08 // for each point by which the sheet grows
 )
 
@@ -62,7 +63,7 @@ func (p *paper) settle(w want, index int) rect {
 			if cost >= least || !p.isClear(c.rect) {
 				continue
 			}
-			if cost += p.mistakable(w, index, c.rect) + p.crossed(w, c.rect); cost < least {
+			if cost += p.mistakable(w, index, c.rect) + p.crossed(w, c.rect) + p.across(c.rect); cost < least {
 				best, least = c.rect, cost
 			}
 		}
@@ -161,6 +162,17 @@ func (p *paper) crossed(w want, b rect) float64 {
 	for _, t := range p.lettered {
 		if t.meets(line.rect) && line.meets(newShape(t.corners()...)) {
 			cost += wrongSide
+		}
+	}
+	return cost
+}
+
+// across is what it costs that a label stands on fine lines.
+func (p *paper) across(b rect) float64 {
+	cost := 0.0
+	for i := range p.crossing {
+		if t := &p.crossing[i]; b.meets(t.rect) && t.meets(newShape(b.corners()...)) {
+			cost += onLine
 		}
 	}
 	return cost

@@ -97,6 +97,9 @@ func (r Run) setPDF(doc *fpdf.Fpdf, size float64, family string) {
 	case r.Italic:
 		style = "I"
 	}
+	if r.Under {
+		style += "U"
+	}
 	if r.Index {
 		size *= indexSize
 	}

@@ -9,6 +9,7 @@ type Place struct{ X, Y float64 }
 type Sheet struct {
 	Title         string
 	Width, Height float64 // in points
+	Origin        Place   // of the lower left corner of the frame, without what stands around it
 	Marks         []Mark
 	Stretched     bool // near joints were held apart, so that not all is to scale
 }

@@ -112,6 +112,9 @@ func typeAttributes(r Run, size float64) string {
 	if r.Italic {
 		kind += " font-style=\"italic\""
 	}
+	if r.Under {
+		kind += " text-decoration=\"underline\""
+	}
 	if r.Bold {
 		kind += " font-weight=\"bold\""
 	}
