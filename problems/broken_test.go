@@ -39,6 +39,9 @@ func TestFaultsHavePlaces(t *testing.T) {
 	}
 }
 
+// byteOrderMark may stand before a text; editors neither show nor count it.
+const byteOrderMark = "\ufeff"
+
 // checkPlaces reports faults that are not in the file, are out of order or lack words.
 func checkPlaces(t *testing.T, data []byte, err error) {
 	t.Helper()
@@ -46,7 +49,7 @@ func checkPlaces(t *testing.T, data []byte, err error) {
 	if !errors.As(err, &faults) {
 		t.Fatalf("%v is no *Faults", err)
 	}
-	lines := strings.Split(strings.NewReplacer("\r\n", "\n", "\r", "\n").Replace(string(data)), "\n")
+	lines := strings.Split(strings.NewReplacer("\r\n", "\n", "\r", "\n").Replace(strings.TrimPrefix(string(data), byteOrderMark)), "\n")
 	last := Fault{Line: 1, Column: 1}
 	for _, f := range faults.List {
 		if f.Line < 1 || f.Line > len(lines) || f.Column < 1 || f.Column > len([]rune(lines[f.Line-1]))+1 {
