@@ -11,17 +11,19 @@ import (
 
 // newInspect tells what kind of frame each problem is.
 func newInspect() *cobra.Command {
-	return &cobra.Command{
+	var format string
+	cmd := &cobra.Command{
 		Use:   "inspect PROBLEM...",
 		Short: "Count unknowns and sums, and say what is wrong.",
 		Long: "Count unknowns and sums and say whether the frame is determinate; if not, which forces are too many or how it\n" +
-			"moves. The exit code is 1 if a frame is not determinate, 2 if a problem cannot be read.",
+			"moves, why, and what would mend it. As json one object for each problem, one after the other. The exit code is 1\n" +
+			"if a frame is not determinate, 2 if a problem cannot be read.",
 		Args: someProblems,
 		RunE: func(cmd *cobra.Command, words []string) error {
 			var faults []error
 			refused := false
 			for i, word := range words {
-				err := inspect(cmd, word, i > 0)
+				err := inspect(cmd, word, format, i > 0)
 				switch {
 				case errors.Is(err, errNo):
 					refused = true
@@ -35,17 +37,24 @@ func newInspect() *cobra.Command {
 			return errors.Join(faults...)
 		},
 	}
+	cmd.Flags().Var(oneOf(&format, "text", []string{"text", "json"}), "as", "the format")
+	return cmd
 }
 
-// inspect writes what there is to say about one problem, after a blank line where others came before.
-func inspect(cmd *cobra.Command, word string, more bool) error {
+// inspect writes what there is to say about one problem, a text after a blank line where others came before.
+func inspect(cmd *cobra.Command, word, format string, more bool) error {
 	p, s, err := solved(cmd, word)
 	if err != nil {
 		return err
 	}
-	text := worksheet.Inspect(p, s, worksheet.Options{})
-	if more {
-		text = "\n" + text
+	text := ""
+	switch {
+	case format == "json":
+		text = string(worksheet.InspectJSON(p, s))
+	case more:
+		text = "\n" + worksheet.Inspect(p, s, worksheet.Options{})
+	default:
+		text = worksheet.Inspect(p, s, worksheet.Options{})
 	}
 	if _, err := io.WriteString(cmd.OutOrStdout(), text); err != nil {
 		return err

@@ -28,40 +28,57 @@ func Inspect(p *problems.Problem, s *statics.Solution, o Options) string {
 	return d.asText(o)
 }
 
-// tidiness tells how the values of the forces look.
-func (d *document) tidiness() string {
-	var whole, short, long, roots, inexact int
-	largest := big.NewInt(1)
+// valueKinds are the kinds of exact values, in words and for programs.
+var valueKinds = [...]struct{ text, name string }{
+	{"whole", "whole"},
+	{"decimals that end", "decimals"},
+	{"fractions that do not end", "fractions"},
+	{"with roots", "roots"},
+	{"resting on an inexact angle", "inexact"},
+}
+
+// A tally is how many values there are of each kind.
+type tally struct {
+	of          [len(valueKinds)]int
+	denominator *big.Int // the largest
+}
+
+// tally counts the values of the forces.
+func (d *document) tally() tally {
+	t := tally{denominator: big.NewInt(1)}
 	for _, v := range d.Values {
 		r, rational := v.Rat()
 		switch {
 		case v.Inexact():
-			inexact++
+			t.of[4]++
 		case !rational:
-			roots++
+			t.of[3]++
 		case r.IsInt():
-			whole++
+			t.of[0]++
 		case v.Terminates():
-			short++
+			t.of[1]++
 		default:
-			long++
+			t.of[2]++
 		}
-		if rational && !v.Inexact() && r.Denom().Cmp(largest) > 0 {
-			largest = r.Denom()
+		if rational && !v.Inexact() && r.Denom().Cmp(t.denominator) > 0 {
+			t.denominator = r.Denom()
 		}
 	}
+	return t
+}
+
+// tidiness tells how the values of the forces look.
+func (d *document) tidiness() string {
+	t := d.tally()
 	var all []string
-	for _, kind := range []struct {
-		n    int
-		what string
-	}{{whole, "whole"}, {short, "decimals that end"}, {long, "fractions that do not end"}, {roots, "with roots"}, {inexact, "resting on an inexact angle"}} {
-		if kind.n > 0 {
-			all = append(all, fmt.Sprintf("%d %s", kind.n, kind.what))
+	for i, kind := range valueKinds {
+		if t.of[i] > 0 {
+			all = append(all, fmt.Sprintf("%d %s", t.of[i], kind.text))
 		}
 	}
 	text := fmt.Sprintf("%s: %s", counted(len(d.Values), "force"), notation.List(all))
-	if largest.IsInt64() && largest.Int64() > 1 {
-		text += fmt.Sprintf("; the largest denominator is %v", largest)
+	if t.denominator.IsInt64() && t.denominator.Int64() > 1 {
+		text += fmt.Sprintf("; the largest denominator is %v", t.denominator)
 	}
 	return text
 }

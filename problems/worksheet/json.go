@@ -21,15 +21,7 @@ import (
 //     power first. A member on a rigid ring of its part has instead of pieces the field withheld, with the reason.
 //   - inexact stands beside what rests on an angle outside the exact set, which is carried to 34 figures.
 func JSON(p *problems.Problem, s *statics.Solution) []byte {
-	fields := []field{
-		{"title", quote(p.Title)},
-		{"units", object(1, []field{
-			{"force", quote(p.Units.Of(notation.Force))},
-			{"length", quote(p.Units.Of(notation.Length))},
-		})},
-		{"count", object(1, countFields(s.Count))},
-		{"parts", list(1, jsonParts(s))},
-	}
+	fields := headFields(p, s)
 	if s.Count.Verdict() == statics.Determinate {
 		fields = append(fields,
 			field{"forces", list(1, jsonForces(s))},
@@ -38,6 +30,19 @@ func JSON(p *problems.Problem, s *statics.Solution) []byte {
 		)
 	}
 	return []byte(object(0, fields) + "\n")
+}
+
+// headFields are what every document for programs begins with.
+func headFields(p *problems.Problem, s *statics.Solution) []field {
+	return []field{
+		{"title", quote(p.Title)},
+		{"units", object(1, []field{
+			{"force", quote(p.Units.Of(notation.Force))},
+			{"length", quote(p.Units.Of(notation.Length))},
+		})},
+		{"count", object(1, countFields(s.Count))},
+		{"parts", list(1, jsonParts(s))},
+	}
 }
 
 func countFields(c statics.Count) []field {

@@ -155,6 +155,59 @@ func (d *jsonDocument) checkMembers(t *testing.T) {
 	}
 }
 
+// TestInspectJSONReads reads what inspect says of every problem strictly, and checks that it has a refusal just where it has
+// no answers, with as many motions as are counted.
+func TestInspectJSONReads(t *testing.T) {
+	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
+		var d inspectDocument
+		r := json.NewDecoder(bytes.NewReader(InspectJSON(p, s)))
+		r.DisallowUnknownFields()
+		if err := r.Decode(&d); err != nil {
+			t.Fatal(err)
+		}
+		determinate := d.Count.Verdict == "determinate"
+		if determinate != (d.Refusal == nil) || determinate != (d.Answers != nil) || determinate != (d.Plan != nil) {
+			t.Errorf("%s, with refusal %v, answers %v", d.Count.Verdict, d.Refusal, d.Answers)
+		}
+		if d.Refusal != nil && len(d.Refusal.Motions) != d.Count.Motions {
+			t.Errorf("%d motions, not %d", len(d.Refusal.Motions), d.Count.Motions)
+		}
+		if d.Refusal != nil && (len(d.Refusal.Undetermined) > 0) != (d.Count.Degree > 0) {
+			t.Errorf("degree %d, and not given: %v", d.Count.Degree, d.Refusal.Undetermined)
+		}
+	})
+}
+
+// An inspectDocument is every field that may stand in what inspect says.
+type inspectDocument struct {
+	jsonDocument
+	Warnings []string
+	Answers  *struct {
+		Forces, Whole, Decimals, Fractions, Roots, Inexact int
+		Denominator                                        string
+	}
+	Plan *struct {
+		Steps    int
+		Together []struct{ Step, Sums int }
+	}
+	Refusal *struct {
+		Undetermined []string
+		Motions      []struct {
+			Bodies []struct {
+				Part, Turn, Joint string
+				About, Slide      []string
+			}
+			Cause, Text string
+			Critical    bool
+			Forces      []string
+		}
+		Ways [][]struct {
+			Joint, Change, Member, Text string
+			Along, By                   []string
+		}
+	}
+}
+
 // FuzzDocuments writes every document about whatever can be read as a problem, and holds it to the layout.
 func FuzzDocuments(f *testing.F) {
 	for _, pattern := range []string{"../library/*.yaml", testdata + "/examples/*.yaml", own + "/*.yaml", testdata + "/read/*.yaml"} {
@@ -174,7 +227,7 @@ func FuzzDocuments(f *testing.F) {
 		if err != nil {
 			t.Fatalf("a problem that was read cannot be cut: %v", err)
 		}
-		if !json.Valid(JSON(p, s)) {
+		if !json.Valid(JSON(p, s)) || !json.Valid(InspectJSON(p, s)) {
 			t.Error("the document is no JSON")
 		}
 		checkLines(t, Text(p, s, Options{}), Options{})

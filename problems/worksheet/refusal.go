@@ -9,8 +9,8 @@ import (
 	"unpin/statics/notation"
 )
 
-// refusal says in words why a frame is not determinate: the forces that equilibrium cannot give, and the motions that
-// nothing prevents.
+// refusal says in words why a frame is not determinate: the forces that equilibrium cannot give, the motions that
+// nothing prevents and why it does not, and what would make it determinate.
 func (d *document) refusal() {
 	c := d.Count
 	d.section("Why it cannot be solved")
@@ -18,22 +18,33 @@ func (d *document) refusal() {
 		undetermined := d.Undetermined()
 		d.prose(fmt.Sprintf("Equilibrium alone cannot give %s: %s too many.", d.names(undetermined), isOrAre(c.Degree())))
 	}
-	if c.Motions() == 0 {
+	if c.Motions() > 0 {
+		if c.Degree() > 0 {
+			d.blank()
+		}
+		d.ways()
+	}
+	d.remedies()
+}
+
+// ways lists the motions that nothing prevents, with the reason of each.
+func (d *document) ways() {
+	motions := d.Motions()
+	if len(motions) == 1 {
+		d.prose("Nothing holds the frame against a small motion:")
+		d.item("  ", notation.Sentence(strings.Join(d.motionTexts(motions[0]), "; ")))
+		d.prose("It can also go the other way.")
+		d.blank()
+		d.prose(d.reasonText(motions[0]))
 		return
 	}
-	if c.Degree() > 0 {
-		d.blank()
-	}
-	several := c.Motions() > 1
-	d.prose("Nothing holds the frame against a small motion" + map[bool]string{false: ":", true: " of these kinds:"}[several])
-	for i, m := range d.Motions() {
-		label := "  "
-		if several {
-			label = fmt.Sprintf("  %d. ", i+1)
-		}
+	d.prose("Nothing holds the frame against a small motion of these kinds:")
+	for i, m := range motions {
+		label := fmt.Sprintf("  %d. ", i+1)
 		d.item(label, notation.Sentence(strings.Join(d.motionTexts(m), "; ")))
+		d.item(strings.Repeat(" ", len(label)), d.reasonText(m))
 	}
-	d.prose(map[bool]string{false: "It", true: "Each"}[several] + " can also go the other way.")
+	d.prose("Each can also go the other way.")
 }
 
 // isOrAre is "one of them is" or "2 of them are".
@@ -54,7 +65,7 @@ func (d *document) motionTexts(m statics.Motion) []string {
 		}
 		at := -1
 		for i, g := range groups {
-			if sameMotion(g[0], b) {
+			if g[0].SameAs(b) {
 				at = i
 			}
 		}
@@ -73,17 +84,6 @@ func (d *document) motionTexts(m statics.Motion) []string {
 		texts = append(texts, d.motionText(body, g[0]))
 	}
 	return texts
-}
-
-// sameMotion reports whether two bodies move as one rigid body would.
-func sameMotion(a, b statics.BodyMotion) bool {
-	if !a.Turn.Equal(b.Turn) {
-		return false
-	}
-	if a.Turn.IsZero() {
-		return a.Slide.X.Equal(b.Slide.X) && a.Slide.Y.Equal(b.Slide.Y)
-	}
-	return a.Centre.Equal(b.Centre)
 }
 
 // motionText is how a group of bodies moves: "part AB turns clockwise about A".

@@ -64,6 +64,7 @@ func TestJSON(t *testing.T) {
 	for _, path := range glob(t, filepath.Join(own, "*.yaml")) {
 		p, s := solveFile(t, path)
 		golden(t, p.Name+".json", string(JSON(p, s)))
+		golden(t, p.Name+".inspect.json", string(InspectJSON(p, s)))
 	}
 }
 

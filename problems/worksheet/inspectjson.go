@@ -1,0 +1,104 @@
+package worksheet
+
+import (
+	"strings"
+
+	"unpin/problems"
+	"unpin/statics"
+	"unpin/statics/notation"
+)
+
+// InspectJSON is what Inspect says, for programs: an object with the fields title, units, count and parts as in JSON,
+// warnings, and either answers and plan of a determinate frame, or refusal of another.
+//
+//   - answers counts the values of the forces: whole, decimals, fractions, roots, inexact.
+//   - plan has the number of steps, and as together how many sums are solved together at each step that does so.
+//   - refusal has undetermined, the forces that equilibrium cannot give; motions; and ways, lists of changes each of
+//     which would make the frame determinate.
+//   - A motion has bodies: groups of parts that turn counter-clockwise at a rate, about a point, or slide along a
+//     direction; the rates and slides of one motion belong together. Its cause is too few, parallel, concurrent, hinges
+//     in line or badly placed; forces are those that hold what moves.
+//   - text is a sentence for people.
+func InspectJSON(p *problems.Problem, s *statics.Solution) []byte {
+	d := newDocument(p, s, false)
+	fields := append(headFields(p, s), field{"warnings", texts(p.Warnings)})
+	if s.Count.Verdict() == statics.Determinate {
+		fields = append(fields, field{"answers", d.jsonAnswers()}, field{"plan", d.jsonPlanning()})
+	} else {
+		fields = append(fields, field{"refusal", d.jsonRefusal()})
+	}
+	return []byte(object(0, fields) + "\n")
+}
+
+func (d *document) jsonAnswers() string {
+	t := d.tally()
+	fields := []field{{"forces", number(len(d.Values))}}
+	for i, kind := range valueKinds {
+		fields = append(fields, field{kind.name, number(t.of[i])})
+	}
+	return object(1, append(fields, field{"denominator", quote(t.denominator.String())}))
+}
+
+func (d *document) jsonPlanning() string {
+	var together []string
+	for n, step := range d.Plan {
+		if len(step.Sums) > 1 {
+			together = append(together, inline(field{"step", number(n + 1)}, field{"sums", number(len(step.Sums))}))
+		}
+	}
+	return object(1, []field{{"steps", number(len(d.Plan))}, {"together", row(together)}})
+}
+
+func (d *document) jsonRefusal() string {
+	var motions, ways []string
+	for _, m := range d.Motions() {
+		motions = append(motions, d.jsonMotion(m))
+	}
+	for _, way := range d.Remedies() {
+		var changes []string
+		for _, c := range way {
+			changes = append(changes, d.jsonChange(c))
+		}
+		ways = append(ways, row(changes))
+	}
+	return object(1, []field{
+		{"undetermined", d.jsonForceNames(d.Undetermined())},
+		{"motions", list(2, motions)},
+		{"ways", list(2, ways)},
+	})
+}
+
+func (d *document) jsonForceNames(forces []int) string {
+	var names []string
+	for _, i := range forces {
+		names = append(names, d.Forces[i].Name)
+	}
+	return texts(names)
+}
+
+func (d *document) jsonMotion(m statics.Motion) string {
+	r := d.Reason(m)
+	var bodies []string
+	for _, b := range m {
+		if d.IsPin(b.Body) {
+			continue
+		}
+		fields := []field{{"part", quote(d.BodyName(b.Body))}}
+		if b.Turn.IsZero() {
+			fields = append(fields, field{"slide", place(b.Slide.X, b.Slide.Y)})
+		} else {
+			fields = append(fields, field{"turn", quote(coordinate(b.Turn))}, field{"about", place(b.Centre.X, b.Centre.Y)})
+			if j := d.JointAt(b.Centre); j != statics.None {
+				fields = append(fields, field{"joint", quote(d.Frame.Joints[j].Name)})
+			}
+		}
+		bodies = append(bodies, inline(fields...))
+	}
+	return object(3, []field{
+		{"bodies", list(4, bodies)},
+		{"cause", quote(r.Cause.String())},
+		{"critical", map[bool]string{true: "true", false: "false"}[r.Cause != statics.TooFewForces]},
+		{"forces", d.jsonForceNames(r.Forces)},
+		{"text", quote(notation.Sentence(strings.Join(d.motionTexts(m), "; ")) + " " + d.reasonText(m))},
+	})
+}
