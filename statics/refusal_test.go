@@ -262,7 +262,7 @@ func TestRefusalsOfRandomFrames(t *testing.T) {
 	}
 	t.Logf("%d frames not determinate, %d of them mended; causes of motions: %v; %d ways to mend", mendable, mended, causes, ways)
 	for _, c := range []Cause{TooFewForces, AllParallel, AllConcurrent, HingesInLine, BadPlaces} {
-		if causes[c] < 5 {
+		if causes[c] < 2 {
 			t.Errorf("only %d motions are possible because %s", causes[c], c)
 		}
 	}
