@@ -76,12 +76,6 @@ func (l *Lesson) pairAsks(pairs []slip.Pair) []string {
 	return asks
 }
 
-// customary reports whether lengths are in feet or inches.
-func (l *Lesson) customary() bool {
-	length := l.Problem.Units.Of(notation.Length)
-	return length == "ft" || length == "in"
-}
-
 // section is a question about N, V or M as the catalogue of slips sees it.
 func (l *Lesson) section(q Question, values []exact.Num) slip.Section {
 	return slip.Section{
@@ -90,7 +84,7 @@ func (l *Lesson) section(q Question, values []exact.Num) slip.Section {
 		Station:   q.Station,
 		Quantity:  slip.Quantity(q.Quantity),
 		Values:    values,
-		Customary: l.customary(),
+		Customary: l.Problem.Units.Customary(),
 	}
 }
 
@@ -107,7 +101,7 @@ func (l *Lesson) slipQuestion(q Question, values []exact.Num) slip.Question {
 			_, known := before(f)
 			return known
 		},
-		Customary: l.customary(),
+		Customary: l.Problem.Units.Customary(),
 		Written:   l.Rung >= Terms,
 	}
 }

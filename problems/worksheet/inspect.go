@@ -11,7 +11,7 @@ import (
 
 // Inspect is what there is to say about a frame before it is solved: count, verdict, warnings; of a frame that is not
 // determinate, which forces equilibrium cannot give and how the frame can move; of a determinate one, how tidy its answers
-// are and how long its plan.
+// are, how long its plan, and which slips its numbers would hide.
 func Inspect(p *problems.Problem, s *statics.Solution, o Options) string {
 	d := newDocument(p, s, o.ASCII)
 	d.title(oneLine(p.Title))
@@ -25,6 +25,10 @@ func Inspect(p *problems.Problem, s *statics.Solution, o Options) string {
 	}
 	d.item("Answers    ", d.tidiness())
 	d.item("Plan       ", d.planText())
+	d.item("Slips      ", d.hiddenText())
+	if arms := d.unitArmText(); arms != "" && !d.p.Units.Letters() {
+		d.item("           ", arms)
+	}
 	return d.asText(o)
 }
 

@@ -96,6 +96,9 @@ func (u Units) String() string { return strings.TrimSpace(u.force + " " + u.leng
 // Letters reports whether numbers are multiples of the letters P and L.
 func (u Units) Letters() bool { return u.force == "P" }
 
+// Customary reports whether lengths are in feet or inches.
+func (u Units) Customary() bool { return u.length == "ft" || u.length == "in" }
+
 // Of is the unit of a dimension: "kN", "m", "kN·m", "kN/m", "°"; with letters "P", "L", "PL", "P/L". It is empty for a
 // plain number.
 func (u Units) Of(d Dimension) string {
