@@ -42,7 +42,7 @@ func (l *Lesson) quit(Question, bool) Reply { return Reply{Kind: Leaving} }
 
 // resume takes up earlier work.
 func (l *Lesson) resume(Question, bool) Reply {
-	if l.at > 0 || l.Earlier() == 0 {
+	if l.begun() || l.Earlier() == 0 {
 		return Reply{Kind: Unread, Lines: []string{"There is no earlier work to take up here."}}
 	}
 	l.Resume()
@@ -51,13 +51,17 @@ func (l *Lesson) resume(Question, bool) Reply {
 
 // back returns to the question before; what was accepted there stands until another value is.
 func (l *Lesson) back(Question, bool) Reply {
-	if l.at == 0 {
-		return Reply{Kind: Unread, Lines: []string{"This is the first question."}}
+	at := l.at - 1
+	for at >= 0 && l.Questions[at].Kind == Reading && l.Rung != Read {
+		at--
 	}
-	if before := l.Questions[l.at-1].Kind; before == ChooseSum || before == TypeSum {
+	switch {
+	case at < 0:
+		return Reply{Kind: Unread, Lines: []string{"This is the first question."}}
+	case l.Questions[at].Composing():
 		return Reply{Kind: Unread, Lines: []string{"The sum before is written; go on from it."}}
 	}
-	l.at--
+	l.at = at
 	return Reply{Kind: WentBack, Lines: []string{"Back to " + l.Questions[l.at].Name + "."}}
 }
 
@@ -83,7 +87,9 @@ func (l *Lesson) tell(q Question, asking bool) Reply {
 func (l *Lesson) giveUp() {
 	a := &l.answers[l.at]
 	a.told, a.accepted, a.first = true, false, false
+	q := l.Questions[l.at]
 	l.at++
+	l.finish(q)
 }
 
 // truthText is the value of what q asks, with its unit and sense.
@@ -110,6 +116,10 @@ func (l *Lesson) sheet(Question, bool) Reply {
 	for n, q := range l.Questions {
 		a := l.answers[n]
 		switch {
+		case q.Kind == Reading && q.Step != statics.None && n < l.at:
+			for _, f := range l.Solution.Plan[q.Step].Gives {
+				lines = append(lines, l.forceText(f)+", worked.")
+			}
 		case l.Exam && a.tries > 0:
 			lines = append(lines, q.Name+": you typed "+a.typed+".")
 		case l.Exam || q.Kind != ForceValue && q.Kind != SectionPart:

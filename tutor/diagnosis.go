@@ -102,7 +102,7 @@ func (l *Lesson) slipQuestion(q Question, values []exact.Num) slip.Question {
 			return known
 		},
 		Customary: l.Problem.Units.Customary(),
-		Written:   l.Rung >= Terms,
+		Written:   l.RungOf(q.Step) >= Terms,
 	}
 }
 

@@ -24,7 +24,11 @@ type Lesson struct {
 	// Clock, if set, tells the time at which a line was typed, so that guessing in haste is noticed.
 	Clock func() time.Time
 
-	route   *route // at the rungs order and blank
+	route   *route                    // at the rungs order and blank
+	rungs   ladder                    // where each step and each member has its own rung
+	again   bool                      // it brings back something that was told in another lesson
+	record  func(*Lesson) func(Event) // how what is done in a lesson is kept
+	done    map[task]bool
 	at      int
 	answers []answer       // of each question
 	signs   bool           // sums are written with the signs of the trade, not in ASCII
@@ -61,15 +65,17 @@ func New(p *problems.Problem, rung Rung, exam bool) (*Lesson, error) {
 	if v := s.Count.Verdict(); v != statics.Determinate {
 		return nil, fmt.Errorf("%s is %s, so its forces cannot all be found from equilibrium", p.Title, v)
 	}
-	l := &Lesson{Problem: p, Solution: s, Rung: rung, Exam: exam}
-	if rung < Order {
-		l.ask(l.script()...)
+	l := &Lesson{Problem: p, Solution: s, Rung: rung, Exam: exam, done: map[task]bool{}}
+	switch {
+	case exam && rung >= Order:
+		return nil, fmt.Errorf("an exam is taken at the rung values or terms")
+	case rung == Fading:
+		l.fade(nil)
+	case rung >= Order:
+		l.ownRoute()
 		return l, nil
 	}
-	if exam {
-		return nil, fmt.Errorf("an exam is taken at the rung values or terms")
-	}
-	l.ownRoute()
+	l.ask(l.script()...)
 	return l, nil
 }
 
@@ -169,6 +175,7 @@ func (l *Lesson) judge(q Question, line string) Reply {
 	r := Reply{Kind: Judged, Verdict: verdict, Lines: []string{verdict.String() + ": " + l.feedback(q, verdict, v)}}
 	if verdict.Right() {
 		l.at++
+		l.finish(q)
 	}
 	return r
 }

@@ -8,41 +8,54 @@ import (
 	"strings"
 
 	"unpin/statics"
+	"unpin/statics/figure"
 	"unpin/statics/notation"
 )
 
 // Plain runs a lesson by line: one fact a line, one answer a line, ASCII only, nothing redrawn. It ends at quit or at
 // the end of input. An error is one of reading or writing.
 func Plain(l *Lesson, in io.Reader, out io.Writer) error {
-	p := plain{l: l, out: bufio.NewWriter(out), step: statics.None, member: statics.None}
-	p.opening()
-	lines := bufio.NewReader(in)
+	p := plain{in: bufio.NewReader(in), out: bufio.NewWriter(out)}
+	on, err := p.work(l, p.opening, p.closing)
+	for _, again := range l.Again() {
+		if !on || err != nil {
+			break
+		}
+		on, err = p.work(again, p.reopening, func() { p.say("Done again.") })
+	}
+	return errors.Join(err, p.out.Flush())
+}
+
+// work asks all questions of a lesson, and reports whether the student is still there.
+func (p *plain) work(l *Lesson, opening, closing func()) (on bool, err error) {
+	p.l, p.step, p.member = l, statics.None, statics.None
+	opening()
 	for {
 		q, asking := l.Now()
 		if !asking {
-			p.closing()
-			return p.out.Flush()
+			closing()
+			return true, nil
 		}
 		p.introduce(q)
 		if q.Kind == Reading {
 			l.Type("")
 			continue
 		}
-		p.say("? %s [%s]", q.Name, p.unit(q))
+		p.say("? %s%s [%s]", q.Name, map[bool]string{true: " again"}[l.again], p.unit(q))
 		if err := p.out.Flush(); err != nil {
-			return err
+			return false, err
 		}
-		line, err := readLine(lines)
+		line, err := readLine(p.in)
+		if errors.Is(err, io.EOF) {
+			return false, nil
+		}
 		if err != nil {
-			if errors.Is(err, io.EOF) {
-				return nil
-			}
-			return err
+			return false, err
 		}
 		r := l.Type(line)
 		p.lines(r.Lines)
 		if r.Kind == Leaving {
-			return p.out.Flush()
+			return false, nil
 		}
 	}
 }
@@ -69,6 +82,7 @@ func readLine(r *bufio.Reader) (string, error) {
 // plain is the line mode of one lesson.
 type plain struct {
 	l            *Lesson
+	in           *bufio.Reader
 	out          *bufio.Writer
 	step, member int  // introduced last
 	shownHow     bool // how a sum is chosen
@@ -102,9 +116,25 @@ func (p *plain) opening() {
 	}
 	p.lines(l.frameLines())
 	p.say("For teaching only: a real structure needs the local codes and a licensed engineer.")
+	if l.Rung == Fading {
+		p.say("Of each kind of step the last is yours at first, and those before it are worked; with each that comes right one more is asked.")
+	}
 	p.say("Type help to see what can be typed.")
 	if n := l.Earlier(); n > 0 {
 		p.say("Earlier work on this problem has %d of %d questions settled; type resume to take it up.", n, len(l.Questions))
+	}
+}
+
+// reopening says what stands before a step that comes again: the frame with its numbers, and what is known by then.
+func (p *plain) reopening() {
+	q, _ := p.l.Now()
+	p.say("%s was told: here is a step of its kind once more, with other numbers.", q.Name)
+	p.lines(figure.Describe(p.l.Solution.Assembly, figure.Options{Style: p.l.style()}))
+	p.lines(p.l.givenLines(q))
+	if q.Step != statics.None {
+		p.step = q.Step - 1
+	} else {
+		p.step = len(p.l.Solution.Plan)
 	}
 }
 

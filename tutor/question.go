@@ -61,11 +61,11 @@ func (l *Lesson) script() []Question {
 	var all []Question
 	for i, step := range l.Solution.Plan {
 		switch {
-		case l.Rung == Read:
+		case l.Rung == Read || l.RungOf(i) == Read && len(step.Gives) > 0:
 			all = append(all, Question{Kind: Reading, Step: i, Member: statics.None})
 		case step.Relation || step.Check:
 		default:
-			if l.Rung == Terms {
+			if l.RungOf(i) == Terms {
 				all = append(all, l.termQuestions(i)...)
 			}
 			all = append(all, l.valueQuestions(i)...)
@@ -81,7 +81,7 @@ func (l *Lesson) sections() []Question {
 		return nil
 	}
 	for _, d := range l.Solution.Diagrams {
-		if l.Rung == Read {
+		if l.RungAlong(d.Member) == Read {
 			all = append(all, Question{Kind: Reading, Step: statics.None, Member: d.Member})
 		} else {
 			all = append(all, l.sectionQuestions(d)...)

@@ -8,16 +8,17 @@ import (
 // A Rung is how much of a step the student must supply.
 type Rung int
 
-// The rungs, from the most help to the least.
+// The rungs, from the most help to the least, and the one that moves between them.
 const (
 	Read   Rung = iota // every step is worked; nothing is asked
 	Values             // free body and sum are shown, the value is asked
 	Terms              // the size, arm and sign of each term are asked, then the value
 	Order              // free body and sum are asked too
 	Blank              // any true sum is taken, in any order, as an equation; then its value is asked
+	Fading             // read, values or terms for each step by itself, as steps of its kind came right before
 )
 
-var rungNames = []string{"read", "values", "terms", "order", "blank"}
+var rungNames = []string{"read", "values", "terms", "order", "blank", "fading"}
 
 // String is the rung's name as it is typed.
 func (r Rung) String() string { return rungNames[r] }

@@ -21,7 +21,7 @@ func (l *Lesson) sectionQuestions(d statics.Diagram) []Question {
 				continue
 			}
 			last[q] = &value
-			if st.Found && l.Rung >= Terms {
+			if st.Found && l.RungAlong(d.Member) >= Terms {
 				all = append(all, l.zeroQuestion(d, st))
 			}
 			all = append(all, Question{
@@ -36,7 +36,7 @@ func (l *Lesson) sectionQuestions(d statics.Diagram) []Question {
 			})
 		}
 	}
-	if l.Rung >= Terms {
+	if l.RungAlong(d.Member) >= Terms {
 		all = append(all, l.shapeQuestions(d)...)
 	}
 	return all

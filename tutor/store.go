@@ -119,18 +119,20 @@ func (l *Lesson) Keep(s *Store, now func() time.Time, complain func(error)) {
 	}
 	l.recall(earlier)
 	start := now()
-	base := Record{
-		Run: start.UTC().Format(time.RFC3339Nano), Problem: l.Problem.Name, Frame: l.fingerprint(), Rung: l.Rung.String(), Exam: l.Exam,
-	}
+	base := Record{Run: start.UTC().Format(time.RFC3339Nano), Problem: l.Problem.Name, Exam: l.Exam}
 	broken := false
-	l.Heed = func(e Event) {
+	l.record = func(l *Lesson) func(Event) {
 		r := base
-		r.At, r.Number, r.Question, r.Typed, r.Outcome = now(), e.Number, e.Question, e.Typed, e.Outcome
-		if err := s.Add(r); err != nil && !broken {
-			broken = true
-			complain(err)
+		r.Frame, r.Rung = l.fingerprint(), l.Rung.String()
+		return func(e Event) {
+			r.At, r.Number, r.Question, r.Typed, r.Outcome = now(), e.Number, e.Question, e.Typed, e.Outcome
+			if err := s.Add(r); err != nil && !broken {
+				broken = true
+				complain(err)
+			}
 		}
 	}
+	l.Heed = l.record(l)
 }
 
 // fingerprint stands for the frame: the same text for the same frame, another for another.
@@ -142,8 +144,13 @@ func (l *Lesson) fingerprint() string {
 // recall finds how the questions were settled in the latest run on the same frame at the same rung.
 func (l *Lesson) recall(records []Record) {
 	frame, run := l.fingerprint(), ""
+	if l.Rung == Fading {
+		l.fade(shown(records, frame))
+		l.Questions, l.answers = nil, nil
+		l.ask(l.script()...)
+	}
 	for _, r := range records {
-		if r.Frame != frame || r.Rung != l.Rung.String() || r.Exam || l.Exam {
+		if r.Frame != frame || r.Rung != l.Rung.String() || r.Exam || l.Exam || l.Rung == Fading && !l.holds(r) {
 			continue
 		}
 		if r.Run != run {
@@ -158,18 +165,35 @@ func (l *Lesson) recall(records []Record) {
 	}
 }
 
+// holds reports whether a record is about a question of this lesson.
+func (l *Lesson) holds(r Record) bool {
+	return r.Number < len(l.Questions) && l.Questions[r.Number].Name == r.Question
+}
+
 // Earlier is how many questions from the first on were settled in earlier work that can be taken up again.
 func (l *Lesson) Earlier() int {
-	n := 0
-	for l.earlier[n] != "" {
-		n++
+	settled := 0
+	for n := 0; l.earlier[n] != "" || n < len(l.Questions) && l.Questions[n].Kind == Reading; n++ {
+		if l.earlier[n] != "" {
+			settled = n + 1
+		}
 	}
-	return n
+	return settled
+}
+
+// begun reports whether anything was answered.
+func (l *Lesson) begun() bool {
+	for n := range l.at {
+		if l.Questions[n].Kind != Reading {
+			return true
+		}
+	}
+	return false
 }
 
 // Resume takes up earlier work: it answers again what was settled then. It does nothing once something was answered.
 func (l *Lesson) Resume() {
-	if l.at > 0 {
+	if l.begun() {
 		return
 	}
 	for n := l.Earlier(); l.at < n; {

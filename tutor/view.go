@@ -48,7 +48,7 @@ func Progress(p *problems.Problem, rung Rung, records []Record) (settled, of int
 }
 
 // Open reports whether the number of questions depends on what the student chooses.
-func (l *Lesson) Open() bool { return l.Rung >= Order }
+func (l *Lesson) Open() bool { return l.route != nil }
 
 // Shape reports whether the question is about the shape of a diagram: a place of no shear, a degree, or a slope.
 func (q Question) Shape() bool {

@@ -16,7 +16,10 @@ func (l *Lesson) stepLines(i int) []string {
 	before := l.knownBefore(i)
 	known := func(f int) bool { _, ok := before(f); return ok }
 	lines := []string{fmt.Sprintf("Step %d of %d.", i+1, len(l.Solution.Plan))}
-	if l.route != nil {
+	switch {
+	case l.again:
+		lines = nil
+	case l.route != nil:
 		lines = []string{fmt.Sprintf("Step %d.", i+1)}
 	}
 	if !l.Own(i) {
@@ -27,14 +30,15 @@ func (l *Lesson) stepLines(i int) []string {
 		if absent := notation.AbsentText(a, s, st); absent != "" {
 			lines = append(lines, absent)
 		}
-		if l.Rung <= Values || step.Relation || step.Check {
-			lines = append(lines, notation.SumSymbols(a, s, st))
+		symbols, numbers := notation.SumSymbols(a, s, st), notation.SumNumbers(a, s, before, st)
+		if l.RungOf(i) <= Values || step.Relation || step.Check {
+			lines = append(lines, symbols)
 		}
-		if l.Rung == Read || step.Check && !l.Exam {
-			lines = append(lines, notation.SumNumbers(a, s, before, st))
+		if numbers != symbols && (l.RungOf(i) == Read || step.Check && !l.Exam) {
+			lines = append(lines, numbers)
 		}
 	}
-	if l.Rung == Read {
+	if l.RungOf(i) == Read {
 		for _, f := range step.Gives {
 			lines = append(lines, l.forceText(f)+".")
 		}
@@ -53,6 +57,25 @@ func (l *Lesson) knownBefore(i int) func(int) (exact.Num, bool) {
 	return func(f int) (exact.Num, bool) { return l.Solution.Values[f], given[f] }
 }
 
+// givenLines tell, in a lesson that brings a step back, the forces that are known by then and that q rests on.
+func (l *Lesson) givenLines(q Question) []string {
+	var lines []string
+	for f := range l.Solution.Forces {
+		if l.knownForce(f) && l.restsOn(q, f) {
+			lines = append(lines, "Known by now: "+l.forceText(f)+".")
+		}
+	}
+	return lines
+}
+
+// restsOn reports whether force f counts in the sums of a question, or touches the part of its member.
+func (l *Lesson) restsOn(q Question, f int) bool {
+	if q.Step == statics.None {
+		return slices.Contains(l.Solution.ForcesOn(statics.FreeBody{l.partOf(q.Member)}), f)
+	}
+	return slices.ContainsFunc(l.Solution.Plan[q.Step].Sums, func(s statics.Sum) bool { return !s.Factor(f).IsZero() })
+}
+
 // forceText is a force with its value, unit and sense.
 func (l *Lesson) forceText(i int) string {
 	f := l.Solution.Forces[i]
@@ -68,7 +91,7 @@ func (l *Lesson) memberLines(m int) []string {
 	switch {
 	case d.Withheld:
 		lines = append(lines, "This member lies on a closed ring, so equilibrium alone does not give its N, V and M.")
-	case l.Rung == Read:
+	case l.RungAlong(m) == Read:
 		for _, q := range l.sectionQuestions(d) {
 			lines = append(lines, l.truthText(q))
 		}

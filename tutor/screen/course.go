@@ -19,14 +19,16 @@ type course struct {
 	ascii      bool
 	answerLine editor
 	reply      tutor.Reply
-	greeting   bool      // the reply is that before the first question
-	last       string    // what was typed last, where it was not right
-	sheetPane  bool      // where there is room for one: the sheet, not the figure
-	given      bool      // the figure is the frame as given
-	looked     int       // the step that is looked back at, or statics.None
-	up         int       // lines that the sheet is scrolled up from its end
-	changes    int       // counts what may change the figure or the sheet
-	pause      time.Time // until then no answer is taken
+	greeting   bool            // the reply is that before the first question
+	last       string          // what was typed last, where it was not right
+	sheetPane  bool            // where there is room for one: the sheet, not the figure
+	given      bool            // the figure is the frame as given
+	looked     int             // the step that is looked back at, or statics.None
+	up         int             // lines that the sheet is scrolled up from its end
+	changes    int             // counts what may change the figure or the sheet
+	pause      time.Time       // until then no answer is taken
+	again      []*tutor.Lesson // what was told before and comes once more
+	ended      bool            // all is asked, and what was told here is among those
 
 	sheet  sheet // as last arranged
 	figure picture
@@ -86,6 +88,12 @@ func (c *course) sum(q tutor.Question) statics.Sum {
 func (m *Model) answer() tea.Cmd {
 	c := m.course
 	if _, asking := c.l.Now(); !asking && len(c.answerLine.text) == 0 {
+		if next := c.next(); len(next) > 0 {
+			m.enter(next[0])
+			m.course.again = next[1:]
+			m.course.reply = tutor.Reply{Kind: tutor.Listed, Lines: []string{"This was told: here is a step of its kind once more, with other numbers."}}
+			return nil
+		}
 		return m.toChooser()
 	}
 	if m.o.Clock().Before(c.pause) {
@@ -128,6 +136,14 @@ func (m *Model) typed(text string) tea.Cmd {
 	return nil
 }
 
+// next lists the lessons of one step that follow when this one is done.
+func (c *course) next() []*tutor.Lesson {
+	if _, asking := c.l.Now(); !asking && !c.ended {
+		c.again, c.ended = append(c.again, c.l.Again()...), true
+	}
+	return c.again
+}
+
 // toFault puts the cursor on the place of the fault in what was typed, which then need not be shown twice.
 func (c *course) toFault(text string) {
 	lines := c.reply.Lines
@@ -157,6 +173,8 @@ func (m *Model) toRung(name string) tea.Cmd {
 func (m *Model) enterWord() string {
 	q, asking := m.course.l.Now()
 	switch {
+	case !asking && len(m.course.next()) > 0:
+		return "a step again"
 	case !asking:
 		return "to the problems"
 	case q.Kind == tutor.Reading:

@@ -26,3 +26,22 @@ func TestPauseAfterGuesses(t *testing.T) {
 		t.Errorf("no answer is taken after the pause:\n%s", bare(m.View()))
 	}
 }
+
+// What was told comes once more after the last question, and then the way leads to the problems.
+func TestToldStepsAgain(t *testing.T) {
+	m := New(Options{Lesson: lesson(t, "jetty-deck", tutor.Values, false), Entries: fromShelf})
+	size(m, 100, 30)
+	press(m, "tell", "enter")
+	work(t, m, 100)
+	if text := bare(m.View()); !strings.Contains(text, "enter a step again") {
+		t.Fatalf("what was told is left:\n%s", text)
+	}
+	press(m, "enter")
+	if text := bare(m.View()); !strings.Contains(text, "with other numbers") || !strings.Contains(text, "Ax [kN]") {
+		t.Fatalf("the step again shows\n%s", text)
+	}
+	press(m, "0", "enter", "enter")
+	if m.view != choosing {
+		t.Errorf("after all the screen shows\n%s", bare(m.View()))
+	}
+}

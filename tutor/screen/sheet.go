@@ -107,7 +107,7 @@ func (w writer) sum(i, n int, before func(int) (exact.Num, bool)) {
 	a := l.Solution.Assembly
 	symbols, numbers := notation.SumSymbols(a, s, w.st), notation.SumNumbers(a, s, before, w.st)
 	w.put(3, symbols, plainInk)
-	if numbers != symbols && !l.Exam && (i < w.c.step() || l.Rung == tutor.Read) {
+	if numbers != symbols && !l.Exam && (i < w.c.step() || l.RungOf(i) == tutor.Read) {
 		w.put(3, numbers, plainInk)
 	}
 	if step.Check && !l.Exam {
@@ -137,7 +137,7 @@ func (w writer) found(f int) {
 		typed, _, _, _ = l.Standing(n)
 	}
 	v, known := l.Known(f)
-	if l.Rung == tutor.Read {
+	if n < 0 { // a worked step
 		v, known = l.Solution.Values[f], true
 	}
 	switch {

@@ -1,0 +1,141 @@
+package tutor
+
+import (
+	"slices"
+
+	"unpin/statics"
+)
+
+// Worked steps give way to asked ones from the last backwards, which helps more than from the first (Atkinson, Renkl and
+// Merrill, Journal of Educational Psychology 95(4), 2003, 774-783), and for each kind of step by itself.
+
+// A task is what is learned in one go: a step of the plan, or the diagrams of one member. One of the two is statics.None.
+type task struct{ step, member int }
+
+// task is what a question belongs to; false where the student makes a plan.
+func (q Question) task() (task, bool) {
+	if q.Step != statics.None {
+		return task{q.Step, statics.None}, true
+	}
+	return task{statics.None, q.Member}, q.Member != statics.None
+}
+
+// kind is the kind of a task, which a record keeps.
+func (l *Lesson) kind(t task) string {
+	switch {
+	case t.step == statics.None:
+		return "diagrams"
+	case len(l.Solution.Plan[t.step].Sums) > 1:
+		return "sums together"
+	case l.Solution.Plan[t.step].Sums[0].Moment:
+		return "sum of moments"
+	}
+	return "sum of forces"
+}
+
+// A ladder is the rung of each step and of each member; empty where all have that of the lesson.
+type ladder struct{ steps, members []Rung }
+
+// RungOf is how much of step i of the plan is left to the student.
+func (l *Lesson) RungOf(i int) Rung {
+	if i < len(l.rungs.steps) {
+		return l.rungs.steps[i]
+	}
+	return l.Rung
+}
+
+// RungAlong is how much of the diagrams of a member is left to the student.
+func (l *Lesson) RungAlong(member int) Rung {
+	if member < len(l.rungs.members) {
+		return l.rungs.members[member]
+	}
+	return l.Rung
+}
+
+// toTrust is how many tasks of a kind must come right before all of that kind are asked.
+const toTrust = 3
+
+// faded is the rung of a task, when so many of its kind came right before and so many follow it here: with none right
+// the last is asked for its value and the others are worked; with each that comes right one more is asked; after three
+// all are, and then term by term, again from the last.
+func faded(right, following int) Rung {
+	switch level := right - min(following, toTrust); {
+	case level < 0:
+		return Read
+	case level < toTrust:
+		return Values
+	}
+	return Terms
+}
+
+// fade gives each step and each member its rung, by how many of each kind came right before.
+func (l *Lesson) fade(right map[string]int) {
+	following := map[string]int{}
+	next := func(t task) Rung {
+		k := l.kind(t)
+		following[k]++
+		return faded(right[k], following[k]-1)
+	}
+	l.rungs = ladder{make([]Rung, len(l.Solution.Plan)), make([]Rung, len(l.Solution.Diagrams))}
+	for i, step := range slices.Backward(l.Solution.Plan) {
+		l.rungs.steps[i] = Values
+		if len(step.Gives) > 0 {
+			l.rungs.steps[i] = next(task{i, statics.None})
+		}
+	}
+	for _, d := range slices.Backward(l.Solution.Diagrams) {
+		l.rungs.members[d.Member] = Read
+		if !d.Withheld {
+			l.rungs.members[d.Member] = next(task{statics.None, d.Member})
+		}
+	}
+}
+
+// How a task came out, as a record keeps it.
+const (
+	cameRight  = "step right"  // all of it at the first try and without help
+	cameHelped = "step helped" // with wrong tries or hints
+	cameTold   = "step told"   // some of it was told
+)
+
+// finish keeps how a task came out, once all of it is settled.
+func (l *Lesson) finish(q Question) {
+	t, ok := q.task()
+	if !ok || l.Exam || l.done[t] {
+		return
+	}
+	came, last := cameRight, 0
+	for n, other := range l.Questions {
+		if of, _ := other.task(); of != t || other.Composing() {
+			continue
+		}
+		switch a := l.answers[n]; {
+		case !a.accepted && !a.told:
+			return
+		case a.told:
+			came = cameTold
+		case !a.first && came == cameRight:
+			came = cameHelped
+		}
+		last = n
+	}
+	l.done[t] = true
+	if l.Heed != nil {
+		l.Heed(Event{Number: last, Question: l.kind(t), Outcome: came})
+	}
+}
+
+// shown counts, for each kind of task, how many came right on other frames, less those that were told.
+func shown(records []Record, frame string) map[string]int {
+	right := map[string]int{}
+	for _, r := range records {
+		switch {
+		case r.Frame == frame:
+		case r.Outcome == cameRight:
+			right[r.Question]++
+		case r.Outcome == cameTold:
+			right[r.Question] = max(right[r.Question]-1, 0)
+		}
+	}
+	return right
+}

@@ -1,0 +1,113 @@
+package tutor
+
+import (
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"unpin/problems"
+)
+
+// Rows: how many came right, and what each of five steps of a kind then is, from the first to the last.
+func TestFaded(t *testing.T) {
+	for right, want := range []string{
+		"read read read read values", "read read read values values", "read read values values values", "values values values values terms",
+		"values values values terms terms", "values values terms terms terms", "terms terms terms terms terms", "terms terms terms terms terms",
+	} {
+		var got []string
+		for following := range 5 {
+			got = append([]string{faded(right, following).String()}, got...)
+		}
+		if text := strings.Join(got, " "); text != want {
+			t.Errorf("after %d: %s, want %s", right, text, want)
+		}
+	}
+}
+
+// Each kind of step has its own rung: what comes right on one frame is asked more of on the next, and what is told less.
+func TestFadingByKind(t *testing.T) {
+	s, now := StoreAt(filepath.Join(t.TempDir(), "practice.jsonl")), clock()
+	begin := func(name string) *Lesson {
+		l := lesson(t, name, Fading)
+		l.Keep(s, now, noComplaint(t))
+		return l
+	}
+	asked := func(l *Lesson) map[string]int {
+		n := map[string]int{}
+		for _, q := range l.Questions {
+			if of, ok := q.task(); ok && q.Kind != Reading {
+				n[l.kind(of)]++
+			}
+		}
+		return n
+	}
+	first := begin("quay-gantry")
+	if n := asked(first); n["sum of forces"] != 1 || n["sum of moments"] != 1 {
+		t.Errorf("at first %v is asked", n)
+	}
+	for {
+		q, asking := first.Now()
+		if !asking {
+			break
+		}
+		line := answerExactly(first, q)
+		if of, _ := q.task(); q.Kind == Reading {
+			line = ""
+		} else if first.kind(of) == "sum of forces" {
+			line = "tell"
+		}
+		first.Type(line)
+	}
+	if n := asked(begin("quay-gantry")); n["sum of moments"] != 1 {
+		t.Errorf("the same frame again asks %v", n)
+	}
+	if n := asked(begin("sawmill-portal")); n["sum of forces"] != 1 || n["sum of moments"] != 2 {
+		t.Errorf("the next frame asks %v", n)
+	}
+}
+
+// A fading lesson is taken up where it was left, over worked steps and asked ones.
+func TestFadingResumed(t *testing.T) {
+	s, now := StoreAt(filepath.Join(t.TempDir(), "practice.jsonl")), clock()
+	for _, name := range problems.Names() {
+		l := lesson(t, name, Fading)
+		l.Keep(s, now, noComplaint(t))
+		for n := 0; n < 2; {
+			q, _ := l.Now()
+			if q.Kind == Reading {
+				l.Type("")
+				continue
+			}
+			l.Type(answerExactly(l, q))
+			n++
+		}
+		at, _ := l.Position()
+		again := lesson(t, name, Fading)
+		again.Keep(s, now, noComplaint(t))
+		again.Type("") // a worked step may be read before
+		again.Type("resume")
+		if got, _ := again.Position(); got != at || again.Earlier() != at {
+			t.Errorf("%s is taken up at %d, left at %d", name, got, at)
+		}
+	}
+}
+
+// Back passes over worked steps.
+func TestBackOverWorkedSteps(t *testing.T) {
+	l := lesson(t, "quay-gantry", Fading)
+	for q, _ := l.Now(); q.Kind == Reading; q, _ = l.Now() {
+		l.Type("")
+	}
+	if r := l.Type("back"); r.Kind != Unread {
+		t.Errorf("back from the first question: %v", r.Lines)
+	}
+	first, _ := l.Now()
+	l.Type("tell")
+	for q, _ := l.Now(); q.Kind == Reading; q, _ = l.Now() {
+		l.Type("")
+	}
+	l.Type("back")
+	if q, _ := l.Now(); q.Name != first.Name {
+		t.Errorf("back leads to %s", q.Name)
+	}
+}

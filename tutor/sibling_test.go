@@ -1,0 +1,81 @@
+package tutor
+
+import (
+	"bytes"
+	"strings"
+	"testing"
+
+	"unpin/problems"
+	"unpin/statics"
+)
+
+// A sibling of every problem has the same plan, and no value of a force but nought is as it was.
+func TestSiblings(t *testing.T) {
+	for _, name := range problems.Names() {
+		l := lesson(t, name, Values)
+		s, err := statics.Solve(sibling(l.Problem, 0).Frame)
+		if err != nil || !l.planOn(s) {
+			t.Errorf("%s: the sibling needs another plan (%v)", name, err)
+		}
+	}
+}
+
+// What was told comes back once for each kind of step, with another value, and can be worked; with nothing told nothing
+// does.
+func TestToldComesAgain(t *testing.T) {
+	for _, name := range problems.Names() {
+		for _, rung := range []Rung{Fading, Values, Terms, Order, Blank} {
+			l := lesson(t, name, rung)
+			kinds := toldThrough(l)
+			all := l.Again()
+			if len(all) != len(kinds) {
+				t.Errorf("%s, %s: %d steps come again for %d kinds", name, rung, len(all), len(kinds))
+			}
+			for _, again := range all {
+				q, _ := again.Now()
+				if l.givesAway(q) {
+					t.Errorf("%s, %s: %s comes again with the same value", name, rung, q.Name)
+				}
+				play(t, again, func(q Question) string { return answerExactly(again, q) }, Verdict.Exactly)
+				if len(again.Again()) > 0 {
+					t.Errorf("%s, %s: %s comes again for ever", name, rung, q.Name)
+				}
+			}
+		}
+	}
+}
+
+// toldThrough has all of a lesson told, and gives the kinds of its steps.
+func toldThrough(l *Lesson) map[string]bool {
+	kinds := map[string]bool{}
+	for {
+		q, asking := l.Now()
+		if !asking {
+			return kinds
+		}
+		if t, ok := q.task(); ok && q.Kind != Reading {
+			kinds[l.kind(t)] = true
+		}
+		if l.Type("tell").Kind == Unread {
+			l.Type("")
+		}
+	}
+}
+
+// Where nothing is told, nothing comes after the last question.
+func TestNothingToldNothingAgain(t *testing.T) {
+	for _, name := range problems.Names() {
+		l := lesson(t, name, Values)
+		var typed strings.Builder
+		for _, q := range l.Questions {
+			typed.WriteString(q.truth.Decimal(30) + "\n")
+		}
+		var out bytes.Buffer
+		if err := Plain(l, strings.NewReader(typed.String()+"extra\n"), &out); err != nil {
+			t.Fatal(err)
+		}
+		if lines := strings.Split(strings.TrimSpace(out.String()), "\n"); !strings.HasPrefix(lines[len(lines)-1], "All done.") || strings.Contains(out.String(), "again [") {
+			t.Errorf("%s ends with %s", name, lines[len(lines)-1])
+		}
+	}
+}
