@@ -5,6 +5,8 @@ import (
 	"strings"
 
 	"codeberg.org/go-pdf/fpdf"
+
+	"unpin/statics/figure"
 )
 
 // Sizes of a printed page, in points.
@@ -21,6 +23,7 @@ const (
 	indexFall   = 0.2
 	stepIndent  = 22.0
 	mathsIndent = 40.0
+	mathsHang   = 14.0 // of the lines after the first
 	labelGap    = 10.0 // between the labels of a list and its texts
 	shortList   = 7    // items
 )
@@ -29,7 +32,8 @@ const (
 type strip struct {
 	above  float64 // room before it, but at the head of a page
 	height float64
-	with   bool // it stays on the page of the next one
+	with   bool    // it stays on the page of the next one
+	again  []strip // the head of its table, which stands above it again at the head of a page
 	draw   func(y float64)
 }
 
@@ -43,9 +47,10 @@ type composer struct {
 	strips  []strip
 	last    passageKind
 	figures int
-	indent  float64 // of the list in hand,
-	left    int     // how many items it has left,
-	short   bool    // and whether it is short
+	sheets  map[int]figure.Sheet // of the figures among the passages
+	indent  float64              // of the list in hand,
+	left    int                  // how many items it has left,
+	short   bool                 // and whether it is short
 }
 
 func newComposer(doc *fpdf.Fpdf, d *document, size PaperSize) *composer {
@@ -54,6 +59,16 @@ func newComposer(doc *fpdf.Fpdf, d *document, size PaperSize) *composer {
 
 // wide is the width of the text.
 func (c *composer) wide() float64 { return c.size.Width - 2*sideMargin }
+
+// compose makes pages of the document. Size is the share of their usual height that its figures may have.
+func (c *composer) compose(size float64) [][]placed {
+	c.strips, c.last, c.figures = nil, titlePassage, 0
+	c.sheets = c.sheetsOf(size)
+	for i := range c.d.list {
+		c.set(i)
+	}
+	return c.pages()
+}
 
 // set makes strips of passage i.
 func (c *composer) set(i int) {
@@ -81,7 +96,7 @@ func (c *composer) set(i int) {
 	case picturePassage:
 		c.picture(i)
 	default:
-		c.paragraph(lineStyle{size: bodySize, above: 5}, label, text)
+		c.paragraph(lineStyle{size: bodySize, above: 5, letters: b.letters}, label, text)
 	}
 	c.last = b.kind
 }
@@ -100,7 +115,7 @@ func (c *composer) item(i int) {
 		c.short = c.left <= shortList
 	}
 	c.left--
-	c.paragraph(lineStyle{size: bodySize, above: above, indent: c.indent, with: c.short && c.left > 0}, itemLabel(c.d.list[i]), c.d.list[i].text)
+	c.paragraph(lineStyle{size: bodySize, above: above, indent: c.indent, with: c.short && c.left > 0, letters: c.d.list[i].letters}, itemLabel(c.d.list[i]), c.d.list[i].text)
 }
 
 // itemLabel is the label of an item without what lays out a text.
@@ -109,7 +124,7 @@ func itemLabel(b passage) string { return strings.TrimSuffix(strings.TrimSpace(b
 // equation sets a line of mathematics; what comes out of it is bold.
 func (c *composer) equation(i int) {
 	b := c.d.list[i]
-	s := lineStyle{size: bodySize, above: 1, indent: mathsIndent, maths: true}
+	s := lineStyle{size: bodySize, above: 1, indent: mathsIndent, letters: mathLetters, hang: mathsHang}
 	if b.kind == resultPassage {
 		s.style = "B"
 	}
@@ -125,32 +140,57 @@ func (c *composer) isMaths(i int) bool {
 	return i < len(c.d.list) && (c.d.list[i].kind == equationPassage || c.d.list[i].kind == resultPassage)
 }
 
-// place breaks the strips into pages and draws them, with the title and the number at the foot of each.
-func (c *composer) place(title string) {
-	y := 0.0
-	newPage := func() {
-		c.doc.AddPage()
-		y = headMargin
-	}
-	newPage()
-	foot := c.size.Height - footMargin
-	for i, s := range c.strips {
-		need := 0.0
-		for k := i; k < len(c.strips); k++ {
-			need += c.strips[k].above + c.strips[k].height
-			if !c.strips[k].with {
-				break
-			}
-		}
-		starts := i == 0 || !c.strips[i-1].with
-		if y > headMargin && (starts && y+need > foot && need < foot-headMargin || y+s.above+s.height > foot) {
-			newPage()
-		}
-		if y > headMargin {
+// A placed is a strip at its height on a page.
+type placed struct {
+	strip
+	y float64
+}
+
+// pages breaks the strips into pages.
+func (c *composer) pages() [][]placed {
+	pages := [][]placed{nil}
+	y, foot := headMargin, c.size.Height-footMargin
+	put := func(s strip) {
+		last := len(pages) - 1
+		if len(pages[last]) > 0 {
 			y += s.above
 		}
-		s.draw(y)
+		pages[last] = append(pages[last], placed{s, y})
 		y += s.height
+	}
+	for i, s := range c.strips {
+		starts := i == 0 || !c.strips[i-1].with
+		need := c.together(i)
+		if y > headMargin && (starts && y+need > foot && need < foot-headMargin || y+s.above+s.height > foot) {
+			pages, y = append(pages, nil), headMargin
+			for _, h := range s.again {
+				put(h)
+			}
+		}
+		put(s)
+	}
+	return pages
+}
+
+// together is the height of strip i and those that it stays with.
+func (c *composer) together(i int) float64 {
+	need := 0.0
+	for k := i; k < len(c.strips); k++ {
+		need += c.strips[k].above + c.strips[k].height
+		if !c.strips[k].with {
+			break
+		}
+	}
+	return need
+}
+
+// draw draws pages, with the title and the number at the foot of each.
+func (c *composer) draw(pages [][]placed, title string) {
+	for _, page := range pages {
+		c.doc.AddPage()
+		for _, s := range page {
+			s.strip.draw(s.y)
+		}
 	}
 	c.numberPages(title)
 }

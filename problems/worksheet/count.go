@@ -11,10 +11,15 @@ import (
 func (d *document) count() {
 	c := d.Count
 	d.section("Count")
-	d.item("Unknowns   ", fmt.Sprintf("U = %d: %s", c.Unknowns, d.names(d.all())))
-	d.item("Sums       ", fmt.Sprintf("E = %s = %d", d.sumsByBody(), c.Sums))
-	d.item("Rank       ", fmt.Sprintf("r = %d of the sums are independent", c.Rank))
-	d.item("Verdict    ", d.verdict())
+	for _, row := range [][2]string{
+		{"Unknowns   ", fmt.Sprintf("U = %d: %s", c.Unknowns, d.names(d.all()))},
+		{"Sums       ", fmt.Sprintf("E = %s = %d", d.sumsByBody(), c.Sums)},
+		{"Rank       ", fmt.Sprintf("r = %d of the sums are independent", c.Rank)},
+		{"Verdict    ", d.verdict()},
+	} {
+		d.item(row[0], row[1])
+		d.symbolic("UEr")
+	}
 	if c.Inner > 0 {
 		d.item("Rings      ", d.ringText())
 	}

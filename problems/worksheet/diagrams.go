@@ -19,6 +19,7 @@ func (d *document) diagrams() {
 	d.prose("x runs along a member from the joint named first. N is positive in tension. V is positive if, on a member named " +
 		"from left to right, the forces to the left of the cut push " + sense + "; M is positive if it stretches the bottom of such a " +
 		"member. On a member that runs another way, turn the page until it runs from left to right. So " + slope + ".")
+	d.symbolic("xNVM")
 	d.drawInternal()
 	for _, g := range d.Diagrams {
 		d.blank()

@@ -81,11 +81,43 @@ func (d *document) drawBodies(solved bool) {
 	d.draw(scene, words)
 }
 
-// drawInternal draws N, V and M.
+// drawInternal draws N, V and M, and says which of them are nought in every member.
 func (d *document) drawInternal() {
-	for _, q := range []figure.Quantity{figure.AxialForce, figure.ShearForce, figure.BendingMoment} {
-		d.drawQuantity(q)
+	if !d.pictures {
+		return
 	}
+	var nought []string
+	for _, q := range []figure.Quantity{figure.AxialForce, figure.ShearForce, figure.BendingMoment} {
+		if d.isNought(q) {
+			nought = append(nought, q.Letter())
+		}
+	}
+	if len(nought) > 0 {
+		d.prose(strings.Join(nought, " = ") + " = 0 in every member.")
+		d.symbolic("NVM")
+	}
+	for _, q := range []figure.Quantity{figure.AxialForce, figure.ShearForce, figure.BendingMoment} {
+		if !d.isNought(q) {
+			d.drawQuantity(q)
+		}
+	}
+}
+
+// isNought reports whether a quantity is nought in all of the frame.
+func (d *document) isNought(q figure.Quantity) bool {
+	for _, g := range d.Diagrams {
+		if g.Withheld {
+			return false
+		}
+		for _, p := range g.Pieces {
+			for _, k := range [...]exact.Poly{p.N, p.V, p.M}[q] {
+				if !k.IsZero() {
+					return false
+				}
+			}
+		}
+	}
+	return true
 }
 
 func (d *document) drawQuantity(q figure.Quantity) {

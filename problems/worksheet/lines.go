@@ -4,12 +4,13 @@ import "strings"
 
 // A lineStyle says how a paragraph is set.
 type lineStyle struct {
-	size   float64
-	style  string
-	above  float64
-	indent float64 // of all its lines; the label stands before the first
-	with   bool    // it stays with what follows
-	maths  bool
+	size    float64
+	style   string
+	above   float64
+	indent  float64 // of all its lines; the label stands before the first
+	with    bool    // it stays with what follows
+	hang    float64 // of its lines after the first, beyond the indent
+	letters string  // that stand for numbers where they stand alone, and so are italic
 }
 
 // leading is the height of a line of that style.
@@ -17,7 +18,7 @@ func (s lineStyle) leading() float64 { return lineHeight * s.size / bodySize }
 
 // paragraph sets a text in lines, with a label before the first.
 func (c *composer) paragraph(s lineStyle, label, text string) {
-	lines := c.lines(c.words(text, s), c.wide()-s.indent, s)
+	lines := c.lines(c.words(text, s), c.wide()-s.indent-s.hang, s)
 	labels := c.words(label, lineStyle{size: s.size, style: "B"})
 	for i, line := range lines {
 		above := 0.0
@@ -31,7 +32,7 @@ func (c *composer) paragraph(s lineStyle, label, text string) {
 				if i == 0 {
 					c.write(labels, sideMargin, base, s.size)
 				}
-				c.write(line, sideMargin+s.indent, base, s.size)
+				c.write(line, sideMargin+s.indent+s.hang*float64(min(i, 1)), base, s.size)
 			},
 		})
 	}
@@ -45,7 +46,7 @@ func (c *composer) words(text string, s lineStyle) []typeWord {
 		if word == "" {
 			continue
 		}
-		w := typeWord{runs: c.runsOf(word, s.style, s.maths)}
+		w := typeWord{runs: c.runsOf(word, s.style, s.letters)}
 		for _, r := range w.runs {
 			w.wide += c.runWidth(r, s.size)
 		}

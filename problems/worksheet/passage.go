@@ -25,7 +25,8 @@ type passage struct {
 	kind    passageKind
 	label   string
 	text    string
-	indent  int // of a table, in a text
+	letters string // that stand for numbers in a paragraph or an item
+	indent  int    // of a table, in a text
 	table   table
 	picture figure.Scene
 	words   []string // say what the picture shows
@@ -56,6 +57,9 @@ func (b *passages) blank()                       { b.add(gapPassage, "", "") }
 func (b *passages) tabulate(indent int, t table) {
 	b.list = append(b.list, passage{kind: tablePassage, indent: indent, table: t})
 }
+
+// symbolic marks the letters that stand for numbers in the passage that was added last.
+func (b *passages) symbolic(letters string) { b.list[len(b.list)-1].letters = letters }
 
 // draw adds a picture with the words that describe it.
 func (b *passages) draw(s figure.Scene, words []string) {

@@ -44,13 +44,32 @@ var printedOn = time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
 func press(d *document, size PaperSize) ([]byte, error) {
 	doc := newPrint(d, size)
 	c := newComposer(doc, d, size)
-	for i := range d.list {
-		c.set(i)
+	pages := c.compose(1)
+	for _, smaller := range [...]float64{0.92, 0.84} { // so that no last page holds but a few lines
+		if !c.isStub(pages) {
+			break
+		}
+		if fewer := c.compose(smaller); len(fewer) < len(pages) {
+			pages = fewer
+		}
 	}
-	c.place(printable(oneLine(d.p.Title)))
+	c.draw(pages, printable(oneLine(d.p.Title)))
 	var out bytes.Buffer
 	err := doc.Output(&out)
 	return out.Bytes(), err
+}
+
+// stub is the share of a page that is filled on a last page with little on it.
+const stub = 0.3
+
+// isStub reports whether little stands on the last of several pages.
+func (c *composer) isStub(pages [][]placed) bool {
+	last := pages[len(pages)-1]
+	if len(pages) == 1 || len(last) == 0 {
+		return false
+	}
+	end := last[len(last)-1]
+	return end.y+end.height-headMargin < stub*(c.size.Height-headMargin-footMargin)
 }
 
 // newPrint is a document without pages.

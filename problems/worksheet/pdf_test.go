@@ -46,9 +46,7 @@ func composed(p *problems.Problem, s *statics.Solution, size PaperSize) *compose
 	d.solution()
 	doc := newPrint(d, size)
 	c := newComposer(doc, d, size)
-	for i := range d.list {
-		c.set(i)
-	}
+	c.compose(1)
 	return c
 }
 
@@ -103,7 +101,7 @@ func TestSymbols(t *testing.T) {
 		{"Ays", "Ays"}, {"12.5x²", "12.5i(x)²"}, {"M", "i(M)"}, {"ΣM", "ΣM"}, {"MN", "MN"},
 	} {
 		got := ""
-		for _, r := range c.runsOf(k.word, "", true) {
+		for _, r := range c.runsOf(k.word, "", mathLetters) {
 			text := r.text
 			if r.index {
 				text = "_(" + text + ")"

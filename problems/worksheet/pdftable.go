@@ -1,10 +1,6 @@
 package worksheet
 
-import (
-	"fmt"
-
-	"unpin/statics/figure"
-)
+import "strings"
 
 // cellGap is the room between two columns of a printed table.
 const cellGap = 12.0
@@ -20,7 +16,7 @@ const (
 
 // table sets a table: a rule above the head, below it, and at the foot. With keeps it with what follows.
 func (c *composer) table(t table, with bool) {
-	head, body := lineStyle{size: noteSize + 0.5, style: "I"}, lineStyle{size: bodySize}
+	head, body := lineStyle{size: noteSize + 0.5, letters: mathLetters}, lineStyle{size: bodySize}
 	widths := make([]float64, len(t.align))
 	set := func(cells []string, s lineStyle) [][]typeWord {
 		row := make([][]typeWord, len(cells))
@@ -30,7 +26,7 @@ func (c *composer) table(t table, with bool) {
 		}
 		return row
 	}
-	heads := set(t.head, head)
+	heads := set(printedHeads(t.head), head)
 	rows := make([][][]typeWord, len(t.rows))
 	for i, r := range t.rows {
 		rows[i] = set(r, body)
@@ -43,13 +39,31 @@ func (c *composer) table(t table, with bool) {
 		widths[last] = max(widths[last]-(total-c.wide()), narrowestCell)
 		total = c.wide()
 	}
+	first := len(c.strips)
 	c.rule(outerRule, total, 5, true)
 	c.row(t, heads, widths, head, true)
 	c.rule(innerRule, total, 1.5, true)
+	again := c.strips[first:len(c.strips):len(c.strips)]
 	for i, r := range rows {
-		c.row(t, r, widths, body, i == 0 || i >= len(rows)-2)
+		begin := len(c.strips)
+		c.row(t, r, widths, body, len(rows) <= wholeTable || i == 0 || i >= len(rows)-2)
+		c.strips[begin].again = again
 	}
 	c.rule(outerRule, total, 1.5, with)
+}
+
+// wholeTable is how many rows a table may have that is kept on one page. A longer one that goes on on the next page has its
+// head there again.
+const wholeTable = 12
+
+// printedHeads are the heads of columns with their units as print has them: N in kN (brackets stand around no unit, ISO
+// 80000-1; from memory).
+func printedHeads(heads []string) []string {
+	out := make([]string, len(heads))
+	for i, h := range heads {
+		out[i] = strings.TrimSuffix(strings.Replace(h, " [", " in ", 1), "]")
+	}
+	return out
 }
 
 // lineWide is the width of words on one line.
@@ -96,80 +110,4 @@ func (c *composer) row(t table, cells [][]typeWord, widths []float64, s lineStyl
 			}
 		}})
 	}
-}
-
-// Heights of printed figures at most, in points: of a frame, taken apart, and one of two side by side.
-const (
-	pictureTall = 220.0
-	bodiesTall  = 275.0
-	besideTall  = 195.0
-	besideGap   = 16.0
-)
-
-// picture sets a figure with its number and title beneath. Those of the internal forces of a frame stand two by two.
-func (c *composer) picture(i int) {
-	b := c.d.list[i]
-	switch {
-	case len(b.picture.Links) > 0:
-		c.pictures([]passage{b}, c.wide(), bodiesTall)
-	case len(b.picture.Curves) > 0 && !b.picture.IsLevel():
-		c.pair(i)
-	default:
-		c.pictures([]passage{b}, c.wide(), pictureTall)
-	}
-}
-
-// pair sets a figure beside the one before, if that stands alone, or else waits for the next.
-func (c *composer) pair(i int) {
-	first := i
-	for first > 0 && c.d.list[first-1].kind == picturePassage {
-		first--
-	}
-	group := c.d.list[first : i+1]
-	next := i+1 < len(c.d.list) && c.d.list[i+1].kind == picturePassage
-	if len(group)%2 == 0 {
-		group = group[len(group)-2:]
-	} else if next {
-		return
-	} else {
-		group = group[len(group)-1:]
-	}
-	c.pictures(group, (c.wide()-besideGap)/2, besideTall)
-}
-
-// pictures sets figures side by side.
-func (c *composer) pictures(group []passage, wide, tall float64) {
-	var sheets []figure.Sheet
-	deep := 0.0
-	for _, b := range group {
-		s := figure.Paper(b.picture, wide, tall)
-		sheets = append(sheets, s)
-		deep = max(deep, s.Height)
-	}
-	c.strips = append(c.strips, strip{above: 10, height: deep, with: true, draw: func(y float64) {
-		for k, s := range sheets {
-			figure.DrawPDF(c.doc, s, c.slot(k, len(sheets))-s.Width/2, y+deep-s.Height, family)
-		}
-	}})
-	var captions [][]typeWord
-	for _, b := range group {
-		captions = append(captions, c.caption(b.text))
-	}
-	c.strips = append(c.strips, strip{above: 3, height: lineHeight + 4, draw: func(y float64) {
-		for k, words := range captions {
-			c.write(words, c.slot(k, len(captions))-lineWide(words, noteSize+0.5)/2, y+noteSize, noteSize+0.5)
-		}
-	}})
-}
-
-// caption is the number and title of a figure.
-func (c *composer) caption(title string) []typeWord {
-	c.figures++
-	number := c.words(fmt.Sprintf("Figure %d.", c.figures), lineStyle{size: noteSize + 0.5, style: "B"})
-	return append(number, c.words(title, lineStyle{size: noteSize + 0.5})...)
-}
-
-// slot is the middle of the place of figure k of n side by side.
-func (c *composer) slot(k, n int) float64 {
-	return sideMargin + c.wide()*(float64(k)+0.5)/float64(n)
 }

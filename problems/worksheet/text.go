@@ -123,6 +123,7 @@ func (d *document) conventions() {
 	}
 	d.prose("x runs to the right and y up. " + turns + " Each unknown is taken in its positive sense: a minus in the result means " +
 		"that it acts the other way. The forces at a pin are named as they act on one part; on the other they are reversed.")
+	d.symbolic("xy")
 	if d.rounds() {
 		d.prose("Results are rounded to " + number(d.st.Figures) + " figures; a short exact value stands beside the rounded one. " +
 			"Later sums carry the exact values on, and show them with more figures.")

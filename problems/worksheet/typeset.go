@@ -49,9 +49,8 @@ func isLetter(r rune) bool {
 	return r >= 'A' && r <= 'Z' || r >= 'a' && r <= 'z' || r >= '0' && r <= '9' || r == '\'' || r == '_' || r == '.' || r == '+'
 }
 
-// runsOf parts a word into runs: names of forces become symbols. In mathematics the letters that stand for numbers are
-// italic.
-func (c *composer) runsOf(word, style string, maths bool) []typeRun {
+// runsOf parts a word into runs: names of forces become symbols, and the letters that stand for numbers are italic.
+func (c *composer) runsOf(word, style, letters string) []typeRun {
 	var runs []typeRun
 	plain := func(text string) {
 		if text != "" {
@@ -60,17 +59,35 @@ func (c *composer) runsOf(word, style string, maths bool) []typeRun {
 	}
 	rest := word
 	for rest != "" {
-		before, name, after := c.nextName(rest, maths)
+		before, name, after := c.nextName(rest, letters)
 		plain(before)
 		if name == "" {
 			break
 		}
 		if parts, ok := c.names[name]; ok {
-			runs = append(runs, typeRun{text: parts[0], style: slanted(parts[0], style)}, typeRun{text: parts[1], style: style, index: true})
+			runs = append(runs, typeRun{text: parts[0], style: slanted(parts[0], style)})
+			runs = append(runs, indexRuns(parts[1], style)...)
 		} else {
 			runs = append(runs, typeRun{text: name, style: "I"})
 		}
 		rest = after
+	}
+	return runs
+}
+
+// indexRuns are the runs of an index: the letter of an axis is italic, as it stands for a number; the names of joints, parts
+// and members are upright (ISO 80000-1; from memory).
+func indexRuns(index, style string) []typeRun {
+	axis, rest := "", index
+	if first, _, _ := strings.Cut(index, "."); first == "x" || first == "y" {
+		axis, rest = first, index[1:]
+	}
+	var runs []typeRun
+	if axis != "" {
+		runs = append(runs, typeRun{text: axis, style: slanted(axis, style), index: true})
+	}
+	if rest != "" {
+		runs = append(runs, typeRun{text: rest, style: style, index: true})
 	}
 	return runs
 }
@@ -83,12 +100,14 @@ func slanted(letter, style string) string {
 	return "I"
 }
 
-// numbers are the letters that stand for numbers in mathematics.
-const numbers = "NVMx"
+// mathLetters are the letters that stand for numbers in mathematics.
+const mathLetters = "NVMx"
 
-// nextName finds the first symbol in a text. It is empty if there is none; then all the text stands before.
-func (c *composer) nextName(text string, maths bool) (before, name, after string) {
+// nextName finds the first symbol in a text, a name or one of the letters. It is empty if there is none; then all the text
+// stands before.
+func (c *composer) nextName(text, letters string) (before, name, after string) {
 	inside := false // in the middle of a word
+	var last rune
 	for i, r := range text {
 		begins := !inside && (r >= 'A' && r <= 'Z' || r == 'Σ')
 		if begins {
@@ -96,9 +115,10 @@ func (c *composer) nextName(text string, maths bool) (before, name, after string
 				return text[:i], name, text[i+len(name):]
 			}
 		}
-		if maths && strings.ContainsRune(numbers, r) && (!inside || r == 'x') && !goesOn(text[i+1:]) {
+		if strings.ContainsRune(letters, r) && (!inside || last == 'd') && !goesOn(text[i+1:]) {
 			return text[:i], string(r), text[i+1:]
 		}
+		last = r
 		inside = r == 'Σ' || isLetter(r) && (r < '0' || r > '9') && r != '.' && r != '+'
 	}
 	return text, "", ""

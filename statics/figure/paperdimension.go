@@ -1,6 +1,9 @@
 package figure
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // Sizes of dimensions on paper, in points.
 const (
@@ -14,6 +17,7 @@ const (
 
 // dimensions draws the dimension lines below and beside all that has been drawn.
 func (p *paper) dimensions() {
+	p.hasShort = slices.ContainsFunc(p.scene.Dimensions, p.isShort)
 	start := p.bounds
 	y := start.y1 + dimensionOff
 	x, step := start.x1+dimensionOff, p.widestUpright()+dimensionGap
@@ -42,8 +46,17 @@ func (p *paper) widestUpright() float64 {
 	return wide
 }
 
-// dimension draws one dimension line that begins at k and is that long: with full heads, or if it is too short for
-// them with strokes across its ends. The number stands in the line if there is room, else beside it.
+// isShort reports whether a dimension is too short for its heads.
+func (p *paper) isShort(d Dimension) bool {
+	a := &p.x
+	if d.Vertical {
+		a = &p.y
+	}
+	return a.at(d.To)-a.at(d.From) <= 3*dimensionHead
+}
+
+// dimension draws one dimension line that begins at k and is that long: with full heads, or where one in the figure is too
+// short for them all with strokes across their ends, for a drawing has one kind of end (ISO 129-1; from memory). The number stands in the line if there is room, else beside it.
 func (p *paper) dimension(d Dimension, k local, length float64) {
 	look := Look{Role: DimensionMark}
 	p.line(fineLayer, look, fineWeight, k.to(0, 0), k.to(length, 0))
@@ -52,7 +65,7 @@ func (p *paper) dimension(d Dimension, k local, length float64) {
 		p.line(fineLayer, look, fineWeight, k.to(end, -extensionOver), k.to(end, extensionLong))
 		p.take(bar(k.to(end, -extensionOver), k.to(end, extensionLong), symbolWeight))
 	}
-	if length > 3*dimensionHead {
+	if !p.hasShort {
 		p.dimensionHead(k.to(0, 0), k.along.neg())
 		p.dimensionHead(k.to(length, 0), k.along)
 	} else {

@@ -1,0 +1,156 @@
+package worksheet
+
+import (
+	"fmt"
+	"strings"
+
+	"unpin/statics/figure"
+)
+
+// Heights of printed figures at most, in points: of a frame, of a beam, taken apart, and of one of two side by side.
+const (
+	pictureTall = 220.0
+	bodiesTall  = 275.0
+	besideTall  = 210.0
+	besideGap   = 16.0
+)
+
+// A pictureKind is how a figure stands among others of its document.
+type pictureKind int
+
+const (
+	alonePicture  pictureKind = iota
+	levelPicture              // of a beam: all such have one scale and stand exactly beneath one another
+	besidePicture             // of N, V or M of a frame: all have one scale and stand two by two
+)
+
+// kindOf is the kind of a figure.
+func kindOf(s figure.Scene) pictureKind {
+	switch {
+	case len(s.Links) > 0:
+		return alonePicture
+	case s.IsLevel():
+		return levelPicture
+	case len(s.Curves) > 0:
+		return besidePicture
+	}
+	return alonePicture
+}
+
+// sheetsOf lays all figures of a document out, those that have one scale together. Size is the share of their usual height
+// that they may have.
+func (c *composer) sheetsOf(size float64) map[int]figure.Sheet {
+	sheets := map[int]figure.Sheet{}
+	together := map[pictureKind][]int{}
+	for i, b := range c.d.list {
+		if b.kind != picturePassage {
+			continue
+		}
+		if kind := kindOf(b.picture); kind != alonePicture {
+			together[kind] = append(together[kind], i)
+			continue
+		}
+		tall := pictureTall
+		if len(b.picture.Links) > 0 {
+			tall = bodiesTall
+		}
+		sheets[i] = figure.Paper(b.picture, c.wide(), tall*size)
+	}
+	for kind, list := range together {
+		scenes := make([]figure.Scene, len(list))
+		for k, i := range list {
+			scenes[k] = c.d.list[i].picture
+		}
+		wide, tall := c.wide(), pictureTall*size
+		if kind == besidePicture {
+			wide, tall = (c.wide()-besideGap)/2, besideTall*size
+		}
+		for k, s := range figure.Papers(scenes, wide, tall) {
+			sheets[list[k]] = s
+		}
+	}
+	return sheets
+}
+
+// picture sets figure i with its number and title beneath, or waits for the one that stands beside it.
+func (c *composer) picture(i int) {
+	switch kindOf(c.d.list[i].picture) {
+	case levelPicture:
+		c.pictures([]int{i}, c.levelLeft(i))
+	case besidePicture:
+		c.pair(i)
+	default:
+		c.pictures([]int{i}, []float64{c.slot(0, 1) - c.sheets[i].Width/2})
+	}
+}
+
+// levelLeft is where the sheet of a beam begins, so that all beams of the document stand beneath one another and the widest
+// figure in the middle.
+func (c *composer) levelLeft(i int) []float64 {
+	left, right := 0.0, 0.0
+	for k, s := range c.sheets {
+		if kindOf(c.d.list[k].picture) == levelPicture {
+			left, right = max(left, s.Origin.X), max(right, s.Width-s.Origin.X)
+		}
+	}
+	return []float64{sideMargin + (c.wide()-left-right)/2 + left - c.sheets[i].Origin.X}
+}
+
+// pair sets a figure beside the one before, if that stands alone, or else waits for the next.
+func (c *composer) pair(i int) {
+	first := i
+	for first > 0 && c.isBeside(first-1) {
+		first--
+	}
+	group := []int{i}
+	if (i-first)%2 == 1 {
+		group = []int{i - 1, i}
+	} else if c.isBeside(i + 1) {
+		return
+	}
+	var left []float64
+	for k, n := range group {
+		left = append(left, c.slot(k, len(group))-c.sheets[n].Width/2)
+	}
+	c.pictures(group, left)
+}
+
+// isBeside reports whether passage i is a figure that stands beside another.
+func (c *composer) isBeside(i int) bool {
+	return i < len(c.d.list) && c.d.list[i].kind == picturePassage && kindOf(c.d.list[i].picture) == besidePicture
+}
+
+// pictures sets figures side by side, each from a place of its own, with their frames at one height.
+func (c *composer) pictures(group []int, left []float64) {
+	over, under := 0.0, 0.0 // the feet of the frames
+	for _, i := range group {
+		s := c.sheets[i]
+		over, under = max(over, s.Origin.Y), max(under, s.Height-s.Origin.Y)
+	}
+	c.strips = append(c.strips, strip{above: 10, height: over + under, with: true, draw: func(y float64) {
+		for k, i := range group {
+			figure.DrawPDF(c.doc, c.sheets[i], left[k], y+over-c.sheets[i].Origin.Y, family)
+		}
+	}})
+	var captions [][]typeWord
+	for _, i := range group {
+		captions = append(captions, c.caption(c.d.list[i].text))
+	}
+	c.strips = append(c.strips, strip{above: 3, height: lineHeight + 4, draw: func(y float64) {
+		for k, words := range captions {
+			c.write(words, c.slot(k, len(captions))-lineWide(words, noteSize+0.5)/2, y+noteSize, noteSize+0.5)
+		}
+	}})
+}
+
+// caption is the number and title of a figure.
+func (c *composer) caption(title string) []typeWord {
+	c.figures++
+	number := c.words(fmt.Sprintf("Figure %d.", c.figures), lineStyle{size: noteSize + 0.5, style: "B"})
+	return append(number, c.words(strings.TrimSuffix(title, "."), lineStyle{size: noteSize + 0.5, letters: "NVM"})...)
+}
+
+// slot is the middle of the place of figure k of n side by side.
+func (c *composer) slot(k, n int) float64 {
+	return sideMargin + c.wide()*(float64(k)+0.5)/float64(n)
+}
