@@ -130,7 +130,7 @@ type paper struct {
 	scene     *Scene
 	x, y      axis
 	stretched bool
-	hasShort  bool    // a dimension too short for its heads
+	hasShort  bool // a dimension too short for its heads
 	bounds    rect // of all that is drawn
 	solid     []shape
 	crossing  []shape // fine lines, which a label had better not cross
