@@ -53,6 +53,7 @@ type Force struct {
 	Joint  int // where it acts on On
 	Far    int // of a member's pull, where it acts on By
 	Couple bool
+	Turned bool   // its positive sense is turned round: a couple's clockwise, a member's pull compression
 	Along  Vector // unscaled; zero for a couple
 	On     int    // body
 	By     int    // body, or None: the ground

@@ -127,6 +127,24 @@ func (a *Assembly) momentSum(b FreeBody, about Point, centre int) Sum {
 // JointAt is the joint at a point, or None; of several the first.
 func (a *Assembly) JointAt(p Point) int { return a.places.at(p) }
 
+// Turn is the assembly with the positive sense of force i turned round. Sums of one hold signs that those of the other
+// do not.
+func (a *Assembly) Turn(i int) *Assembly {
+	turned := *a
+	turned.Forces = slices.Clone(a.Forces)
+	f := &turned.Forces[i]
+	f.Along, f.Turned = f.Along.Neg(), !f.Turned
+	return &turned
+}
+
+// Again is a sum of this assembly made anew as a sum of another with the same bodies.
+func (s Sum) Again(a *Assembly) Sum {
+	if s.Moment {
+		return a.MomentSum(s.Body, s.About)
+	}
+	return a.ForceSum(s.Body, s.Along)
+}
+
 // collect gives s a term for everything that acts on its body, and has it finished. It begins with its giver, its place,
 // its direction and its size.
 func (a *Assembly) collect(s *Sum, finish func(*Term)) {
@@ -147,6 +165,9 @@ func (a *Assembly) collect(s *Sum, finish func(*Term)) {
 		}
 		if f.Couple {
 			t.What = TurnOnly
+			if f.Turned {
+				sign = -sign
+			}
 		}
 		t.reverse(sign)
 		finish(t)

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"unpin/statics"
+	"unpin/statics/exact"
 	"unpin/statics/notation"
 )
 
@@ -34,6 +35,10 @@ func (l *Lesson) help(Question, bool) Reply {
 	}
 	for _, c := range commands {
 		lines = append(lines, c.word+": "+c.help+".")
+	}
+	if l.Open() {
+		lines = append(lines, "let "+l.Solution.Forces[0].Name+" "+notation.SenseOf(l.Solution.Forces[0], exact.Int(-1))+
+			": takes an unknown in that sense from now on; sums and values are then read by it.")
 	}
 	return Reply{Kind: Listed, Lines: lines}
 }
@@ -129,7 +134,7 @@ func (l *Lesson) sheet(Question, bool) Reply {
 			lines = append(lines, l.truthText(q)+", you typed "+a.typed+".")
 		}
 	}
-	lines = append(lines, l.keptLines()...)
+	lines = append(append(lines, l.assumedLines()...), l.keptLines()...)
 	if len(lines) == 0 {
 		lines = []string{"Nothing is known yet."}
 	}

@@ -83,7 +83,7 @@ func (l *Lesson) section(q Question, values []exact.Num) slip.Section {
 		Member:    q.Member,
 		Station:   q.Station,
 		Quantity:  slip.Quantity(q.Quantity),
-		Values:    values,
+		Values:    l.asGiven(values),
 		Customary: l.Problem.Units.Customary(),
 	}
 }

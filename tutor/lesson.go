@@ -30,9 +30,10 @@ type Lesson struct {
 	record  func(*Lesson) func(Event) // how what is done in a lesson is kept
 	done    map[task]bool
 	at      int
-	answers []answer       // of each question
-	signs   bool           // sums are written with the signs of the trade, not in ASCII
-	earlier map[int]string // how questions were settled in earlier work: what was typed, or tell
+	answers []answer         // of each question
+	signs   bool             // sums are written with the signs of the trade, not in ASCII
+	lets    map[int][]string // the senses assumed in earlier work, by the question they were assumed at
+	earlier map[int]string   // how questions were settled in earlier work: what was typed, or tell
 }
 
 // An answer is how far a student is with one question.
@@ -132,6 +133,13 @@ func (l *Lesson) take(line string) Reply {
 			l.heed(q, word, c.word)
 			return c.do(l, q, asking)
 		}
+	}
+	if words := strings.Fields(line); len(words) > 0 && strings.EqualFold(words[0], "let") {
+		r := l.assume(words[1:])
+		if r.Kind == Listed {
+			l.heed(q, line, "let")
+		}
+		return r
 	}
 	switch {
 	case !asking:

@@ -106,11 +106,8 @@ func (l *Lesson) planOn(s *statics.Solution) bool {
 	for _, step := range l.Solution.Plan {
 		step.Sums = slices.Clone(step.Sums)
 		for i, sum := range step.Sums {
-			if sum.Moment {
-				step.Sums[i] = s.MomentSum(sum.Body, stretched(sum.About))
-			} else {
-				step.Sums[i] = s.ForceSum(sum.Body, sum.Along)
-			}
+			sum.About = stretched(sum.About)
+			step.Sums[i] = sum.Again(s.Assembly)
 		}
 		s.Plan = append(s.Plan, step)
 	}

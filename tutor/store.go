@@ -154,11 +154,13 @@ func (l *Lesson) recall(records []Record) {
 			continue
 		}
 		if r.Run != run {
-			run, l.earlier = r.Run, map[int]string{}
+			run, l.earlier, l.lets = r.Run, map[int]string{}, map[int][]string{}
 		}
 		switch r.Outcome {
 		case Exact.String(), Rounded.String():
 			l.earlier[r.Number] = r.Typed
+		case "let":
+			l.lets[r.Number] = append(l.lets[r.Number], r.Typed)
 		case "tell":
 			l.earlier[r.Number] = "tell"
 		}
@@ -196,8 +198,14 @@ func (l *Lesson) Resume() {
 	if l.begun() {
 		return
 	}
-	for n := l.Earlier(); l.at < n; {
+	for n := l.Earlier(); ; {
+		for _, let := range l.lets[l.at] {
+			l.Type(let)
+		}
 		before := l.at
+		if before >= n {
+			return
+		}
 		l.Type(l.earlier[l.at])
 		if l.at == before {
 			return // what was right then is not now: go on from here

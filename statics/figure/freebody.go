@@ -130,7 +130,7 @@ func (c cutBody) force(i, sign int) {
 		return
 	}
 	if f.Couple {
-		c.turn(at, (sign > 0) != turned, text, look)
+		c.turn(at, (sign > 0) != (turned != f.Turned), text, look)
 		return
 	}
 	sense := vector(f.Along)
@@ -193,7 +193,7 @@ func (c cutBody) reversed(i, sign int) string {
 		sign = -sign
 	}
 	if f.Couple {
-		if sign > 0 {
+		if (sign > 0) != f.Turned {
 			return " cw"
 		}
 		return " ccw"

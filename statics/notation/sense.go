@@ -67,7 +67,7 @@ func Acting(f statics.Force, value exact.Num) Sense {
 	default:
 		s = towards(f.Along.X.Sign(), f.Along.Y.Sign())
 	}
-	if value.Sign() < 0 {
+	if against := f.Turned && (f.Couple || f.Kind == statics.MemberPull); (value.Sign() < 0) != against {
 		return s.Opposite()
 	}
 	return s
