@@ -7,6 +7,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/figure"
+	"unpin/statics/notation"
 )
 
 // The size of a figure that stands alone, in points: as wide as the text of an A4 page, and half as tall as that page.
@@ -132,6 +133,10 @@ func (d *document) drawMotions() {
 		return
 	}
 	for _, m := range d.Motions() {
-		d.draw(figure.Motion(d.Assembly, m, d.figureOptions()), nil)
+		var words []string
+		for _, text := range d.motionTexts(m) {
+			words = append(words, notation.Sentence(text))
+		}
+		d.draw(figure.Motion(d.Assembly, m, d.figureOptions()), words)
 	}
 }

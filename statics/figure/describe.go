@@ -155,7 +155,11 @@ func (w words) direction(v statics.Vector) string {
 	}
 	steep := inclination(v)
 	if across, up, ratio := strings.Cut(steep, ":"); ratio {
-		return text + ", " + across + " across for " + up + " up or down"
+		sense := " up"
+		if v.Y.Sign() < 0 {
+			sense = " down"
+		}
+		return text + ", " + across + " across for " + up + sense
 	}
 	return text + ", " + strings.TrimSuffix(steep, "°") + " degrees from the horizontal"
 }

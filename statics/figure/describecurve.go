@@ -1,9 +1,8 @@
 package figure
 
 import (
-	"strings"
-
 	"unpin/statics"
+	"unpin/statics/exact"
 	"unpin/statics/notation"
 )
 
@@ -34,25 +33,40 @@ func (d *draft) unitWords(q Quantity) string {
 // along lists the values of a quantity along one member.
 func (w words) along(g statics.Diagram, q Quantity) string {
 	m := w.f.Members[g.Member]
-	text := m.Name + ", " + w.o.given(g.Length, notation.Length) + " from " + w.f.Joints[m.From].Name + " to " + w.f.Joints[m.To].Name + ": "
+	start := m.Name + ", " + w.o.given(g.Length, notation.Length) + " from " + w.f.Joints[m.From].Name + " to " + w.f.Joints[m.To].Name + ": "
 	if g.Withheld {
-		return text + "withheld, for it lies on a ring"
+		return start + "withheld, for it lies on a ring"
 	}
-	var all []string
-	idle := true
-	for _, st := range q.steps(g.Stations(), w.o) {
+	text, idle := start, true
+	steps := q.steps(g.Stations(), w.o)
+	for i, st := range steps {
 		value := q.of(st.Internal, w.o)
 		idle = idle && value.IsZero()
-		point := w.o.Style.ResultNumber(value, q.dimension()) + w.station(g, st)
-		if q == BendingMoment && st.Extreme {
-			point += ", a peak"
+		if i > 0 {
+			text += q.going(g, steps[i-1].At, st.At)
 		}
-		all = append(all, point)
+		text += w.o.Style.ResultNumber(value, q.dimension()) + w.station(g, st)
+		if q == BendingMoment && st.Extreme {
+			text += ", a peak"
+		}
 	}
 	if idle {
-		return text + "0 all along"
+		return start + "0 all along"
 	}
-	return text + strings.Join(all, "; ")
+	return text
+}
+
+// going is how a quantity goes from one critical point to the next: it steps, or it runs level, straight or in a curve.
+func (q Quantity) going(g statics.Diagram, from, to exact.Num) string {
+	if from.Equal(to) {
+		return "; "
+	}
+	for _, p := range g.Pieces {
+		if p.From.Cmp(from) <= 0 && p.Until.Cmp(to) >= 0 {
+			return [...]string{", level to ", ", straight to ", ", in a curve to "}[min(max([...]exact.Poly{p.N, p.V, p.M}[q].Degree(), 0), 2)]
+		}
+	}
+	return "; "
 }
 
 // steps are the stations with those made one before and after which only another quantity differs.

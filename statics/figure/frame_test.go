@@ -27,7 +27,7 @@ import (
 //	draw M 80 24                   N, V or M along the members
 //	draw motion 1 80 24            the first way in which the frame can move
 //	draw sum 3 80 24               the sum of the third step of the plan
-//	words                          of the frame; words M, of an internal force
+//	words                          of the frame; words M, of an internal force; words sum 3
 type drawing struct {
 	frame statics.Frame
 	style notation.Style

@@ -71,18 +71,26 @@ func (d *drawing) all(t *testing.T) string {
 	var b strings.Builder
 	for _, words := range d.draws {
 		fmt.Fprintf(&b, "== %s\n", strings.Join(words, " "))
-		if words[0] == "words" && len(words) > 1 {
-			o := figure.Options{Style: d.style}
-			b.WriteString(strings.Join(figure.DescribeInternal(d.solution(t), quantity(words[1]), o), "\n") + "\n")
-			continue
-		}
 		if words[0] == "words" {
-			b.WriteString(strings.Join(figure.Describe(d.cut(t), figure.Options{Style: d.style}), "\n") + "\n")
+			b.WriteString(strings.Join(d.words(t, words[1:]), "\n") + "\n")
 			continue
 		}
 		b.WriteString(d.draw(t, words[1:]))
 	}
 	return b.String()
+}
+
+// words are the sentences about a scene: of nothing, the frame; of sum 3; of N, V or M.
+func (d *drawing) words(t *testing.T, of []string) []string {
+	o := figure.Options{Style: d.style}
+	switch {
+	case len(of) == 0:
+		return figure.Describe(d.cut(t), o)
+	case of[0] == "sum":
+		s := d.solution(t)
+		return figure.DescribeSum(s.Assembly, s.Plan[atoi(of[1])-1].Sums[0], d.before(t, atoi(of[1])), o)
+	}
+	return figure.DescribeInternal(d.solution(t), quantity(of[0]), o)
 }
 
 func (d *drawing) cut(t testing.TB) *statics.Assembly {
@@ -140,15 +148,21 @@ func (d *drawing) internal(t testing.TB, letter string, o figure.Options) figure
 // quantity is the internal force of that letter.
 func quantity(letter string) figure.Quantity { return figure.Quantity(strings.Index("NVM", letter)) }
 
-// sum is the scene of the first sum of a step of the plan, with all values known that come out before it.
-func (d *drawing) sum(t testing.TB, step int, o figure.Options) figure.Scene {
-	s := d.solution(t)
-	known := map[int]exact.Num{}
-	for _, before := range s.Plan[:step-1] {
-		for _, i := range before.Gives {
+// before are the forces that are known before a step of the plan.
+func (d *drawing) before(t testing.TB, step int) map[int]exact.Num {
+	s, known := d.solution(t), map[int]exact.Num{}
+	for _, earlier := range s.Plan[:step-1] {
+		for _, i := range earlier.Gives {
 			known[i] = s.Values[i]
 		}
 	}
+	return known
+}
+
+// sum is the scene of the first sum of a step of the plan, with all values known that come out before it.
+func (d *drawing) sum(t testing.TB, step int, o figure.Options) figure.Scene {
+	s := d.solution(t)
+	known := d.before(t, step)
 	o.LitForces = s.Plan[step-1].Gives
 	return figure.OfSum(s.Assembly, s.Plan[step-1].Sums[0], known, o)
 }

@@ -230,19 +230,24 @@ func insideClause(a *statics.Assembly, of []statics.Term) string {
 	return "the forces that pass at " + List(joints) + " are inside the cut"
 }
 
-// givers names what gives each term, and of which component a term of two is about.
+// givers names what gives each term.
 func givers(a *statics.Assembly, of []statics.Term, st Style) []string {
 	var who []string
 	for _, t := range of {
-		part := ""
-		if name, ok := componentNames[t.What]; ok {
-			part = "the " + name + " component of "
-		}
-		if t.Force != statics.None {
-			who = append(who, part+a.Forces[t.Force].Name)
-		} else {
-			who = append(who, part+ActionText(a, t.Action, st))
-		}
+		who = append(who, GiverText(a, t, st))
 	}
 	return who
+}
+
+// GiverText names the force or load that gives a term, and the component that a term of two is about: "Ay", "the
+// horizontal component of the 5 kN load on AB".
+func GiverText(a *statics.Assembly, t statics.Term, st Style) string {
+	part := ""
+	if name, ok := componentNames[t.What]; ok {
+		part = "the " + name + " component of "
+	}
+	if t.Force != statics.None {
+		return part + a.Forces[t.Force].Name
+	}
+	return part + ActionText(a, t.Action, st)
 }
