@@ -3,12 +3,9 @@ package tutor
 import (
 	"slices"
 	"strings"
-	"unicode"
-	"unicode/utf8"
 
 	"unpin/statics"
 	"unpin/statics/exact"
-	"unpin/statics/notation"
 	"unpin/statics/slip"
 )
 
@@ -51,29 +48,6 @@ func (l *Lesson) allCandidates(q Question) [][]slip.Candidate {
 		lists = append(lists, t.Candidates())
 	}
 	return lists
-}
-
-// pairText asks about two slips at once, where one pair alone would lead to the value.
-func (l *Lesson) pairText(q Question, v Typed) string {
-	var pairs []slip.Pair
-	for _, t := range l.targets(q) {
-		pairs = append(pairs, slip.Pairs(v.places(), t.Value(), t.Candidates())...)
-	}
-	if asks := l.pairAsks(pairs); len(asks) == 1 {
-		return "two things at once may have led here: " + asks[0] + "?"
-	}
-	return ""
-}
-
-// pairAsks asks for what each pair is about, once.
-func (l *Lesson) pairAsks(pairs []slip.Pair) []string {
-	var asks []string
-	for _, p := range pairs {
-		if ask := l.askOf(p[0]) + ", and " + l.askOf(p[1]); !slices.Contains(asks, ask) {
-			asks = append(asks, ask)
-		}
-	}
-	return asks
 }
 
 // section is a question about N, V or M as the catalogue of slips sees it.
@@ -124,80 +98,6 @@ func (v Typed) places() []slip.Typed {
 		}
 	}
 	return all
-}
-
-// slipText is what a diagnosis says to the student: the one slip, a question that tells several apart, or, where the
-// value fits none, nothing.
-func (l *Lesson) slipText(d slip.Diagnosis) string {
-	if s := d.Named(); s != nil {
-		return lowerFirst(s.Says)
-	}
-	switch asks := l.asks(d); {
-	case len(asks) == 0:
-		return ""
-	case len(asks) == 1:
-		return "one thing is worth a second look: " + asks[0] + "?"
-	default:
-		return "a value like this can come about in more than one way: " + joinAsks(asks)
-	}
-}
-
-// asks lists what tells the slips of a diagnosis apart, or what they share.
-func (l *Lesson) asks(d slip.Diagnosis) []string {
-	var asks []string
-	for _, m := range d.Matches {
-		if ask := l.askOf(m); !slices.Contains(asks, ask) {
-			asks = append(asks, ask)
-		}
-	}
-	return asks
-}
-
-// joinAsks puts up to three things to ask into one question, and one of its own in the place of more.
-func joinAsks(asks []string) string {
-	if len(asks) > 3 {
-		return "written out, which terms are in the sum, and with which arms and senses?"
-	}
-	return strings.Join(asks, ", and ") + "?"
-}
-
-// askOf asks for what a slip is about.
-func (l *Lesson) askOf(c slip.Candidate) string {
-	who := l.slipGiver(c.Giver)
-	switch {
-	case who == "" || c.Slip.About == slip.Answer:
-		return c.Slip.Asks()
-	case c.Slip.About == slip.Size && c.Giver.Force != statics.None:
-		return "which value is taken for " + who
-	case c.Slip.About == slip.Size:
-		return "which force is taken for " + who
-	case c.Slip.About == slip.Arm:
-		return "which arm is taken for " + who
-	case c.Slip.About == slip.Sense:
-		return "which sense has " + who
-	}
-	return "does " + who + " belong in this sum"
-}
-
-// slipGiver names what a changed term comes from, or nothing.
-func (l *Lesson) slipGiver(g slip.Giver) string {
-	switch {
-	case g.Force != statics.None:
-		return l.Solution.Forces[g.Force].Name
-	case g.Load != statics.None:
-		for i, x := range l.Solution.Loads {
-			if x.Load == g.Load {
-				return notation.ActionText(l.Solution.Assembly, i, l.style())
-			}
-		}
-	}
-	return ""
-}
-
-// lowerFirst begins a sentence in the small, as it stands after a verdict.
-func lowerFirst(s string) string {
-	r, size := utf8.DecodeRuneInString(s)
-	return string(unicode.ToLower(r)) + s[size:]
 }
 
 // termSlip says which slip a wrong size, arm or sign of a term came from, asks where several make the same of it, or

@@ -68,25 +68,6 @@ func (l *Lesson) alone(q Question) string {
 	return strings.TrimSuffix(strings.ReplaceAll(why, ". ", ", and "), ".") + ", so " + q.Name + " comes out alone."
 }
 
-// slipOr says which slip a wrong value came from, or asks; if it fits none, or only its sense is not right, it says where
-// to look.
-func (l *Lesson) slipOr(q Question, v Verdict, typed Typed, where func(Question, Verdict) string) string {
-	d := l.diagnose(q, typed)
-	switch says := l.slipText(d); {
-	case v == OtherSense && d.Named() == nil && says != "":
-		return "the size is right, but not the sense: " + joinAsks(l.asks(d))
-	case says == "" && v == Wrong:
-		if says = l.pairText(q, typed); says != "" {
-			return says
-		}
-		return where(q, v)
-	case v == OtherSense || says == "":
-		return where(q, v)
-	default:
-		return says
-	}
-}
-
 // forceWrong says where to look after a wrong value of a force.
 func (l *Lesson) forceWrong(q Question, v Verdict) string {
 	f := l.Solution.Forces[q.Force]

@@ -19,11 +19,11 @@ var algebraSlips = []Slip{
 	{ID: "not-divided", Group: Algebra, About: Answer, Source: "GD", find: notDivided,
 		Says: "The terms make up what the unknown's own term must balance, so what is left to divide by to get the unknown itself?"},
 	{ID: "multiplied-for-divided", Group: Algebra, About: Answer, Source: "DV", find: multipliedForDivided,
-		Says: "What multiplies the unknown divides the rest, so which way does its factor go across?"},
+		Says: "What multiplies the unknown divides the rest, so on which side does the unknown's factor divide?"},
 	{ID: "divided-by-another-arm", Group: Algebra, About: Answer, Source: "GD", find: dividedByAnotherArm,
-		Says: "The unknown has an arm of its own, from the centre to its line, so which distance is to divide by?"},
+		Says: "The unknown has an arm of its own, from the centre to its line, so which distance is the unknown's own arm?"},
 	{ID: "other-unknown-dropped", Group: Algebra, About: Answer, Source: "GD", find: otherUnknownDropped,
-		Says: "Values solved together must satisfy both sums, so what do they come to when put back into each?"},
+		Says: "Values solved together must satisfy both sums, so what do both values come to when put back into each sum?"},
 	{ID: "data-digits-swapped", Group: Algebra, About: Size, Source: "GD", find: dataDigitsSwapped,
 		Says: "Figures copied from the data must be the same on paper, so compare each load with what is given: which one differs?"},
 	{ID: "answer-digits-swapped", Group: Algebra, About: Answer, Source: "GD", find: answerDigitsSwapped,
@@ -35,9 +35,9 @@ var algebraSlips = []Slip{
 	{ID: "inches-and-feet", Group: Algebra, About: Answer, Source: "GD", find: inchesAndFeet,
 		Says: "Lengths go into one unit before anything is added, so are they all in feet or all in inches?"},
 	{ID: "mass-for-weight", Group: Algebra, About: Answer, Source: "GD", find: massForWeight,
-		Says: "A force is not a mass, and data given as forces need no further factor, so what do the loads say?"},
+		Says: "A force is not a mass, and data given as forces need no further factor, so are the loads given as forces?"},
 	{ID: "pounds-and-newtons", Group: Algebra, About: Answer, Source: "GD", find: poundsAndNewtons,
-		Says: "All forces go into one system of units before anything is added, so which one do the data use?"},
+		Says: "All forces go into one system of units before anything is added, so which system of units do the data use?"},
 }
 
 // finally multiplies the answer by each of some numbers, in the first sum of the question only.

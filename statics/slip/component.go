@@ -16,6 +16,8 @@ var componentSlips = []Slip{
 		Says: "A force aslant has two components and each may turn the body, so are both components in the sum?"},
 	{ID: "component-turned", Group: Component, About: Sense, Source: "GD", find: componentTurned,
 		Says: "Each component of a force aslant has a sense of its own, so which way does each of them point?"},
+	{ID: "degrees-as-radians", Group: Component, About: Size, Source: "GD", find: degreesAsRadians,
+		Says: "The sine or cosine of an angle in degrees wants a calculator that is set to degrees, so what are the force's components?"},
 	{ID: "share-of-unknown-forgotten", Group: Component, About: Size, Source: "TB", find: shareOfUnknownForgotten,
 		Says: "Only the share of an unknown along the sum enters it, so what is the unknown multiplied by?"},
 }
@@ -101,6 +103,44 @@ func slopeNotDivided(s *scene) []change {
 		all = append(all, s.altered(g, func(t statics.Term) statics.Term { return sized(t, s.full(t).Length()) })...)
 	}
 	return all
+}
+
+// radian is one radian in degrees.
+var radian = exact.MustParse("57.29577951308232088")
+
+// degreesAsRadians takes sine and cosine of the number of degrees in radians, for a load at a multiple of 15°: an angle
+// from either axis, in all components of the force.
+func degreesAsRadians(s *scene) []change {
+	var all []change
+	loads := s.filter(s.sloped(), func(t statics.Term) bool { return isLoad(t) && slanting(s.full(t)) })
+	for _, g := range s.grouped(loads, byAction) {
+		for _, fromX := range []bool{true, false} {
+			all = append(all, s.altered(g, func(t statics.Term) statics.Term {
+				cos, _ := s.lies(t)
+				for deg := int64(15); deg < 90; deg += 15 {
+					if cos.Equal(exact.Cos(exact.Int(deg))) {
+						return s.inRadians(t, deg, fromX)
+					}
+				}
+				return t
+			})...)
+		}
+	}
+	return all
+}
+
+// inRadians is a term that lies at an angle to its force, which is measured from the x axis or from the y axis.
+func (s *scene) inRadians(t statics.Term, deg int64, fromX bool) statics.Term {
+	base := s.sum.Along
+	if s.sum.Moment {
+		base = t.Toward
+	}
+	share := exact.Cos(exact.Int(deg).Mul(radian))
+	if base.Y.IsZero() != fromX {
+		share = exact.Sin(exact.Int(90 - deg).Mul(radian))
+	}
+	t.Sign *= share.Sign()
+	return sized(t, over(share.Abs(), exact.Cos(exact.Int(deg))))
 }
 
 // components lists the terms of known forces that have two in this sum.

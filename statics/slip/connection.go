@@ -13,9 +13,9 @@ var connectionSlips = []Slip{
 	{ID: "end-couple-left-off", Group: Connection, About: Presence, Source: "SD7, PLM", find: endCoupleLeftOff,
 		Says: "A support that stops turning exerts a couple too, so what belongs in the moment sum beside the forces?"},
 	{ID: "loaded-as-two-force", Group: Connection, About: Answer, Source: "SD8", find: loadedAsTwoForce,
-		Says: "Only a part with nothing between its two pins passes its force along the line that joins them, so what does the sum give for this one?"},
+		Says: "Only a part with nothing between its two pins passes its force along the line that joins them, so what does the sum itself give?"},
 	{ID: "along-bent-member", Group: Connection, About: Answer, Source: "TB", find: alongBentMember,
-		Says: "The force of a two-force part acts from pin to pin even where the part is bent, so in which direction does it act?"},
+		Says: "The force of a two-force part acts from pin to pin even where the part is bent, so in which direction does this force act?"},
 	{ID: "member-missed-at-pin", Group: Connection, About: Presence, Source: "TB", find: memberMissedAtPin,
 		Says: "A pin is balanced by all the parts that it joins, so does each of them have its force in this sum?"},
 }

@@ -13,15 +13,15 @@ var internalSlips = []Slip{
 	{ID: "axial-sign", Group: Internal, About: Answer, Source: "TB", find: signOf(Axial),
 		Says: "The size is right, and a pull on the cut face is tension and positive, so does the kept piece pull or push?"},
 	{ID: "axial-for-shear", Group: Internal, About: Answer, Source: "IN", find: axialForShear,
-		Says: "Axial force lies along the member and shear across it whichever way the member runs, so which of the forces lie along this one?"},
+		Says: "Axial force lies along the member and shear across it whichever way the member runs, so which of the forces lie along this member?"},
 	{ID: "not-along-member", Group: Internal, About: Answer, Source: "TB", find: notAlongMember,
-		Says: "The forces on the kept piece are resolved along and across the sloping member, so what are their components there?"},
+		Says: "On a sloping member the forces are resolved along it and across, so what components have they along and across this member?"},
 	{ID: "end-force-ignored", Group: Internal, About: Presence, Source: "JH", find: endForceIgnored,
-		Says: "What acts at the end of the member sets the first value, so what does the end bring in?"},
+		Says: "What acts at the end of the member sets the first value, so what acts at the start of this member?"},
 	{ID: "corner-not-passed", Group: Internal, About: Presence, Source: "TB", find: cornerNotPassed,
 		Says: "A rigid corner passes on all that comes from beyond it, so what acts on the kept piece besides the loads of this member?"},
 	{ID: "shear-as-local-load", Group: Internal, About: Answer, Source: "JH", find: shearAsLocalLoad,
-		Says: "Shear is what the cut supplies to hold one whole side and not the load at the place, so what do all forces on that side come to?"},
+		Says: "Shear is what the cut supplies to hold one whole side and not the load at the place, so what do all forces on the kept side come to?"},
 	{ID: "no-step-at-load", Group: Internal, About: Presence, Source: "TB, VM", find: noStepAtLoad,
 		Says: "A point load across the member makes the shear step by its own size, so which steps come before this place?"},
 	{ID: "shear-step-at-couple", Group: Internal, About: Presence, Source: "SD11", find: shearStepAtCouple,
@@ -39,7 +39,7 @@ var internalSlips = []Slip{
 	{ID: "straight-under-spread", Group: Internal, About: Answer, Source: "TB", find: straightUnderSpread,
 		Says: "Where the shear slopes the moment curves, so what does the area under the shear add up to here?"},
 	{ID: "bulge-other-way", Group: Internal, About: Answer, Source: "TB", find: bulgeOtherWay,
-		Says: "The moment bulges the way the load pushes the member, so on which side of the straight line does it lie here?"},
+		Says: "The moment bulges the way the load pushes the member, so on which side of the straight line does the moment lie here?"},
 	{ID: "shear-kept-level", Group: Internal, About: Presence, Source: "TB", find: shearKeptLevel,
 		Says: "Under a spread load the shear changes all along by what it has passed, so how much of the load lies before this place?"},
 	{ID: "load-slope-turned", Group: Internal, About: Sense, Source: "TB", find: loadSlopeTurned,
@@ -49,11 +49,11 @@ var internalSlips = []Slip{
 	{ID: "from-other-end", Group: Internal, About: Answer, Source: "DV", find: fromOtherEnd,
 		Says: "A distance along a member is told from the start of its name, so from which end is this place measured?"},
 	{ID: "triangle-without-half", Group: Internal, About: Answer, Source: "DV", find: triangleWithoutHalf,
-		Says: "The moment changes by the area under the shear, and a triangle has half of base times height, so how large is the area of the triangle?"},
+		Says: "The moment changes by the area under the shear, and a triangle has half of base times height, so how large is the area under the shear?"},
 	{ID: "area-sign-lost", Group: Internal, About: Answer, Source: "TB", find: areaSignLost,
 		Says: "An area of negative shear takes from the moment and one of positive shear adds, so what sign has the area before this place?"},
 	{ID: "zero-at-fixed-end", Group: Internal, About: Answer, Source: "SD7", find: zeroAtFixedEnd,
-		Says: "A fixed end exerts a couple and the moment there answers to it, so how large is that couple?"},
+		Says: "A fixed end exerts a couple and the moment there answers to it, so how large is the couple at the fixed end?"},
 	{ID: "roles-kept-at-corner", Group: Internal, About: Answer, Source: "TB", find: rolesKeptAtCorner,
 		Says: "Round a corner the shear of one member becomes the axial force of the next, so what balances the corner itself?"},
 	{ID: "load-beyond-cut", Group: Internal, About: Presence, Source: "TB", find: loadBeyondCut,
@@ -143,11 +143,15 @@ func cornerNotPassed(s *scene) []change {
 	return all
 }
 
-// here lists the point loads at the section itself, as terms of the shear.
-func (s *scene) here() []int {
-	return s.filter(s.known(), func(t statics.Term) bool {
-		return s.onMember(t) && s.action(t).Shape == statics.AtPoint && s.load(t).At.Equal(s.cut.Station.At)
-	})
+// loadsHere lists the point loads on the cut member at the section itself, be they before it or beyond.
+func (s *scene) loadsHere() []statics.Load {
+	var all []statics.Load
+	for _, l := range s.cut.Solution.Frame.Loads {
+		if l.Kind == statics.PointLoad && l.Joint == statics.None && l.Member == s.cut.Member && l.At.Equal(s.cut.Station.At) {
+			all = append(all, l)
+		}
+	}
+	return all
 }
 
 func shearAsLocalLoad(s *scene) []change {
@@ -155,8 +159,9 @@ func shearAsLocalLoad(s *scene) []change {
 		return nil
 	}
 	var all []change
-	for _, i := range s.here() {
-		all = append(all, bothWays(s.amount(s.sum.Terms[i]))...)
+	for _, l := range s.loadsHere() {
+		across := s.cut.along.Left()
+		all = append(all, bothWays(over(l.Size.Mul(l.Along.Dot(across)), l.Along.Length().Mul(across.Length())))...)
 	}
 	return all
 }
@@ -216,10 +221,8 @@ func momentStepAtLoad(s *scene) []change {
 		return nil
 	}
 	var all []change
-	for _, l := range s.Assembly.Frame.Loads {
-		if l.Kind == statics.PointLoad && l.Joint == statics.None && l.Member == s.cut.Member && l.At.Equal(s.cut.Station.At) {
-			all = append(all, given(s.right.Add(l.Size)), given(s.right.Sub(l.Size)))
-		}
+	for _, l := range s.loadsHere() {
+		all = append(all, given(s.right.Add(l.Size)), given(s.right.Sub(l.Size)))
 	}
 	return all
 }

@@ -32,7 +32,7 @@ var momentSlips = []Slip{
 		Says: "A couple has no net push and stays out of sums of forces, so what is left in this one?"},
 	{ID: "arm-forgotten", Group: Moment, About: Arm, Source: "NC", find: armForgotten,
 		Says: "In a sum of moments each force is multiplied by its arm, so does every term have one?"},
-	{ID: "distance-in-force-sum", Group: Moment, About: Arm, Source: "NC", find: distanceInForceSum,
+	{ID: "distance-in-force-sum", Group: Moment, About: Size, Source: "NC", find: distanceInForceSum,
 		Says: "A sum of forces holds forces only, without distances, so what does each term come to?"},
 	{ID: "couple-counted-twice", Group: Moment, About: Size, Source: "PLM", find: coupleCountedTwice,
 		Says: "A couple is one of the things that act on the body beside the moments of the forces, so how often is it in the sum?"},

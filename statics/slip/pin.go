@@ -10,7 +10,7 @@ var pinSlips = []Slip{
 	{ID: "minus-used-twice", Group: PinPair, About: Sense, Source: "TB", find: minusUsedTwice,
 		Says: "A negative value already says that the force acts against its arrow, so with the arrow kept, what sign does the term get?"},
 	{ID: "pin-force-left-off", Group: PinPair, About: Presence, Source: "SD4", find: pinForceLeftOff,
-		Says: "A pin force cancels only when both parts are inside the cut, so what does the pin do to this body?"},
+		Says: "A pin force cancels only when both parts are inside the cut, so what does each pin do to this body?"},
 	{ID: "pin-component-left-off", Group: PinPair, About: Presence, Source: "SD8, TB", find: pinComponentLeftOff,
 		Says: "A pin passes two components and each has its own place in the sum, so are both components in the sum?"},
 	{ID: "value-of-another-pin", Group: PinPair, About: Size, Source: "DV", find: valueOfAnotherPin,

@@ -1,0 +1,133 @@
+package tutor
+
+import (
+	"strings"
+	"testing"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/slip"
+)
+
+// A tally is what became of the slips of one kind that students made, as they read it.
+type tally struct {
+	hidden  int // the slip gives the right number
+	named   int // it is said, and nothing else
+	asked   int // a question of up to three things asks for what it is about
+	broadly int // it fits with so many others that only the whole sum is asked for
+	missed  int // no slip is spoken of
+	wrong   int // another slip is named, or others are asked about
+}
+
+func (t tally) found() int { return t.named + t.asked }
+func (t tally) seen() int  { return t.found() + t.broadly + t.missed + t.wrong }
+
+func (t *tally) add(u tally) {
+	t.hidden += u.hidden
+	t.named += u.named
+	t.asked += u.asked
+	t.broadly += u.broadly
+	t.missed += u.missed
+	t.wrong += u.wrong
+}
+
+// A student makes slips and types their values.
+type student struct {
+	own   int // figures to which values found before were rounded; 0 for exact ones
+	typed int // figures of what is typed
+}
+
+// outcome is what the lesson says to the value of a slip.
+func (s student) outcome(t testing.TB, l *Lesson, q Question, c slip.Candidate, lists [][]slip.Candidate, balances []Balance) tally {
+	text := c.Value.Figures(s.typed)
+	if c.Value.Abs().Cmp(powerOfTen(-9)) < 0 {
+		text = "0" // what is left of an angle that is held to 34 figures
+	}
+	v, err := l.read(q, text)
+	if err != nil {
+		t.Fatalf("%s: %s: %v", q.Name, c.Value, err)
+	}
+	verdict := Judge(v, q.truth, balances)
+	switch {
+	case verdict.Exactly():
+		return tally{hidden: 1}
+	case verdict.Right():
+		return tally{missed: 1}
+	}
+	d := slip.Diagnose(v.places(), lists...)
+	return heard(l.slipSays(verdict, d), c, l)
+}
+
+// heard is what a text says of a slip.
+func heard(text string, c slip.Candidate, l *Lesson) tally {
+	aspect := map[slip.Aspect]string{slip.Presence: " count", slip.Size: sizeWord(c.Giver.Force != statics.None), slip.Arm: "arm", slip.Sense: "sense", slip.Answer: c.Slip.Asks()}[c.Slip.About]
+	switch about := l.things([]slip.Candidate{c})[0]; {
+	case text == "":
+		return tally{missed: 1}
+	case text == lowerFirst(c.Slip.Says):
+		return tally{named: 1}
+	case strings.HasSuffix(text, askBroadly):
+		return tally{broadly: 1}
+	case about.who == "" && strings.Contains(text, about.ask), about.who != "" && strings.Contains(text, about.who) && strings.Contains(text, aspect):
+		return tally{asked: 1}
+	}
+	return tally{wrong: 1}
+}
+
+// bySlip is what became of the slips that students made, each at one step of a lesson, typing only the value; where the
+// terms were not asked for, and where they were.
+func (s student) bySlip(t testing.TB) map[*slip.Slip]*tally {
+	by := map[*slip.Slip]*tally{}
+	for _, row := range slip.Catalogue() {
+		by[row] = &tally{}
+	}
+	eachQuestion(t, s.own, func(l *Lesson, q Question) {
+		right := ownValue(l, q)
+		for _, l.Rung = range []Rung{Terms, Values} {
+			lists := l.allCandidates(q)
+			if len(lists) == 0 || l.Rung == Terms && q.Kind != ForceValue {
+				continue
+			}
+			balances := l.balances(q)
+			for i := range balances {
+				balances[i].Slips = func() []exact.Num { return slipValues(lists) }
+			}
+			for _, c := range lists[len(lists)-1] {
+				if c.Value.Equal(right) {
+					by[c.Slip].hidden++
+					continue
+				}
+				by[c.Slip].add(s.outcome(t, l, q, c, lists, balances))
+			}
+		}
+	})
+	return by
+}
+
+// byValue measures how many slips are found by the value alone, together and in the mean of the rows of the catalogue.
+func (s student) byValue(t testing.TB, name string) ([]measure, map[*slip.Slip]*tally) {
+	var all tally
+	var rates, occur, weak float64
+	by := s.bySlip(t)
+	for _, of := range by {
+		all.add(*of)
+		if of.seen() == 0 {
+			continue
+		}
+		rate := 100 * float64(of.found()) / float64(of.seen())
+		rates, occur = rates+rate, occur+1
+		if rate < 95 {
+			weak++
+		}
+	}
+	return []measure{
+		{what: name + ": named or asked about", count: all.found(), of: all.seen(), least: 95},
+		{what: "— the mean over the slips", count: int(occur), rate: rates / occur, least: 95},
+		{what: "— slips of which fewer than 95 % are", count: int(weak), of: int(occur), open: true},
+		{what: "— named, and nothing else", count: all.named, of: all.seen(), open: true},
+		{what: "— among more than three things, so that only the whole sum is asked for", count: all.broadly, of: all.seen(), open: true},
+		{what: "— passed over", count: all.missed, of: all.seen(), open: true},
+		{what: "— taken for another", count: all.wrong, of: all.seen(), most: 1},
+		{what: "— hidden: the right number by a slip (beside the others)", count: all.hidden, of: all.seen() + all.hidden, open: true},
+	}, by
+}
