@@ -7,10 +7,13 @@ import (
 	"unpin/statics/figure"
 )
 
-// Heights of printed figures at most, in points: of a frame, of a beam, taken apart, and of one of two side by side.
+// Heights of printed figures at most, in points: of a frame; taken apart, for each of its arrows where they are many, and in
+// any case; and of one of two side by side.
 const (
 	pictureTall = 220.0
 	bodiesTall  = 275.0
+	arrowTall   = 13.0
+	bodiesMost  = 600.0
 	besideTall  = 210.0
 	besideGap   = 16.0
 )
@@ -52,7 +55,7 @@ func (c *composer) sheetsOf(size float64) map[int]figure.Sheet {
 		}
 		tall := pictureTall
 		if len(b.picture.Links) > 0 {
-			tall = bodiesTall
+			tall = min(max(bodiesTall, arrowTall*float64(len(b.picture.Arrows))), bodiesMost)
 		}
 		sheets[i] = figure.Paper(b.picture, c.wide(), tall*size)
 	}
@@ -69,7 +72,18 @@ func (c *composer) sheetsOf(size float64) map[int]figure.Sheet {
 			sheets[list[k]] = s
 		}
 	}
+	for i, s := range sheets { // a frame too crowded for the page is printed smaller
+		if by := min(c.wide()/s.Width, c.tallest()/s.Height); by < 1 {
+			sheets[i] = s.Scaled(by)
+		}
+	}
 	return sheets
+}
+
+// tallest is how tall a figure may be that stands on a page with its title.
+func (c *composer) tallest() float64 {
+	const title = 4 * lineHeight
+	return c.size.Height - headMargin - footMargin - title
 }
 
 // picture sets figure i with its number and title beneath, or waits for the one that stands beside it.

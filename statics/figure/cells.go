@@ -194,6 +194,7 @@ func stations(s *Scene) (xs, ys []station) {
 func (p *painter) cut(r renderer) (Grid, bool) {
 	window := p.window(r.w, r.h)
 	left := p.labels(window)
+	p.warnOffScale(window)
 	g := p.grid(window, r)
 	for _, q := range left {
 		g.Dropped = append(g.Dropped, q.text)

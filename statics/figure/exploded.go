@@ -43,34 +43,72 @@ func greatestIntensity(f *statics.Frame) float64 {
 	return greatest
 }
 
-// faceGap is how far apart the faces of a pin are drawn, as a share of the frame's longer side, and farthest the factor by
-// which parts may move away from the middle for that.
+// faceGap is how far apart the faces of a pin are drawn, as a share of the frame's longer side. Farthest is the factor by
+// which parts may move away from the middle for that, and sideways the one by which they may along one axis alone.
 const (
 	faceGap  = 0.28
 	farthest = 1.6
+	sideways = 4.0
 )
 
 // apart is how far each body is moved: away from the middle of the frame, in proportion, until the faces of every pin stand
-// apart. Where that would take too much, since parts have one middle, they stand in a row.
+// apart. Where that would take too much, since parts have nearly one middle, they move along one axis only, as the columns
+// and beams of storeys can, or else stand in a row.
 func apart(a *statics.Assembly) []Vector {
 	middles, bounds := middlesOf(a)
-	size := max(bounds.x1-bounds.x0, bounds.y1-bounds.y0)
+	gap := faceGap * max(bounds.x1-bounds.x0, bounds.y1-bounds.y0)
+	if factor := spreading(a, middles, gap, Vector{1, 1}); factor <= farthest {
+		return movedOut(middles, bounds.middle(), Vector{factor, factor})
+	}
+	for _, axis := range []Vector{{1, 0}, {0, 1}} {
+		factor := spreading(a, middles, gap, axis)
+		if factor > sideways || axis.X > 0 && bounds.height() == 0 {
+			continue
+		}
+		moves := movedOut(middles, bounds.middle(), Vector{axis.X * factor, axis.Y * factor})
+		if areFree(a, moves, gap/4) {
+			return moves
+		}
+	}
+	return inRow(a, middles, gap)
+}
+
+// spreading is the factor by which the middles of bodies must move apart, along the axes that count, for the faces of every
+// pin to stand as far apart as the gap.
+func spreading(a *statics.Assembly, middles []Point, gap float64, axes Vector) float64 {
 	factor := 0.0
 	for _, f := range a.Forces {
 		if f.By != statics.None {
-			d := math.Hypot(middles[f.On].X-middles[f.By].X, middles[f.On].Y-middles[f.By].Y)
-			factor = max(factor, faceGap*size/d)
+			m, n := middles[f.On], middles[f.By]
+			factor = max(factor, gap/math.Hypot((m.X-n.X)*axes.X, (m.Y-n.Y)*axes.Y))
 		}
 	}
-	if factor > farthest {
-		return inRow(a, middles, faceGap*size)
-	}
-	centre := bounds.middle()
+	return factor
+}
+
+// movedOut moves each body away from the centre, by so much of its distance along x and along y.
+func movedOut(middles []Point, centre Place, factor Vector) []Vector {
 	moves := make([]Vector, len(middles))
 	for i, m := range middles {
-		moves[i] = Vector{(m.X - centre.X) * factor, (m.Y - centre.Y) * factor}
+		moves[i] = Vector{(m.X - centre.X) * factor.X, (m.Y - centre.Y) * factor.Y}
 	}
 	return moves
+}
+
+// areFree reports whether bodies that have moved keep so far apart from one another.
+func areFree(a *statics.Assembly, moves []Vector, gap float64) bool {
+	var boxes []rect
+	for i, v := range moves {
+		b := boundsOf(a, i)
+		b = rect{b.x0 + v.X, b.y0 + v.Y, b.x1 + v.X, b.y1 + v.Y}
+		for _, other := range boxes {
+			if b.grown(gap / 2).meets(other.grown(gap / 2)) {
+				return false
+			}
+		}
+		boxes = append(boxes, b)
+	}
+	return true
 }
 
 // middlesOf are the middles of the bodies, and the rectangle around the frame.

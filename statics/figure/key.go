@@ -41,6 +41,7 @@ func (p *painter) cutKeyed(r renderer, rows int) (g Grid, whole, fits bool) {
 			entries = append(entries, tag+" "+text)
 		}
 	}
+	p.warnOffScale(window)
 	lines, ok := wrap(entries, r.w)
 	if !ok || len(lines) > rows {
 		return Grid{}, false, false

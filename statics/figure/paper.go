@@ -50,8 +50,8 @@ func fitPaper(s *Scene, width, height float64) *paper {
 		if overX <= 0.01 && overY <= 0.01 || try == paperTries {
 			return p
 		}
-		marginX = max(marginX, p.bounds.width()-scale*span(xs)+1)
-		marginY = max(marginY, p.bounds.height()-scale*span(ys)+1)
+		marginX = min(max(marginX, p.bounds.width()-scale*span(xs)+1), mostMargin*width)
+		marginY = min(max(marginY, p.bounds.height()-scale*span(ys)+1), mostMargin*height)
 	}
 }
 
@@ -65,6 +65,10 @@ func newPaper(s *Scene, xs, ys []station, scale float64) *paper {
 
 // paperTries is how often the margins are measured and the scale mended.
 const paperTries = 5
+
+// mostMargin is the share of the paper that the margins may take, for in a frame that has shrunk to nothing its labels
+// crowd one another out.
+const mostMargin = 0.8
 
 // paperScale is the scale, in points a unit, that fills so much width or height, whichever is less.
 func paperScale(spanX, spanY, width, height float64) float64 {
@@ -196,19 +200,19 @@ func (p *paper) paint() {
 		p.remark(line)
 	}
 	if p.stretched {
-		p.remark(p.offScale())
+		p.remark(p.scaleRemark())
 	}
 }
 
 // scale is how many points stand for a unit of length.
 func (p *paper) scale() float64 { return p.x.scale / tenths }
 
-// offScale says which lengths are not to scale.
-func (p *paper) offScale() string {
+// scaleRemark says which lengths are not to scale.
+func (p *paper) scaleRemark() string {
 	if len(p.scene.Dimensions) > 0 {
 		return "underlined: not to scale"
 	}
-	return "not all to scale"
+	return offScale
 }
 
 // remark writes a line under all that has been drawn.

@@ -148,6 +148,7 @@ func (p *paper) couple(s Symbol) {
 	p.draw(forceLayer, Mark{Path: path, Weight: weight, Line: lineInk(s.Look), Fill: NoInk, Dashed: s.Role == UnknownForce})
 	end := at.by(Vector{math.Cos(middle + turn*reach), math.Sin(middle + turn*reach)}, radius)
 	p.head(end, path[len(path)-1].toward(end), 8, s.Look)
+	p.take(bar(path[len(path)-2], end, arrowRoom))
 	for i := 2; i < len(path); i += 2 {
 		p.take(bar(path[i-2], path[i], 5))
 	}

@@ -14,6 +14,24 @@ type Sheet struct {
 	Stretched     bool // near joints were held apart, so that not all is to scale
 }
 
+// Scaled is the sheet with all that is on it so many times as large.
+func (s Sheet) Scaled(by float64) Sheet {
+	at := func(k Place) Place { return Place{k.X * by, k.Y * by} }
+	out := s
+	out.Width, out.Height, out.Origin = s.Width*by, s.Height*by, at(s.Origin)
+	out.Marks = make([]Mark, len(s.Marks))
+	for i, m := range s.Marks {
+		path := make([]Place, len(m.Path))
+		for k := range path {
+			path[k] = at(m.Path[k])
+		}
+		m.Path = path
+		m.Radius, m.Size, m.Weight = m.Radius*by, m.Size*by, m.Weight*by
+		out.Marks[i] = m
+	}
+	return out
+}
+
 // A Mark is one line, area, circle or text on a sheet.
 type Mark struct {
 	Path   []Place // the line; of a circle its centre, of a text the start of its baseline

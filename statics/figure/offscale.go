@@ -1,0 +1,34 @@
+package figure
+
+// offScale is said of a drawing in which a length beside others is far from its scale.
+const offScale = "not all to scale"
+
+// warnOffScale says at the head or the foot of the window, where there is room, that a length is drawn far too long, because
+// what stands at its ends was held apart.
+func (p *painter) warnOffScale(window area) {
+	if !p.x.isStretched() && !p.y.isStretched() {
+		return
+	}
+	n := len(offScale)
+	for _, r := range [...]int{window.r1, window.r0, window.r1 - 1, window.r0 + 1} {
+		for c := window.c1 - n + 1; c >= window.c0; c-- {
+			at := area{c, r, c + n - 1, r}
+			if p.free(at) && p.crowding(at) == 0 {
+				p.write(offScale, c, r, Look{Role: KeyMark})
+				return
+			}
+		}
+	}
+}
+
+// isStretched reports whether neighbouring stations stand at least twice as far apart as they should, by more than rounding
+// to whole cells does.
+func (r ruler) isStretched() bool {
+	for i := 1; i < len(r.stations); i++ {
+		due := (r.stations[i].at - r.stations[i-1].at) * r.scale
+		if drawn := float64(r.cells[i] - r.cells[i-1]); drawn > 2*due && drawn-due > 1.5 {
+			return true
+		}
+	}
+	return false
+}
