@@ -173,7 +173,7 @@ func (p *paper) paint() {
 	for _, k := range p.scene.Links {
 		m := Mark{Path: []Place{p.place(k.From), p.place(k.To)}, Weight: fineWeight, Dashed: true, Line: grey, Fill: NoInk}
 		p.draw(fineLayer, m)
-		p.crossing = append(p.crossing, bar(m.Path[0], m.Path[1], m.Weight))
+		p.crossing = append(p.crossing, bar(m.Path[0], m.Path[1], m.Weight).withSides())
 	}
 	for _, k := range p.scene.Guides {
 		p.guide(k)
@@ -262,7 +262,7 @@ func (p *paper) line(layer int, l Look, weight float64, path ...Place) {
 }
 
 // take keeps labels, and arrows that can move, out of a shape.
-func (p *paper) take(s shape) { p.solid = append(p.solid, s) }
+func (p *paper) take(s shape) { p.solid = append(p.solid, s.withSides()) }
 
 // finish moves all marks to the sheet's corner and stacks the layers.
 func (p *paper) finish() Sheet {

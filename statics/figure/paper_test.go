@@ -207,7 +207,7 @@ func readSVG(image []byte) (title, desc string, err error) {
 }
 
 func BenchmarkPaper(b *testing.B) {
-	for _, name := range []string{"portal", "gable", "compound", "storeys"} {
+	for _, name := range []string{"portal", "gable", "compound", "storeys", "tower"} {
 		d, _, _ := load(b, filepath.Join("testdata", name+".txt"))
 		s := figure.Given(&d.frame, figure.Options{Style: d.style})
 		b.Run(name, func(b *testing.B) {

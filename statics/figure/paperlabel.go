@@ -122,7 +122,7 @@ func (p *paper) growth(b rect) float64 {
 func (p *paper) isClear(b rect) bool {
 	b = b.grown(labelRim)
 	for i := range p.solid {
-		if t := &p.solid[i]; b.meets(t.rect) && t.meets(newShape(b.corners()...)) {
+		if p.solid[i].meetsRect(b) {
 			return false
 		}
 	}
@@ -158,9 +158,9 @@ func (p *paper) crossed(w want, b rect) float64 {
 	if !needed {
 		return 0
 	}
-	cost, line := 0.0, bar(from, to, fineWeight)
+	cost, line := 0.0, bar(from, to, fineWeight).withSides()
 	for _, t := range p.lettered {
-		if t.meets(line.rect) && line.meets(newShape(t.corners()...)) {
+		if line.meetsRect(t) {
 			cost += wrongSide
 		}
 	}
@@ -171,7 +171,7 @@ func (p *paper) crossed(w want, b rect) float64 {
 func (p *paper) across(b rect) float64 {
 	cost := 0.0
 	for i := range p.crossing {
-		if t := &p.crossing[i]; b.meets(t.rect) && t.meets(newShape(b.corners()...)) {
+		if p.crossing[i].meetsRect(b) {
 			cost += onLine
 		}
 	}

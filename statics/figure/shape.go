@@ -46,6 +46,42 @@ type shape struct {
 	rect    rect
 	from    Place // of a member, its ends
 	to      Place
+	sides   []side // of what many labels are held against
+}
+
+// A side is a direction square to a side of a shape, and from where to where the shape reaches along it.
+type side struct {
+	square    Vector
+	low, high float64
+}
+
+// withSides is the shape with its sides reckoned once for all.
+func (s shape) withSides() shape {
+	for i, a := range s.corners {
+		b := s.corners[(i+1)%len(s.corners)]
+		n := Vector{b.Y - a.Y, a.X - b.X}
+		if n.X == 0 || n.Y == 0 { // the rect tells
+			continue
+		}
+		low, high := s.extent(n)
+		s.sides = append(s.sides, side{n, low, high})
+	}
+	return s
+}
+
+// meetsRect reports whether a shape with its sides overlaps an upright rectangle.
+func (s *shape) meetsRect(b rect) bool {
+	if !s.rect.meets(b) {
+		return false
+	}
+	middle, w, h := b.middle(), b.width()/2, b.height()/2
+	for _, k := range s.sides {
+		at, reach := middle.X*k.square.X+middle.Y*k.square.Y, w*math.Abs(k.square.X)+h*math.Abs(k.square.Y)
+		if at+reach <= k.low+1e-9 || at-reach >= k.high-1e-9 {
+			return false
+		}
+	}
+	return true
 }
 
 func newShape(corners ...Place) shape { return shape{corners: corners, rect: rectOf(corners...)} }

@@ -186,7 +186,7 @@ func TestDimensionsStay(t *testing.T) {
 }
 
 func BenchmarkCells(b *testing.B) {
-	for _, name := range []string{"portal", "gable", "compound", "storeys"} {
+	for _, name := range []string{"portal", "gable", "compound", "storeys", "tower"} {
 		d, _, _ := load(b, filepath.Join("testdata", name+".txt"))
 		s := figure.Given(&d.frame, figure.Options{Style: d.style})
 		for _, size := range [][2]int{{80, 24}, {120, 40}} {
