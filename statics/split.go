@@ -11,6 +11,8 @@ import (
 // part along that line passes through the centre, so that sum gives the vertical part, and then the second sum gives the
 // part along the line. Of a frame whose feet are at different levels the line is that which joins the feet.
 //
+// Where the plan gives the force of a pin between two feet, it is the reaction at one foot that is split so.
+//
 // Its sums and steps are those of an Assembly of its own, which differs from that of the plan by the two forces only.
 type Split struct {
 	*Assembly
@@ -23,9 +25,12 @@ type Split struct {
 
 // split finds the way round a step that solves two sums together, or nil if there is none: the step does not give the
 // two components of one force, neither sum is one of moments, or the line has no exact length.
-func (a *Assembly) split(step *Step, values []exact.Num) *Split {
+func (a *Assembly) split(step *Step, values []exact.Num, known []bool) *Split {
 	if len(step.Sums) != 2 || !a.ofOneForce(step.Gives) {
 		return nil
+	}
+	if s := a.splitAtFoot(step, values, known); s != nil {
+		return s
 	}
 	first := a.bestCentre(step)
 	if first == None || a.Frame.Joints[a.Forces[step.Gives[0]].Joint].At.To(step.Sums[first].About).Length().Inexact() {
@@ -34,8 +39,8 @@ func (a *Assembly) split(step *Step, values []exact.Num) *Split {
 	s := &Split{Along: step.Gives[0], Upward: step.Gives[1], Toward: step.Sums[first].About}
 	s.Assembly, s.Values = a.splitForces(s), slices.Clone(values)
 	s.components(a, values)
-	s.steps(step.Sums[first], []int{s.Upward}, 2)
-	s.steps(step.Sums[1-first], []int{s.Along}, 1)
+	s.steps(step.Sums[first], s.Upward, 2)
+	s.steps(step.Sums[1-first], s.Along, 1)
 	return s
 }
 
@@ -98,7 +103,7 @@ func (s *Split) components(a *Assembly, values []exact.Num) {
 }
 
 // steps adds a sum of the plan's assembly as a step.
-func (s *Split) steps(sum Sum, gives []int, left int) {
+func (s *Split) steps(sum Sum, gives, left int) {
 	same := spec{moment: sum.Moment, along: sum.Along, about: sum.About, centre: sum.Centre}
-	s.Steps = append(s.Steps, Step{Sums: []Sum{s.sum(sum.Body, &same)}, Gives: gives, Why: SplitForce, Left: left})
+	s.add(s.sum(sum.Body, &same), gives, left)
 }

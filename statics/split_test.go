@@ -47,7 +47,8 @@ func TestSplits(t *testing.T) {
 
 func splitFits(s *Solution, step Step, known map[int]bool) error {
 	w := step.Split
-	if a, b := resultantOf(s.Assembly, step.Gives, s.Values), resultantOf(w.Assembly, step.Gives, w.Values); !a.Plus(b.Neg()).IsZero() {
+	of := []int{w.Along, w.Upward}
+	if a, b := resultantOf(s.Assembly, of, s.Values), resultantOf(w.Assembly, of, w.Values); !a.Plus(b.Neg()).IsZero() {
 		return fmt.Errorf("the force split is (%s, %s), not (%s, %s)", b.X, b.Y, a.X, a.Y)
 	}
 	if len(w.Steps) != 2 || w.Steps[0].Gives[0] != w.Upward || w.Steps[1].Gives[0] != w.Along {
@@ -76,4 +77,55 @@ func resultantOf(a *Assembly, forces []int, values []exact.Num) Vector {
 		all = all.Plus(d.Times(over(values[i], root(d.X.Square().Add(d.Y.Square())))))
 	}
 	return all
+}
+
+// TestFeetAtDifferentLevels sweeps three-pinned frames: where the feet are level no two sums are solved together; where they
+// are not, two are, and the way round is offered, with the force at one foot split along the line to the other.
+func TestFeetAtDifferentLevels(t *testing.T) {
+	frames, together := 0, 0
+	for _, rise := range []string{"-3", "-1/2", "0", "1", "5/3", "4"} {
+		for _, crown := range []string{"1 5", "3 7", "4 6", "6 5", "9/2 13/2"} {
+			for _, load := range []string{"point 7 0 -1 on AB 2", "point 3 4 -3 at D", "spread 2 5 1 0 on CD 0 1L", "couple 6 on DE 1/9L"} {
+				frames++
+				s, err := Solve(build(t, fmt.Sprintf("joint A 0 0\njoint B 0 4\njoint C %s\njoint D 8 9/2\njoint E 8 %s\n"+
+					"member AB A B\nmember BC B C\nmember CD C D\nmember DE D E\npin C\nsupport A pinned\nsupport E pinned\n%s", crown, rise, load)))
+				if err != nil || s.Values == nil {
+					t.Fatal("not solved", err)
+				}
+				n := 0
+				for _, step := range s.Plan {
+					if len(step.Sums) < 2 {
+						continue
+					}
+					n++
+					if err := joinsFeet(s, step); err != nil {
+						t.Fatalf("crown %s, rise %s, %s: %v\n%s", crown, rise, load, err, report(s))
+					}
+				}
+				if want := map[bool]int{false: 1}[rise == "0"]; n != want {
+					t.Errorf("crown %s, rise %s, %s: sums are solved together %d times", crown, rise, load, n)
+				}
+				together += n
+			}
+		}
+	}
+	t.Logf("%d three-pinned frames, %d with two sums together, each with a way round along the line of the feet", frames, together)
+}
+
+// joinsFeet checks that a step has a way round, along the line from one foot to the other.
+func joinsFeet(s *Solution, step Step) error {
+	w := step.Split
+	if w == nil {
+		return fmt.Errorf("no way round")
+	}
+	from := s.Forces[w.Along].Joint
+	to := s.JointAt(w.Toward)
+	if len(step.Sums) != 2 || !s.isFoot(from) || !s.isFoot(to) || from == to {
+		return fmt.Errorf("%d sums, split at joint %d toward %d", len(step.Sums), from, to)
+	}
+	feet := s.Frame.Joints[from].At.To(s.Frame.Joints[to].At)
+	if !w.Forces[w.Along].Along.Cross(feet).IsZero() || !w.Forces[w.Upward].Along.X.IsZero() {
+		return fmt.Errorf("the force is split along %v and %v", w.Forces[w.Along].Along, w.Forces[w.Upward].Along)
+	}
+	return splitFits(s, step, map[int]bool{})
 }

@@ -56,7 +56,7 @@ func (d *document) step(n int, step statics.Step, known []bool) {
 		d.conclude("      ", d.found(i))
 	}
 	if step.Split != nil {
-		d.wayRound(step.Split, known)
+		d.wayRound(&step, known)
 	}
 }
 

@@ -2,21 +2,24 @@ package worksheet
 
 import (
 	"fmt"
+	"slices"
 
 	"unpin/statics"
 	"unpin/statics/notation"
 )
 
 // wayRound writes how an expert avoids solving two sums together, after the step that does.
-func (d *document) wayRound(w *statics.Split, known []bool) {
+func (d *document) wayRound(step *statics.Step, known []bool) {
+	w := step.Split
 	plan := d.Solution
 	d.Solution = &statics.Solution{Assembly: w.Assembly, Values: w.Values}
 	defer func() { d.Solution = plan }()
 
 	along, upward := d.Forces[w.Along], d.Forces[w.Upward]
 	joint := d.Frame.Joints[along.Joint].Name
-	d.because("    ", fmt.Sprintf("Or one unknown at a time: for %s and %s take %s, along the line from %s to %s, and %s, vertical. %s has no moment about %s.",
-		plan.Forces[w.Along].Name, plan.Forces[w.Upward].Name, along.Name, joint, d.place(w.Toward), upward.Name, along.Name, d.place(w.Toward)))
+	own := plan.Forces[w.Along].Name + " and " + plan.Forces[w.Upward].Name
+	d.because("    ", fmt.Sprintf("Or one unknown at a time: for %s take %s, along the line from %s to %s, and %s, vertical. %s has no moment about %s.",
+		own, along.Name, joint, d.place(w.Toward), upward.Name, along.Name, d.place(w.Toward)))
 	now := append([]bool(nil), known...)
 	for k, step := range w.Steps {
 		d.because(fmt.Sprintf("    (%c) ", 'a'+k), capital(d.sumTitle(step.Sums[0])))
@@ -25,7 +28,11 @@ func (d *document) wayRound(w *statics.Split, known []bool) {
 		d.conclude("        ", d.Forces[i].Name+" = "+d.result(d.Values[i], notation.Force))
 		now[i] = true
 	}
-	d.because("    ", fmt.Sprintf("With the components of %s these are the same %s and %s.", along.Name, plan.Forces[w.Along].Name, plan.Forces[w.Upward].Name))
+	if slices.Contains(step.Gives, w.Along) {
+		d.because("    ", fmt.Sprintf("With the components of %s these are the same %s.", along.Name, own))
+		return
+	}
+	d.because("    ", fmt.Sprintf("With the components of %s these are %s, and then the sums of forces give %s.", along.Name, own, d.names(step.Gives)))
 }
 
 // place is a point by its joint, or by its coordinates.

@@ -1,0 +1,70 @@
+package statics
+
+import (
+	"slices"
+
+	"unpin/statics/exact"
+)
+
+// splitAtFoot is the way round two sums of moments about two feet that give the force of the pin between the bodies on
+// them: instead the reaction at one foot is split along the line to the other. Both bodies together, about the other foot,
+// then give its vertical part, and the body on it, about the pin, the part along the line. It is nil if a sum would hold
+// anything else that is unknown.
+func (a *Assembly) splitAtFoot(step *Step, values []exact.Num, known []bool) *Split {
+	first, second := &step.Sums[0], &step.Sums[1]
+	pin := a.Forces[step.Gives[0]].Joint
+	if !first.Moment || !second.Moment || !a.isFoot(first.Centre) || !a.isFoot(second.Centre) || a.isFoot(pin) {
+		return nil
+	}
+	for _, way := range [2][2]*Sum{{second, first}, {first, second}} {
+		own, other := way[0], way[1]
+		along := a.reactionAt(own.Centre, own.Body)
+		if along == None || known[along] || known[along+1] || own.About.X.Equal(other.About.X) ||
+			own.About.To(other.About).Length().Inexact() {
+			continue
+		}
+		s := &Split{Along: along, Upward: along + 1, Toward: other.About}
+		s.Assembly, s.Values = a.splitForces(s), slices.Clone(values)
+		s.components(a, values)
+		both := append(slices.Clone(own.Body), other.Body...)
+		slices.Sort(both)
+		s.add(s.MomentSum(slices.Compact(both), other.About), s.Upward, 2)
+		s.add(s.MomentSum(own.Body, a.Frame.Joints[pin].At), s.Along, 1)
+		if s.oneAtATime(step.Gives, known) {
+			return s
+		}
+	}
+	return nil
+}
+
+// reactionAt is the first of the two components of the reaction at a joint, on one of the bodies, or None.
+func (a *Assembly) reactionAt(joint int, on FreeBody) int {
+	for i := range a.Forces[:len(a.Forces)-1] {
+		f, g := &a.Forces[i], &a.Forces[i+1]
+		if f.Kind == Reaction && f.Joint == joint && on.Has(f.On) && !f.Couple && g.Kind == Reaction && g.Joint == joint && !g.Couple {
+			return i
+		}
+	}
+	return None
+}
+
+// add adds a sum as a step that gives one force.
+func (s *Split) add(sum Sum, gives, left int) {
+	s.Steps = append(s.Steps, Step{Sums: []Sum{sum}, Gives: []int{gives}, Why: SplitForce, Left: left})
+}
+
+// oneAtATime reports whether each step has one unknown when its turn comes, where what the plan's step gives is not known.
+func (s *Split) oneAtATime(gives []int, known []bool) bool {
+	now := slices.Clone(known)
+	for _, i := range gives {
+		now[i] = false
+	}
+	for _, step := range s.Steps {
+		left := step.Sums[0].Unknowns(func(i int) bool { return now[i] })
+		if !slices.Equal(left, step.Gives) {
+			return false
+		}
+		now[step.Gives[0]] = true
+	}
+	return true
+}
