@@ -27,6 +27,9 @@ func (d *document) refusal() {
 	d.remedies()
 }
 
+// mostMotions is how many motions are told; a frame with more is no frame yet.
+const mostMotions = 12
+
 // ways lists the motions that nothing prevents, with the reason of each.
 func (d *document) ways() {
 	motions := d.Motions()
@@ -39,10 +42,13 @@ func (d *document) ways() {
 		return
 	}
 	d.prose("Nothing holds the frame against a small motion of these kinds:")
-	for i, m := range motions {
+	for i, m := range motions[:min(len(motions), mostMotions)] {
 		label := fmt.Sprintf("  %d. ", i+1)
 		d.item(label, notation.Sentence(strings.Join(d.motionTexts(m), "; ")))
 		d.item(strings.Repeat(" ", len(label)), d.reasonText(m))
+	}
+	if more := len(motions) - mostMotions; more > 0 {
+		d.prose(fmt.Sprintf("And %d more.", more))
 	}
 	d.prose("Each can also go the other way.")
 }

@@ -173,3 +173,25 @@ func TestHugeNumbers(t *testing.T) {
 		}
 	}
 }
+
+// TestManyMotions inspects a chain of a thousand bars that hangs by one end: what is told stays short.
+func TestManyMotions(t *testing.T) {
+	var joints, members, pins []string
+	for i := range 1000 {
+		joints = append(joints, fmt.Sprintf("J%d: [%d, 0]", i, i))
+		if i > 0 {
+			members = append(members, fmt.Sprintf("J%dJ%d", i-1, i))
+			pins = append(pins, fmt.Sprintf("J%d", i))
+		}
+	}
+	text := fmt.Sprintf("title: Chain\nunits: kN m\njoints: {%s}\nmembers: [%s]\npins: [%s]\nsupports: {J0: pin}\nloads: []",
+		strings.Join(joints, ", "), strings.Join(members, ", "), strings.Join(pins[:len(pins)-1], ", "))
+	p, s := solve(t, "chain", []byte(text))
+	got := Inspect(p, s, Options{})
+	if s.Count.Motions() != 999 || !strings.Contains(got, "And 987 more.") {
+		t.Errorf("%d motions:\n%.3000s", s.Count.Motions(), got)
+	}
+	if at := strings.Index(got, "Why it cannot be solved"); len(got)-at > 5000 {
+		t.Errorf("%d bytes tell why", len(got)-at)
+	}
+}
