@@ -20,6 +20,7 @@ var commands []command
 func init() { // here, since help lists the table itself
 	commands = []command{
 		{"hint", "points, then teaches, then says what to write", (*Lesson).hint},
+		{"example", "shows a step of the same kind from another problem, worked whole", (*Lesson).example},
 		{"tell", "tells the value and goes on", (*Lesson).tell},
 		{"back", "returns to the question before", (*Lesson).back},
 		{"resume", "takes up earlier work on this problem, before anything is answered", (*Lesson).resume},
@@ -241,9 +242,10 @@ func termRule(k Kind, s statics.Sum) string {
 func (l *Lesson) sectionHints(q Question) [3]string {
 	m := l.Solution.Frame.Members[q.Member]
 	from := l.Solution.Frame.Joints[m.From].Name
+	a, s := l.section(q, l.Solution.Values).Sum()
 	return [3]string{
 		"cut member " + m.Name + " here and keep the piece on the side of " + from + ".",
 		sectionRule(q.Quantity, from),
-		"list every force on the kept piece, with its values from the sheet; type tell to see the value.",
+		"write " + notation.SumNumbers(a, s, l.knownIn(a), l.style()) + "; then solve it for " + q.Quantity.String() + ", or type tell.",
 	}
 }

@@ -136,7 +136,7 @@ func (l *Lesson) choose(line string) Reply {
 	if says := l.useless(s); says != "" {
 		return l.answered(Wrong, line, says)
 	}
-	a.accepted, a.typed, a.first = true, strings.TrimSpace(line), a.tries == 1 && a.hints == 0
+	a.accepted, a.typed, a.first = true, strings.TrimSpace(line), a.tries == 1 && a.unaided()
 	if l.Rung == Blank {
 		r := l.answered(Exact, line, "a sum of "+notation.BodyText(l.Solution.Assembly, s.Body)+", to be written down.")
 		l.route.chosen = s
@@ -191,7 +191,7 @@ func (l *Lesson) write(line string) Reply {
 	if says := l.checkEquation(l.route.chosen, typed, l.Known); says != "" {
 		return l.answered(Wrong, line, says)
 	}
-	a.accepted, a.typed, a.first = true, strings.TrimSpace(line), a.tries == 1 && a.hints == 0
+	a.accepted, a.typed, a.first = true, strings.TrimSpace(line), a.tries == 1 && a.unaided()
 	return l.answered(Exact, line, l.accept(l.route.chosen))
 }
 

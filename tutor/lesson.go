@@ -45,9 +45,13 @@ type answer struct {
 	verdict  Verdict     // of the value that stands
 	tries    int         // values judged
 	hints    int         // hints seen
+	examples int         // examples seen
 	first    bool        // right at the first try, without help
 	wrong    []time.Time // when wrong values were typed just now, as far as a clock tells
 }
+
+// unaided reports whether no help was asked for.
+func (a answer) unaided() bool { return a.hints == 0 && a.examples == 0 && !a.told }
 
 // An Event is one thing a student did at a question.
 type Event struct {
@@ -103,6 +107,7 @@ const (
 	Told                      // the value was told, and the lesson moved on
 	WentBack                  // the question before is in hand again
 	Listed                    // the sheet, or help
+	Worked                    // an example, worked whole
 	ReadOn                    // a worked step was read
 	Resumed                   // earlier work was taken up
 	Leaving                   // the student wants to stop
@@ -172,7 +177,7 @@ func (l *Lesson) judge(q Question, line string) Reply {
 	if verdict.Right() || l.Exam {
 		a.typed, a.value, a.verdict = strings.TrimSpace(line), v.Value, verdict
 		a.accepted = verdict.Right()
-		a.first = a.tries == 1 && a.hints == 0 && !a.told
+		a.first = a.tries == 1 && a.unaided()
 	}
 	if l.Exam {
 		l.heed(q, line, "noted")

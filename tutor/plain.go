@@ -130,7 +130,7 @@ func (p *plain) reopening() {
 	q, _ := p.l.Now()
 	p.say("%s was told: here is a step of its kind once more, with other numbers.", q.Name)
 	p.lines(figure.Describe(p.l.Solution.Assembly, figure.Options{Style: p.l.style()}))
-	p.lines(p.l.givenLines(q))
+	p.lines(p.l.knownLines(q, p.l.knownForce))
 	if q.Step != statics.None {
 		p.step = q.Step - 1
 	} else {

@@ -72,3 +72,15 @@ func placeText(at exact.Num) string {
 	}
 	return at.Decimal(6)
 }
+
+// knownIn tells the values of the forces in the sum of a section, which is one of the assembly a: all but the last are
+// known, by the senses that they are given.
+func (l *Lesson) knownIn(a *statics.Assembly) func(int) (exact.Num, bool) {
+	given := l.asGiven(l.Solution.Values)
+	return func(f int) (exact.Num, bool) {
+		if f == len(a.Forces)-1 {
+			return exact.Num{}, false
+		}
+		return given[f], true
+	}
+}

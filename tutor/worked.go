@@ -57,11 +57,11 @@ func (l *Lesson) knownBefore(i int) func(int) (exact.Num, bool) {
 	return func(f int) (exact.Num, bool) { return l.Solution.Values[f], given[f] }
 }
 
-// givenLines tell, in a lesson that brings a step back, the forces that are known by then and that q rests on.
-func (l *Lesson) givenLines(q Question) []string {
+// knownLines tell the forces that are known by a question and that it rests on.
+func (l *Lesson) knownLines(q Question, known func(int) bool) []string {
 	var lines []string
 	for f := range l.Solution.Forces {
-		if l.knownForce(f) && l.restsOn(q, f) {
+		if known(f) && l.restsOn(q, f) {
 			lines = append(lines, "Known by now: "+l.forceText(f)+".")
 		}
 	}

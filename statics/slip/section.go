@@ -46,6 +46,13 @@ func (c Section) Value() exact.Num {
 	return y.answer
 }
 
+// Sum is the sum of all that acts on the starting side, as one of an assembly of its own, in which the quantity is the
+// last force, named by its letter. Its body is the part; what does not act on the starting side has no term.
+func (c Section) Sum() (*statics.Assembly, statics.Sum) {
+	q, _ := c.question()
+	return q.Assembly, q.Sums[0]
+}
+
 // A cut is a section with the piece of the part that is kept: what lies on the starting side.
 type cut struct {
 	Section
@@ -63,7 +70,7 @@ func (c Section) question() (Question, *cut) {
 	if err != nil {
 		panic("internal error: a frame that was cut before cannot be cut with shorter loads: " + err.Error())
 	}
-	internal := statics.Force{Name: "internal", Kind: statics.MemberPull, Joint: statics.None, Couple: c.Quantity == Bending,
+	internal := statics.Force{Name: [...]string{"N", "V", "M"}[c.Quantity], Kind: statics.MemberPull, Joint: statics.None, Couple: c.Quantity == Bending,
 		Along: k.along, On: k.part, By: statics.None}
 	a.Forces = append(a.Forces, internal)
 	sum := k.sumOf(a, c.Quantity)

@@ -63,7 +63,7 @@ func (c *course) take(r tutor.Reply) {
 func (c *course) asBefore(r tutor.Reply) bool {
 	q, asking := c.l.Now()
 	wrong := r.Kind == tutor.Judged && !r.Verdict.Right() && asking && !q.Composing()
-	return c.looked == statics.None && !c.given && (wrong || r.Kind == tutor.Unread || r.Kind == tutor.Hinted)
+	return c.looked == statics.None && !c.given && (wrong || r.Kind == tutor.Unread || r.Kind == tutor.Hinted || r.Kind == tutor.Worked)
 }
 
 // step is the step of the plan that is worked on: at N, V and M and at the end, all of them are done.
@@ -123,6 +123,9 @@ func (m *Model) typed(text string) tea.Cmd {
 		c.pause = m.o.Clock().Add(r.Pause)
 	}
 	c.take(r)
+	if r.Kind == tutor.Worked {
+		return m.open(telling)
+	}
 	if r.Kind == tutor.Judged && !r.Verdict.Right() {
 		c.last = strings.TrimSpace(text)
 	}

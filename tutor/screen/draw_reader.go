@@ -2,8 +2,11 @@ package screen
 
 import (
 	"fmt"
+	"strings"
 
 	tea "github.com/charmbracelet/bubbletea"
+
+	"unpin/tutor"
 )
 
 // page is how many lines of a reader are in sight.
@@ -86,15 +89,20 @@ func (m *Model) helpPage(w int) []line {
 		put("rung read", "every step is worked, to read")
 		put("rung values", "free body and sum are shown, the value is asked")
 		put("rung terms", "each force, arm and sign of a sum is asked, then the value")
+		put("rung order", "free body and sum are chosen as well")
+		put("rung blank", "any true sum is chosen and written out, in any order")
+		put("rung fading", "worked at first, and more is asked as it comes right")
 		return append(append(all, nil), folded(caution, w, 0, plainInk)...)
 	}
 	all = append(all, folded("An answer is a number, a fraction or an expression, with a unit and a sense if you like: 9.5, 45/8, 0.5*6*4, 12000 N, 15 down.", w, 0, plainInk)...)
 	all = append(all, nil)
 	put("hint", "typed, gives a hint")
+	put("example", "typed, shows a step of the same kind from another problem")
 	put("tell", "typed, tells the value and goes on")
 	put("back", "typed, returns to the question before")
 	put("resume", "typed at the first question, takes up earlier work")
-	put("rung values", "typed, takes the problem up at that rung: read, values or terms")
+	put("rung values", "typed, takes the problem up at that rung: "+strings.Join(tutor.Rungs(), ", "))
+	put("let Cx left", "typed at the rungs order and blank, takes an unknown in that sense")
 	put("sheet, help, quit", "typed, do what they say")
 	all = append(all, nil)
 	all = append(all, folded("In the figure a dashed arrow is a force with an assumed sense; once its value is known the arrow is drawn whole and turns if the value is negative. What the other part receives stands in brackets.", w, 0, plainInk)...)

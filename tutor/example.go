@@ -1,0 +1,217 @@
+package tutor
+
+import (
+	"cmp"
+	"slices"
+	"sync"
+
+	"unpin/problems"
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/figure"
+	"unpin/statics/notation"
+)
+
+// An example is a step of another problem, worked whole: the reader sees the method and no value of the problem in hand.
+
+// example shows the step of another problem that is most like the one in hand; asked again, the next like it.
+func (l *Lesson) example(q Question, asking bool) Reply {
+	if !asking || q.Kind == Reading {
+		return Reply{Kind: Unread, Lines: []string{"There is nothing to show an example of here."}}
+	}
+	if l.Exam {
+		return Reply{Kind: Unread, Lines: []string{"Help waits until the end of the exam."}}
+	}
+	all := l.examples(q)
+	if len(all) == 0 {
+		return Reply{Kind: Unread, Lines: []string{"No problem of the library has a step like this."}}
+	}
+	a := &l.answers[l.at]
+	x := all[a.examples%len(all)]
+	a.examples++
+	return Reply{Kind: Worked, Lines: x.lines(l)}
+}
+
+// mostExamples is how many examples there are for one question.
+const mostExamples = 3
+
+// An example is a question of another problem, for what is worked there.
+type example struct {
+	of   *Lesson
+	what Question
+	far  int // how unlike the question in hand it is
+}
+
+// A shelved problem is one that examples are taken from, with the traits of each of its questions.
+type shelved struct {
+	*Lesson
+	frame  string
+	traits []traits
+}
+
+// shelf is the library, read and solved once.
+var shelf = sync.OnceValue(func() []shelved {
+	var all []shelved
+	for _, name := range problems.Names() {
+		p, _ := problems.Library(name)
+		l, err := New(p, Terms, false)
+		if err != nil {
+			continue
+		}
+		s := shelved{Lesson: l, frame: l.fingerprint()}
+		for _, q := range l.Questions {
+			s.traits = append(s.traits, l.traits(q))
+		}
+		all = append(all, s)
+	}
+	return all
+})
+
+// examples lists the questions of other problems most like q, the most alike first, one of each problem.
+func (l *Lesson) examples(q Question) []example {
+	var all []example
+	like, frame := l.traits(q), l.fingerprint()
+	for _, other := range shelf() {
+		if other.Problem.Name == l.Problem.Name || other.frame == frame {
+			continue
+		}
+		best := example{far: -1}
+		for n, what := range other.Questions {
+			if !l.comparable(q, other.Lesson, what) {
+				continue
+			}
+			if far := like.far(other.traits[n]); best.far < 0 || far < best.far {
+				best = example{other.Lesson, what, far}
+			}
+		}
+		if best.far >= 0 {
+			all = append(all, best)
+		}
+	}
+	slices.SortStableFunc(all, func(x, y example) int { return cmp.Compare(x.far, y.far) })
+	return all[:min(len(all), mostExamples)]
+}
+
+// comparable reports whether a question of another problem serves as an example for q: it asks for the same kind of
+// thing, and its answer is neither nought nor the one asked for here.
+func (l *Lesson) comparable(q Question, other *Lesson, what Question) bool {
+	if q.Step == statics.None && !q.Composing() {
+		same := what.Kind == q.Kind && what.Quantity == q.Quantity && what.Step == statics.None
+		return same && (q.Shape() || !what.truth.IsZero() && !what.truth.Abs().Equal(q.truth.Abs()))
+	}
+	if what.Kind != ForceValue {
+		return false
+	}
+	mine, theirs := l.stepOf(q), other.Solution.Plan[what.Step]
+	if len(mine.Sums) == 0 || len(mine.Sums) > 1 != (len(theirs.Sums) > 1) || mine.Sums[0].Moment != theirs.Sums[0].Moment {
+		return false
+	}
+	return !slices.ContainsFunc(theirs.Gives, func(f int) bool {
+		v := other.Solution.Values[f].Abs()
+		return v.IsZero() || slices.ContainsFunc(mine.Gives, func(g int) bool { return l.Solution.Values[g].Abs().Equal(v) })
+	})
+}
+
+// stepOf is the step that a question belongs to: where the student chooses, that which help follows.
+func (l *Lesson) stepOf(q Question) statics.Step {
+	switch q.Kind {
+	case ChooseSum:
+		return l.expertStep()
+	case TypeSum:
+		return statics.Step{Sums: []statics.Sum{l.route.chosen}, Gives: l.route.chosen.Unknowns(l.knownForce)}
+	}
+	return l.Solution.Plan[q.Step]
+}
+
+// traits are what makes a step what it is.
+type traits struct {
+	bodies, terms                          int
+	spread, ramp, couple, slanting, before bool
+}
+
+// traits of the sums that a question rests on.
+func (l *Lesson) traits(q Question) traits {
+	a, sums := l.Solution.Assembly, []statics.Sum(nil)
+	switch {
+	case q.Kind == SectionPart:
+		var s statics.Sum
+		a, s = l.section(q, l.Solution.Values).Sum()
+		sums = []statics.Sum{s}
+	case q.Step != statics.None || q.Composing():
+		sums = l.stepOf(q).Sums
+	}
+	x := traits{before: q.Kind == SectionPart && q.Station.Side == statics.Before}
+	for _, s := range sums {
+		x.bodies += min(len(s.Body), 2)
+		for _, t := range s.Terms {
+			if t.Why != statics.Counts {
+				continue
+			}
+			x.terms++
+			x.couple = x.couple || t.What == statics.TurnOnly
+			x.slanting = x.slanting || t.What == statics.Horizontal || t.What == statics.Vertical || t.Size.Cmp(exact.Int(1)) != 0 && t.Force != statics.None
+			if t.Action != statics.None {
+				shape := a.Loads[t.Action].Shape
+				x.spread = x.spread || shape == statics.Uniform
+				x.ramp = x.ramp || shape == statics.RisingRamp || shape == statics.FallingRamp
+			}
+		}
+	}
+	return x
+}
+
+// far is how unlike two steps are.
+func (x traits) far(y traits) int {
+	n := max(x.terms-y.terms, y.terms-x.terms)
+	for _, differ := range []bool{x.bodies != y.bodies, x.spread != y.spread, x.ramp != y.ramp, x.couple != y.couple,
+		x.slanting != y.slanting, x.before != y.before} {
+		if differ {
+			n += 3
+		}
+	}
+	return n
+}
+
+// lines are the example, worked: the other frame, what is known there, and the step.
+func (x example) lines(l *Lesson) []string {
+	other := *x.of
+	other.signs, other.Rung = l.signs, Read
+	lines := []string{"Worked, from another problem: " + other.Problem.Title + "."}
+	lines = append(lines, figure.Describe(other.Solution.Assembly, figure.Options{Style: other.style()})...)
+	if x.what.Step != statics.None {
+		lines = append(lines, other.knownLines(x.what, func(f int) bool { _, known := other.knownBefore(x.what.Step)(f); return known })...)
+		return append(lines, other.stepLines(x.what.Step)[1:]...)
+	}
+	lines = append(lines, other.knownLines(x.what, func(int) bool { return true })...)
+	if x.what.Shape() {
+		return append(lines, other.shapeExample(x.what)...)
+	}
+	return append(lines, other.sectionExample(x.what)...)
+}
+
+// sectionExample works N, V or M at a place.
+func (l *Lesson) sectionExample(q Question) []string {
+	m := l.Solution.Frame.Members[q.Member]
+	from := l.Solution.Frame.Joints[m.From].Name
+	a, s := l.section(q, l.Solution.Values).Sum()
+	lines := []string{
+		notation.Sentence(q.Name + " is asked for: cut member " + m.Name + " there, and keep the piece on the side of " + from),
+		notation.Sentence(sectionRule(q.Quantity, from)[:len(sectionRule(q.Quantity, from))-1]),
+		notation.SumSymbols(a, s, l.style()),
+	}
+	if numbers := notation.SumNumbers(a, s, l.knownIn(a), l.style()); numbers != lines[2] {
+		lines = append(lines, numbers)
+	}
+	return append(lines, l.truthText(q)+".")
+}
+
+// shapeExample tells a shape, or where the shear is nought, with the values of the member it rests on.
+func (l *Lesson) shapeExample(q Question) []string {
+	var lines []string
+	for _, other := range l.Questions {
+		if other.Kind == SectionPart && other.Member == q.Member && other.Quantity != AxialForce {
+			lines = append(lines, l.truthText(other)+".")
+		}
+	}
+	return append(lines, notation.Sentence(l.truthText(q)+": "+l.shapeRight(q)[:len(l.shapeRight(q))-1]))
+}

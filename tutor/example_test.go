@@ -1,0 +1,79 @@
+package tutor
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"unpin/problems"
+	"unpin/statics/exact"
+)
+
+// Every question of every problem has an example from another problem, worked to its result; it is no line that could be
+// taken for a verdict or a question, and does not hold the value asked for.
+func TestExamples(t *testing.T) {
+	for _, name := range problems.Names() {
+		for _, rung := range []Rung{Values, Terms, Order, Blank} {
+			l := lesson(t, name, rung)
+			for {
+				q, asking := l.Now()
+				if !asking {
+					break
+				}
+				r := l.Type("example")
+				if r.Kind != Worked || strings.Contains(r.Lines[0], l.Problem.Title) {
+					t.Fatalf("%s, %s, %s: %v", name, rung, q.Name, r.Lines)
+				}
+				for _, line := range r.Lines {
+					if strings.HasPrefix(line, "right") || strings.HasPrefix(line, "not yet") || strings.HasPrefix(line, "?") || strings.HasPrefix(line, "told") {
+						t.Errorf("%s, %s: %s", name, q.Name, line)
+					}
+				}
+				if asked := q.Kind == ForceValue || q.Kind == SectionPart; asked && slices.Contains(r.Lines, l.truthText(q)+".") {
+					t.Errorf("%s, %s: the example gives it away: %v", name, q.Name, r.Lines)
+				}
+				l.Type("tell")
+			}
+		}
+	}
+}
+
+// Asked for again, another example comes; the question then counts as helped.
+func TestAnotherExample(t *testing.T) {
+	l := lesson(t, "jetty-deck", Values)
+	seen := map[string]bool{}
+	for range mostExamples {
+		r := l.Type("example")
+		if seen[r.Lines[0]] {
+			t.Errorf("%s comes twice", r.Lines[0])
+		}
+		seen[r.Lines[0]] = true
+	}
+	if l.Type("0"); l.answers[0].first {
+		t.Error("a value after an example counts as found without help")
+	}
+	l.Exam = true
+	if r := l.Type("example"); r.Kind != Unread {
+		t.Errorf("in an exam: %v", r.Lines)
+	}
+}
+
+// The sum that gives N, V or M is one in equilibrium: with the value asked for it comes to nought.
+func TestSumsOfSections(t *testing.T) {
+	for _, name := range problems.Names() {
+		l := lesson(t, name, Values)
+		for _, q := range l.Questions {
+			if q.Kind != SectionPart {
+				continue
+			}
+			a, s := l.section(q, l.Solution.Values).Sum()
+			values := append(slices.Clone(l.Solution.Values), q.truth)
+			if r := s.Residual(values); len(values) != len(a.Forces) || !r.IsZero() {
+				t.Errorf("%s, %s: the sum comes to %s", name, q.Name, r)
+			}
+			if got, _ := l.knownIn(a)(0); !got.Equal(l.Solution.Values[0]) || s.Factor(len(a.Forces)-1).Abs().Cmp(exact.Int(1)) != 0 {
+				t.Errorf("%s, %s: known is %s", name, q.Name, got)
+			}
+		}
+	}
+}
