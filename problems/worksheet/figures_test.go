@@ -47,6 +47,7 @@ func viewsOf(p *problems.Problem, s *statics.Solution) []view {
 		}
 	}
 	views = append(views,
+		view{"whole, unsolved", figure.FreeBody(s.Assembly, s.Whole(), nil, o), 80, 24},
 		view{"whole", figure.FreeBody(s.Assembly, s.Whole(), known, o), 80, 24},
 		view{"apart, solved", figure.Exploded(s.Assembly, known, o), 120, 40})
 	for _, q := range []figure.Quantity{figure.AxialForce, figure.ShearForce, figure.BendingMoment} {
@@ -55,15 +56,21 @@ func viewsOf(p *problems.Problem, s *statics.Solution) []view {
 	return views
 }
 
-// TestFigures draws all scenes of all problems: each at every fifth of the sizes, beginning with another one, so that all
-// sizes have their turn; and once on paper. Nothing is cut off, no two labels collide, and where there is room nothing is left out.
+// TestFigures draws all scenes of all problems at all sizes, and once on paper: nothing is cut off, no two labels collide,
+// and where there is room nothing is left out. In short mode each has every fifth of the sizes, beginning with another one.
 func TestFigures(t *testing.T) {
+	step, scenes, drawings := 1, 0, 0
+	if testing.Short() {
+		step = 5
+	}
 	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
 		for k, v := range viewsOf(p, s) {
 			if err := figure.Paper(v.scene, figureWide, figureTall).Check(); err != nil {
 				t.Errorf("%s on paper: %v", v.name, err)
 			}
-			for i := (k + len(p.Title)) % 5; i < len(screens); i += 5 {
+			scenes++
+			for i := (k + len(p.Title)) % step; i < len(screens); i += step {
+				drawings++
 				w, h := screens[i][0], screens[i][1]
 				g := figure.Cells(v.scene, w, h, false)
 				if err := g.Check(); err != nil || g.Width != w || g.Height != h {
@@ -75,4 +82,8 @@ func TestFigures(t *testing.T) {
 			}
 		}
 	})
+	t.Logf("%d scenes, %d drawings in cells", scenes, drawings)
+	if scenes < 1400 {
+		t.Errorf("only %d scenes", scenes)
+	}
 }

@@ -67,6 +67,58 @@ func TestStrips(t *testing.T) {
 	})
 }
 
+// TestPages: on both papers nothing reaches into the foot of a page, no page ends with a heading or cuts what stays together,
+// and no figure is wider than the text.
+func TestPages(t *testing.T) {
+	pages := 0
+	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
+		for _, size := range []PaperSize{A4, Letter} {
+			c := composed(p, s, size)
+			for n, page := range c.pages() {
+				pages++
+				last := page[len(page)-1]
+				if last.with {
+					t.Errorf("page %d of %s ends with what stays with the next", n+1, size.Name)
+				}
+				if last.y+last.height > size.Height-footMargin+0.01 {
+					t.Errorf("page %d of %s reaches into its foot", n+1, size.Name)
+				}
+			}
+			for _, k := range c.sheets {
+				if k.Width > c.wide()+0.01 {
+					t.Errorf("a figure of %s is %.0f points wide", size.Name, k.Width)
+				}
+			}
+		}
+	})
+	t.Logf("%d pages", pages)
+}
+
+// TestLongTable: a table too long for its page goes on on the next beneath its head.
+func TestLongTable(t *testing.T) {
+	p, s := solveFile(t, filepath.Join(testdata, "examples", "canopy.yaml"))
+	c := composed(p, s, A4)
+	c.strips = nil
+	long := table{align: "lr", head: []string{"x [m]", "M [kN·m]"}}
+	for range 70 {
+		long.add("1", "2")
+	}
+	c.table(long, false)
+	pages := c.pages()
+	if len(pages) != 2 || len(pages[1]) < 5 || pages[1][0].y != headMargin {
+		t.Fatalf("%d pages", len(pages))
+	}
+	heads := 0
+	for _, k := range pages[1][:3] {
+		if k.again == nil {
+			heads++
+		}
+	}
+	if heads != 3 || pages[1][3].again == nil {
+		t.Errorf("the head has %d of its three strips again", heads)
+	}
+}
+
 // TestSetLines: lines are no wider than asked for, and lose no word.
 func TestSetLines(t *testing.T) {
 	p, s := solveFile(t, filepath.Join(testdata, "examples", "canopy.yaml"))
