@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"path/filepath"
 
@@ -9,6 +10,7 @@ import (
 	"unpin/problems"
 	"unpin/problems/worksheet"
 	"unpin/statics"
+	"unpin/statics/notation"
 )
 
 // formats are the ways to write a solution.
@@ -37,13 +39,17 @@ func newSolve() *cobra.Command {
 	}
 	cmd.Flags().Var(oneOf(&format, "text", formats), "as", "the format; if not given, the one that FILE's ending names")
 	cmd.Flags().Var(oneOf(&looks.figure, worksheet.Figures[0], worksheet.Figures), "figure", "the figure of an SVG")
+	cmd.Flags().Var((*ordinal)(&looks.step), "step", "in place of --figure, the step `N` of the plan with its free body and arms")
 	cmd.Flags().Var(oneOf(&looks.paper, worksheet.A4.Name, []string{worksheet.A4.Name, worksheet.Letter.Name}), "paper", "the paper of a PDF")
 	cmd.Flags().StringVarP(&file, "output", "o", "", "write to `FILE`, not to standard output")
 	return cmd
 }
 
 // A look is what only some formats ask for.
-type look struct{ figure, paper string }
+type look struct {
+	figure, paper string
+	step          int // of the plan, from 1, that an SVG shows; 0 is none
+}
 
 func solve(cmd *cobra.Command, word, format, file string, looks look) error {
 	p, s, err := solved(cmd, word)
@@ -51,11 +57,14 @@ func solve(cmd *cobra.Command, word, format, file string, looks look) error {
 		return err
 	}
 	warn(cmd, p)
-	if format == "svg" && worksheet.NeedsSolution(looks.figure) && s.Values == nil {
-		fmt.Fprintln(cmd.ErrOrStderr(), "The frame is not determinate and has no such figure; unpin inspect tells why.")
-		return sound(s)
+	if looks.step > len(s.Plan) && s.Values != nil {
+		return usageFault(cmd, "--step cannot be %d: the plan has %d steps", looks.step, len(s.Plan))
 	}
 	document, err := solution(p, s, format, looks)
+	if errors.Is(err, worksheet.ErrNoFigure) {
+		fmt.Fprintln(cmd.ErrOrStderr(), notation.Sentence(err.Error()))
+		return errNo
+	}
 	if err != nil {
 		return err
 	}
@@ -73,7 +82,10 @@ func solution(p *problems.Problem, s *statics.Solution, format string, looks loo
 	case "json":
 		return worksheet.JSON(p, s), nil
 	case "svg":
-		return worksheet.SVG(p, s, looks.figure), nil
+		if looks.step != 0 {
+			return worksheet.StepSVG(p, s, looks.step)
+		}
+		return worksheet.SVG(p, s, looks.figure)
 	case "pdf":
 		size := worksheet.A4
 		if looks.paper == worksheet.Letter.Name {

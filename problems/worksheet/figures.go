@@ -1,6 +1,9 @@
 package worksheet
 
 import (
+	"errors"
+	"fmt"
+	"strconv"
 	"strings"
 
 	"unpin/problems"
@@ -16,20 +19,84 @@ const (
 	figureTall = 420
 )
 
-// Figures are the names of the figures of a problem: the frame as given; its bodies apart, with the unknowns and with all
-// forces as they act; and the internal forces. All but the first two need a solution.
-var Figures = []string{"given", "bodies", "forces", "N", "V", "M"}
+// Figures are the names of the figures of a problem: the frame as given; the whole cut from its supports; its bodies apart,
+// with the unknowns and with all forces as they act; the internal forces; and how a frame moves that nothing holds.
+var Figures = []string{"given", "whole", "bodies", "forces", "N", "V", "M", "motion"}
 
-// NeedsSolution reports whether a figure shows what only a determinate frame has.
-func NeedsSolution(name string) bool { return name != "given" && name != "bodies" }
-
-// SVG is a figure, with its description in words, as an SVG image.
-func SVG(p *problems.Problem, s *statics.Solution, name string) []byte {
+// SVG is a figure, with its description in words, as an SVG image. A frame that has no such figure gives an error that says
+// so.
+func SVG(p *problems.Problem, s *statics.Solution, name string) ([]byte, error) {
 	d := newDocument(p, s, false)
 	d.pictures = true
 	switch name {
+	case "given":
+		d.drawGiven()
 	case "bodies":
 		d.drawBodies(false)
+	case "motion":
+		d.drawMotions()
+	default:
+		if s.Values != nil {
+			d.drawSolved(name)
+		}
+	}
+	switch {
+	case len(d.list) == 0 && name == "motion":
+		return nil, fmt.Errorf("the frame cannot move, and has %w", ErrNoFigure)
+	case len(d.list) == 0:
+		return nil, errUnsolved
+	}
+	return d.svg(), nil
+}
+
+// ErrNoFigure is in the errors that say that a frame has not the figure asked for.
+var ErrNoFigure = errors.New("no such figure")
+
+// errUnsolved says that a figure shows what only a determinate frame has.
+var errUnsolved = fmt.Errorf("the frame is not determinate and has %w; unpin inspect tells why", ErrNoFigure)
+
+// StepSVG is the figure of a step of the plan, from 1: its free body, what counts in its sum, and the arms. Of sums solved
+// together it is the first. The plan of a determinate frame must have that step.
+func StepSVG(p *problems.Problem, s *statics.Solution, step int) ([]byte, error) {
+	if s.Values == nil {
+		return nil, errUnsolved
+	}
+	d := newDocument(p, s, false)
+	d.pictures = true
+	known := map[int]exact.Num{}
+	for _, earlier := range s.Plan[:step-1] {
+		for _, i := range earlier.Gives {
+			known[i] = s.Values[i]
+		}
+	}
+	o := d.figureOptions()
+	o.LitForces = s.Plan[step-1].Gives
+	sum := s.Plan[step-1].Sums[0]
+	d.draw(figure.OfSum(s.Assembly, sum, known, o), figure.DescribeSum(s.Assembly, sum, known, o))
+	d.list[0].text = "Step " + strconv.Itoa(step) + ", " + d.list[0].text
+	return d.svg(), nil
+}
+
+// svg is the first figure of the document as an image.
+func (d *document) svg() []byte {
+	b := d.list[0]
+	b.picture.Title = oneLine(d.p.Title) + ": " + strings.TrimSuffix(b.text, ".")
+	tall := float64(figureTall)
+	if len(b.picture.Links) > 0 {
+		tall = max(tall, min(arrowTall*float64(len(b.picture.Arrows)), bodiesMost))
+	}
+	return figure.SVG(figure.Paper(b.picture, figureWide, tall), b.words)
+}
+
+// drawSolved draws a figure that only a determinate frame has.
+func (d *document) drawSolved(name string) {
+	switch name {
+	case "whole":
+		known := map[int]exact.Num{}
+		for i, v := range d.Values {
+			known[i] = v
+		}
+		d.draw(figure.FreeBody(d.Assembly, d.Whole(), known, d.figureOptions()), figure.DescribeBody(d.Assembly, d.Whole(), known, d.figureOptions()))
 	case "forces":
 		d.drawBodies(true)
 	case "N":
@@ -38,12 +105,7 @@ func SVG(p *problems.Problem, s *statics.Solution, name string) []byte {
 		d.drawQuantity(figure.ShearForce)
 	case "M":
 		d.drawQuantity(figure.BendingMoment)
-	default:
-		d.drawGiven()
 	}
-	b := d.list[0]
-	b.picture.Title = oneLine(p.Title) + ": " + strings.TrimSuffix(b.text, ".")
-	return figure.SVG(figure.Paper(b.picture, figureWide, figureTall), b.words)
 }
 
 // figureOptions are the conventions of the problem as figures keep them.

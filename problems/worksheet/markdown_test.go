@@ -17,11 +17,21 @@ func TestMarkdown(t *testing.T) {
 	}
 }
 
+// image is a figure of a problem as an SVG image.
+func image(t *testing.T, p *problems.Problem, s *statics.Solution, name string) string {
+	t.Helper()
+	svg, err := SVG(p, s, name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(svg)
+}
+
 // TestPictures holds the images that README shows.
 func TestPictures(t *testing.T) {
 	for _, name := range []string{"forces", "M"} {
 		p, s := solveFile(t, filepath.Join("..", "library", "12-sawmill-portal.yaml"))
-		golden(t, filepath.Join("..", "pictures", "sawmill-portal-"+name+".svg"), string(SVG(p, s, name)))
+		golden(t, filepath.Join("..", "pictures", "sawmill-portal-"+name+".svg"), image(t, p, s, name))
 	}
 }
 
