@@ -62,7 +62,7 @@ func toldThrough(l *Lesson) map[string]bool {
 	}
 }
 
-// Where nothing is told, nothing comes after the last question.
+// Where all is answered as the solution has it, each answer is right, and nothing comes after the last question.
 func TestNothingToldNothingAgain(t *testing.T) {
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Values)
@@ -73,6 +73,9 @@ func TestNothingToldNothingAgain(t *testing.T) {
 		var out bytes.Buffer
 		if err := Plain(l, strings.NewReader(typed.String()+"extra\n"), &out); err != nil {
 			t.Fatal(err)
+		}
+		if n := strings.Count("\n"+out.String(), "\nright: "); n != len(l.Questions) {
+			t.Errorf("%s: %d of %d answers are right", name, n, len(l.Questions))
 		}
 		if lines := strings.Split(strings.TrimSpace(out.String()), "\n"); !strings.HasPrefix(lines[len(lines)-1], "All done.") || strings.Contains(out.String(), "again [") {
 			t.Errorf("%s ends with %s", name, lines[len(lines)-1])

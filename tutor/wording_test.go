@@ -1,0 +1,107 @@
+package tutor
+
+import (
+	"regexp"
+	"strings"
+	"testing"
+
+	"unpin/problems"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// blame are words that speak of the student and not of the work, or make light of it.
+var blame = regexp.MustCompile(`(?i)\b(wrong|mistake|mistaken|error|careless|careful|fail|failed|failure|forgot|forgotten|forget|bad|incorrect|should have|must not|never|obvious|obviously|simply|easy|trivial|sorry|unfortunately)\b`)
+
+// digits are numbers, without those in names of joints and loads.
+var digits = regexp.MustCompile(`[0-9]`)
+
+// checkWording holds a piece of feedback to what feedback is: one sentence, without a number of its own, without blame.
+func checkWording(t *testing.T, l *Lesson, where, text string) {
+	t.Helper()
+	bare := text
+	for i := range l.Solution.Loads {
+		bare = strings.ReplaceAll(bare, notation.ActionText(l.Solution.Assembly, i, l.style()), "a load")
+	}
+	for _, j := range l.Solution.Frame.Joints {
+		if digits.MatchString(j.Name) {
+			bare = strings.ReplaceAll(bare, j.Name, "J")
+		}
+	}
+	switch end := text[len(text)-1]; {
+	case end != '.' && end != '?':
+		t.Errorf("%s: no end: %s", where, text)
+	case strings.Contains(text[:len(text)-1], ". ") || strings.Contains(text[:len(text)-1], "? "):
+		t.Errorf("%s: more than one sentence: %s", where, text)
+	case digits.MatchString(bare):
+		t.Errorf("%s: a number: %s", where, text)
+	case blame.MatchString(text):
+		t.Errorf("%s: blame: %s", where, text)
+	}
+}
+
+// wrongs are wrong answers to a question, of many kinds.
+func wrongs(q Question) []string {
+	switch q.Kind {
+	case TermSign:
+		return []string{map[bool]string{true: "-", false: "+"}[q.truth.Sign() > 0]}
+	case ShapeDegree:
+		return []string{"9", "0", "1", "2", "3"}
+	case ShapeSlope:
+		return []string{map[bool]string{true: "falls", false: "rises"}[q.truth.Sign() > 0]}
+	case ChooseSum, TypeSum:
+		return nil
+	}
+	var all []string
+	for _, times := range []string{"-1", "2", "0.5", "10", "1.5", "0", "-2", "4.4482216152605"} {
+		all = append(all, q.truth.Mul(exact.MustParse(times)).Decimal(12))
+	}
+	return append(all, "713.17", "-0.03391", "88.419")
+}
+
+// All that is said of answers, right and wrong, and in the hints that point and teach, over all of the library.
+func TestWordingOfFeedback(t *testing.T) {
+	said := map[string]bool{}
+	rungs := []Rung{Values, Terms, Order, Blank}
+	if raced || testing.Short() {
+		rungs = rungs[1:2]
+	}
+	for _, name := range problems.Names() {
+		for _, rung := range rungs {
+			l := lesson(t, name, rung)
+			for {
+				q, asking := l.Now()
+				if !asking {
+					break
+				}
+				where := name + ", " + rung.String() + ", " + q.Name
+				check := func(line string) {
+					_, text, found := strings.Cut(line, ": ")
+					if !found {
+						t.Errorf("%s: no verdict: %s", where, line)
+					}
+					if !said[text] {
+						checkWording(t, l, where, text)
+					}
+					said[text] = true
+				}
+				hints := l.hints(q)
+				check("hint: " + hints[0])
+				check("hint: " + hints[1])
+				at := l.at
+				for _, line := range wrongs(q) {
+					if l.at == at {
+						check(l.Type(line).Lines[0])
+					}
+				}
+				if l.at == at && !q.Composing() {
+					check(l.Type(answerExactly(l, q)).Lines[0])
+				}
+				if l.at == at {
+					l.Type("tell")
+				}
+			}
+		}
+	}
+	t.Logf("%d sentences", len(said))
+}
