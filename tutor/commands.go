@@ -56,7 +56,7 @@ func (l *Lesson) resume(Question, bool) Reply {
 }
 
 // back returns to the question before; what was accepted there stands until another value is.
-func (l *Lesson) back(Question, bool) Reply {
+func (l *Lesson) back(q Question, _ bool) Reply {
 	at := l.at - 1
 	for at >= 0 && l.Questions[at].Kind == Reading && l.Rung != Read {
 		at--
@@ -64,6 +64,8 @@ func (l *Lesson) back(Question, bool) Reply {
 	switch {
 	case at < 0:
 		return Reply{Kind: Unread, Lines: []string{"This is the first question."}}
+	case q.Kind == TypeSum:
+		return l.chooseAgain()
 	case l.Questions[at].Composing():
 		return Reply{Kind: Unread, Lines: []string{"The sum before is written; go on from it."}}
 	}

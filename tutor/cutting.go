@@ -147,8 +147,10 @@ func (l *Lesson) sectionWrong(q Question, v Verdict) string {
 		return sectionRule(q.Quantity, from)
 	case 2:
 		return l.fromBefore(q, from)
+	case 3:
+		return "a cut is only as good as the forces on its piece: list each one on the side of " + from + ", with its value and its sense here."
 	}
-	return "a cut is only as good as the forces on its piece: list each one on the side of " + from + ", with its value and its sense here."
+	return helpOffered
 }
 
 // fromBefore points to what a value along a member follows from: the place before, the joint, or the piece kept.

@@ -86,11 +86,16 @@ func (l *Lesson) forceWrong(q Question, v Verdict) string {
 	return "every force that touches the body goes in once, with its sign: go round " + body + " once more."
 }
 
+// helpOffered is said once all else has been.
+const helpOffered = "another look from outside may serve better now: hint says where, and example shows a step of this kind worked."
+
 // towardsGoal points a student back to what a step is for, after a second value that fits no slip: first to the unknown
 // and its sum, then to the terms.
 func (l *Lesson) towardsGoal(q Question) string {
 	step := l.Solution.Plan[q.Step]
 	switch {
+	case l.answers[l.at].tries > 3:
+		return helpOffered
 	case l.answers[l.at].tries > 2:
 		return "a sum is only as good as its terms: write each one out, its force, its arm if it has one and its sign, and hold it against the figure."
 	case len(step.Sums) > 1:

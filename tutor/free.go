@@ -180,8 +180,20 @@ func (l *Lesson) forceNames(forces []int) []string {
 	return names
 }
 
-// write takes the equation of the sum chosen.
+// chooseAgain puts the sum chosen back, so that another can be chosen in its place.
+func (l *Lesson) chooseAgain() Reply {
+	l.at--
+	l.Questions, l.answers = l.Questions[:l.at+1], l.answers[:l.at+1]
+	l.answers[l.at].accepted, l.answers[l.at].told, l.answers[l.at].typed = false, false, ""
+	return Reply{Kind: WentBack, Lines: []string{"Back to the choice of a sum."}}
+}
+
+// write takes the equation of the sum chosen, or another choice in its place.
 func (l *Lesson) write(line string) Reply {
+	if _, err := l.readChoice(line); err == nil && !strings.Contains(line, "=") {
+		l.chooseAgain()
+		return l.choose(line)
+	}
 	typed, err := notation.ReadSum(line, l.Problem.Units, func(name string) bool { return l.forceNamed(name) != statics.None })
 	if err != nil {
 		return unread(placed(line, err))

@@ -13,7 +13,7 @@ const (
 	breath  = 4 * time.Second
 )
 
-// slowDown adds the hint that points to a reply that ends a burst of guesses.
+// slowDown adds a hint to a reply that ends a burst of guesses: the one that points, and later the one that teaches.
 func (l *Lesson) slowDown(r *Reply) {
 	q, asking := l.Now()
 	if l.Clock == nil || !asking || r.Kind != Judged || r.Verdict.Right() {
@@ -26,6 +26,7 @@ func (l *Lesson) slowDown(r *Reply) {
 	}
 	a.wrong = nil
 	r.Pause = breath
-	r.Lines = append(r.Lines, "hint: "+l.hints(q)[0])
-	a.hints = max(a.hints, 1)
+	n := min(a.hints, 1) // who has been pointed to the step is taught the rule
+	r.Lines = append(r.Lines, "hint: "+l.hints(q)[n])
+	a.hints = max(a.hints, n+1)
 }

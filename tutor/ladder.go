@@ -68,6 +68,9 @@ func faded(right, following int) Rung {
 	return Terms
 }
 
+// FadingRule tells a student in one sentence how the rung fading goes.
+const FadingRule = "Of each kind of step the last is yours at first, and those before it are worked; with each that comes right one more is asked."
+
 // fade gives each step and each member its rung, by how many of each kind came right before.
 func (l *Lesson) fade(right map[string]int) {
 	following := map[string]int{}

@@ -117,7 +117,7 @@ func (p *plain) opening() {
 	p.lines(l.frameLines())
 	p.say("For teaching only: a real structure needs the local codes and a licensed engineer.")
 	if l.Rung == Fading {
-		p.say("Of each kind of step the last is yours at first, and those before it are worked; with each that comes right one more is asked.")
+		p.say(FadingRule)
 	}
 	p.say("Type help to see what can be typed.")
 	if n := l.Earlier(); n > 0 {

@@ -38,13 +38,17 @@ func newCourse(l *tutor.Lesson, ascii bool) *course {
 	if !ascii {
 		l.UseSigns()
 	}
-	return &course{l: l, ascii: ascii, looked: statics.None, changes: 1, sheetPane: l.Rung == tutor.Read}
+	q, _ := l.Now()
+	return &course{l: l, ascii: ascii, looked: statics.None, changes: 1, sheetPane: q.Kind == tutor.Reading}
 }
 
 // greet says what stands before the first question of a run.
 func (c *course) greet() {
 	c.reply = tutor.Reply{Kind: tutor.Listed, Lines: []string{caution}}
 	c.greeting = true
+	if c.l.Rung == tutor.Fading {
+		c.reply.Lines = []string{tutor.FadingRule, caution}
+	}
 	if n := c.l.Earlier(); n > 0 {
 		c.reply.Lines = []string{fmt.Sprintf("%d of %d settled earlier; type resume to go on there.", n, len(c.l.Questions)), caution}
 	}

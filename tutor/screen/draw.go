@@ -204,6 +204,8 @@ func (m *Model) drawAnswer(p *page, in rect, noted bool) {
 	end := in.x + in.w
 	x := in.x
 	switch {
+	case !asking && len(c.next()) > 0:
+		x = p.put(x, in.y, end, "enter brings a step that was told once more  ", faintInk)
 	case !asking:
 		x = p.put(x, in.y, end, "enter leads to the problems  ", faintInk)
 	case q.Kind == tutor.Reading:
