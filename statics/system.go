@@ -14,24 +14,30 @@ func Solve(f Frame) (*Solution, error) {
 		return nil, err
 	}
 	s := &Solution{Assembly: a}
-	rows, inexact := a.rows()
-	e := eliminate(rows, len(a.Forces))
-	s.Count = Count{Unknowns: len(a.Forces), Sums: len(rows), Rank: e.rank(), Inexact: inexact}
-	for _, p := range a.Parts {
-		s.Count.Inner += p.Inner
+	if s.solve(); s.Values != nil {
+		s.Plan = a.plan(s.Values)
+		s.Diagrams = a.diagrams(s.Values)
+	}
+	return s, nil
+}
+
+// solve counts and, if the frame is determinate, finds every force.
+func (s *Solution) solve() {
+	rows, inexact := s.rows()
+	e := eliminate(rows, len(s.Forces))
+	s.Count = Count{Unknowns: len(s.Forces), Sums: len(rows), Rank: e.rank(), Inexact: inexact}
+	for i := range s.Parts {
+		s.Count.Inner += s.Parts[i].Inner
 	}
 	if s.Count.Verdict() != Determinate {
-		return s, nil
+		return
 	}
 	s.Values = e.solve()
-	for i, f := range a.Forces {
-		if !f.Couple {
+	for i := range s.Forces {
+		if f := &s.Forces[i]; !f.Couple {
 			s.Values[i] = s.Values[i].Mul(f.Along.Length())
 		}
 	}
-	s.Plan = a.plan(s.Values)
-	s.Diagrams = a.diagrams(s.Values)
-	return s, nil
 }
 
 // rows writes ΣFx, ΣFy and, for a part, ΣM of every body. The unknowns are the multipliers of the unscaled directions,
