@@ -60,8 +60,8 @@ func bays(n int, level bool) string {
 	return b.String() + loads.String()
 }
 
-// shapes are the frames of the benchmarks.
-var shapes = []string{"beam", "bays", "uneven"}
+// chains are the frames of the benchmarks.
+var chains = []string{"beam", "bays", "uneven"}
 
 // shaped is the frame of that shape and so many parts.
 func shaped(t testing.TB, shape string, parts int) Frame {
@@ -82,7 +82,7 @@ func TestBenchmarkedFrames(t *testing.T) {
 		sizes = sizes[:4]
 	}
 	for _, parts := range sizes {
-		for _, name := range shapes {
+		for _, name := range chains {
 			s, err := Solve(shaped(t, name, parts))
 			if err != nil || s.Values == nil || len(s.Parts) != parts {
 				t.Fatalf("%s of %d parts: %d parts, %v, %v", name, parts, len(s.Parts), s.Count, err)

@@ -8,7 +8,7 @@ import (
 	"unpin/statics/exact"
 )
 
-// onFrames runs a benchmark on each of the shapes at each size.
+// onFrames runs a benchmark on each of the chains at each size.
 func onFrames(b *testing.B, shapes []string, sizes []int, run func(*testing.B, Frame)) {
 	for _, parts := range sizes {
 		for _, shape := range shapes {
@@ -23,12 +23,12 @@ func onFrames(b *testing.B, shapes []string, sizes []int, run func(*testing.B, F
 
 // BenchmarkSolve is the whole way from a frame to its forces, plan and internal forces.
 func BenchmarkSolve(b *testing.B) {
-	onFrames(b, shapes, []int{3, 10, 30, 100}, wholeWay)
+	onFrames(b, chains, []int{3, 10, 30, 100}, wholeWay)
 }
 
 // BenchmarkGrowth is the whole way from a hundred parts to a thousand. The numbers do not grow with the frame.
 func BenchmarkGrowth(b *testing.B) {
-	onFrames(b, shapes, []int{100, 1000}, wholeWay)
+	onFrames(b, chains, []int{100, 1000}, wholeWay)
 }
 
 func wholeWay(b *testing.B, f Frame) {
@@ -42,7 +42,7 @@ func wholeWay(b *testing.B, f Frame) {
 // BenchmarkPhases takes the whole way apart, in µs a phase, and compares it with dense elimination in float64 of the
 // same sums, factors and solution only. All take turns, so that a busy machine slows all alike.
 func BenchmarkPhases(b *testing.B) {
-	onFrames(b, shapes, []int{3, 10, 30, 100}, phases)
+	onFrames(b, chains, []int{3, 10, 30, 100}, phases)
 }
 
 func phases(b *testing.B, f Frame) {

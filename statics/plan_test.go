@@ -22,7 +22,7 @@ func TestPlanIsSound(t *testing.T) {
 			if err := p.step(n, step); err != nil {
 				return fmt.Errorf("step %d: %w\n%s", n+1, err, report(s))
 			}
-			if step.Split != nil {
+			if s.Split(&step, knownBefore(s.Plan[:n], len(s.Forces))) != nil {
 				seen[SplitForce]++
 			}
 		}

@@ -46,6 +46,17 @@ var choices = map[Choice]string{
 	SplitForce: "force split",
 }
 
+// knownBefore is which forces the steps give.
+func knownBefore(steps []Step, forces int) []bool {
+	known := make([]bool, forces)
+	for _, step := range steps {
+		for _, i := range step.Gives {
+			known[i] = true
+		}
+	}
+	return known
+}
+
 func stepLines(s *Solution, n int, step Step) string {
 	var b strings.Builder
 	for i, sum := range step.Sums {
@@ -62,8 +73,8 @@ func stepLines(s *Solution, n int, step Step) string {
 		fmt.Fprintf(&b, "  %s %s: %s%s   (%s, %d left)\n", number, bodyNames(s.Assembly, sum.Body), sumName(s.Assembly, sum), gives, choices[step.Why], step.Left)
 		fmt.Fprintf(&b, "       %s\n", termsText(s.Assembly, sum))
 	}
-	if step.Split != nil {
-		b.WriteString(splitLines(step.Split))
+	if w := s.Split(&step, knownBefore(s.Plan[:n-1], len(s.Forces))); w != nil {
+		b.WriteString(splitLines(w))
 	}
 	return b.String()
 }

@@ -71,7 +71,6 @@ type Step struct {
 	Left     int // unknowns left on the body before this step
 	Relation bool
 	Check    bool
-	Split    *Split // the expert's way round sums solved together, where there is one
 }
 
 // A Solution is a frame counted and, if determinate, solved.

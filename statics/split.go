@@ -23,25 +23,27 @@ type Split struct {
 	Steps  []Step      // what gives the vertical force, and what gives that along the line
 }
 
-// split finds the way round a step that solves two sums together, or nil if there is none: the step does not give the
-// two components of one force, neither sum is one of moments, or the line has no exact length.
-func (a *Assembly) split(step *Step, values []exact.Num, known []bool) *Split {
+// Split finds the way round a step of the plan that solves two sums together, before which the known forces came out. It
+// is nil if there is none: the step does not give the two components of one force, neither sum is one of moments, or the
+// line has no exact length.
+func (s *Solution) Split(step *Step, known []bool) *Split {
+	a := s.Assembly
 	if len(step.Sums) != 2 || !a.ofOneForce(step.Gives) {
 		return nil
 	}
-	if s := a.splitAtFoot(step, values, known); s != nil {
-		return s
+	if w := a.splitAtFoot(step, s.Values, known); w != nil {
+		return w
 	}
 	first := a.bestCentre(step)
 	if first == None || a.Frame.Joints[a.Forces[step.Gives[0]].Joint].At.To(step.Sums[first].About).Length().Inexact() {
 		return nil
 	}
-	s := &Split{Along: step.Gives[0], Upward: step.Gives[1], Toward: step.Sums[first].About}
-	s.Assembly, s.Values = a.splitForces(s), slices.Clone(values)
-	s.components(a, values)
-	s.steps(step.Sums[first], s.Upward, 2)
-	s.steps(step.Sums[1-first], s.Along, 1)
-	return s
+	w := &Split{Along: step.Gives[0], Upward: step.Gives[1], Toward: step.Sums[first].About}
+	w.Assembly, w.Values = a.splitForces(w), slices.Clone(s.Values)
+	w.components(a, s.Values)
+	w.steps(step.Sums[first], w.Upward, 2)
+	w.steps(step.Sums[1-first], w.Along, 1)
+	return w
 }
 
 // ofOneForce reports whether two unknowns are components of one force.
@@ -84,10 +86,12 @@ func (a *Assembly) splitForces(s *Split) *Assembly {
 
 // unusedName is a name for a force at a joint that no force has yet.
 func (a *Assembly) unusedName(joint, kind, suffix string) string {
-	for slices.ContainsFunc(a.Forces, func(f Force) bool { return f.Name == joint+kind+suffix }) {
+	name := joint + kind + suffix
+	for slices.ContainsFunc(a.Forces, func(f Force) bool { return f.Name == name }) {
 		kind += "'"
+		name = joint + kind + suffix
 	}
-	return joint + kind + suffix
+	return name
 }
 
 // components finds the values of the two forces, whose resultant is that of the two they stand for.

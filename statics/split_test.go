@@ -2,6 +2,7 @@ package statics
 
 import (
 	"fmt"
+	"slices"
 	"testing"
 
 	"unpin/statics/exact"
@@ -16,14 +17,14 @@ func TestSplits(t *testing.T) {
 		if err != nil {
 			return err
 		}
-		known := map[int]bool{}
+		known := make([]bool, len(s.Forces))
 		for _, step := range s.Plan {
 			if len(step.Sums) == 2 {
 				pairs++
 			}
-			if step.Split != nil {
+			if w := s.Split(&step, known); w != nil {
 				splits++
-				if err := splitFits(s, step, known); err != nil {
+				if err := splitFits(s, w, known); err != nil {
 					return fmt.Errorf("%w\n%s", err, report(s))
 				}
 			}
@@ -45,8 +46,7 @@ func TestSplits(t *testing.T) {
 	}
 }
 
-func splitFits(s *Solution, step Step, known map[int]bool) error {
-	w := step.Split
+func splitFits(s *Solution, w *Split, known []bool) error {
 	of := []int{w.Along, w.Upward}
 	if a, b := resultantOf(s.Assembly, of, s.Values), resultantOf(w.Assembly, of, w.Values); !a.Plus(b.Neg()).IsZero() {
 		return fmt.Errorf("the force split is (%s, %s), not (%s, %s)", b.X, b.Y, a.X, a.Y)
@@ -54,10 +54,7 @@ func splitFits(s *Solution, step Step, known map[int]bool) error {
 	if len(w.Steps) != 2 || w.Steps[0].Gives[0] != w.Upward || w.Steps[1].Gives[0] != w.Along {
 		return fmt.Errorf("steps %+v", w.Steps)
 	}
-	now := map[int]bool{}
-	for i := range known {
-		now[i] = true
-	}
+	now := slices.Clone(known)
 	for _, step := range w.Steps {
 		sum := step.Sums[0]
 		left := sum.Unknowns(func(i int) bool { return now[i] })
@@ -114,7 +111,8 @@ func TestFeetAtDifferentLevels(t *testing.T) {
 
 // joinsFeet checks that a step has a way round, along the line from one foot to the other.
 func joinsFeet(s *Solution, step Step) error {
-	w := step.Split
+	none := make([]bool, len(s.Forces)) // as the two sums come first
+	w := s.Split(&step, none)
 	if w == nil {
 		return fmt.Errorf("no way round")
 	}
@@ -127,5 +125,5 @@ func joinsFeet(s *Solution, step Step) error {
 	if !w.Forces[w.Along].Along.Cross(feet).IsZero() || !w.Forces[w.Upward].Along.X.IsZero() {
 		return fmt.Errorf("the force is split along %v and %v", w.Forces[w.Along].Along, w.Forces[w.Upward].Along)
 	}
-	return splitFits(s, step, map[int]bool{})
+	return splitFits(s, w, none)
 }

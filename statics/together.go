@@ -29,8 +29,6 @@ func (p *planner) together() {
 	}
 	slices.Sort(gives)
 	p.write(sums, slices.Compact(gives), SolvedTogether, len(set))
-	step := &p.steps[len(p.steps)-1]
-	step.Split = p.a.split(step, p.values, p.known)
 	p.hand = set[len(set)-1].view
 }
 

@@ -55,8 +55,8 @@ func (d *document) step(n int, step statics.Step, known []bool) {
 	for _, i := range step.Gives {
 		d.conclude("      ", d.found(i))
 	}
-	if step.Split != nil {
-		d.wayRound(&step, known)
+	if w := d.Split(&step, known); w != nil {
+		d.wayRound(w, step.Gives, known)
 	}
 }
 

@@ -9,8 +9,7 @@ import (
 )
 
 // wayRound writes how an expert avoids solving two sums together, after the step that does.
-func (d *document) wayRound(step *statics.Step, known []bool) {
-	w := step.Split
+func (d *document) wayRound(w *statics.Split, gives []int, known []bool) {
 	plan := d.Solution
 	d.Solution = &statics.Solution{Assembly: w.Assembly, Values: w.Values}
 	defer func() { d.Solution = plan }()
@@ -28,11 +27,11 @@ func (d *document) wayRound(step *statics.Step, known []bool) {
 		d.conclude("        ", d.Forces[i].Name+" = "+d.result(d.Values[i], notation.Force))
 		now[i] = true
 	}
-	if slices.Contains(step.Gives, w.Along) {
+	if slices.Contains(gives, w.Along) {
 		d.because("    ", fmt.Sprintf("With the components of %s these are the same %s.", along.Name, own))
 		return
 	}
-	d.because("    ", fmt.Sprintf("With the components of %s these are %s, and then the sums of forces give %s.", along.Name, own, d.names(step.Gives)))
+	d.because("    ", fmt.Sprintf("With the components of %s these are %s, and then the sums of forces give %s.", along.Name, own, d.names(gives)))
 }
 
 // place is a point by its joint, or by its coordinates.
