@@ -6,33 +6,33 @@ import (
 	"slices"
 )
 
-// check reports what makes f unfit to be cut.
-func (f *Frame) check() error {
+// check reports what makes f unfit to be cut; else it lists the members at each joint, in file order.
+func (f *Frame) check() (meeting [][]int, err error) {
 	if len(f.Members) == 0 {
-		return fmt.Errorf("a frame needs at least one member")
+		return nil, fmt.Errorf("a frame needs at least one member")
 	}
 	for _, m := range f.Members {
 		if !in(m.From, len(f.Joints)) || !in(m.To, len(f.Joints)) {
-			return fmt.Errorf("member %q ends at a joint that does not exist", m.Name)
+			return nil, fmt.Errorf("member %q ends at a joint that does not exist", m.Name)
 		}
 		if f.Joints[m.From].At.Equal(f.Joints[m.To].At) {
-			return fmt.Errorf("member %q has no length", m.Name)
+			return nil, fmt.Errorf("member %q has no length", m.Name)
 		}
 	}
-	meeting := f.meeting()
+	meeting = f.meeting()
 	if err := f.checkConnections(meeting); err != nil {
-		return err
+		return nil, err
 	}
 	if err := f.checkSupports(meeting); err != nil {
-		return err
+		return nil, err
 	}
-	return f.checkLoads(meeting)
+	return meeting, f.checkLoads(meeting)
 }
 
 func in(i, n int) bool { return i >= 0 && i < n }
 
 func (f *Frame) checkConnections(meeting [][]int) error {
-	taken := map[int]bool{}
+	taken := make([]bool, len(f.Joints))
 	for _, c := range f.Connections {
 		if !in(c.Joint, len(f.Joints)) {
 			return fmt.Errorf("a connection is at a joint that does not exist")
@@ -50,16 +50,17 @@ func (f *Frame) checkConnections(meeting [][]int) error {
 
 // checkPieces reports whether the pieces of a connection share out the members at its joint.
 func (f *Frame) checkPieces(c Connection, meeting []int) error {
-	name, seen := f.Joints[c.Joint].Name, map[int]bool{}
+	name := f.Joints[c.Joint].Name
+	seen := make([]int, 0, len(meeting))
 	for _, piece := range c.Pieces {
 		if len(piece) == 0 {
 			return fmt.Errorf("a piece at joint %s has no member", name)
 		}
 		for _, m := range piece {
-			if !contains(meeting, m) || seen[m] {
+			if !contains(meeting, m) || contains(seen, m) {
 				return fmt.Errorf("the pieces at joint %s do not share out its members", name)
 			}
-			seen[m] = true
+			seen = append(seen, m)
 		}
 	}
 	if len(seen) != len(meeting) || len(c.Pieces) < 2 {
@@ -75,7 +76,7 @@ func (f *Frame) checkPieces(c Connection, meeting []int) error {
 }
 
 func (f *Frame) checkSupports(meeting [][]int) error {
-	taken := map[int]bool{}
+	taken := make([]bool, len(f.Joints))
 	for _, s := range f.Supports {
 		if !in(s.Joint, len(f.Joints)) || len(meeting[s.Joint]) == 0 {
 			return fmt.Errorf("a support is at a joint where no member ends")
@@ -107,15 +108,15 @@ func (f *Frame) isPin(j int) bool {
 }
 
 func (f *Frame) checkLoads(meeting [][]int) error {
-	for i, l := range f.Loads {
-		if err := f.checkLoad(l, meeting); err != nil {
+	for i := range f.Loads {
+		if err := f.checkLoad(&f.Loads[i], meeting); err != nil {
 			return fmt.Errorf("load %d %w", i+1, err)
 		}
 	}
 	return nil
 }
 
-func (f *Frame) checkLoad(l Load, meeting [][]int) error {
+func (f *Frame) checkLoad(l *Load, meeting [][]int) error {
 	switch {
 	case l.Joint == None && !in(l.Member, len(f.Members)):
 		return errors.New("is on a member that does not exist")
@@ -137,7 +138,7 @@ func (f *Frame) checkLoad(l Load, meeting [][]int) error {
 
 // reaches reports whether a load lies on its member. What is not exact may be off in its last place, so it is not held
 // to the end of the member.
-func (f *Frame) reaches(l Load) bool {
+func (f *Frame) reaches(l *Load) bool {
 	first, last := l.At, l.At
 	if l.Kind == SpreadLoad {
 		first, last = l.Start, l.End

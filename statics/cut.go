@@ -1,14 +1,19 @@
 package statics
 
-import "unpin/statics/exact"
+import (
+	"slices"
+
+	"unpin/statics/exact"
+)
 
 // Cut cuts a frame at its pins, slots and sleeves. The error names what makes the frame unfit: an index out of range, a
 // member without length, a support or load where nothing can carry it.
 func Cut(f Frame) (*Assembly, error) {
-	if err := f.check(); err != nil {
+	meeting, err := f.check()
+	if err != nil {
 		return nil, err
 	}
-	c := newCutter(f)
+	c := newCutter(f, meeting)
 	c.parts()
 	c.pins()
 	c.a.Forces = make([]Force, 0, 2*len(f.Supports)+2*len(f.Connections))
@@ -29,11 +34,12 @@ type cutter struct {
 	conn    []int   // connection of each joint, or None
 	support []int   // support of each joint, or None
 	pinBody []int   // pin body of each joint, or None
-	own     []int   // used again and again
+	own     []int   // used again and again, as is met
+	met     []int
 }
 
-func newCutter(f Frame) *cutter {
-	c := &cutter{a: &Assembly{Frame: f}, meeting: f.meeting()}
+func newCutter(f Frame, meeting [][]int) *cutter {
+	c := &cutter{a: &Assembly{Frame: f}, meeting: meeting}
 	c.a.axes = f.memberAxes()
 	c.conn = indexByJoint(len(f.Joints), len(f.Connections), func(i int) int { return f.Connections[i].Joint })
 	c.support = indexByJoint(len(f.Joints), len(f.Supports), func(i int) int { return f.Supports[i].Joint })
@@ -42,12 +48,12 @@ func newCutter(f Frame) *cutter {
 
 // meeting lists the members at each joint, in file order.
 func (f *Frame) meeting() [][]int {
-	at := make([][]int, len(f.Joints))
-	for m, mem := range f.Members {
-		at[mem.From] = append(at[mem.From], m)
-		at[mem.To] = append(at[mem.To], m)
-	}
-	return at
+	return lists(len(f.Joints), func(tell func(joint, member int)) {
+		for m := range f.Members {
+			tell(f.Members[m].From, m)
+			tell(f.Members[m].To, m)
+		}
+	})
 }
 
 func indexByJoint(joints, n int, joint func(int) int) []int {
@@ -71,46 +77,45 @@ func (c *cutter) parts() {
 	f := &c.a.Frame
 	group := newUnion(len(f.Members))
 	for j, members := range c.meeting {
-		for _, piece := range c.pieces(j, members) {
-			for _, m := range piece[1:] {
-				group.join(piece[0], m)
+		if k := c.conn[j]; k == None {
+			group.joinAll(members)
+		} else {
+			for _, piece := range f.Connections[k].Pieces {
+				group.joinAll(piece)
 			}
 		}
 	}
-	number := map[int]int{}
+	number, parts := noneFor(len(f.Members)), 0 // the part of each member that stands for one
 	c.partOf = make([]int, len(f.Members))
 	for m := range f.Members {
 		root := group.find(m)
-		if _, seen := number[root]; !seen {
-			number[root] = len(c.a.Parts)
-			c.a.Parts = append(c.a.Parts, Part{})
+		if number[root] == None {
+			number[root] = parts
+			parts++
 		}
-		p := number[root]
-		c.partOf[m] = p
-		c.a.Parts[p].Members = append(c.a.Parts[p].Members, m)
+		c.partOf[m] = number[root]
+	}
+	c.a.Parts = make([]Part, parts)
+	for p, members := range lists(parts, func(tell func(part, member int)) {
+		for m, p := range c.partOf {
+			tell(p, m)
+		}
+	}) {
+		c.a.Parts[p].Members = members
 	}
 	c.shapes()
 }
 
-// pieces is how the members at joint j are grouped; all in one where there is no connection.
-func (c *cutter) pieces(j int, members []int) [][]int {
-	if k := c.conn[j]; k != None {
-		return c.a.Frame.Connections[k].Pieces
-	}
-	if len(members) == 0 {
-		return nil
-	}
-	return [][]int{members}
-}
-
-// partsAt lists the different parts that meet at joint j, that of the first listed member first.
+// partsAt lists the different parts that meet at joint j, that of the first listed member first. The list is good until
+// the next call.
 func (c *cutter) partsAt(j int) []int {
-	var parts []int
+	parts := c.met[:0]
 	for _, m := range c.meeting[j] {
 		if p := c.partOf[m]; !contains(parts, p) {
 			parts = append(parts, p)
 		}
 	}
+	c.met = parts
 	return parts
 }
 
@@ -126,17 +131,17 @@ func contains(s []int, x int) bool {
 // pins makes a body of each pin on which three or more parts, a support or a load act.
 func (c *cutter) pins() {
 	c.pinBody = noneFor(len(c.a.Frame.Joints))
-	loaded := map[int]bool{}
-	for _, l := range c.a.Frame.Loads {
-		if l.Joint != None && l.Member == None {
+	loaded := make([]bool, len(c.a.Frame.Joints))
+	for i := range c.a.Frame.Loads {
+		if l := &c.a.Frame.Loads[i]; l.Joint != None && l.Member == None {
 			loaded[l.Joint] = true
 		}
 	}
 	for j := range c.a.Frame.Joints {
-		if !c.isPin(j) || len(c.partsAt(j)) < 2 {
+		if !c.isPin(j) {
 			continue
 		}
-		if len(c.partsAt(j)) > 2 || loaded[j] || c.heldItself(j) {
+		if parts := len(c.partsAt(j)); parts > 2 || parts == 2 && (loaded[j] || c.heldItself(j)) {
 			c.pinBody[j] = len(c.a.Parts) + len(c.a.Pins)
 			c.a.Pins = append(c.a.Pins, PinBody{Name: "pin " + c.a.Frame.Joints[j].Name, Joint: j})
 		}
@@ -191,29 +196,35 @@ func (c *cutter) supportForces(j int) {
 	if s.On == None && (s.Kind == Fixed || s.Kind == Guide) {
 		body = c.mainPart(j)
 	}
-	for _, r := range reactionsOf(s, c.a.Frame.Joints[j].Name) {
-		r.Kind, r.Joint, r.On, r.By = Reaction, j, body, None
-		c.a.Forces = append(c.a.Forces, r)
-	}
-}
-
-// reactionsOf is what a support of that kind exerts at the joint of that name.
-func reactionsOf(s Support, joint string) []Force {
-	couple := Force{Name: "M" + joint, Couple: true}
+	as := Force{Kind: Reaction, Joint: j, On: body, By: None}
+	joint := c.a.Frame.Joints[j].Name
 	switch s.Kind {
-	case Pinned:
-		return components(joint)
-	case Fixed:
-		return append(components(joint), couple)
-	case Guide:
-		return []Force{{Name: "R" + joint, Along: s.Along}, couple}
+	case Pinned, Fixed:
+		c.components(as, joint, "")
+	default:
+		c.force(as, "R"+joint, s.Along)
 	}
-	return []Force{{Name: "R" + joint, Along: s.Along}}
+	if s.Kind == Fixed || s.Kind == Guide {
+		c.couple(as, "M"+joint)
+	}
 }
 
-// components are the two force components that pass at the joint of that name.
-func components(joint string) []Force {
-	return []Force{{Name: joint + "x", Along: east}, {Name: joint + "y", Along: north}}
+// force adds a force along a direction that is otherwise as another.
+func (c *cutter) force(as Force, name string, along Vector) {
+	as.Name, as.Along = name, along
+	c.a.Forces = append(c.a.Forces, as)
+}
+
+// couple adds a couple that is otherwise as a force.
+func (c *cutter) couple(as Force, name string) {
+	as.Name, as.Couple = name, true
+	c.a.Forces = append(c.a.Forces, as)
+}
+
+// components adds the two force components that pass at the joint of that name.
+func (c *cutter) components(as Force, joint, suffix string) {
+	c.force(as, joint+"x"+suffix, east)
+	c.force(as, joint+"y"+suffix, north)
 }
 
 // The directions of the axes.
@@ -237,37 +248,35 @@ func (c *cutter) connectionForces(j int) {
 	c.pair(j, PinPair, parts[0], parts[1], "")
 }
 
-// pair adds the forces that the connection at joint j lets pass from body `by` to body `on`.
+// pair adds the forces that the connection at joint j lets pass from body `by` to body `on`. Where a reaction at the joint
+// bears the name of one, the names tell the part.
 func (c *cutter) pair(j int, kind ForceKind, on, by int, suffix string) {
-	forces := passing(c.a.Frame.Connections[c.conn[j]], c.a.Frame.Joints[j].Name)
-	for _, p := range forces {
-		if suffix == "" && c.taken(p.Name) {
-			suffix = "." + c.a.Parts[on].Name
-		}
-	}
-	for _, p := range forces {
-		p.Name += suffix
-		p.Kind, p.Joint, p.On, p.By = kind, j, on, by
-		c.a.Forces = append(c.a.Forces, p)
+	before, as := c.a.Forces, Force{Kind: kind, Joint: j, On: on, By: by}
+	c.passing(as, suffix)
+	added := c.a.Forces[len(before):]
+	if suffix == "" && slices.ContainsFunc(added, func(f Force) bool { return lastBear(before, f.Name) }) {
+		c.a.Forces = before
+		c.passing(as, "."+c.a.Parts[on].Name)
 	}
 }
 
-// passing is what a connection lets pass at the joint of that name.
-func passing(conn Connection, joint string) []Force {
-	square := Force{Name: "S" + joint, Along: conn.Along.Left()}
-	switch conn.Kind {
-	case Slot:
-		return []Force{square}
-	case Sleeve:
-		return []Force{square, {Name: "M" + joint, Couple: true}}
+// passing adds what the connection at a force's joint lets pass.
+func (c *cutter) passing(as Force, suffix string) {
+	conn, joint := &c.a.Frame.Connections[c.conn[as.Joint]], c.a.Frame.Joints[as.Joint].Name
+	if conn.Kind == Pin {
+		c.components(as, joint, suffix)
+		return
 	}
-	return components(joint)
+	c.force(as, "S"+joint+suffix, conn.Along.Left())
+	if conn.Kind == Sleeve {
+		c.couple(as, "M"+joint+suffix)
+	}
 }
 
-// taken reports whether a reaction at the same joint, added just before, bears the name.
-func (c *cutter) taken(name string) bool {
-	for i := len(c.a.Forces) - 1; i >= 0 && i >= len(c.a.Forces)-3; i-- {
-		if c.a.Forces[i].Name == name {
+// lastBear reports whether one of the last forces, which may be reactions at the same joint, bears the name.
+func lastBear(forces []Force, name string) bool {
+	for i := len(forces) - 1; i >= 0 && i >= len(forces)-3; i-- {
+		if forces[i].Name == name {
 			return true
 		}
 	}

@@ -103,13 +103,13 @@ func (g *gathering) before(m int) wrench {
 
 // loadsByMember lists the loads on each member between or at its ends, but not those given at a joint.
 func (f *Frame) loadsByMember() [][]*Load {
-	on := make([][]*Load, len(f.Members))
-	for i := range f.Loads {
-		if l := &f.Loads[i]; l.Joint == None {
-			on[l.Member] = append(on[l.Member], l)
+	return lists(len(f.Members), func(tell func(member int, load *Load)) {
+		for i := range f.Loads {
+			if l := &f.Loads[i]; l.Joint == None {
+				tell(l.Member, l)
+			}
 		}
-	}
-	return on
+	})
 }
 
 // pieces integrates along the member, from what acts at and before its start.

@@ -16,15 +16,18 @@ type tree struct {
 // shapes names the parts and finds their rings.
 func (c *cutter) shapes() {
 	f := &c.a.Frame
-	w := walker{cutter: c, depth: make([]int, len(f.Joints)), used: make([]bool, len(f.Members)), over: make([]int, len(f.Joints))}
+	w := walker{cutter: c, reached: make([]bool, len(f.Joints)), used: make([]bool, len(f.Members)), over: make([]int, len(f.Joints))}
 	w.ring = make([]bool, len(f.Members))
+	room := make([]int, 2*(len(f.Members)+len(c.a.Parts))) // a part has no more joints than members and one
 	c.a.outer = noneFor(len(f.Members))
 	c.a.trees = make([]tree, len(c.a.Parts))
 	released := c.released()
 	for p := range c.a.Parts {
+		part := &c.a.Parts[p]
+		most := len(part.Members) + 1
+		w.joints, w.up, room = room[:0:most], room[most:most:2*most], room[2*most:]
 		t := w.walk(p)
 		c.a.trees[p] = t
-		part := &c.a.Parts[p]
 		part.Name, part.Joints = c.nameOf(p, t)
 		part.Inner = 3*len(t.closes) - released[p]
 		if len(t.closes) == 0 {
@@ -41,19 +44,19 @@ func (c *cutter) shapes() {
 type walker struct {
 	tree
 	*cutter
-	part  int
-	depth []int  // of each joint reached, from 1
-	used  []bool // members walked
-	over  []int  // by joint, the rings that pass over the member above it
-	ring  []bool // members that lie on a ring
+	part    int
+	reached []bool // joints
+	used    []bool // members walked
+	over    []int  // by joint, the rings that pass over the member above it
+	ring    []bool // members that lie on a ring
 }
 
 // walk walks over part p from the start of its first member.
 func (w *walker) walk(p int) tree {
-	w.tree, w.part = tree{}, p
+	w.closes, w.part = nil, p
 	w.visit(w.a.Frame.Members[w.a.Parts[p].Members[0]].From, None)
 	for i, j := range w.joints {
-		w.depth[j] = 0
+		w.reached[j] = false
 		if i > 0 {
 			w.a.outer[w.up[i]] = j
 		}
@@ -67,14 +70,14 @@ func (w *walker) walk(p int) tree {
 // visit reaches joint j by a member and goes on along the part's members there.
 func (w *walker) visit(j, by int) {
 	w.joints, w.up = append(w.joints, j), append(w.up, by)
-	w.depth[j] = len(w.joints)
+	w.reached[j] = true
 	for _, m := range w.meeting[j] {
 		if w.partOf[m] != w.part || w.used[m] {
 			continue
 		}
 		w.used[m] = true
 		far := w.a.Frame.farEnd(m, j)
-		if w.depth[far] == 0 {
+		if !w.reached[far] {
 			w.visit(far, m)
 			continue
 		}
@@ -148,6 +151,7 @@ func (c *cutter) nameOf(p int, t tree) (string, []int) {
 	}
 	joints := c.walkFrom(p, start, first)
 	var name strings.Builder
+	name.Grow(len(joints) * (len(f.Joints[start].Name) + 1))
 	for _, j := range joints {
 		name.WriteString(f.Joints[j].Name)
 	}
@@ -184,7 +188,8 @@ func (c *cutter) leadsForward(p, j int) bool {
 
 // walkFrom lists the joints of the unbranched part p in order from joint j; on a ring it sets out along member first.
 func (c *cutter) walkFrom(p, j, first int) []int {
-	joints, last := []int{j}, None
+	joints, last := make([]int, 1, len(c.a.Parts[p].Members)+1), None
+	joints[0] = j
 	for next := first; ; {
 		own := c.ownAt(p, j)
 		if last != None || len(own) == 1 {

@@ -33,7 +33,7 @@ func comparePlaces(p, q *Point) int {
 
 // at is the first joint at a point, or None.
 func (p *places) at(x Point) int {
-	n, found := slices.BinarySearchFunc(p.inOrder, &x, func(j int, x *Point) int { return comparePlaces(&p.joints[j].At, x) })
+	n, found := slices.BinarySearchFunc(p.inOrder, x, func(j int, x Point) int { return comparePlaces(&p.joints[j].At, &x) })
 	if !found {
 		return None
 	}

@@ -85,16 +85,20 @@ func upTo(n int) []int {
 // index notes where the joints are and which unknowns and actions touch each body.
 func (a *Assembly) index() {
 	a.places = newPlaces(a.Frame.Joints)
-	a.forcesOn, a.actionsOn = make([][]int, a.Bodies()), make([][]int, a.Bodies())
-	for i, f := range a.Forces {
-		a.forcesOn[f.On] = append(a.forcesOn[f.On], i)
-		if f.By != None {
-			a.forcesOn[f.By] = append(a.forcesOn[f.By], i)
+	a.forcesOn = lists(a.Bodies(), func(tell func(body, force int)) {
+		for i := range a.Forces {
+			f := &a.Forces[i]
+			tell(f.On, i)
+			if f.By != None {
+				tell(f.By, i)
+			}
 		}
-	}
-	for i, x := range a.Loads {
-		a.actionsOn[x.Body] = append(a.actionsOn[x.Body], i)
-	}
+	})
+	a.actionsOn = lists(a.Bodies(), func(tell func(body, action int)) {
+		for i := range a.Loads {
+			tell(a.Loads[i].Body, i)
+		}
+	})
 }
 
 // ForceSum is the sum of the forces on b along a direction, which is not zero.

@@ -20,5 +20,12 @@ func (u union) find(i int) int {
 	return i
 }
 
+// joinAll makes one group of those of all members.
+func (u union) joinAll(members []int) {
+	for _, i := range members {
+		u.join(members[0], i)
+	}
+}
+
 // join makes one group of those of i and j.
 func (u union) join(i, j int) { u[u.find(i)] = u.find(j) }
