@@ -166,9 +166,11 @@ func (x *axes) piece(from, until exact.Num, now *Internal, loads []*Load) Piece 
 		axial, across = axial.plus(q.times(e.Neg())), across.plus(q.times(n))
 	}
 	p := Piece{From: from, Until: until}
-	p.N = integral(axial[:], from, now.N)
-	p.V = integral(across[:], from, now.V)
-	p.M = integral(p.V, from, now.M)
+	n, v := axial.terms(), across.terms()
+	room := make(exact.Poly, 2*len(v)+len(n)+4)
+	p.N, room = integral(n, from, now.N, room)
+	p.V, room = integral(v, from, now.V, room)
+	p.M, _ = integral(trimmed(p.V), from, now.M, room)
 	return p
 }
 
@@ -179,6 +181,17 @@ func (l line) times(k exact.Num) line { return line{l[0].Mul(k), l[1].Mul(k)} }
 
 func (l line) plus(o line) line { return line{l[0].Add(o[0]), l[1].Add(o[1])} }
 
+// terms is the line as a polynomial without powers that are nought.
+func (l *line) terms() exact.Poly { return trimmed(l[:]) }
+
+// trimmed is p without its highest powers, as long as they are nought; of nought nothing is left.
+func trimmed(p exact.Poly) exact.Poly {
+	for len(p) > 0 && p[len(p)-1].IsZero() {
+		p = p[:len(p)-1]
+	}
+	return p
+}
+
 // intensity is the load per length of its basis, by the distance along the member.
 func (l *Load) intensity() line {
 	if l.First.Equal(l.Last) {
@@ -188,20 +201,18 @@ func (l *Load) intensity() line {
 	return line{l.First.Sub(slope.Mul(l.Start)), slope}
 }
 
-// integral is the polynomial whose derivative is p and whose value at x is y, without powers that are nought.
-func integral(p exact.Poly, x, y exact.Num) exact.Poly {
-	for len(p) > 0 && p[len(p)-1].IsZero() {
-		p = p[:len(p)-1]
-	}
-	q := make(exact.Poly, len(p)+1)
+// integral is the polynomial whose derivative is p and whose value at x is y. It takes its place from the room, and what
+// is left of that comes back.
+func integral(p exact.Poly, x, y exact.Num, room exact.Poly) (q, left exact.Poly) {
+	q, left = room[:len(p)+1:len(p)+1], room[len(p)+1:]
 	for i, k := range p {
 		q[i+1] = k
 		if i > 0 {
 			q[i+1] = over(k, exact.Int(int64(i+1)))
 		}
 	}
-	if q[0] = y.Sub(q.At(x)); len(q) == 1 && y.IsZero() {
-		return exact.Poly{exact.Num{}} // nought all along is exact
+	if len(q) > 1 || !y.IsZero() { // nought all along is exact
+		q[0] = y.Sub(q.At(x))
 	}
-	return q
+	return q, left
 }

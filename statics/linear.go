@@ -26,9 +26,12 @@ func (r row) coef(col int) exact.Num {
 	return exact.Num{}
 }
 
-// minus is r − f·s.
-func (r row) minus(f exact.Num, s row) row {
-	out := row{entries: make([]entry, 0, len(r.entries)+len(s.entries)), rhs: r.rhs.Sub(f.Mul(s.rhs))}
+// minus is r − f·s. Its entries take their place from the room if they fit.
+func (r row) minus(f exact.Num, s row, room []entry) row {
+	if most := len(r.entries) + len(s.entries); cap(room) < most {
+		room = make([]entry, 0, most)
+	}
+	out := row{entries: room[:0], rhs: r.rhs.Sub(f.Mul(s.rhs))}
 	i, j := 0, 0
 	for i < len(r.entries) || j < len(s.entries) {
 		switch {
@@ -57,7 +60,8 @@ type elimination struct {
 	pivots []pivot
 	byCol  [][]int // rows that hold, or held, each column
 	active []bool
-	queue  queue // of the active rows, by length
+	queue  queue   // of the active rows, by length
+	room   []entry // for rows to come
 }
 
 // eliminate brings rows to triangular form. It takes the shortest row first, and in it the rarest column, so that the
@@ -104,9 +108,21 @@ func (e *elimination) take(i int) {
 			continue
 		}
 		if k := e.rows[o].coef(best.col); !k.IsZero() {
-			e.replace(o, e.rows[o].minus(over(k, best.k), r))
+			e.replace(o, e.less(o, over(k, best.k), r))
 		}
 	}
+}
+
+// less is row o without f times the row r.
+func (e *elimination) less(o int, f exact.Num, r row) row {
+	if most := len(e.rows[o].entries) + len(r.entries); cap(e.room) < most {
+		e.room = make([]entry, 0, most+4*len(e.rows))
+	}
+	less := e.rows[o].minus(f, r, e.room)
+	n := len(less.entries)
+	e.room = less.entries[n:]
+	less.entries = less.entries[:n:n]
+	return less
 }
 
 // replace puts r in the place of the waiting row o.

@@ -43,28 +43,29 @@ func (s *Solution) solve() {
 // rows writes ΣFx, ΣFy and, for a part, ΣM of every body. The unknowns are the multipliers of the unscaled directions,
 // so that the coefficients are rational wherever the directions are.
 func (a *Assembly) rows() (rows []row, inexact bool) {
-	rows = make([]row, 0, 3*a.Bodies())
+	rows = make([]row, 3*len(a.Parts)+2*len(a.Pins))
+	room := make([]entry, 6*len(a.Forces)) // for three sums of each of two bodies
+	rest := rows
 	for b := range a.Bodies() {
-		of := a.rowsOf(b)
-		for _, r := range of {
-			inexact = inexact || slices.ContainsFunc(r.entries, func(e entry) bool { return e.k.Inexact() })
+		n, on := 3, len(a.forcesOn[b])
+		if a.IsPin(b) {
+			n = 2
 		}
-		rows = append(rows, of...)
+		for k := range rest[:n] {
+			rest[k].entries, room = room[:0:on], room[on:]
+		}
+		a.writeRows(b, rest[:n])
+		rest = rest[n:]
+	}
+	for _, r := range rows {
+		inexact = inexact || slices.ContainsFunc(r.entries, func(e entry) bool { return e.k.Inexact() })
 	}
 	return rows, inexact
 }
 
-// rowsOf is the rows of body b.
-func (a *Assembly) rowsOf(b int) []row {
+// writeRows writes the rows of body b.
+func (a *Assembly) writeRows(b int, of []row) {
 	on := a.forcesOn[b]
-	of := make([]row, 3)
-	if a.IsPin(b) {
-		of = of[:2]
-	}
-	room := make([]entry, len(of)*len(on)) // for the entries of all rows
-	for k := range of {
-		of[k].entries = room[k*len(on) : k*len(on) : (k+1)*len(on)]
-	}
 	centre := &a.Frame.Joints[a.reference(b)].At
 	for _, i := range on {
 		f := &a.Forces[i]
@@ -85,7 +86,6 @@ func (a *Assembly) rowsOf(b int) []row {
 			of[k].rhs = of[k].rhs.Sub(c)
 		}
 	}
-	return of
 }
 
 // reference is the joint about which rows takes the moments of body b: where most of its unknowns act, so that few of

@@ -146,7 +146,7 @@ type basis struct {
 func (b *basis) add(r row) bool {
 	for i, s := range b.rows {
 		if k := r.coef(b.pivots[i]); !k.IsZero() {
-			r = r.minus(over(k, s.coef(b.pivots[i])), s)
+			r = r.minus(over(k, s.coef(b.pivots[i])), s, nil)
 		}
 	}
 	if len(r.entries) == 0 {
