@@ -101,7 +101,10 @@ func (p *planner) directions(all []spec, lines []int) []spec {
 // crossings, and the sums of forces, they tell as much as all.
 func (p *planner) joints(all []spec, v *view, active []int) []spec {
 	if len(v.FreeBody) <= everyGroupUpTo {
-		for _, j := range p.a.jointsOf(v.FreeBody) {
+		if v.at == nil {
+			v.at = p.a.jointsOf(v.FreeBody)
+		}
+		for _, j := range v.at {
 			all = append(all, p.a.momentAbout(j))
 		}
 		return all

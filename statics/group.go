@@ -4,9 +4,9 @@ import "slices"
 
 // singles lists each part and pin alone.
 func (a *Assembly) singles() []FreeBody {
-	all := make([]FreeBody, a.Bodies())
+	all, whole := make([]FreeBody, a.Bodies()), a.Whole()
 	for b := range all {
-		all[b] = FreeBody{b}
+		all[b] = whole[b : b+1 : b+1]
 	}
 	return all
 }
@@ -72,16 +72,20 @@ func (a *Assembly) sides(b FreeBody, cut int) []FreeBody {
 			u.join(f.On, f.By)
 		}
 	}
-	var sides []FreeBody
-	at := make([]int, a.Bodies()) // one more than the side of each body that stands for one
+	side, n := noneFor(a.Bodies()), 0 // the side of each body that stands for one
 	for _, i := range b {
-		root := u.find(i)
-		if at[root] == 0 {
-			sides = append(sides, nil)
-			at[root] = len(sides)
+		if root := u.find(i); side[root] == None {
+			side[root] = n
+			n++
 		}
-		s := &sides[at[root]-1]
-		*s = append(*s, i)
+	}
+	sides := make([]FreeBody, n)
+	for s, bodies := range lists(n, func(tell func(side, body int)) {
+		for _, i := range b {
+			tell(side[u.find(i)], i)
+		}
+	}) {
+		sides[s] = bodies
 	}
 	return sides
 }

@@ -39,16 +39,23 @@ type planner struct {
 	resting [][]*bool // by unknown, the results that rest on it
 	steps   []Step
 
+	sumRoom  []Sum // for the steps to come
+	giveRoom []int
 	specList []spec // used again and again
 	lineList []int
+	sampled  []int
 }
 
 func newPlanner(a *Assembly, values []exact.Num) *planner {
 	p := &planner{a: a, values: values, known: make([]bool, len(a.Forces)), unknown: len(a.Forces)}
 	p.resting = make([][]*bool, len(a.Forces))
 	p.steps = make([]Step, 0, len(a.Forces)+len(a.Forces)/2)
+	p.sumRoom, p.giveRoom = make([]Sum, len(a.Forces)), make([]int, len(a.Forces)) // no step gives fewer forces than it has sums
 	p.singles, p.entire = a.views(a.singles()), a.views([]FreeBody{a.Whole()})[0]
 	p.left = make([]int, a.Bodies())
+	for r := range p.turn {
+		p.turn[r] = make(queue, 0, 3*a.Bodies())
+	}
 	for b := range p.left {
 		p.left[b] = len(a.forcesOn[b])
 		p.line(b)
@@ -143,7 +150,10 @@ func (p *planner) take(v *view, o *option, why Choice) bool {
 		return false
 	}
 	p.hand = v
-	p.write([]Sum{p.a.sum(v.FreeBody, &o.spec)}, []int{o.force}, why, len(p.active(v)))
+	sums, gives := p.sumRoom[:1:1], p.giveRoom[:1:1]
+	p.sumRoom, p.giveRoom = p.sumRoom[1:], p.giveRoom[1:]
+	sums[0], gives[0] = p.a.sum(v.FreeBody, &o.spec), o.force
+	p.write(sums, gives, why, len(p.active(v)))
 	return true
 }
 

@@ -8,6 +8,9 @@ import (
 
 // Has reports whether the body numbered i is inside the cut.
 func (b FreeBody) Has(i int) bool {
+	if len(b) == 1 {
+		return b[0] == i
+	}
 	_, found := slices.BinarySearch(b, i)
 	return found
 }
@@ -38,7 +41,7 @@ func (a *Assembly) IsPin(i int) bool { return i >= len(a.Parts) }
 // Facing is how force i acts on a free body: +1 as named, −1 reversed, 0 if both its faces are inside the cut or both
 // outside. The second result tells whether the cut touches it at all.
 func (a *Assembly) Facing(b FreeBody, i int) (sign int, touches bool) {
-	f := a.Forces[i]
+	f := &a.Forces[i]
 	on, by := b.Has(f.On), f.By != None && b.Has(f.By)
 	switch {
 	case on && by:
@@ -65,12 +68,22 @@ func (a *Assembly) gather(b FreeBody, lists [][]int, all int) []int {
 	case a.Bodies():
 		return upTo(all)
 	}
-	var on []int
+	found, n := make([]bool, all), 0
 	for _, i := range b {
-		on = append(on, lists[i]...)
+		for _, x := range lists[i] {
+			if !found[x] {
+				found[x] = true
+				n++
+			}
+		}
 	}
-	slices.Sort(on)
-	return slices.Compact(on)
+	on := make([]int, 0, n)
+	for x, is := range found {
+		if is {
+			on = append(on, x)
+		}
+	}
+	return on
 }
 
 // upTo lists the numbers from 0 to n − 1.

@@ -1,7 +1,5 @@
 package statics
 
-import "slices"
-
 // A cut is a free body with the unknowns that act on it from outside.
 type cut struct {
 	FreeBody
@@ -12,18 +10,19 @@ func (a *Assembly) cut(b FreeBody) cut {
 	if len(b) == 1 { // no force has both its faces on one body
 		return cut{b, a.forcesOn[b[0]]}
 	}
-	inside := make([]bool, a.Bodies()+1) // the last is the ground
-	for _, i := range b {
-		inside[i] = true
-	}
-	c := cut{FreeBody: b}
-	for i := range a.Forces {
-		f := &a.Forces[i]
-		by := f.By
-		if by == None {
-			by = a.Bodies()
+	sides, n := make([]int, len(a.Forces)), 0 // how many of its faces are inside; n forces have one
+	for _, body := range b {
+		for _, i := range a.forcesOn[body] {
+			if sides[i]++; sides[i] == 1 {
+				n++
+			} else {
+				n--
+			}
 		}
-		if inside[f.On] != inside[by] {
+	}
+	c := cut{b, make([]int, 0, n)}
+	for i, inside := range sides {
+		if inside == 1 {
 			c.faces = append(c.faces, i)
 		}
 	}
@@ -34,6 +33,7 @@ func (a *Assembly) cut(b FreeBody) cut {
 type view struct {
 	cut
 	live []int                 // faces, those that have long been known left out
+	at   []int                 // joints of its bodies, once they are needed
 	best [2]kept[option]       // by reach
 	sets []*kept[[]*candidate] // by the most unknowns they may have
 }
@@ -46,11 +46,18 @@ type kept[T any] struct {
 
 // views makes a view of each free body.
 func (a *Assembly) views(bodies []FreeBody) []*view {
-	all, room := make([]*view, len(bodies)), make([]view, len(bodies))
+	all, views := make([]*view, len(bodies)), make([]view, len(bodies))
+	faces := 0
 	for i, b := range bodies {
-		all[i] = &room[i]
-		room[i].cut = a.cut(b)
-		room[i].live = slices.Clone(room[i].faces)
+		all[i] = &views[i]
+		views[i].cut = a.cut(b)
+		faces += len(views[i].faces)
+	}
+	room := make([]int, 0, faces)
+	for i := range views {
+		from := len(room)
+		room = append(room, views[i].faces...)
+		views[i].live = room[from:len(room):len(room)]
 	}
 	return all
 }
@@ -72,13 +79,13 @@ func (p *planner) active(v *view) []int {
 const sampleSize = 8
 
 // sample is the last few of many active unknowns, or nil if there are not many: plans mostly begin where the frame was
-// begun, so that these stay unknown for long.
+// begun, so that these stay unknown for long. The list is good until the next call.
 func (p *planner) sample(v *view, k int) []int {
 	size := max(sampleSize, 2*(k+2))
 	if len(v.faces) <= size {
 		return nil
 	}
-	some := make([]int, 0, size)
+	some := p.sampled[:0]
 	for n := len(v.live) - 1; n >= 0 && len(some) < size; n-- {
 		if i := v.live[n]; !p.known[i] {
 			some = append(some, i)
@@ -86,6 +93,7 @@ func (p *planner) sample(v *view, k int) []int {
 			v.live = v.live[:n]
 		}
 	}
+	p.sampled = some
 	if len(some) < size {
 		return nil
 	}
