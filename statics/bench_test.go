@@ -8,7 +8,7 @@ import (
 	"unpin/statics/exact"
 )
 
-// onFrames runs a benchmark on each of the chains at each size.
+// onFrames runs a benchmark on each of the shapes at each size.
 func onFrames(b *testing.B, shapes []string, sizes []int, run func(*testing.B, Frame)) {
 	for _, parts := range sizes {
 		for _, shape := range shapes {
