@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"path/filepath"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -38,8 +39,8 @@ func newSolve() *cobra.Command {
 		},
 	}
 	cmd.Flags().Var(oneOf(&format, "text", formats), "as", "the format; if not given, the one that FILE's ending names")
-	cmd.Flags().Var(oneOf(&looks.figure, worksheet.Figures[0], worksheet.Figures), "figure", "the figure of an SVG")
-	cmd.Flags().Var((*ordinal)(&looks.step), "step", "in place of --figure, the step `N` of the plan with its free body and arms")
+	cmd.Flags().Var(oneOf(&looks.figure, worksheet.Figures[0], worksheet.Figures), "figure", "the `FIGURE` of an SVG: "+strings.Join(worksheet.Figures, ", "))
+	cmd.Flags().Var((*ordinal)(&looks.step), "step", "in place of --figure, step `N` of the plan with its arms")
 	cmd.Flags().Var(oneOf(&looks.paper, worksheet.A4.Name, []string{worksheet.A4.Name, worksheet.Letter.Name}), "paper", "the paper of a PDF")
 	cmd.Flags().StringVarP(&file, "output", "o", "", "write to `FILE`, not to standard output")
 	return cmd

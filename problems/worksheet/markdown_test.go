@@ -29,9 +29,15 @@ func image(t *testing.T, p *problems.Problem, s *statics.Solution, name string) 
 
 // TestPictures holds the images that README shows.
 func TestPictures(t *testing.T) {
-	for _, name := range []string{"forces", "M"} {
-		p, s := solveFile(t, filepath.Join("..", "library", "12-sawmill-portal.yaml"))
-		golden(t, filepath.Join("..", "pictures", "sawmill-portal-"+name+".svg"), image(t, p, s, name))
+	p, s := solveFile(t, filepath.Join("..", "library", "12-sawmill-portal.yaml"))
+	pictures := map[string]string{"forces": image(t, p, s, "forces"), "M": image(t, p, s, "M")}
+	step, err := StepSVG(p, s, 4)
+	if err != nil {
+		t.Fatal(err)
+	}
+	pictures["step-4"] = string(step)
+	for name, svg := range pictures {
+		golden(t, filepath.Join("..", "pictures", "sawmill-portal-"+name+".svg"), svg)
 	}
 }
 

@@ -3,6 +3,7 @@ package figure
 import (
 	"encoding/xml"
 	"fmt"
+	"math"
 	"strconv"
 	"strings"
 )
@@ -11,6 +12,7 @@ import (
 // title is the sheet's; words describe it for a reader who cannot see it. The same sheet and words give the same bytes.
 func SVG(s Sheet, words []string) []byte {
 	w := &svg{}
+	w.Grow(usualMark * (len(s.Marks) + 4))
 	wide, tall := decimal(s.Width), decimal(s.Height)
 	fmt.Fprintf(w, "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" width=\"%spt\" height=\"%spt\" viewBox=\"0 0 %s %s\"", wide, tall, wide, tall)
 	w.WriteString(" font-family=\"" + faces + "\" fill=\"none\" stroke-linejoin=\"round\" xml:space=\"preserve\">\n")
@@ -23,6 +25,9 @@ func SVG(s Sheet, words []string) []byte {
 	w.WriteString("</svg>\n")
 	return []byte(w.String())
 }
+
+// usualMark is about how many bytes a mark takes.
+const usualMark = 110
 
 // faces are the faces of type, the one measured with first.
 const faces = "DejaVu Sans, Verdana, Arial, Helvetica, sans-serif"
@@ -58,8 +63,12 @@ func (w *svg) mark(m Mark) {
 // outline is the path of a mark.
 func outline(m Mark) string {
 	var b strings.Builder
+	b.Grow(16 * len(m.Path))
 	for i, at := range m.Path {
-		b.WriteString([...]string{"M", " L"}[min(i, 1)] + decimal(at.X) + " " + decimal(at.Y))
+		b.WriteString([...]string{"M", " L"}[min(i, 1)])
+		b.WriteString(decimal(at.X))
+		b.WriteByte(' ')
+		b.WriteString(decimal(at.Y))
 	}
 	if m.Closed {
 		b.WriteString(" Z")
@@ -128,10 +137,20 @@ func (k Ink) hex() string { return fmt.Sprintf("#%06x", uint32(k)) }
 
 // decimal is a length to a hundredth of a point.
 func decimal(x float64) string {
-	text := strings.TrimRight(strconv.FormatFloat(x, 'f', 2, 64), "0")
-	text = strings.TrimSuffix(text, ".")
-	if text == "-0" {
-		return "0"
+	n := int64(math.Round(x * 100))
+	sign := ""
+	if n < 0 {
+		sign, n = "-", -n
 	}
-	return text
+	text := sign + strconv.FormatInt(n/100, 10)
+	switch part := n % 100; {
+	case part == 0:
+		return text
+	case part%10 == 0:
+		return text + "." + string(rune('0'+part/10))
+	case part < 10:
+		return text + ".0" + string(rune('0'+part))
+	default:
+		return text + "." + strconv.FormatInt(part, 10)
+	}
 }
