@@ -22,17 +22,14 @@ type equation struct {
 // sides they stand on, the positive sense, and a factor throughout. Known forces may stand by name or by value. The
 // sentence has the principle first and no number.
 func (l *Lesson) checkEquation(s statics.Sum, typed notation.TypedSum, known func(int) (exact.Num, bool)) string {
-	e := equation{l: l, sum: s, known: known, typed: typed.Terms(), by: map[int]exact.Num{}}
+	e := l.equation(s, typed, known)
 	for _, t := range e.typed {
 		if t.Force == "" {
-			e.given = e.given.Add(t.Value)
 			continue
 		}
-		f := l.forceNamed(t.Force)
-		if says := e.stranger(f); says != "" {
+		if says := e.stranger(l.forceNamed(t.Force)); says != "" {
 			return says
 		}
-		e.by[f] = e.by[f].Add(t.Value)
 	}
 	best, bestFit := exact.Int(1), -1
 	for _, scale := range e.scales() {
@@ -41,10 +38,30 @@ func (l *Lesson) checkEquation(s statics.Sum, typed notation.TypedSum, known fun
 			best, bestFit = scale, fit
 		}
 	}
-	if says := e.wrongForce(best); says != "" {
-		return says
+	says := e.wrongForce(best)
+	if says == "" {
+		says = e.wrongGiven(best)
 	}
-	return e.wrongGiven(best)
+	if says == "" {
+		return ""
+	}
+	if slip := e.slipText(); slip != "" {
+		return slip
+	}
+	return says
+}
+
+// equation gathers what was typed.
+func (l *Lesson) equation(s statics.Sum, typed notation.TypedSum, known func(int) (exact.Num, bool)) *equation {
+	e := &equation{l: l, sum: s, known: known, typed: typed.Terms(), by: map[int]exact.Num{}}
+	for _, t := range e.typed {
+		if t.Force == "" {
+			e.given = e.given.Add(t.Value)
+		} else if f := l.forceNamed(t.Force); f != statics.None {
+			e.by[f] = e.by[f].Add(t.Value)
+		}
+	}
+	return e
 }
 
 // forceNamed is the force that a typed name means, or None.
@@ -132,7 +149,7 @@ func (e *equation) wrongForce(scale exact.Num) string {
 
 // wrongGiven says what is wrong with the terms that are numbers: the loads, and known forces by value.
 func (e *equation) wrongGiven(scale exact.Num) string {
-	terms := e.givenTerms()
+	terms := e.givenTerms(e.sum)
 	var want, largest exact.Num
 	for i := range terms {
 		terms[i].amount = terms[i].amount.Mul(scale)
@@ -142,55 +159,67 @@ func (e *equation) wrongGiven(scale exact.Num) string {
 	if near(e.given, want, largest) {
 		return ""
 	}
-	loose := e.unmatched(&terms)
+	loose, name := e.unmatched(&terms), ""
+	if len(terms) > 0 {
+		name = e.l.giverName(terms[0].of)
+	}
 	switch {
 	case len(terms) == 0 && len(loose) > 0:
 		return "every term needs a giver that touches the body: one of the numbers has none here."
 	case len(terms) == 1 && len(loose) == 0:
-		return "walk round the body: " + terms[0].name + " is not in this sum."
+		return "walk round the body: " + name + " is not in this sum."
 	case len(terms) == 1 && len(loose) == 1 && near(loose[0].Value.Neg(), terms[0].amount, terms[0].amount) && e.sum.Moment:
-		return "put a finger on the centre and push along " + terms[0].name + ": which way does it turn the body?"
+		return "put a finger on the centre and push along " + name + ": which way does it turn the body?"
 	case len(terms) == 1 && len(loose) == 1 && near(loose[0].Value.Neg(), terms[0].amount, terms[0].amount):
-		return "which way does " + terms[0].name + " point along the positive direction?"
+		return "which way does " + name + " point along the positive direction?"
 	case len(terms) > 0 && e.sum.Moment:
-		return "a resultant times its arm from the centre: look at " + terms[0].name + " once more."
+		return "a resultant times its arm from the centre: look at " + name + " once more."
 	case len(terms) > 0:
-		return "a spread load counts as its resultant, a slanting one with its share: look at " + terms[0].name + " once more."
+		return "a spread load counts as its resultant, a slanting one with its share: look at " + name + " once more."
 	}
 	return "the numbers do not add up to what the loads on this body give."
 }
 
 // A givenTerm is one amount that must stand in the sum as a number.
 type givenTerm struct {
-	name   string
+	of     statics.Term
 	amount exact.Num
+	close  bool // a number agrees with it only closely
 }
 
-// givenTerms are the loads of the true sum, and the known forces that were not typed by name.
-func (e *equation) givenTerms() []givenTerm {
+// agrees reports whether a number may stand for the term.
+func (g givenTerm) agrees(x exact.Num) bool {
+	if g.close {
+		return closely(x, g.amount, g.amount)
+	}
+	return near(x, g.amount, g.amount)
+}
+
+// givenTerms are the loads of a sum, and the known forces that were not typed by name.
+func (e *equation) givenTerms(s statics.Sum) []givenTerm {
 	var all []givenTerm
-	for _, t := range e.sum.Terms {
+	for _, t := range s.Terms {
 		switch {
-		case t.Why != statics.Counts:
+		case t.Why != statics.Counts || t.Sign == 0:
 		case t.Force == statics.None:
-			all = append(all, givenTerm{e.l.giverName(t), t.Value()})
+			all = append(all, givenTerm{of: t, amount: t.Value()})
 		case e.by[t.Force].IsZero():
 			if v, known := e.known(t.Force); known && !v.IsZero() {
-				all = append(all, givenTerm{e.l.giverName(t), t.Value().Mul(v)})
+				all = append(all, givenTerm{of: t, amount: t.Value().Mul(v)})
 			}
 		}
 	}
 	return all
 }
 
-// unmatched takes out of the terms those that a typed number agrees with, and gives the typed numbers that are left.
+// unmatched takes out of the terms those that a typed number agrees with, and gives the typed numbers that are left, without noughts.
 func (e *equation) unmatched(terms *[]givenTerm) []notation.TypedTerm {
 	var loose []notation.TypedTerm
 	for _, t := range e.typed {
-		if t.Force != "" {
+		if t.Force != "" || t.Value.IsZero() {
 			continue
 		}
-		i := slices.IndexFunc(*terms, func(g givenTerm) bool { return near(t.Value, g.amount, g.amount) })
+		i := slices.IndexFunc(*terms, func(g givenTerm) bool { return g.agrees(t.Value) })
 		if i < 0 {
 			loose = append(loose, t)
 		} else {

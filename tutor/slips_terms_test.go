@@ -1,11 +1,14 @@
 package tutor
 
 import (
+	"math/rand/v2"
 	"slices"
+	"strings"
 	"testing"
 
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/notation"
 	"unpin/statics/slip"
 )
 
@@ -65,4 +68,121 @@ func typedTerm(l *Lesson, q Question, term statics.Term) Typed {
 		value = exact.Int(int64(l.shownSign(l.Solution.Plan[q.Step].Sums[q.Sum], term)))
 	}
 	return Typed{Value: value, Written: value, Unit: exact.Int(1)}
+}
+
+// slipsBySum measures how many slips are found where whole sums are typed: each sum of each plan, as one in six of the
+// slips would have it, with known forces by name or by value.
+func slipsBySum(t *testing.T, byValue bool) measure {
+	var all tally
+	every := rand.New(rand.NewPCG(6, 4))
+	name := map[bool]string{false: "by name", true: "by value"}[byValue]
+	for i, p := range practiceProblems(t) {
+		if (testing.Short() || raced) && i%5 != 0 {
+			continue
+		}
+		l, err := New(p, Values, false)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for n, step := range l.Solution.Plan {
+			known := func(int) (exact.Num, bool) { return exact.Num{}, false }
+			if byValue {
+				known = l.knownBefore(n)
+			}
+			for _, s := range step.Sums {
+				all.add(sumOutcomes(t, l, s, known, every))
+			}
+		}
+	}
+	return measure{what: "Whole sums typed, known forces " + name + " (one in six, seed 6, 4): named or asked about", count: all.found(), of: all.seen(), least: 99.5}
+}
+
+// sumOutcomes is what the lesson makes of one in six of the slips in one sum.
+func sumOutcomes(t *testing.T, l *Lesson, s statics.Sum, known func(int) (exact.Num, bool), every *rand.Rand) tally {
+	var all tally
+	values := map[int]exact.Num{}
+	for i := range l.Solution.Forces {
+		if v, ok := known(i); ok {
+			values[i] = v
+		}
+	}
+	for _, w := range slip.OfSum(l.Solution.Assembly, s, values, l.Problem.Units.Customary()) {
+		if every.IntN(6) > 0 {
+			continue
+		}
+		typed, ok := typedSum(t, l, w.Sum, known)
+		if !ok {
+			continue
+		}
+		says := l.checkEquation(s, typed, known)
+		of := tally{hidden: 1}
+		if says != "" {
+			of = heardOfSum(l, says, w)
+		}
+		all.add(of)
+	}
+	return all
+}
+
+// typedSum is a sum as a student types it; false where nothing is left in it, or where its
+// units alone give it away.
+func typedSum(t *testing.T, l *Lesson, s statics.Sum, known func(int) (exact.Num, bool)) (notation.TypedSum, bool) {
+	st := l.style()
+	st.Figures = 8
+	text := notation.SumNumbers(l.Solution.Assembly, s, known, st)
+	if text == "0 = 0" {
+		return notation.TypedSum{}, false
+	}
+	typed, err := notation.ReadSum(text, l.Problem.Units, func(name string) bool { return l.forceNamed(name) != statics.None })
+	if err != nil && !strings.Contains(err.Error(), "do not add") {
+		t.Fatalf("%s: %s: %v", l.Problem.Name, text, err)
+	}
+	return typed, err == nil
+}
+
+// heardOfSum is what a text says of a slip in a written sum.
+func heardOfSum(l *Lesson, text string, w slip.Written) tally {
+	stranger := ""
+	if w.Giver.Force != statics.None {
+		stranger = (&equation{l: l, sum: w.Sum}).stranger(w.Giver.Force)
+	}
+	if text == l.writtenSays([]slip.Written{w}) || text == stranger {
+		return tally{named: 1}
+	}
+	return heard(text, slip.Candidate{Slip: w.Slip, Giver: w.Giver}, l)
+}
+
+// storiesOfWrongTerms measures how often a story is made of a false term that no slip leads to: the number in one term of
+// a true sum is drawn log-uniformly, with five figures.
+func storiesOfWrongTerms(t *testing.T) measure {
+	m := measure{what: "Whole sums typed, one term a random number of five figures (seed 6, 5): a story", most: 1}
+	random := rand.New(rand.NewPCG(6, 5))
+	for i, p := range practiceProblems(t) {
+		if (testing.Short() || raced) && i%5 != 0 {
+			continue
+		}
+		l, err := New(p, Values, false)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, step := range l.Solution.Plan {
+			for _, s := range step.Sums {
+				known := func(int) (exact.Num, bool) { return exact.Num{}, false }
+				typed, ok := typedSum(t, l, s, known)
+				if !ok {
+					continue
+				}
+				for range 4 {
+					other := slices.Clone(typed.Left)
+					n := random.IntN(len(other))
+					other[n].Value, other[n].Factors = exact.MustParse(randomNumber(random)), nil
+					e := l.equation(s, notation.TypedSum{Left: other}, known)
+					if m.of++; e.slipText() != "" {
+						m.count++
+					}
+				}
+			}
+		}
+	}
+	return m
 }

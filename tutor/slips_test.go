@@ -159,7 +159,7 @@ func TestSlips(t *testing.T) {
 	note(rounded...)
 	coarse, _ := student{own: 3, typed: 3}.byValue(t, "Value typed with three figures, those before rounded to three")
 	note(coarse...)
-	note(slipsByTerm(t))
+	note(slipsByTerm(t), slipsBySum(t, false), slipsBySum(t, true), storiesOfWrongTerms(t))
 	note(storiesOfWrongNumbers(t, 0), storiesOfWrongNumbers(t, 3))
 	note(roundedEveryStep(t))
 	if !testing.Short() && !raced {
@@ -193,11 +193,7 @@ func storiesOfWrongNumbers(t *testing.T, own int) measure {
 	eachQuestion(t, own, func(l *Lesson, q Question) {
 		targets, lists := l.targets(q), l.allCandidates(q)
 		for range 20 {
-			line := strconv.FormatFloat(math.Pow(10, random.Float64()*5-2), 'g', 5, 64)
-			if random.IntN(2) == 0 {
-				line = "-" + line
-			}
-			v, err := l.read(q, line)
+			v, err := l.read(q, randomNumber(random))
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -212,4 +208,13 @@ func storiesOfWrongNumbers(t *testing.T, own int) measure {
 		}
 	})
 	return m
+}
+
+// randomNumber is drawn log-uniformly from 0.01 to 1000, with five figures and either sign.
+func randomNumber(random *rand.Rand) string {
+	line := strconv.FormatFloat(math.Pow(10, random.Float64()*5-2), 'g', 5, 64)
+	if random.IntN(2) == 0 {
+		line = "-" + line
+	}
+	return line
 }
