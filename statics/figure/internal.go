@@ -49,6 +49,27 @@ func (q Quantity) of(at statics.Internal, o Options) exact.Num {
 // to the left of an upright one; M stands on the side that is in tension, unless the options say otherwise. The scale is
 // that of all members, so that it stays when members are added. The solution must have its values.
 func Internal(s *statics.Solution, q Quantity, members []int, o Options) Scene {
+	d := bareMembers(s, q, o)
+	greatest := greatestOf(s, q)
+	for _, g := range s.Diagrams {
+		switch {
+		case members != nil && !slices.Contains(members, g.Member):
+		case g.Withheld:
+			d.withheld(g.Member)
+		default:
+			d.curve(g, q, greatest)
+		}
+	}
+	d.names(d.joints())
+	d.Legend = d.legend(q)
+	if len(d.Curves) == 0 {
+		d.Legend = []string{q.Letter() + " = 0 all along"}
+	}
+	return d.Scene
+}
+
+// bareMembers begins the scene of a quantity with all members and connections.
+func bareMembers(s *statics.Solution, q Quantity, o Options) *draft {
 	inside := make([]bool, len(s.Frame.Members))
 	for i := range inside {
 		inside[i] = true
@@ -58,29 +79,18 @@ func Internal(s *statics.Solution, q Quantity, members []int, o Options) Scene {
 	for _, c := range s.Frame.Connections {
 		d.connection(c)
 	}
-	greatest := greatestOf(s, q)
-	for _, g := range s.Diagrams {
-		if members != nil && !slices.Contains(members, g.Member) {
-			continue
-		}
-		if g.Withheld {
-			a, b := d.ends(g.Member)
-			d.Notes = append(d.Notes, Note{Point{(a.X + b.X) / 2, (a.Y + b.Y) / 2}, "withheld", Look{Role: DiagramMark}})
-			continue
-		}
-		d.curve(g, q, greatest)
-	}
-	d.names(d.joints())
-	d.Legend = d.legend(q)
 	d.Names = map[string]Symbolic{q.Letter(): {Letter: q.Letter()}}
-	return d.Scene
+	return d
+}
+
+// withheld notes that a member's internal forces are not known.
+func (d *draft) withheld(member int) {
+	a, b := d.ends(member)
+	d.Notes = append(d.Notes, Note{Point{(a.X + b.X) / 2, (a.Y + b.Y) / 2}, "withheld", Look{Role: DiagramMark}})
 }
 
 // legend says in which unit and on which sides a quantity is drawn, and what its sign means.
 func (d *draft) legend(q Quantity) []string {
-	if len(d.Curves) == 0 {
-		return []string{q.Letter() + " = 0 all along"}
-	}
 	text := q.Letter()
 	if unit := d.o.Style.UnitOf(q.dimension()); unit != "" && !d.o.Style.Units.Letters() {
 		text += " in " + unit
@@ -142,30 +152,46 @@ func (d *draft) side(member int, q Quantity) Vector {
 	return left
 }
 
-// curve adds the curve of a quantity along one member, unless it is nought all along.
-func (d *draft) curve(g statics.Diagram, q Quantity, greatest float64) {
+// curve adds the curve of a quantity along one member, or along the neighbouring pieces of it that g holds, and reports
+// whether it is more than nought all along.
+func (d *draft) curve(g statics.Diagram, q Quantity, greatest float64) bool {
 	c := Curve{Side: d.side(g.Member, q), Look: Look{Role: DiagramMark, Emphasis: emphasis(g.Member, d.o.LitMembers, nil)}}
-	c.From, c.To = d.ends(g.Member)
-	length, flat := g.Length.Float(), true
+	from, until := g.Pieces[0].From, g.Pieces[len(g.Pieces)-1].Until
+	c.From, c.To = d.atDistance(g, from), d.atDistance(g, until)
+	share := func(x exact.Num) float64 { return x.Sub(from).Float() / until.Sub(from).Float() }
+	flat := true
 	for _, p := range g.Pieces {
 		for _, x := range samples(p, q) {
 			value := q.of(p.At(x), d.o)
 			flat = flat && value.IsZero()
-			c.Ordinates = append(c.Ordinates, Ordinate{x.Float() / length, value.Float() / greatest})
+			c.Ordinates = append(c.Ordinates, Ordinate{share(x), value.Float() / greatest})
 		}
 	}
 	if flat {
-		return
+		return false
 	}
 	for _, r := range readings(g, q, d.o) {
 		v := CurveValue{
-			Ordinate: Ordinate{r.at.Float() / length, r.value.Float() / greatest}, Text: d.o.Style.ResultNumber(r.value, q.dimension()),
+			Ordinate: Ordinate{share(r.at), r.value.Float() / greatest}, Text: d.o.Style.ResultNumber(r.value, q.dimension()),
 		}
 		if !d.isWritten(c, v) {
 			c.Values = append(c.Values, v)
 		}
 	}
 	d.Curves = append(d.Curves, c)
+	return true
+}
+
+// atDistance is a place on a member; at its ends, that of the joint.
+func (d *draft) atDistance(g statics.Diagram, x exact.Num) Point {
+	a, b := d.ends(g.Member)
+	switch {
+	case x.IsZero():
+		return a
+	case x.Equal(g.Length):
+		return b
+	}
+	return point(d.f.Along(g.Member, x))
 }
 
 // isWritten reports whether the same value stands already at the same place, at the end of a member that goes on straight.
