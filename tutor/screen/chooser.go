@@ -21,7 +21,8 @@ type chooser struct {
 	at, top int // among those found: the one in hand, and the first in sight
 	rung    tutor.Rung
 	details bool // where there is room for one: the details, not the list
-	figure  picture
+	gallery gallery
+	figure  *picture
 	done    map[progressKey]string
 }
 

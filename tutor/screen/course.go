@@ -21,8 +21,10 @@ type course struct {
 	reply      tutor.Reply
 	greeting   bool            // the reply is that before the first question
 	last       string          // what was typed last, where it was not right
-	sheetPane  bool            // where there is room for one: the sheet, not the figure
+	pane       pane            // what is shown where there is room for one
 	given      bool            // the figure is the frame as given
+	cramped    bool            // the pane has no room for all parts apart
+	large      scene           // the figure on the whole screen
 	looked     int             // the step that is looked back at, or statics.None
 	up         int             // lines that the sheet is scrolled up from its end
 	changes    int             // counts what may change the figure or the sheet
@@ -30,16 +32,32 @@ type course struct {
 	again      []*tutor.Lesson // what was told before and comes once more
 	ended      bool            // all is asked, and what was told here is among those
 
-	sheet  sheet // as last arranged
-	figure picture
+	sheet           sheet // as last arranged
+	gallery         gallery
+	figure, diagram *picture
+	arranged        arrangement // for which figure and diagram were drawn
 }
+
+// A pane is one of the things that share a place where there is room for one.
+type pane int
+
+// The panes, in the order in which they follow each other.
+const (
+	figurePane pane = iota
+	diagramPane
+	sheetPane
+	panes
+)
 
 func newCourse(l *tutor.Lesson, ascii bool) *course {
 	if !ascii {
 		l.UseSigns()
 	}
-	q, _ := l.Now()
-	return &course{l: l, ascii: ascii, looked: statics.None, changes: 1, sheetPane: q.Kind == tutor.Reading}
+	c := &course{l: l, ascii: ascii, looked: statics.None, changes: 1}
+	if q, _ := l.Now(); q.Kind == tutor.Reading {
+		c.pane = sheetPane
+	}
+	return c
 }
 
 // greet says what stands before the first question of a run.
@@ -197,10 +215,55 @@ func (m *Model) canHint() bool {
 	return asking && q.Kind != tutor.Reading && !m.course.l.Exam
 }
 
-func (m *Model) narrowLesson() bool { return !placeLesson(m.w, m.h).both }
+// nextPane is the pane that follows the one in sight: itself where all have room beside each other.
+func (m *Model) nextPane() pane {
+	c, places := m.course, placeLesson(m.w, m.h)
+	next := c.inSight(places)
+	for range panes {
+		next = (next + 1) % panes
+		if next == figurePane || next == sheetPane && !places.both || next == diagramPane && c.has(c.diagramInHand()) && !c.placeFigures(places).both {
+			return next
+		}
+	}
+	return next
+}
+
+// inSight is the pane that is shown: the one in hand, unless that has a place of its own or is not there now.
+func (c *course) inSight(places lessonPlaces) pane {
+	switch {
+	case c.pane == sheetPane && !places.both:
+		return sheetPane
+	case c.pane == diagramPane && c.has(c.diagramInHand()) && !c.placeFigures(places).both:
+		return diagramPane
+	}
+	return figurePane
+}
+
+func (m *Model) hasPanes() bool { return m.nextPane() != m.course.inSight(placeLesson(m.w, m.h)) }
 
 func (m *Model) swapPane() tea.Cmd {
-	m.course.sheetPane = !m.course.sheetPane
+	m.course.pane = m.nextPane()
+	return nil
+}
+
+// paneWord is what tab leads to.
+func (m *Model) paneWord() string { return [...]string{"figure", "diagram", "sheet"}[m.nextPane()] }
+
+// openFigure shows the figure on the whole screen, at first the one that is in sight.
+func (m *Model) openFigure() tea.Cmd {
+	c := m.course
+	c.large = c.shown()
+	if c.inSight(placeLesson(m.w, m.h)) == diagramPane {
+		c.large = c.diagramInHand()
+	}
+	return m.open(drawing)
+}
+
+// changeScene shows the figure that follows, or the one before.
+func (m *Model) changeScene(by int) tea.Cmd {
+	list := m.course.available()
+	i := slices.Index(list, m.course.large)
+	m.course.large = list[(i+by+len(list))%len(list)]
 	return nil
 }
 

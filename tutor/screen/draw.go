@@ -29,22 +29,75 @@ func (m *Model) arrange() {
 	m.scroll = max(min(m.scroll, len(m.readerLines())-m.page()), 0)
 }
 
+// An arrangement is all that the figures on the screen depend on: while it stays, they are not even looked at.
+type arrangement struct {
+	changes, w, h int
+	pane          pane  // in sight in the lesson
+	large         scene // on the whole screen; fitting in the lesson
+}
+
 // arrange prepares a lesson for the place that the view gives it.
 func (c *course) arrange(m *Model) {
 	places := placeLesson(m.w, m.h)
 	width, spacious := places.sheet.w-2, places.sheet.h >= 20
-	place := places.figure
-	place.h-- // its title
+	now := arrangement{c.changes, m.w, m.h, c.inSight(places), fitting}
 	if m.view != working {
 		body := placeReader(m.w, m.h).body
-		place = body
 		width, spacious = min(body.w, 100), body.h >= 20
 	}
 	if c.sheet.width != width || c.sheet.changes != c.changes || c.sheet.spacious != spacious {
 		c.sheet = writeSheet(c, width, spacious)
 	}
-	c.figure.draw(c.changes, place.w, place.h, c.ascii, c.scene)
 	c.up = max(min(c.up, len(c.sheet.lines)-places.sheet.h), 0)
+	if m.view == drawing {
+		now.large = c.large
+	}
+	if c.arranged == now {
+		return
+	}
+	c.arranged = now
+	if m.view == drawing {
+		body := placeReader(m.w, m.h).body
+		c.figure = c.gallery.picture(c.draw(c.large), body.w, body.h, c.ascii)
+		return
+	}
+	c.arrangePane(places)
+}
+
+// arrangePane draws the figure of the lesson, the diagram, or both. Where all parts apart have no room, the frame as given
+// stands for them.
+func (c *course) arrangePane(l lessonPlaces) {
+	at, pane := c.placeFigures(l), c.inSight(l)
+	c.figure, c.diagram = nil, nil
+	if at.both || pane == diagramPane {
+		c.diagram = c.gallery.picture(c.draw(c.diagramInHand()), at.diagram.w, at.diagram.h-1, c.ascii)
+	}
+	if !at.both && pane != figurePane {
+		return
+	}
+	c.cramped = false
+	c.figure = c.gallery.picture(c.draw(c.shown()), at.body.w, at.body.h-1, c.ascii)
+	if c.shown() == allApart && !c.figure.whole() {
+		c.cramped = true
+		c.figure = c.gallery.picture(c.draw(c.shown()), at.body.w, at.body.h-1, c.ascii)
+	}
+}
+
+// placeFigures divides the place of the figure, if there is a diagram to stand beside it.
+func (c *course) placeFigures(l lessonPlaces) figurePlaces {
+	if c.has(c.diagramInHand()) {
+		return placeFigures(l.figure)
+	}
+	return figurePlaces{body: l.figure, diagram: l.figure}
+}
+
+// diagramInHand is the internal force that is asked for; when all is done, M.
+func (c *course) diagramInHand() scene {
+	q, asking := c.l.Now()
+	if !asking || q.Member == statics.None {
+		return bending
+	}
+	return ofQuantity(quantityOf(q))
 }
 
 // drawLesson draws the lesson.
@@ -52,19 +105,35 @@ func (m *Model) drawLesson(p *page) {
 	c := m.course
 	l := placeLesson(m.w, m.h)
 	m.drawHead(p, l.head)
-	if l.both || !c.sheetPane {
-		p.put(l.figure.x+1, l.figure.y, l.figure.x+l.figure.w, c.figureTitle(), titleInk)
-		c.figure.put(p, rect{l.figure.x, l.figure.y + 1, l.figure.w, l.figure.h - 1})
+	if l.both || c.inSight(l) != sheetPane {
+		c.drawFigures(p, l)
 	}
 	if l.both {
 		p.fill(rect{l.figure.w, l.sheet.y, 1, l.sheet.h}, "│", faintInk)
 	}
-	if l.both || c.sheetPane {
+	if l.both || c.inSight(l) == sheetPane {
 		c.drawSheet(p, l.sheet)
 	}
 	m.drawStep(p, l.step)
 	m.drawTalk(p, l.talk)
 	p.line(l.help, 0, m.helpLine(l.help.w))
+}
+
+// drawFigures draws the figure, and the diagram beside it or in its place.
+func (c *course) drawFigures(p *page, l lessonPlaces) {
+	at := c.placeFigures(l)
+	if c.diagram != nil {
+		drawFigure(p, at.diagram, c.title(c.diagramInHand(), false), c.diagram)
+	}
+	if c.figure != nil {
+		drawFigure(p, at.body, c.title(c.shown(), false), c.figure)
+	}
+}
+
+// drawFigure draws a figure beneath its title.
+func drawFigure(p *page, in rect, title string, k *picture) {
+	p.put(in.x+1, in.y, in.x+in.w, short(title, in.w-1), titleInk)
+	k.put(p, rect{in.x, in.y + 1, in.w, in.h - 1})
 }
 
 // drawHead tells the problem and how far one is.
@@ -114,13 +183,12 @@ func (m *Model) drawStep(p *page, in rect) {
 	case asking && q.Step != statics.None:
 		text = stepTitle(c.l, q.Step, style(c.l, c.ascii))
 		if step := c.l.Solution.Plan[q.Step]; len(step.Sums) > 1 && q.Kind != tutor.ForceValue && q.Kind != tutor.Reading {
-			text = fmt.Sprintf("%d. %s", q.Step+1, bodyAndSum(c.l, step.Sums[q.Sum], style(c.l, c.ascii)))
+			text = fmt.Sprintf("%d. %s", q.Step+1, capital(bodyAndSum(c.l, step.Sums[q.Sum], style(c.l, c.ascii))))
 		}
 	case asking && q.Kind == tutor.ChooseSum:
 		text = "Choose a free body and a sum of it"
 	case asking && q.Kind == tutor.TypeSum:
-		text = bodyAndSum(c.l, c.l.Chosen(), style(c.l, c.ascii))
-		text = strings.ToUpper(text[:1]) + text[1:]
+		text = capital(bodyAndSum(c.l, c.l.Chosen(), style(c.l, c.ascii)))
 	case asking:
 		mem := c.l.Solution.Frame.Members[q.Member]
 		text = "Member " + mem.Name + ", distances from " + c.l.Solution.Frame.Joints[mem.From].Name
@@ -161,7 +229,7 @@ func (m *Model) questionLines(in rect) (all []line, noted bool) {
 		}
 		return []line{say(fmt.Sprintf("First try and without help: %d of %d.", first, of), titleInk)}, false
 	}
-	if q.Step != statics.None && q.Kind == tutor.ForceValue {
+	if q.Step != statics.None && q.Kind == tutor.ForceValue && !c.hidesTerms(q.Step) {
 		sums := c.l.Solution.Plan[q.Step].Sums
 		for n, s := range sums {
 			symbols := notation.SumSymbols(c.l.Solution.Assembly, s, st)
@@ -169,7 +237,7 @@ func (m *Model) questionLines(in rect) (all []line, noted bool) {
 				symbols = fmt.Sprintf("(%d) %s", n+1, symbols)
 			}
 			for _, text := range fold(symbols, in.w, 4) {
-				all = append(all, say(text, plainInk))
+				all = append(all, lit(say(text, plainInk), q.Name))
 			}
 		}
 	}

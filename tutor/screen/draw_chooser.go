@@ -25,9 +25,7 @@ func (m *Model) arrangeChooser() {
 	}
 	_, place := splitDetails(e.Problem, l.details)
 	st := notation.Style{Units: e.Problem.Units, ASCII: m.o.ASCII, Comma: e.Problem.Ask.Decimal == "comma"}
-	c.figure.draw(e.Problem, place.w, place.h, m.o.ASCII, func() figure.Scene {
-		return figure.Given(&e.Problem.Frame, figure.Options{Style: st})
-	})
+	c.figure = c.gallery.picture(figure.Given(&e.Problem.Frame, figure.Options{Style: st}), place.w, place.h, m.o.ASCII)
 }
 
 // drawChooser draws the list of problems and the details of the one in hand.

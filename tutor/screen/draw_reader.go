@@ -38,6 +38,7 @@ func (m *Model) drawReader(p *page) {
 	l := placeReader(m.w, m.h)
 	p.line(l.head, 0, say(short(m.readerTitle(), l.head.w), titleInk))
 	if m.view == drawing {
+		m.drawScenes(p, l.head)
 		m.course.figure.put(p, l.body)
 	} else {
 		lines := m.readerLines()
@@ -51,12 +52,29 @@ func (m *Model) drawReader(p *page) {
 	p.line(l.help, 0, m.helpLine(l.help.w))
 }
 
+// drawScenes draws the figures that there are at the right of the head, the one in sight in brackets, if there is room.
+func (m *Model) drawScenes(p *page, in rect) {
+	var all line
+	n := 0
+	for _, s := range m.course.available() {
+		text, k := "  "+s.word()+" ", faintInk
+		if s == m.course.large {
+			text, k = " ["+s.word()+"]", strongInk
+		}
+		all = append(all, span{text, k})
+		n += columns(text)
+	}
+	if columns(m.readerTitle())+2+n <= in.w {
+		p.line(rect{in.x + in.w - n, in.y, n, 1}, 0, all)
+	}
+}
+
 func (m *Model) readerTitle() string {
 	switch m.view {
 	case reading:
 		return "Sheet: " + m.course.l.Problem.Title
 	case drawing:
-		return m.course.figureTitle()
+		return m.course.title(m.course.large, true)
 	case helping:
 		return "Help"
 	}

@@ -2,6 +2,7 @@ package screen
 
 import (
 	"encoding/json"
+	"fmt"
 	"os"
 	"path/filepath"
 	"testing"
@@ -38,8 +39,8 @@ func everyProblem(t *testing.T) []*problems.Problem {
 }
 
 // TestFigures tells every answer of every problem of the library and of every published case, and looks at the figure of
-// each step: no label may be cut off or run into another, in the place that it has in the lesson and on the whole
-// screen, and none may be lost on the whole screen.
+// each question: no label may be cut off or run into another, in the place that it has in the lesson and on the whole
+// screen, and none may be lost on the whole screen. There the figures that can be gone through take turns.
 func TestFigures(t *testing.T) {
 	sizes := [][2]int{{80, 24}, {100, 30}, {120, 40}}
 	all := everyProblem(t)
@@ -47,7 +48,7 @@ func TestFigures(t *testing.T) {
 		all = all[:len(Library())]
 	}
 	for i, p := range all {
-		l, err := tutor.New(p, tutor.Values, false)
+		l, err := tutor.New(p, []tutor.Rung{tutor.Values, tutor.Terms, tutor.Order}[i%3], false)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -56,7 +57,14 @@ func TestFigures(t *testing.T) {
 			q, asking := l.Now()
 			s := sizes[(i+n)%len(sizes)]
 			size(m, s[0], s[1])
-			checkFigure(t, m, p.Name, q.Name)
+			checkPane(t, m, p.Name, q.Name)
+			press(m, "ctrl+f")
+			for range n % len(m.course.available()) {
+				m.changeScene(1)
+			}
+			m.arrange()
+			checkFigure(t, m, p.Name, q.Name, m.course.figure, true)
+			press(m, "esc")
 			if !asking {
 				break
 			}
@@ -65,18 +73,29 @@ func TestFigures(t *testing.T) {
 	}
 }
 
-// checkFigure looks at the figure in hand in its place and on the whole screen.
-func checkFigure(t *testing.T, m *Model, problem, question string) {
+// checkPane looks at the figure in its place, and at the diagram beside it or in its stead.
+func checkPane(t *testing.T, m *Model, problem, question string) {
 	t.Helper()
-	for _, key := range []string{"ctrl+f", "esc"} {
-		press(m, key)
-		g := &m.course.figure.grid
-		if err := g.Check(); err != nil {
-			t.Errorf("%s, %s at %d × %d: %v\n%s", problem, question, m.w, m.h, err, g.Text())
+	for range panes {
+		for _, k := range []*picture{m.course.figure, m.course.diagram} {
+			if k != nil {
+				checkFigure(t, m, problem, question, k, false)
+			}
 		}
-		if m.view == drawing && (g.Clipped || len(g.Dropped) > 0) {
-			t.Errorf("%s, %s at %d × %d: clipped %v, left out %v\n%s", problem, question, m.w, m.h, g.Clipped, g.Dropped, g.Text())
-		}
+		press(m, "tab")
+	}
+	m.course.pane = figurePane
+}
+
+// checkFigure looks at a figure, of which all must be there if it is whole.
+func checkFigure(t *testing.T, m *Model, problem, question string, k *picture, whole bool) {
+	t.Helper()
+	where := fmt.Sprintf("%s, %s, [%s] at %d × %d", problem, question, m.course.large.word(), m.w, m.h)
+	if err := k.grid.Check(); err != nil {
+		t.Errorf("%s: %v\n%s", where, err, k.grid.Text())
+	}
+	if whole && !k.whole() {
+		t.Errorf("%s: clipped %v, left out %v\n%s", where, k.grid.Clipped, k.grid.Dropped, k.grid.Text())
 	}
 }
 

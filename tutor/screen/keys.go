@@ -27,6 +27,8 @@ func bindings(v view) []binding {
 		return chooserKeys
 	case working:
 		return lessonKeys
+	case drawing:
+		return figureKeys
 	}
 	return readerKeys
 }
@@ -37,7 +39,7 @@ var anywhere = []binding{
 	{keys: []string{"ctrl+z"}, shown: "ctrl+z", help: "puts the program aside; fg brings it back", do: func(*Model) tea.Cmd { return tea.Suspend }},
 }
 
-var chooserKeys, lessonKeys, readerKeys []binding
+var chooserKeys, lessonKeys, figureKeys, readerKeys []binding
 
 func init() { // here, since what keys do leads back to the tables
 	chooserKeys = []binding{
@@ -55,11 +57,11 @@ func init() { // here, since what keys do leads back to the tables
 	}
 	lessonKeys = []binding{
 		{keys: []string{"enter"}, shown: "enter", word: "answer", help: "gives the answer typed; at a worked step, reads on", do: (*Model).answer},
-		{keys: []string{"tab"}, shown: "tab", word: "figure or sheet", help: "changes between the figure and the sheet, where there is room for one", able: (*Model).narrowLesson, do: (*Model).swapPane},
+		{keys: []string{"tab"}, shown: "tab", word: "figure or sheet", help: "changes between the figure, the diagram and the sheet, where there is room for one", able: (*Model).hasPanes, do: (*Model).swapPane},
 		{keys: []string{"ctrl+t"}, shown: "ctrl+t", word: "hint", help: "gives a hint: points, then teaches, then says what to write", able: (*Model).canHint, do: func(m *Model) tea.Cmd { return m.typed("hint") }},
 		{keys: []string{"?", "f1"}, shown: "?", word: "help", help: "shows this page", do: func(m *Model) tea.Cmd { return m.open(helping) }},
 		{keys: []string{"ctrl+r"}, shown: "ctrl+r", word: "whole sheet", help: "shows the sheet on the whole screen, to reread", do: func(m *Model) tea.Cmd { return m.open(reading) }},
-		{keys: []string{"ctrl+f"}, shown: "ctrl+f", word: "large figure", help: "shows the figure on the whole screen", do: func(m *Model) tea.Cmd { return m.open(drawing) }},
+		{keys: []string{"ctrl+f"}, shown: "ctrl+f", word: "large figure", help: "shows the figure on the whole screen; left and right go through the frame as given, all parts apart, the whole, the free body and the sum in hand, and N, V and M so far", do: (*Model).openFigure},
 		{keys: []string{"ctrl+g"}, shown: "ctrl+g", word: "frame", help: "changes between the free body and the frame as given", do: (*Model).toggleGiven},
 		{keys: []string{"ctrl+p"}, shown: "ctrl+p, ctrl+n", word: "look back", help: "looks at the step before, and after; the question stays", do: func(m *Model) tea.Cmd { return m.look(-1) }},
 		{keys: []string{"ctrl+n"}, do: func(m *Model) tea.Cmd { return m.look(1) }},
@@ -68,15 +70,19 @@ func init() { // here, since what keys do leads back to the tables
 		{keys: []string{"pgdown", "down"}, do: func(m *Model) tea.Cmd { return m.scrollPane(-1) }},
 		{keys: []string{"esc"}, shown: "esc", word: "problems", help: "empties the line, comes back from looking, or returns to the problems", do: (*Model).leaveLesson},
 	}
+	figureKeys = []binding{
+		{keys: []string{"esc", "enter", "q", "ctrl+f", "?", "f1"}, shown: "esc", word: "back to the question", do: (*Model).close},
+		{keys: []string{"right", "tab", "down", " ", "l", "j"}, shown: "left, right", word: "other figures", do: func(m *Model) tea.Cmd { return m.changeScene(1) }},
+		{keys: []string{"left", "shift+tab", "up", "h", "k"}, do: func(m *Model) tea.Cmd { return m.changeScene(-1) }},
+	}
 	readerKeys = []binding{
-		{keys: []string{"esc", "enter", "q", "ctrl+r", "ctrl+f", "ctrl+o", "?", "f1"}, shown: "esc", word: "back", do: (*Model).close},
+		{keys: []string{"esc", "enter", "q", "ctrl+r", "ctrl+o", "?", "f1"}, shown: "esc", word: "back", do: (*Model).close},
 		{keys: []string{"up", "k"}, shown: "up, down", word: "scroll", able: (*Model).scrolls, do: func(m *Model) tea.Cmd { return m.scrollBy(-1) }},
 		{keys: []string{"down", "j"}, do: func(m *Model) tea.Cmd { return m.scrollBy(1) }},
 		{keys: []string{"pgup", "b"}, shown: "pgup, pgdn", word: "by pages", able: (*Model).scrolls, do: func(m *Model) tea.Cmd { return m.scrollBy(-m.page()) }},
 		{keys: []string{"pgdown", " "}, do: func(m *Model) tea.Cmd { return m.scrollBy(m.page()) }},
 		{keys: []string{"home", "g"}, do: func(m *Model) tea.Cmd { return m.scrollBy(-1 << 20) }},
 		{keys: []string{"end", "G"}, do: func(m *Model) tea.Cmd { return m.scrollBy(1 << 20) }},
-		{keys: []string{"ctrl+g"}, shown: "ctrl+g", word: "frame", able: func(m *Model) bool { return m.view == drawing }, do: (*Model).toggleGiven},
 	}
 }
 
@@ -92,6 +98,17 @@ func (m *Model) press(name string) (tea.Cmd, bool) {
 	return nil, false
 }
 
+// wordNow is the word of a binding of the lesson, which for some depends on what is in hand.
+func (m *Model) wordNow(b binding) string {
+	switch b.shown {
+	case "enter":
+		return m.enterWord()
+	case "tab":
+		return m.paneWord()
+	}
+	return b.word
+}
+
 // helpLine is what the keys do now, as much of it as fits in w cells.
 func (m *Model) helpLine(w int) line {
 	var l line
@@ -101,8 +118,8 @@ func (m *Model) helpLine(w int) line {
 			continue
 		}
 		word := b.word
-		if m.view == working && b.shown == "enter" {
-			word = m.enterWord()
+		if m.view == working {
+			word = m.wordNow(b)
 		}
 		n := columns(b.shown) + 1 + columns(word)
 		if used > 0 {

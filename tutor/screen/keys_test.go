@@ -49,8 +49,8 @@ func TestKeysOfTheLesson(t *testing.T) {
 		keys string
 		want func() bool
 	}{
-		{"tab", func() bool { return m.course.sheetPane }},
-		{"tab", func() bool { return !m.course.sheetPane }},
+		{"tab", func() bool { return m.course.pane == sheetPane }},
+		{"tab", func() bool { return m.course.pane == figurePane }},
 		{"ctrl+g", func() bool { return m.course.given }},
 		{"esc", func() bool { return !m.course.given }},
 		{"ctrl+p", func() bool { return m.course.looked == 2 }},
@@ -59,7 +59,7 @@ func TestKeysOfTheLesson(t *testing.T) {
 		{"ctrl+n ctrl+n", func() bool { return m.course.looked == statics.None }},
 		{"ctrl+r", func() bool { return m.view == reading }},
 		{"esc", func() bool { return m.view == working }},
-		{"ctrl+f ctrl+g", func() bool { return m.view == drawing && m.course.given }},
+		{"ctrl+f right", func() bool { return m.view == drawing && m.course.large == asGiven }},
 		{"q", func() bool { return m.view == working }},
 		{"ctrl+t", func() bool { return m.course.reply.Kind == tutor.Hinted }},
 		{"ctrl+o", func() bool { return m.view == telling }},

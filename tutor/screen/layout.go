@@ -2,13 +2,15 @@ package screen
 
 // The sizes that the layouts rest on, in cells.
 const (
-	leastWidth   = 40 // below this there is no room for a question
-	leastHeight  = 12
-	bothFrom     = 100 // from here on figure and sheet stand side by side
-	leastSheet   = 44
-	mostSheet    = 76
-	detailsFrom  = 76 // from here on the chooser shows list and details side by side
-	leastDetails = 40
+	leastWidth       = 40 // below this there is no room for a question
+	leastHeight      = 12
+	bothFrom         = 100 // from here on figure and sheet stand side by side
+	leastSheet       = 44
+	mostSheet        = 76
+	leastDiagramRows = 13 // with its title and the two lines that tell its signs
+	leastDiagramCols = 50
+	detailsFrom      = 76 // from here on the chooser shows list and details side by side
+	leastDetails     = 40
 )
 
 const tooSmall = "unpin needs 40 x 12 cells: make this window larger."
@@ -48,6 +50,30 @@ func placeLesson(w, h int) lessonPlaces {
 		n := min(max(w*42/100, leastSheet), mostSheet)
 		l.figure.w = w - n - 2
 		l.sheet = rect{w - n, 1, n, body}
+	}
+	return l
+}
+
+// A figurePlaces is where the free body and a diagram stand, each with its title above it.
+type figurePlaces struct {
+	body, diagram rect
+	both          bool // they stand beneath or beside each other; else each has the whole place
+}
+
+// placeFigures divides the place of a figure where there is room for two.
+func placeFigures(in rect) figurePlaces {
+	l := figurePlaces{body: in, diagram: in}
+	switch {
+	case in.h >= 2*leastDiagramRows:
+		n := in.h / 2
+		l.body.h = in.h - n
+		l.diagram = rect{in.x, in.y + in.h - n, in.w, n}
+		l.both = true
+	case in.w >= 2*leastDiagramCols && in.h >= leastFigure:
+		n := in.w / 2
+		l.body.w = in.w - n
+		l.diagram = rect{in.x + in.w - n, in.y, n, in.h}
+		l.both = true
 	}
 	return l
 }

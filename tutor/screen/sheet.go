@@ -87,7 +87,7 @@ func (w writer) step(i int) {
 	}
 	for n, s := range step.Sums {
 		if len(step.Sums) > 1 {
-			w.put(3, fmt.Sprintf("(%d) %s", n+1, notation.Sentence(bodyAndSum(l, s, w.st))), plainInk)
+			w.put(3, fmt.Sprintf("(%d) %s", n+1, capital(bodyAndSum(l, s, w.st))), plainInk)
 		}
 		w.sum(i, n, before)
 	}
@@ -106,25 +106,35 @@ func (w writer) sum(i, n int, before func(int) (exact.Num, bool)) {
 	}
 	a := l.Solution.Assembly
 	symbols, numbers := notation.SumSymbols(a, s, w.st), notation.SumNumbers(a, s, before, w.st)
+	from := len(w.lines)
 	w.put(3, symbols, plainInk)
-	if numbers != symbols && !l.Exam && (i < w.c.step() || l.RungOf(i) == tutor.Read) {
+	if q, asking := l.Now(); asking && q.Kind == tutor.ForceValue && q.Step == i {
+		for k := range w.lines[from:] {
+			w.lines[from+k] = lit(w.lines[from+k], q.Name)
+		}
+	}
+	if numbers != symbols && !w.c.hiding() && (i < w.c.step() || l.RungOf(i) == tutor.Read) {
 		w.put(3, numbers, plainInk)
 	}
-	if step.Check && !l.Exam {
+	if step.Check && !w.c.hiding() {
 		w.put(3, "The sum comes to 0: the check holds.", rightInk)
 	}
 }
 
-// terms writes the terms of a sum that is built up term by term, with question marks for what is still asked, and
-// reports whether all of it is settled.
+// terms writes the terms of a sum that is built up term by term, with question marks for what is still asked and a mark
+// before the one in hand, and reports whether the sum may be shown: all of it is settled, and no exam keeps it back.
 func (w writer) terms(i, n int) bool {
 	l := w.c.l
 	whole := true
 	for _, t := range termsAsked(l, i, n) {
-		w.put(3, t.text(w.st), map[bool]ink{true: plainInk, false: askedInk}[t.whole])
+		from := len(w.lines)
+		w.put(3, t.text(w.st), map[bool]ink{true: askedInk, false: plainInk}[t.inHand])
+		if t.inHand {
+			w.lines[from][0].text = " ▸ "
+		}
 		whole = whole && t.whole
 	}
-	return whole
+	return whole && !w.c.hidesTerms(i)
 }
 
 // found writes a force that came out, in a box, or nothing while it is asked for.
@@ -136,25 +146,29 @@ func (w writer) found(f int) {
 	if n >= 0 {
 		typed, _, _, _ = l.Standing(n)
 	}
-	v, known := l.Known(f)
-	if n < 0 { // a worked step
-		v, known = l.Solution.Values[f], true
-	}
+	_, known := l.Known(f)
 	switch {
-	case known:
-		w.box(valueText(l, f, v, w.st), w.remark(n, typed))
+	case known || n < 0 || l.Exam && !w.c.hiding(): // n < 0: a worked step
+		w.box(valueText(l, f, l.Solution.Values[f], w.st), w.remark(n, typed))
 	case l.Exam && typed != "":
 		w.box(force.Name+": you typed "+typed, "")
 	}
 }
 
-// remark is what is said beside a value: that it was told, or what was typed where that reads otherwise.
+// remark is what is said beside a value: that it was told, or what was typed where that reads otherwise; after an exam,
+// how it was judged.
 func (w writer) remark(n int, typed string) string {
 	if n < 0 {
 		return ""
 	}
 	_, _, told, v := w.c.l.Standing(n)
 	switch {
+	case w.c.l.Exam && typed == "":
+		return "left open"
+	case w.c.l.Exam && v.Right():
+		return v.String() + ": you typed " + typed
+	case w.c.l.Exam:
+		return "not right: you typed " + typed
 	case told:
 		return "told"
 	case v != tutor.Exact && typed != "":
@@ -233,8 +247,8 @@ func (w writer) section(n int, q tutor.Question) {
 	l := w.c.l
 	typed, settled, _, _ := l.Standing(n)
 	switch {
-	case !settled:
-	case l.Exam:
+	case !settled && !(l.Exam && !w.c.hiding()):
+	case w.c.hiding():
 		w.put(3, q.Name+": you typed "+typed, plainInk)
 	default:
 		text := q.Name + " = " + w.st.Result(sectionValue(q), q.Dim)

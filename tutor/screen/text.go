@@ -1,6 +1,10 @@
 package screen
 
-import "strings"
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
 
 // A line is one row of text in spans of different ink.
 type line []span
@@ -10,6 +14,9 @@ type span struct {
 	text string
 	ink  ink
 }
+
+// capital is a text with its first letter as a capital.
+func capital(text string) string { return strings.ToUpper(text[:1]) + text[1:] }
 
 // say is a line in one ink.
 func say(text string, k ink) line { return line{{text, k}} }
@@ -45,6 +52,49 @@ func fold(text string, w, in int) []string {
 		all = append(all, row)
 	}
 	return all
+}
+
+// lit sets off the products that a name begins, in a row of a sum.
+func lit(l line, name string) line {
+	var all line
+	for _, s := range l {
+		rest := s.text
+		for {
+			from, until := productOf(rest, name)
+			if from < 0 {
+				break
+			}
+			all = append(all, span{rest[:from], s.ink}, span{rest[from:until], askedInk})
+			rest = rest[until:]
+		}
+		all = append(all, span{rest, s.ink})
+	}
+	return all
+}
+
+// productOf is where in a sum a name stands as a whole, and where the product that it begins ends; −1 if it does not.
+func productOf(text, name string) (from, until int) {
+	for at := 0; ; {
+		i := strings.Index(text[at:], name)
+		if i < 0 {
+			return -1, -1
+		}
+		from, at = at+i, at+i+len(name)
+		before, _ := utf8.DecodeLastRuneInString(text[:from])
+		after, _ := utf8.DecodeRuneInString(text[at:])
+		if inName(before) || inName(after) {
+			continue
+		}
+		if n := strings.IndexByte(text[at:], ' '); n >= 0 {
+			return from, at + n
+		}
+		return from, len(text)
+	}
+}
+
+// inName reports whether a rune can be part of a force's name.
+func inName(r rune) bool {
+	return r == '_' || r == '.' || r == '\'' || unicode.IsLetter(r) || unicode.IsDigit(r)
 }
 
 // cut parts a text after as many cells as there is room for, and after one rune at least.

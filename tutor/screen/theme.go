@@ -51,15 +51,15 @@ func inkOf(l figure.Look) ink {
 		return askedInk
 	}
 	switch l.Role {
-	case figure.LoadMark:
+	case figure.LoadMark, figure.ResultantMark:
 		return loadInk
-	case figure.KnownForce:
+	case figure.KnownForce, figure.DiagramMark:
 		return knownInk
 	case figure.UnknownForce:
 		return unknownInk
-	case figure.ReversedForce, figure.DimensionMark, figure.GroundMark:
+	case figure.ReversedForce, figure.DimensionMark, figure.GroundMark, figure.DiagramHatch:
 		return faintInk
-	case figure.MemberLine, figure.NameMark:
+	case figure.MemberLine, figure.NameMark, figure.CentreMark:
 		return strongInk
 	}
 	return plainInk

@@ -28,7 +28,7 @@ func stepTitle(l *tutor.Lesson, i int, st notation.Style) string {
 	case step.Relation:
 		text += ", kept for later"
 	}
-	return fmt.Sprintf("%d. %s%s", i+1, strings.ToUpper(text[:1]), text[1:])
+	return fmt.Sprintf("%d. %s", i+1, capital(text))
 }
 
 // valueText is a force with its value and how it acts.
@@ -158,6 +158,7 @@ type termState struct {
 	giver           string
 	size, arm, sign string // settled, or a question mark, or empty where it is not asked
 	whole           bool
+	inHand          bool // something of it is asked now
 }
 
 // text is the term as it stands on the sheet.
@@ -185,6 +186,7 @@ func termsAsked(l *tutor.Lesson, i, n int) []termState {
 	var all []termState
 	term := statics.None
 	st := style(l, false)
+	at, _ := l.Position()
 	for k, q := range l.Questions {
 		if q.Step != i || q.Sum != n || q.Kind != tutor.TermSize && q.Kind != tutor.TermArm && q.Kind != tutor.TermSign {
 			continue
@@ -208,6 +210,7 @@ func termsAsked(l *tutor.Lesson, i, n int) []termState {
 			text = signText(t.Sign, l.Solution.Plan[i].Sums[n].Moment && st.ClockwisePositive)
 		}
 		s.whole = s.whole && settled
+		s.inHand = s.inHand || k == at
 		*map[tutor.Kind]*string{tutor.TermSize: &s.size, tutor.TermArm: &s.arm, tutor.TermSign: &s.sign}[q.Kind] = text
 	}
 	return all

@@ -1,0 +1,198 @@
+package screen
+
+import (
+	"fmt"
+	"slices"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/figure"
+	"unpin/statics/notation"
+	"unpin/tutor"
+)
+
+// A scene is one of the figures that a lesson can show.
+type scene int
+
+// The scenes, in the order in which one goes through them.
+const (
+	fitting   scene = iota // whichever fits the question
+	asGiven                // the frame with its supports
+	allApart               // all parts as free bodies, both faces of every pin force
+	wholeBody              // the whole cut free
+	thisBody               // the free body in hand, or the part to which a member belongs
+	thisSum                // the sum in hand on its free body
+	axial                  // N, V and M as far as they are found
+	shear
+	bending
+	scenes
+)
+
+// word names a scene in a row of them.
+func (s scene) word() string {
+	return [...]string{"", "given", "apart", "whole", "body", "sum", "N", "V", "M"}[s]
+}
+
+// quantity is the internal force that a scene of one shows.
+func (s scene) quantity() (q tutor.Quantity, ok bool) { return tutor.Quantity(s - axial), s >= axial }
+
+// ofQuantity is the scene of an internal force.
+func ofQuantity(q tutor.Quantity) scene { return axial + scene(q) }
+
+// has reports whether there is such a scene to show now.
+func (c *course) has(s scene) bool {
+	q, asking := c.l.Now()
+	_, sum := c.sumInHand()
+	switch s {
+	case allApart:
+		return c.l.Solution.Bodies() > 1
+	case thisBody:
+		return sum || asking && q.Member != statics.None
+	case thisSum:
+		return sum && !(asking && q.Kind == tutor.TypeSum)
+	case axial, shear, bending:
+		return c.hasDiagrams()
+	}
+	return s != fitting
+}
+
+// hasDiagrams reports whether N, V and M have been begun, or are all done.
+func (c *course) hasDiagrams() bool {
+	q, asking := c.l.Now()
+	along := slices.ContainsFunc(c.l.Questions, func(q tutor.Question) bool { return q.Member != statics.None })
+	return along && (!asking || q.Member != statics.None && !c.l.Exam)
+}
+
+// available lists the scenes that there are to show now.
+func (c *course) available() []scene {
+	var list []scene
+	for s := asGiven; s < scenes; s++ {
+		if c.has(s) {
+			list = append(list, s)
+		}
+	}
+	return list
+}
+
+// fit is the scene that fits what is asked or looked back at.
+func (c *course) fit() scene {
+	q, asking := c.l.Now()
+	switch {
+	case c.looked != statics.None:
+		return thisSum
+	case !asking:
+		return wholeBody
+	case q.Kind == tutor.ChooseSum && c.l.Rung == tutor.Order && c.has(allApart):
+		return allApart
+	case q.Kind == tutor.ChooseSum:
+		return asGiven
+	case q.Kind == tutor.TypeSum || q.Step == statics.None:
+		return thisBody
+	}
+	return thisSum
+}
+
+// shown is the scene in the lesson's pane.
+func (c *course) shown() scene {
+	if s := c.fit(); !c.given && !(s == allApart && c.cramped) {
+		return s
+	}
+	return asGiven
+}
+
+// hiding reports whether an exam still keeps back what is right.
+func (c *course) hiding() bool {
+	_, asking := c.l.Now()
+	return c.l.Exam && asking
+}
+
+// sumInHand is the sum that is looked back at, or that the question belongs to.
+func (c *course) sumInHand() (statics.Sum, bool) {
+	q, asking := c.l.Now()
+	switch {
+	case c.looked != statics.None:
+		return c.l.Solution.Plan[c.looked].Sums[0], true
+	case !asking:
+	case q.Kind == tutor.TypeSum:
+		return c.l.Chosen(), true
+	case q.Step != statics.None:
+		return c.sum(q), true
+	}
+	return statics.Sum{}, false
+}
+
+// bodyInHand is the free body in hand, or the part to which the member in hand belongs.
+func (c *course) bodyInHand() statics.FreeBody {
+	if s, ok := c.sumInHand(); ok {
+		return s.Body
+	}
+	q, _ := c.l.Now()
+	part := slices.IndexFunc(c.l.Solution.Parts, func(p statics.Part) bool { return slices.Contains(p.Members, q.Member) })
+	return statics.FreeBody{max(part, 0)}
+}
+
+// draw makes the figure of a scene.
+func (c *course) draw(s scene) figure.Scene {
+	a := c.l.Solution.Assembly
+	o := figure.Options{Style: style(c.l, c.ascii), CompressionSide: c.l.Problem.Ask.Side == "compression"}
+	q, asking := c.l.Now()
+	switch s {
+	case asGiven:
+		return figure.Given(&a.Frame, o)
+	case allApart:
+		return figure.Exploded(a, c.known(), o)
+	case wholeBody:
+		return figure.FreeBody(a, a.Whole(), c.known(), o)
+	case thisBody:
+		return c.bodyScene(q, asking, o)
+	case thisSum:
+		return c.sumScene(q, asking, o)
+	}
+	n, _ := s.quantity()
+	return c.diagramScene(n, o)
+}
+
+// known are the forces on the sheet; after an exam, all of them.
+func (c *course) known() map[int]exact.Num {
+	known := map[int]exact.Num{}
+	_, asking := c.l.Now()
+	for i, v := range c.l.Solution.Values {
+		if _, ok := c.l.Known(i); ok || !asking {
+			known[i] = v
+		}
+	}
+	if q, asking := c.l.Now(); asking && q.Kind == tutor.Reading && q.Step != statics.None {
+		for _, i := range c.l.Solution.Plan[q.Step].Gives {
+			known[i] = c.l.Solution.Values[i]
+		}
+	}
+	return known
+}
+
+// title is what stands above the figure of a scene, on the whole screen or in its pane.
+func (c *course) title(s scene, large bool) string {
+	q, asking := c.l.Now()
+	body := func() string { return notation.BodyText(c.l.Solution.Assembly, c.bodyInHand()) }
+	n, diagram := s.quantity()
+	switch {
+	case diagram:
+		return c.diagramTitle(n)
+	case s == asGiven && c.fit() == asGiven && asking:
+		return "The frame, to be cut free"
+	case s == asGiven:
+		return "The frame as given"
+	case s == allApart:
+		return "All parts apart"
+	case s == wholeBody && !asking:
+		return "The whole frame with all its forces"
+	case s == wholeBody:
+		return "Free body: the whole frame"
+	case c.looked != statics.None:
+		return fmt.Sprintf("Looking back at step %d: %s", c.looked+1, body())
+	case q.Member != statics.None && s == thisBody:
+		return "Member " + c.l.Solution.Frame.Members[q.Member].Name + " on " + body()
+	case s == thisSum && large:
+		return capital(bodyAndSum(c.l, c.sum(q), style(c.l, c.ascii)))
+	}
+	return "Free body: " + body()
+}
