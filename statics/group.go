@@ -31,7 +31,7 @@ func (a *Assembly) everyGroup() []FreeBody {
 	var all []FreeBody
 	n := a.Bodies()
 	for set := 1; set < 1<<n-1; set++ {
-		if g := bodiesIn(set, n); len(g) > 1 && len(a.sides(g, None)) == 1 {
+		if g := bodiesIn(set, n); len(g) > 1 && a.hangs(g) {
 			all = append(all, g)
 		}
 	}
@@ -50,9 +50,9 @@ func bodiesIn(set, n int) FreeBody {
 
 func (a *Assembly) sidesOfPins() []FreeBody {
 	var all []FreeBody
-	whole := a.Whole()
+	h := a.hanging()
 	for _, c := range a.Frame.Connections {
-		sides := a.sides(whole, c.Joint)
+		sides := h.sides(c.Joint)
 		for _, g := range sides {
 			if len(sides) > 1 && len(g) > 1 {
 				all = append(all, g)
@@ -62,32 +62,16 @@ func (a *Assembly) sidesOfPins() []FreeBody {
 	return all
 }
 
-// sides are the connected groups into which the bodies of b fall when what passes at the joint cut is cut.
-func (a *Assembly) sides(b FreeBody, cut int) []FreeBody {
+// hangs reports whether the bodies of b are connected.
+func (a *Assembly) hangs(b FreeBody) bool {
 	u := newUnion(a.Bodies())
-	whole := len(b) == a.Bodies()
 	for i := range a.Forces {
-		f := &a.Forces[i]
-		if f.By != None && f.Joint != cut && (whole || b.Has(f.On) && b.Has(f.By)) {
+		if f := &a.Forces[i]; f.By != None && b.Has(f.On) && b.Has(f.By) {
 			u.join(f.On, f.By)
 		}
 	}
-	side, n := noneFor(a.Bodies()), 0 // the side of each body that stands for one
-	for _, i := range b {
-		if root := u.find(i); side[root] == None {
-			side[root] = n
-			n++
-		}
-	}
-	sides := make([]FreeBody, n)
-	for s, bodies := range lists(n, func(tell func(side, body int)) {
-		for _, i := range b {
-			tell(side[u.find(i)], i)
-		}
-	}) {
-		sides[s] = bodies
-	}
-	return sides
+	apart := func(i int) bool { return u.find(i) != u.find(b[0]) }
+	return !slices.ContainsFunc(b, apart)
 }
 
 // jointsOf lists the joints of the bodies in b, in file order.
