@@ -180,11 +180,14 @@ func (a *Assembly) onLineOf(i int, others []int) bool {
 // sameLine reports whether two forces lie on one line.
 func (a *Assembly) sameLine(i, j int) bool {
 	f, g := &a.Forces[i], &a.Forces[j]
-	if !f.Along.Cross(g.Along).IsZero() {
-		return false
+	p, q := &a.Frame.Joints[f.Joint].At, &a.Frame.Joints[g.Joint].At
+	switch {
+	case f.Along.X.IsZero():
+		return g.Along.X.IsZero() && p.X.Equal(q.X)
+	case f.Along.Y.IsZero():
+		return g.Along.Y.IsZero() && p.Y.Equal(q.Y)
 	}
-	between := a.Frame.Joints[f.Joint].At.To(a.Frame.Joints[g.Joint].At)
-	return between.Cross(f.Along).IsZero()
+	return f.Along.Cross(g.Along).IsZero() && p.To(*q).Cross(f.Along).IsZero()
 }
 
 // crossing is the sum of moments about the point where the lines of two forces cross; false if they are parallel.
@@ -198,6 +201,14 @@ func (a *Assembly) crossing(i, j int) (spec, bool) {
 		return a.momentAbout(f.Joint), true
 	}
 	p, q := a.Frame.Joints[f.Joint].At, a.Frame.Joints[g.Joint].At
-	x := p.Plus(f.Along.Times(over(p.To(q).Cross(g.Along), det)))
+	var x Point
+	switch {
+	case f.Along.X.IsZero() && g.Along.Y.IsZero():
+		x = Point{p.X, q.Y}
+	case f.Along.Y.IsZero() && g.Along.X.IsZero():
+		x = Point{q.X, p.Y}
+	default:
+		x = p.Plus(f.Along.Times(over(p.To(q).Cross(g.Along), det)))
+	}
 	return spec{moment: true, about: x, centre: a.JointAt(x)}, true
 }

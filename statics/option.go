@@ -13,6 +13,7 @@ func (p *planner) optionFor(v *view, r reach) *option {
 	if k.fresh {
 		return &k.it
 	}
+	p.open(v)
 	if sample := p.sample(v, 1); sample != nil && p.hopeless(v, sample, 1, r) {
 		k.it.force = None
 		p.rest(v, &k.fresh, sample)

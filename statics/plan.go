@@ -51,7 +51,11 @@ func newPlanner(a *Assembly, values []exact.Num) *planner {
 	p.resting = make([][]*bool, len(a.Forces))
 	p.steps = make([]Step, 0, len(a.Forces)+len(a.Forces)/2)
 	p.sumRoom, p.giveRoom = make([]Sum, len(a.Forces)), make([]int, len(a.Forces)) // no step gives fewer forces than it has sums
-	p.singles, p.entire = a.views(a.singles()), a.views([]FreeBody{a.Whole()})[0]
+	p.singles, p.entire = views(a.singles()), &view{FreeBody: a.Whole()}
+	p.open(p.entire)
+	for _, v := range p.singles {
+		p.open(v)
+	}
 	p.left = make([]int, a.Bodies())
 	for r := range p.turn {
 		p.turn[r] = make(queue, 0, 3*a.Bodies())
@@ -139,7 +143,7 @@ func (p *planner) group() bool {
 // connected lists the connected groups of bodies; they are found when they are needed first.
 func (p *planner) connected() []*view {
 	if p.groups == nil {
-		p.groups = p.a.views(p.a.groups())
+		p.groups = views(p.a.groups())
 	}
 	return p.groups
 }

@@ -77,13 +77,7 @@ func (a *Assembly) gather(b FreeBody, lists [][]int, all int) []int {
 			}
 		}
 	}
-	on := make([]int, 0, n)
-	for x, is := range found {
-		if is {
-			on = append(on, x)
-		}
-	}
-	return on
+	return marked(found, n)
 }
 
 // upTo lists the numbers from 0 to n − 1.

@@ -64,6 +64,7 @@ func (p *planner) candidatesOf(v *view, k int) []*candidate {
 		return known.it
 	}
 	known.it = nil
+	p.open(v)
 	if sample := p.sample(v, k); sample != nil && p.hopeless(v, sample, k, anySums) {
 		p.rest(v, &known.fresh, sample)
 		return nil

@@ -1,41 +1,13 @@
 package statics
 
-// A cut is a free body with the unknowns that act on it from outside.
-type cut struct {
-	FreeBody
-	faces []int
-}
-
-func (a *Assembly) cut(b FreeBody) cut {
-	if len(b) == 1 { // no force has both its faces on one body
-		return cut{b, a.forcesOn[b[0]]}
-	}
-	sides, n := make([]int, len(a.Forces)), 0 // how many of its faces are inside; n forces have one
-	for _, body := range b {
-		for _, i := range a.forcesOn[body] {
-			if sides[i]++; sides[i] == 1 {
-				n++
-			} else {
-				n--
-			}
-		}
-	}
-	c := cut{b, make([]int, 0, n)}
-	for i, inside := range sides {
-		if inside == 1 {
-			c.faces = append(c.faces, i)
-		}
-	}
-	return c
-}
-
-// A view is a cut and what was found on it. That holds until one of the unknowns it rests on becomes known.
+// A view is a free body and what was found on it. That holds until one of the unknowns it rests on becomes known.
 type view struct {
-	cut
-	live []int                 // faces, those that have long been known left out
-	at   []int                 // joints of its bodies, once they are needed
-	best [2]kept[option]       // by reach
-	sets []*kept[[]*candidate] // by the most unknowns they may have
+	FreeBody
+	faces []int                 // the unknowns that act on it from outside, once it was opened
+	live  []int                 // those of them that have not long been known
+	at    []int                 // joints of its bodies, once they are needed
+	best  [2]kept[option]       // by reach
+	sets  []*kept[[]*candidate] // by the most unknowns they may have
 }
 
 // A kept result is worth reading only if fresh.
@@ -45,21 +17,58 @@ type kept[T any] struct {
 }
 
 // views makes a view of each free body.
-func (a *Assembly) views(bodies []FreeBody) []*view {
-	all, views := make([]*view, len(bodies)), make([]view, len(bodies))
-	faces := 0
+func views(bodies []FreeBody) []*view {
+	all, room := make([]*view, len(bodies)), make([]view, len(bodies))
 	for i, b := range bodies {
-		all[i] = &views[i]
-		views[i].cut = a.cut(b)
-		faces += len(views[i].faces)
-	}
-	room := make([]int, 0, faces)
-	for i := range views {
-		from := len(room)
-		room = append(room, views[i].faces...)
-		views[i].live = room[from:len(room):len(room)]
+		all[i] = &room[i]
+		room[i].FreeBody = b
 	}
 	return all
+}
+
+// open finds the unknowns that act on a free body from outside, unless that was done.
+func (p *planner) open(v *view) {
+	if v.live != nil {
+		return
+	}
+	if len(v.FreeBody) == 1 { // no force has both its faces on one body
+		v.faces = p.a.forcesOn[v.FreeBody[0]]
+	} else {
+		v.faces = p.a.facesOf(v.FreeBody)
+	}
+	v.live = append(make([]int, 0, len(v.faces)), v.faces...)
+}
+
+// facesOf lists the forces that have one face inside the cut.
+func (a *Assembly) facesOf(b FreeBody) []int {
+	inside := make([]bool, a.Bodies()+1) // the last is the ground
+	for _, i := range b {
+		inside[i] = true
+	}
+	one := make([]bool, len(a.Forces))
+	n := 0
+	for i := range a.Forces {
+		f := &a.Forces[i]
+		by := f.By
+		if by == None {
+			by = a.Bodies()
+		}
+		if one[i] = inside[f.On] != inside[by]; one[i] {
+			n++
+		}
+	}
+	return marked(one, n)
+}
+
+// marked lists the places of the n that are true.
+func marked(is []bool, n int) []int {
+	places := make([]int, 0, n)
+	for i, marked := range is {
+		if marked {
+			places = append(places, i)
+		}
+	}
+	return places
 }
 
 // active lists the unknowns that act on a free body and are not known yet. The list is good until the next call.
