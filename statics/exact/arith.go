@@ -15,8 +15,20 @@ func (a Num) Add(b Num) Num {
 		return number(r, a.roots(), inexact)
 	case a.IsRational():
 		return number(r, b.roots(), inexact)
+	case a.hasOneRootOf(b):
+		t := a.roots()[0]
+		if t.q = t.q.add(b.roots()[0].q); t.q.isZero() {
+			return number(r, nil, inexact)
+		}
+		return number(r, []root{t}, inexact)
 	}
 	return withRoots(r, slices.Concat(a.roots(), b.roots()), inexact)
+}
+
+// hasOneRootOf tells whether a and b have one root each, of the same radicand.
+func (a Num) hasOneRootOf(b Num) bool {
+	s, t := a.roots(), b.roots()
+	return len(s) == 1 && len(t) == 1 && s[0].n.Cmp(t[0].n) == 0
 }
 
 // Sub is a−b.

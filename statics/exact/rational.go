@@ -18,7 +18,12 @@ var half = rational{num: 1, over: 1}
 func wordRatio(n, d int64) rational { return rational{num: n, over: d - 1} }
 
 // wholeRatio is the whole number v, which it may keep.
-func wholeRatio(v *big.Int) rational { return newRatio(new(big.Rat).SetInt(v)) }
+func wholeRatio(v *big.Int) rational {
+	if isWord(v) {
+		return rational{num: v.Int64()}
+	}
+	return newRatio(new(big.Rat).SetInt(v))
+}
 
 // newRatio is the fraction r, which it may keep.
 func newRatio(r *big.Rat) rational {

@@ -36,6 +36,8 @@ func (s root) mul(t root) root {
 		return root{q, s.n, s.loose}
 	case s.isRational():
 		return root{q, t.n, t.loose}
+	case s.n.Cmp(t.n) == 0:
+		return root{q: q.mul(wholeRatio(s.n)), n: one}
 	}
 	g, n := splitProduct(s.n, t.n)
 	p := root{q.mul(wholeRatio(g)), n, s.loose || t.loose}

@@ -29,11 +29,34 @@ func (a Num) Sqrt() (Num, error) {
 	case a.Inexact():
 		return a.sqrtApprox(), nil
 	}
-	s, m, loose1 := splitSquare(a.r().rat().Num())
-	t, n, loose2 := splitSquare(a.r().rat().Denom())
+	if root, ok := a.r().sqrtWords(); ok {
+		return root, nil
+	}
+	r := a.r().rat()
+	s, m, loose1 := splitSquare(r.Num())
+	t, n, loose2 := splitSquare(r.Denom())
 	// √(s²m / t²n) = s/(tn)·√(mn); mn is squarefree, as m and n are coprime.
-	q := new(big.Rat).SetFrac(s, t.Mul(t, n))
-	return withRoots(rational{}, []root{{newRatio(q), m.Mul(m, n), loose1 || loose2}}, false), nil
+	q := newRatio(new(big.Rat).SetFrac(s, t.Mul(t, n)))
+	if m.Mul(m, n).Cmp(one) == 0 {
+		return fraction(q), nil
+	}
+	return number(rational{}, []root{{q, m, loose1 || loose2}}, false), nil
+}
+
+// sqrtWords is √a of a > 0 if that can be reckoned in words.
+func (a rational) sqrtWords() (Num, bool) {
+	if a.big != nil {
+		return Num{}, false
+	}
+	s, m, loose1 := splitSquareWord(a.num)
+	t, n, loose2 := splitSquareWord(a.over + 1)
+	over, ok1 := mulWord(t, n)
+	radicand, ok2 := mulWord(m, n)
+	q := wordRatio(s, over)
+	if radicand == 1 {
+		return fraction(q), ok1
+	}
+	return number(rational{}, []root{{q, big.NewInt(radicand), loose1 || loose2}}, false), ok1 && ok2
 }
 
 // Hypot is √(a²+b²), exact when a²+b² is rational, else a rational of 34
@@ -91,6 +114,27 @@ func splitSquare(v *big.Int) (s, n *big.Int, loose bool) {
 	return s, n.Mul(n, rest), !below(rest, least*least*least)
 }
 
+// splitSquareWord is splitSquare of a word.
+func splitSquareWord(v int64) (s, n int64, loose bool) {
+	s, n = 1, 1
+	least := int64(2)
+	for _, p := range trialPrimes {
+		if least = p; v < p*p*p {
+			break
+		}
+		for ; v%(p*p) == 0; v /= p * p {
+			s *= p
+		}
+		if v%p == 0 {
+			n, v = n*p, v/p
+		}
+	}
+	if r, ok := squareRoot(big.NewInt(v)); ok {
+		return s * r.Int64(), n, false
+	}
+	return s, n * v, v >= least*least*least
+}
+
 // trialPrimes is the primes below trialLimit, by the sieve of Eratosthenes.
 var trialPrimes = func() (primes []int64) {
 	var composite [trialLimit]bool
@@ -108,16 +152,19 @@ var trialPrimes = func() (primes []int64) {
 
 // takeOut divides v by p as often as it goes, in place, and counts how often.
 func takeOut(v *big.Int, p int64) int {
-	k, prime, r := 0, big.NewInt(p), new(big.Int)
-	for q := new(big.Int); ; k++ {
-		if v.IsInt64() && v.Int64()%p != 0 {
-			return k
-		}
+	k := 0
+	for q, r, prime := new(big.Int), new(big.Int), big.NewInt(p); !v.IsInt64(); k++ {
 		if q.QuoRem(v, prime, r); r.Sign() != 0 {
 			return k
 		}
 		v.Set(q)
 	}
+	word := v.Int64()
+	for ; word%p == 0; k++ {
+		word /= p
+	}
+	v.SetInt64(word)
+	return k
 }
 
 // below tells whether v < limit.

@@ -2,6 +2,7 @@ package exact
 
 import (
 	"errors"
+	"math"
 	"math/big"
 	"strings"
 	"testing"
@@ -131,6 +132,21 @@ func TestInexactSqrt(t *testing.T) {
 		f := newFloat().Sqrt(newFloat().Mul(a.f, newFloat().SetRat(pow10(k).rat())))
 		if !root.Inexact() || !root.IsRational() || !near(t, root.Places(200), f, 33-root.exponent()) {
 			t.Fatalf("√(%v) = %v, want %s", scaled, root, f.Text('g', 40))
+		}
+	})
+}
+
+// TestSplitSquareWord holds the short way for words to the one for any number.
+func TestSplitSquareWord(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		v := rapid.Int64Range(1, math.MaxInt64).Draw(t, "v")
+		if rapid.Bool().Draw(t, "small") {
+			v = v%1_000_000 + 1
+		}
+		s, n, loose := splitSquareWord(v)
+		bs, bn, bloose := splitSquare(big.NewInt(v))
+		if big.NewInt(s).Cmp(bs) != 0 || big.NewInt(n).Cmp(bn) != 0 || loose != bloose {
+			t.Fatalf("%d = %d²·%d, loose %t; as any number %s²·%s, loose %t", v, s, n, loose, bs, bn, bloose)
 		}
 	})
 }
