@@ -48,18 +48,18 @@ func (p *planner) hangingTogether(all []*candidate) [][]*candidate {
 			u.join(c.unknowns[0], i)
 		}
 	}
-	var groups [][]*candidate
-	at := make([]int, len(p.known)) // one more than the group of each unknown
+	group, n := noneFor(len(p.known)), 0 // of each unknown that stands for one
 	for _, c := range all {
-		root := u.find(c.unknowns[0])
-		if at[root] == 0 {
-			groups = append(groups, nil)
-			at[root] = len(groups)
+		if root := u.find(c.unknowns[0]); group[root] == None {
+			group[root] = n
+			n++
 		}
-		g := &groups[at[root]-1]
-		*g = append(*g, c)
 	}
-	return groups
+	return lists(n, func(tell func(group int, sum *candidate)) {
+		for _, c := range all {
+			tell(group[u.find(c.unknowns[0])], c)
+		}
+	})
 }
 
 // A search looks for k sums that hold only k unknowns among them and give them all.

@@ -43,7 +43,7 @@ func (p *planner) family() []*view {
 
 // candidates lists the sums of the free bodies that have up to k unknowns left.
 func (p *planner) candidates(k int, bodies []*view) []*candidate {
-	var all []*candidate
+	all := make([]*candidate, 0, 2*len(bodies))
 	for _, v := range bodies {
 		all = append(all, p.candidatesOf(v, k)...)
 	}
