@@ -15,14 +15,36 @@ import (
 
 // slipOr says which slip a wrong value came from, or asks; if it fits none, it says where to look.
 func (l *Lesson) slipOr(q Question, v Verdict, typed Typed, where func(Question, Verdict) string) string {
-	says := l.slipSays(v, l.diagnose(q, typed))
+	if l.passesNoCouple(q) {
+		if l.answers[l.at].tries > 1 {
+			return where(q, v)
+		}
+		return noCouple
+	}
+	lists := l.allCandidates(q)
+	says := l.slipSays(v, slip.Diagnose(typed.places(), lists...))
 	if says == "" && v == Wrong {
-		says = l.pairText(q, typed)
+		says = l.pairText(q, typed, lists)
 	}
 	if says == "" {
 		return where(q, v)
 	}
 	return says
+}
+
+// noCouple is said of a wrong moment at an end that is free or can turn: whatever led to it, this it missed.
+const noCouple = "an end that is free or can turn passes no couple, so what moment can be left at this end of the member?"
+
+// passesNoCouple reports whether a question is for the moment at such an end.
+func (l *Lesson) passesNoCouple(q Question) bool {
+	if q.Kind != SectionPart || q.Quantity != BendingMoment || !q.truth.IsZero() {
+		return false
+	}
+	switch l.spotOf(q) {
+	case pinned, supported, free:
+		return true
+	}
+	return false
 }
 
 // slipSays is what a diagnosis of a wrong value says to the student: the one slip, a question that tells several apart,
@@ -44,10 +66,10 @@ func (l *Lesson) slipSays(v Verdict, d slip.Diagnosis) string {
 }
 
 // pairText asks about two slips at once, where one pair alone would lead to the value.
-func (l *Lesson) pairText(q Question, v Typed) string {
+func (l *Lesson) pairText(q Question, v Typed, lists [][]slip.Candidate) string {
 	var pairs []slip.Pair
-	for _, t := range l.targets(q) {
-		pairs = append(pairs, slip.Pairs(v.places(), t.Value(), t.Candidates())...)
+	for i, t := range l.targets(q) {
+		pairs = append(pairs, slip.Pairs(v.places(), t.Value(), lists[i])...)
 	}
 	if asks := l.pairAsks(pairs); len(asks) == 1 {
 		return "two things at once may have led here: " + asks[0]
@@ -94,36 +116,40 @@ func (l *Lesson) things(matches []slip.Candidate) []thing {
 	return all
 }
 
-// presenceOnly reports whether the one question is whether a giver counts.
-func (t thing) presenceOnly() bool {
-	return t.who != "" && t.aspects == [slip.Answer]bool{slip.Presence: true}
-}
-
-// asks asks for a thing.
-func (t thing) asks() string {
+// asks asks for a thing of some givers that have the same aspects, or what it asks for itself.
+func (t thing) asks(givers []string) string {
 	if t.who == "" {
 		return t.ask
 	}
 	var what []string
-	for aspect, word := range map[slip.Aspect]string{slip.Size: sizeWord(t.force), slip.Arm: "arm", slip.Sense: "sense"} {
+	for _, aspect := range []slip.Aspect{slip.Arm, slip.Sense, slip.Size} {
 		if t.aspects[aspect] {
-			what = append(what, word)
+			what = append(what, t.word(aspect))
 		}
 	}
-	slices.Sort(what)
-	with := "with what " + notation.List(what)
-	switch {
-	case len(what) == 0:
-		return "does " + t.who + " count in this sum"
-	case t.aspects[slip.Presence]:
-		return "does " + t.who + " count in this sum, and " + with
+	with, who, do := "with what "+notation.List(what), notation.List(givers), "does "
+	if len(givers) > 1 {
+		do = "do "
 	}
-	return with + " does " + t.who + " enter"
+	switch {
+	case len(what) == 0 && len(givers) > 1:
+		return "which of " + who + " count in this sum"
+	case len(what) == 0:
+		return "does " + who + " count in this sum"
+	case t.aspects[slip.Presence]:
+		return do + who + " count in this sum and " + with
+	}
+	return with + " " + do + who + " enter"
 }
 
-// sizeWord is what the size of a term is called: a load has a size, a known force a value.
-func sizeWord(force bool) string {
-	if force {
+// word is what an aspect of a term is called: a load has a size, a known force a value.
+func (t thing) word(a slip.Aspect) string {
+	switch {
+	case a == slip.Arm:
+		return "arm"
+	case a == slip.Sense:
+		return "sense"
+	case t.force:
 		return "value"
 	}
 	return "size"
@@ -135,26 +161,28 @@ const mostThings = 3
 // askBroadly asks for everything, where more would have to be asked than fits one question.
 const askBroadly = "written out, which terms are in the sum, and with which arms and senses?"
 
-// askAll puts up to three things to ask into one question, and one of its own in the place of more. Givers that may or
-// may not count come first, together.
+// askAll puts up to three things to ask into one question, and one of its own in the place of more.
+// What is asked of several givers is asked once.
 func askAll(things []thing) string {
 	if len(things) > mostThings {
 		return askBroadly
 	}
-	var givers, asks []string
+	var kinds []string
+	alike := map[string][]thing{} // of which the same is asked
 	for _, t := range things {
-		if t.presenceOnly() {
-			givers = append(givers, t.who)
-		} else {
-			asks = append(asks, t.asks())
+		kind := t.asks([]string{""})
+		if alike[kind] == nil {
+			kinds = append(kinds, kind)
 		}
+		alike[kind] = append(alike[kind], t)
 	}
-	switch len(givers) {
-	case 0:
-	case 1:
-		asks = append([]string{"does " + givers[0] + " count in this sum"}, asks...)
-	default:
-		asks = append([]string{"which of " + notation.List(givers) + " count in this sum"}, asks...)
+	var asks []string
+	for _, kind := range kinds {
+		var givers []string
+		for _, t := range alike[kind] {
+			givers = append(givers, t.who)
+		}
+		asks = append(asks, alike[kind][0].asks(givers))
 	}
 	return strings.Join(asks, ", and ") + "?"
 }

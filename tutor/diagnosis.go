@@ -36,11 +36,6 @@ func (l *Lesson) target(q Question, values []exact.Num) target {
 	return l.slipQuestion(q, values)
 }
 
-// diagnose finds the slips that a typed value agrees with.
-func (l *Lesson) diagnose(q Question, v Typed) slip.Diagnosis {
-	return slip.Diagnose(v.places(), l.allCandidates(q)...)
-}
-
 // allCandidates lists the wrong values that slips lead to, for each target.
 func (l *Lesson) allCandidates(q Question) [][]slip.Candidate {
 	var lists [][]slip.Candidate

@@ -11,7 +11,7 @@ import (
 // a single one, which is the simpler story.
 func TestPairsOfSlips(t *testing.T) {
 	asked, silent, single, questions := 0, 0, 0, 0
-	eachQuestion(t, 0, func(l *Lesson, q Question) {
+	eachSlippery(t, 0, func(l *Lesson, q Question) {
 		if questions++; questions%10 != 0 {
 			return
 		}

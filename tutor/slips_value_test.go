@@ -4,7 +4,6 @@ import (
 	"strings"
 	"testing"
 
-	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/slip"
 )
@@ -60,8 +59,12 @@ func (s student) outcome(t testing.TB, l *Lesson, q Question, c slip.Candidate, 
 
 // heard is what a text says of a slip.
 func heard(text string, c slip.Candidate, l *Lesson) tally {
-	aspect := map[slip.Aspect]string{slip.Presence: " count", slip.Size: sizeWord(c.Giver.Force != statics.None), slip.Arm: "arm", slip.Sense: "sense", slip.Answer: c.Slip.Asks()}[c.Slip.About]
-	switch about := l.things([]slip.Candidate{c})[0]; {
+	about := l.things([]slip.Candidate{c})[0]
+	aspect := " count"
+	if about.who != "" && c.Slip.About != slip.Presence {
+		aspect = about.word(c.Slip.About)
+	}
+	switch {
 	case text == "":
 		return tally{missed: 1}
 	case text == lowerFirst(c.Slip.Says):
@@ -81,7 +84,7 @@ func (s student) bySlip(t testing.TB) map[*slip.Slip]*tally {
 	for _, row := range slip.Catalogue() {
 		by[row] = &tally{}
 	}
-	eachQuestion(t, s.own, func(l *Lesson, q Question) {
+	eachSlippery(t, s.own, func(l *Lesson, q Question) {
 		right := ownValue(l, q)
 		for _, l.Rung = range []Rung{Terms, Values} {
 			lists := l.allCandidates(q)

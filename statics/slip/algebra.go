@@ -40,6 +40,15 @@ var algebraSlips = []Slip{
 		Says: "All forces go into one system of units before anything is added, so which system of units do the data use?"},
 }
 
+// numbers reads some numbers.
+func numbers(texts ...string) []exact.Num {
+	var all []exact.Num
+	for _, t := range texts {
+		all = append(all, exact.MustParse(t))
+	}
+	return all
+}
+
 // finally multiplies the answer by each of some numbers, in the first sum of the question only.
 func (s *scene) finally(factors ...exact.Num) []change {
 	if s.n > 0 || s.right.IsZero() {
@@ -197,15 +206,21 @@ func digitsSwapped(n exact.Num) []exact.Num {
 	return all
 }
 
-func powerOfTen(s *scene) []change {
-	n := exact.MustParse
-	return s.finally(n("10"), n("100"), n("1000"), n("0.1"), n("0.01"), n("0.001"))
-}
+// tens are the powers of ten by which a decimal point is misplaced.
+var tens = numbers("10", "100", "1000", "0.1", "0.01", "0.001")
+
+func powerOfTen(s *scene) []change { return s.finally(tens...) }
+
+// metric and customary are the factors between one unit and the next.
+var (
+	metric    = numbers("1000", "0.001")
+	customary = numbers("1000", "0.001", "12", "1/12")
+)
 
 func oneTermInOtherUnit(s *scene) []change {
-	factors := []exact.Num{exact.Int(1000), exact.MustParse("0.001")}
+	factors := metric
 	if s.Customary {
-		factors = append(factors, exact.Int(12), over(one, exact.Int(12)))
+		factors = customary
 	}
 	return s.each(s.known(), func(t statics.Term) []statics.Term {
 		var ways []statics.Term
@@ -224,17 +239,21 @@ func inchesAndFeet(s *scene) []change {
 	return s.finally(dozen, over(one, dozen))
 }
 
+// gravity is its acceleration as it is rounded, in metres and in feet.
+var gravity = numbers("9.81", "32.2")
+
 // massForWeight multiplies or divides by the acceleration of gravity, as it is rounded in either system.
 func massForWeight(s *scene) []change {
-	g := exact.MustParse("9.81")
 	if s.Customary {
-		g = exact.MustParse("32.2")
+		return s.finally(gravity[1], over(one, gravity[1]))
 	}
-	return s.finally(g, over(one, g))
+	return s.finally(gravity[0], over(one, gravity[0]))
 }
 
-// poundsAndNewtons multiplies or divides by the newtons in a pound, NIST Special Publication 811, appendix B.
+// pound is the newtons in a pound of force, NIST Special Publication 811, appendix B.
+var pound = exact.MustParse("4.4482216152605")
+
+// poundsAndNewtons multiplies or divides by them.
 func poundsAndNewtons(s *scene) []change {
-	pound := exact.MustParse("4.4482216152605")
 	return s.finally(pound, over(one, pound))
 }

@@ -15,7 +15,7 @@ var internalSlips = []Slip{
 	{ID: "axial-for-shear", Group: Internal, About: Answer, Source: "IN", find: axialForShear,
 		Says: "Axial force lies along the member and shear across it whichever way the member runs, so which of the forces lie along this member?"},
 	{ID: "not-along-member", Group: Internal, About: Answer, Source: "TB", find: notAlongMember,
-		Says: "On a sloping member the forces are resolved along it and across, so what components have they along and across this member?"},
+		Says: "On a sloping member the forces are resolved along it and across, so what are the components of the forces along and across this member?"},
 	{ID: "end-force-ignored", Group: Internal, About: Presence, Source: "JH", find: endForceIgnored,
 		Says: "What acts at the end of the member sets the first value, so what acts at the start of this member?"},
 	{ID: "corner-not-passed", Group: Internal, About: Presence, Source: "TB", find: cornerNotPassed,

@@ -1,0 +1,85 @@
+package tutor
+
+import (
+	"math/rand/v2"
+	"testing"
+
+	"unpin/problems"
+	"unpin/statics/exact"
+	"unpin/statics/slip"
+)
+
+// valueTexts gathers what a lesson says to wrong values: those of all slips, one that fits none, and the right
+// size in the other sense.
+func valueTexts(t *testing.T, test func(l *Lesson, q Question, text string)) {
+	eachQuestion(t, 0, func(l *Lesson, q Question) {
+		if q.Kind != ForceValue && q.Kind != SectionPart {
+			return
+		}
+		lists := l.allCandidates(q)
+		say := func(line string) {
+			v, err := l.read(q, line)
+			if err != nil {
+				t.Fatal(err)
+			}
+			verdict := Judge(v, q.truth, nil)
+			if verdict.Right() {
+				return
+			}
+			text := l.slipSays(verdict, slip.Diagnose(v.places(), lists...))
+			if text == "" || l.passesNoCouple(q) {
+				text = l.feedback(q, verdict, v)
+			}
+			test(l, q, text)
+		}
+		for _, c := range lists[0] {
+			if c.Value.Abs().Cmp(powerOfTen(-9)) > 0 {
+				say(c.Value.Figures(4))
+			}
+		}
+		say("123.457")
+		if !q.truth.IsZero() {
+			say(q.truth.Neg().Decimal(30))
+		}
+	})
+}
+
+// equationTexts gathers what a lesson says to whole sums that slips lead to.
+func equationTexts(t *testing.T, test func(l *Lesson, q Question, text string)) {
+	random := rand.New(rand.NewPCG(6, 7))
+	none := func(int) (exact.Num, bool) { return exact.Num{}, false }
+	for _, name := range problems.Names() {
+		l := lesson(t, name, Values)
+		for _, step := range l.Solution.Plan {
+			for _, s := range step.Sums {
+				for _, w := range slip.OfSum(l.Solution.Assembly, s, nil, l.Problem.Units.Customary()) {
+					if random.IntN(20) > 0 {
+						continue
+					}
+					if typed, ok := typedSum(t, l, w.Sum, none); ok {
+						if says := l.checkEquation(s, typed, none); says != "" {
+							test(l, Question{Name: "equation"}, says)
+						}
+					}
+				}
+			}
+		}
+	}
+}
+
+// What is said to values and sums that come from slips keeps to the wording of all feedback.
+func TestWordingOfSlips(t *testing.T) {
+	said := map[string]bool{}
+	check := func(l *Lesson, q Question, text string) {
+		if !said[text] {
+			checkWording(t, l, l.Problem.Name+", "+q.Name, text)
+		}
+		said[text] = true
+	}
+	valueTexts(t, check)
+	equationTexts(t, check)
+	t.Logf("%d sentences", len(said))
+	if len(said) < 100 {
+		t.Errorf("only %d sentences", len(said))
+	}
+}
