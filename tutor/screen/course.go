@@ -33,6 +33,7 @@ type course struct {
 	ended      bool            // all is asked, and what was told here is among those
 
 	sheet           sheet // as last arranged
+	binder          binder
 	gallery         gallery
 	figure, diagram *picture
 	arranged        arrangement // for which figure and diagram were drawn

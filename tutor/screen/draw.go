@@ -41,7 +41,7 @@ func (c *course) arrange(m *Model) {
 	places := placeLesson(m.w, m.h)
 	width, spacious := places.sheet.w-2, places.sheet.h >= 20
 	now := arrangement{c.changes, m.w, m.h, c.inSight(places), fitting}
-	if m.view != working {
+	if m.view == reading {
 		body := placeReader(m.w, m.h).body
 		width, spacious = min(body.w, 100), body.h >= 20
 	}

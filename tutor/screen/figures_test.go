@@ -40,7 +40,7 @@ func everyProblem(t *testing.T) []*problems.Problem {
 
 // TestFigures tells every answer of every problem of the library and of every published case, and looks at the figure of
 // each question: no label may be cut off or run into another, in the place that it has in the lesson and on the whole
-// screen, and none may be lost on the whole screen. There the figures that can be gone through take turns.
+// screen, and none may be lost on the whole screen. The two take turns, and so do the figures that can be gone through.
 func TestFigures(t *testing.T) {
 	sizes := [][2]int{{80, 24}, {100, 30}, {120, 40}}
 	all := everyProblem(t)
@@ -55,16 +55,13 @@ func TestFigures(t *testing.T) {
 		m := New(Options{Lesson: l})
 		for n := 0; ; n++ {
 			q, asking := l.Now()
-			s := sizes[(i+n)%len(sizes)]
+			s := sizes[(i+n/8)%len(sizes)] // kept for a while, as on a screen
 			size(m, s[0], s[1])
-			checkPane(t, m, p.Name, q.Name)
-			press(m, "ctrl+f")
-			for range n % len(m.course.available()) {
-				m.changeScene(1)
+			if n%2 == 0 {
+				checkPane(t, m, p.Name, q.Name)
+			} else {
+				checkLarge(t, m, p.Name, q.Name, n/2)
 			}
-			m.arrange()
-			checkFigure(t, m, p.Name, q.Name, m.course.figure, true)
-			press(m, "esc")
 			if !asking {
 				break
 			}
@@ -85,6 +82,17 @@ func checkPane(t *testing.T, m *Model, problem, question string) {
 		press(m, "tab")
 	}
 	m.course.pane = figurePane
+}
+
+// checkLarge looks at one of the figures on the whole screen.
+func checkLarge(t *testing.T, m *Model, problem, question string, n int) {
+	t.Helper()
+	press(m, "ctrl+f")
+	list := m.course.available()
+	m.course.large = list[n%len(list)]
+	m.arrange()
+	checkFigure(t, m, problem, question, m.course.figure, true)
+	press(m, "esc")
 }
 
 // checkFigure looks at a figure, of which all must be there if it is whole.

@@ -38,17 +38,62 @@ func style(l *tutor.Lesson, ascii bool) notation.Style {
 	}
 }
 
+// A binder keeps the lines of the steps and members that are finished, in order, so that only the one in hand has to be
+// written when something changes. They change only by going back to them, and at the end of an exam.
+type binder struct {
+	pages    [][]line
+	finished int // how many pages are
+	bound
+}
+
+// A bound is what all lines of a binder rest on.
+type bound struct {
+	of               *statics.Assembly // another once an unknown is taken in the other sense
+	width            int
+	spacious, hiding bool
+}
+
+// open keeps of the pages those that are finished and as they should be.
+func (b *binder) open(as bound, finished int) {
+	if b.bound != as {
+		b.pages = nil
+	}
+	b.pages, b.bound, b.finished = b.pages[:min(len(b.pages), finished)], as, finished
+}
+
 // writeSheet writes the sheet of a lesson: every step up to the one in hand, then what is known along the members.
 func writeSheet(c *course, width int, spacious bool) sheet {
 	s := sheet{width: width, changes: c.changes, spacious: spacious}
 	w := writer{&s, c, style(c.l, c.ascii)}
-	plan := c.l.Solution.Plan
-	for i := 0; i <= c.step() && i < len(plan); i++ {
-		w.step(i)
+	steps, members := min(c.step()+1, len(c.l.Solution.Plan)), c.membersBegun()
+	c.binder.open(bound{c.l.Solution.Assembly, width, spacious, c.hiding()}, c.step()+max(len(members)-1, 0))
+	for i := range steps {
+		if i > 0 {
+			w.add(nil)
+		}
+		s.starts = append(s.starts, len(s.lines))
+		w.page(i, func(w writer) { w.step(i) })
+	}
+	for i, m := range members {
+		w.page(steps+i, func(w writer) { w.member(m) })
 	}
 	w.kept()
-	w.members()
 	return s
+}
+
+// page adds page n: as it is kept if it is finished, else written anew.
+func (w writer) page(n int, write func(writer)) {
+	b := &w.c.binder
+	if n >= len(b.pages) {
+		alone := sheet{width: w.width, spacious: w.spacious}
+		write(writer{&alone, w.c, w.st})
+		if n >= b.finished {
+			w.add(alone.lines...)
+			return
+		}
+		b.pages = append(b.pages, alone.lines)
+	}
+	w.add(b.pages[n]...)
 }
 
 func (w writer) add(lines ...line) { w.lines = append(w.lines, lines...) }
@@ -75,10 +120,6 @@ func (w writer) kept() {
 func (w writer) step(i int) {
 	l := w.c.l
 	step := l.Solution.Plan[i]
-	if i > 0 {
-		w.add(nil)
-	}
-	w.starts = append(w.starts, len(w.lines))
 	before := knownBefore(l.Solution, i)
 	isKnown := func(f int) bool { _, ok := before(f); return ok }
 	w.put(0, stepTitle(l, i, w.st), titleInk)
@@ -210,23 +251,29 @@ func (w writer) box(text, remark string) {
 	}
 }
 
-// members writes what is known of N, V and M, member by member.
-func (w writer) members() {
+// membersBegun lists the members along which something was asked, in order.
+func (c *course) membersBegun() []int {
+	var list []int
+	at, of := c.l.Position()
+	for _, q := range c.l.Questions[:min(at+1, of)] {
+		if q.Member != statics.None && (len(list) == 0 || list[len(list)-1] != q.Member) {
+			list = append(list, q.Member)
+		}
+	}
+	return list
+}
+
+// member writes what is known of N, V and M along a member.
+func (w writer) member(m int) {
 	l := w.c.l
+	w.add(nil)
+	w.memberTitle(m)
 	at, _ := l.Position()
-	member := statics.None
 	for n, q := range l.Questions {
-		if q.Step != statics.None || q.Composing() || n > at {
-			continue
-		}
-		if q.Member != member {
-			member = q.Member
-			w.add(nil)
-			w.memberTitle(member)
-		}
 		switch {
+		case q.Member != m || n > at:
 		case q.Kind == tutor.Reading:
-			w.diagram(member)
+			w.diagram(m)
 		default:
 			w.section(n, q)
 		}

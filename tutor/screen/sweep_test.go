@@ -10,6 +10,7 @@ import (
 	"github.com/charmbracelet/lipgloss"
 
 	"unpin/problems"
+	"unpin/statics"
 	"unpin/tutor"
 )
 
@@ -145,6 +146,18 @@ func work(t testing.TB, m *Model, n int) {
 	}
 }
 
+// toDiagrams answers all questions up to the first along a member, and n more.
+func toDiagrams(t testing.TB, m *Model, n int) {
+	t.Helper()
+	for {
+		if q, asking := m.course.l.Now(); !asking || q.Member != statics.None {
+			break
+		}
+		work(t, m, 1)
+	}
+	work(t, m, n)
+}
+
 // states are states that the screen can be in.
 func states(t testing.TB, ascii bool) map[string]*Model {
 	all := map[string]*Model{}
@@ -184,11 +197,20 @@ func states(t testing.TB, ascii bool) map[string]*Model {
 	add("frame as given", inLesson(t, "stable-hoist", tutor.Values), "ctrl+g")
 	add("whole sheet", inLesson(t, "stable-hoist", tutor.Values), "tell", "enter", "tell", "enter", "ctrl+r", "up")
 	add("large figure", inLesson(t, "quay-gantry", tutor.Values), "ctrl+f")
+	add("large figure, parts apart", inLesson(t, "painters-trestle", tutor.Values), "tell", "enter", "ctrl+f", "left", "left", "left")
+	diagram := add("diagram", inLesson(t, "hillside-garage", tutor.Terms))
+	toDiagrams(t, diagram, 9)
+	press(diagram, "tab")
+	large := add("large diagram", inLesson(t, "riding-hall", tutor.Terms))
+	toDiagrams(t, large, 12)
+	press(large, "ctrl+f", "left")
 	add("help", inLesson(t, "quay-gantry", tutor.Values), "?", "down")
 	add("all that was said", inLesson(t, "quay-gantry", tutor.Values), "ctrl+t", "ctrl+o")
 	work(t, add("done", inLesson(t, "mill-bridge", tutor.Values)), -1)
 	exam := add("exam", New(Options{Lesson: lesson(t, "mill-bridge", tutor.Values, true)}))
 	work(t, exam, 3)
+	terms := add("exam of terms", New(Options{Lesson: lesson(t, "mill-bridge", tutor.Terms, true)}))
+	work(t, terms, 6)
 	done := add("exam done", New(Options{Lesson: lesson(t, "mill-bridge", tutor.Values, true)}))
 	work(t, done, -1)
 	press(add("exam's marks", done), "ctrl+o")
@@ -220,32 +242,40 @@ func TestEveryStateAtThirtySizes(t *testing.T) {
 	}
 }
 
-// TestEverySize draws three states at every size from 40 × 12 to 200 × 60; in short and with the race detector, which
-// makes it slow and finds nothing here, at each fifth.
+// TestEverySize draws four states at every width from 40 to 200 and every height from 12 to 60: each width with the
+// heights at which the layout changes and one more, each height with such widths. In short and with the race detector,
+// which makes it slow and finds nothing here, it draws each fifth.
 func TestEverySize(t *testing.T) {
 	step := 1
 	if testing.Short() || raced {
 		step = 5
 	}
-	three := map[string]*Model{
-		"chooser": atChooser(Options{}),
-		"values":  inLesson(t, "quay-gantry", tutor.Values),
-		"terms":   inLesson(t, "hillside-garage", tutor.Terms),
+	four := map[string]*Model{
+		"chooser":  atChooser(Options{}),
+		"values":   inLesson(t, "quay-gantry", tutor.Values),
+		"terms":    inLesson(t, "hillside-garage", tutor.Terms),
+		"diagrams": inLesson(t, "quay-gantry", tutor.Terms),
 	}
-	work(t, three["values"], 5)
-	work(t, three["terms"], 12)
-	for name, m := range three {
-		t.Run(name, func(t *testing.T) {
-			t.Parallel()
-			for w := 40; w <= 200; w += step {
-				for h := 12; h <= 60; h += step {
-					size(m, w, h)
-					if fault := checkView(m.View(), w, h, false); fault != "" {
-						t.Fatalf("%d × %d: %s", w, h, fault)
-					}
-				}
+	work(t, four["values"], 5)
+	work(t, four["terms"], 12)
+	toDiagrams(t, four["diagrams"], 20)
+	for name, m := range four {
+		check := func(w, h int) {
+			size(m, w, h)
+			if fault := checkView(m.View(), w, h, false); fault != "" {
+				t.Errorf("%s at %d × %d: %s", name, w, h, fault)
 			}
-		})
+		}
+		for w := 40; w <= 200; w += step {
+			for _, h := range []int{12, 21, 22, 29, 30, 44, 45, 12 + w%49} {
+				check(w, h)
+			}
+		}
+		for h := 12; h <= 60; h += step {
+			for _, w := range []int{40, 75, 76, 99, 100, 199} {
+				check(w, h)
+			}
+		}
 	}
 }
 

@@ -1,0 +1,146 @@
+package screen
+
+import (
+	"math/rand/v2"
+	"reflect"
+	"slices"
+	"strings"
+	"testing"
+
+	"unpin/statics"
+	"unpin/statics/figure"
+	"unpin/tutor"
+)
+
+// TestGrowth works every problem of the library through its diagrams: what is asked for is never drawn before it is
+// settled, and stands in the figure at once when it is; at the end all of N, V and M is drawn.
+func TestGrowth(t *testing.T) {
+	for i, e := range Library() {
+		m := inLesson(t, e.Name, []tutor.Rung{tutor.Values, tutor.Terms}[i%2])
+		toDiagrams(t, m, 0)
+		c := m.course
+		for {
+			q, asking := c.l.Now()
+			if !asking {
+				break
+			}
+			if isDrawn(c, q) {
+				t.Errorf("%s: %s is drawn before it is asked", e.Name, q.Name)
+			}
+			work(t, m, 1)
+			if q.Kind == tutor.SectionPart && !isDrawn(c, q) {
+				t.Errorf("%s: %s is not drawn once it is found", e.Name, q.Name)
+			}
+		}
+		for _, n := range []tutor.Quantity{tutor.AxialForce, tutor.ShearForce, tutor.BendingMoment} {
+			for _, d := range c.l.Solution.Diagrams {
+				if g, begun := c.growth(d, n); c.hasDiagrams() && (!begun || slices.Contains(g.Stretches, false)) {
+					t.Errorf("%s: at the end %s of member %d is %+v", e.Name, n, d.Member, g)
+				}
+			}
+		}
+	}
+}
+
+// isDrawn reports whether the figure of an internal force tells what a question asks.
+func isDrawn(c *course, q tutor.Question) bool {
+	d := c.l.Solution.Diagrams[q.Member]
+	g, _ := c.growth(d, quantityOf(q))
+	for i, drawn := range g.Stretches {
+		p := d.Pieces[i]
+		from, until := q.Station.At.Cmp(p.From), q.Station.At.Cmp(p.Until)
+		within := from > 0 && until < 0 || from == 0 && q.Station.Side != statics.Before || until == 0 && q.Station.Side != statics.After
+		if drawn && (q.Shape() && p.From.Equal(q.Stretch.From) || q.Kind == tutor.SectionPart && within) {
+			return true
+		}
+	}
+	return q.Kind == tutor.SectionPart && slices.ContainsFunc(g.Places, func(st statics.Station) bool {
+		return st.At.Equal(q.Station.At) && st.Side == q.Station.Side
+	})
+}
+
+// TestTermsAreNotTold looks at the figure and the sheet of each term of every problem of the library: the arm asked for
+// stands as a question mark, its sum is not written out, and no resultant is drawn.
+func TestTermsAreNotTold(t *testing.T) {
+	for _, e := range Library() {
+		for _, exam := range []bool{false, true} {
+			m := New(Options{Lesson: lesson(t, e.Name, tutor.Terms, exam)})
+			size(m, 100, 30)
+			c := m.course
+			for {
+				q, asking := c.l.Now()
+				if !asking || q.Step == statics.None {
+					break
+				}
+				checkTerm(t, c, q, e.Name)
+				press(m, "tell", "enter")
+			}
+		}
+	}
+}
+
+func checkTerm(t *testing.T, c *course, q tutor.Question, problem string) {
+	t.Helper()
+	scene := c.draw(c.shown())
+	var texts []string
+	for _, d := range scene.Dimensions {
+		texts = append(texts, d.Text)
+	}
+	for _, n := range scene.Notes {
+		texts = append(texts, n.Text)
+	}
+	arms := slices.ContainsFunc(texts, func(s string) bool { return strings.HasPrefix(s, "arm") })
+	asks := slices.Contains(texts, "arm ?")
+	resultants := slices.ContainsFunc(scene.Arrows, func(a figure.Arrow) bool { return a.Role == figure.ResultantMark })
+	told := q.Kind == tutor.ForceValue && !c.l.Exam
+	if q.Kind == tutor.TermArm && asks == c.l.Exam || c.l.Exam && arms || !told && resultants {
+		t.Errorf("%s, %s, exam %v: the figure has %q, resultants: %v", problem, q.Name, c.l.Exam, texts, resultants)
+	}
+	if sheet := plainSheet(c); c.l.Exam && strings.Contains(sheet, " = 0") && !c.l.Solution.Plan[q.Step].Relation {
+		last := sheet[strings.LastIndex(sheet, "\n\n")+1:]
+		if strings.Contains(last, " = 0") {
+			t.Errorf("%s, %s: the sheet of an exam tells\n%s", problem, q.Name, last)
+		}
+	}
+}
+
+// plainSheet is the sheet as text.
+func plainSheet(c *course) string {
+	var b strings.Builder
+	for _, l := range c.sheet.lines {
+		b.WriteString(strings.TrimRight(plainText(l), " ") + "\n")
+	}
+	return b.String()
+}
+
+// TestSheetIsKept walks at random to and fro through lessons, and holds the sheet, of which finished pages are kept, to
+// one that is written anew.
+func TestSheetIsKept(t *testing.T) {
+	random := rand.New(rand.NewPCG(1, 2))
+	for i, name := range shelf {
+		m := New(Options{Lesson: lesson(t, name, tutor.Rung(i%5), i == 1)})
+		size(m, 120, 40)
+		for range 120 {
+			switch move := random.IntN(10); {
+			case move < 5:
+				press(m, "tell", "enter")
+			case move < 7:
+				press(m, "back", "enter")
+			case move < 8:
+				press(m, "77", "enter")
+			case move < 9:
+				size(m, 80+random.IntN(60), 20+random.IntN(30))
+			default:
+				press(m, "let space Ay space down", "enter", "enter")
+			}
+			if m.view != working {
+				break
+			}
+			c := *m.course
+			c.binder = binder{}
+			if want := writeSheet(&c, c.sheet.width, c.sheet.spacious); !reflect.DeepEqual(want.lines, m.course.sheet.lines) {
+				t.Fatalf("%s, rung %s: the sheet is\n%s\nin place of\n%s", name, c.l.Rung, plainSheet(m.course), plainSheet(&course{sheet: want}))
+			}
+		}
+	}
+}
