@@ -47,3 +47,23 @@ func BenchmarkStart(b *testing.B) {
 		_ = m.View()
 	}
 }
+
+// BenchmarkLesson measures an answer on average, as a problem is worked to its end, diagrams and all: judged, and its
+// sheet and figures shown.
+func BenchmarkLesson(b *testing.B) {
+	for _, s := range [][2]int{{80, 24}, {120, 40}} {
+		b.Run(fmt.Sprintf("%dx%d", s[0], s[1]), func(b *testing.B) {
+			answers := 0
+			for b.Loop() {
+				m := inLesson(b, "hillside-garage", tutor.Terms)
+				size(m, s[0], s[1])
+				for at, of := m.course.l.Position(); at < of; at++ {
+					work(b, m, 1)
+					_ = m.View()
+					answers++
+				}
+			}
+			b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(answers), "ns/answer")
+		})
+	}
+}

@@ -223,11 +223,7 @@ func (m *Model) questionLines(in rect) (all []line, noted bool) {
 	st := style(c.l, c.ascii)
 	room := in.h - 3
 	if !asking {
-		first, of := c.l.Score()
-		if of == 0 || c.l.Exam {
-			return nil, false
-		}
-		return []line{say(fmt.Sprintf("First try and without help: %d of %d.", first, of), titleInk)}, false
+		return c.scoreLines(in.w), false
 	}
 	if q.Step != statics.None && q.Kind == tutor.ForceValue && !c.hidesTerms(q.Step) {
 		sums := c.l.Solution.Plan[q.Step].Sums
@@ -253,6 +249,30 @@ func (m *Model) questionLines(in rect) (all []line, noted bool) {
 		return nil, false
 	}
 	return append(all, note...), len(note) > 0
+}
+
+// scoreLines tell how it went, where anything was asked.
+func (c *course) scoreLines(w int) []line {
+	first, of := c.l.Score()
+	text := fmt.Sprintf("First try and without help: %d of %d.", first, of)
+	if c.l.Exam {
+		text = fmt.Sprintf("Right: %d of %d. Each answer has its mark on the sheet.", c.right(), of)
+	}
+	if of == 0 {
+		return nil
+	}
+	return folded(text, w, 0, titleInk)
+}
+
+// right is how many answers are right.
+func (c *course) right() int {
+	n := 0
+	for i := range c.l.Questions {
+		if typed, settled, told, v := c.l.Standing(i); settled && !told && typed != "" && v.Right() {
+			n++
+		}
+	}
+	return n
 }
 
 // plainText is a line without its inks.

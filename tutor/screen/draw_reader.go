@@ -123,6 +123,6 @@ func (m *Model) helpPage(w int) []line {
 	put("let Cx left", "typed at the rungs order and blank, takes an unknown in that sense")
 	put("sheet, help, quit", "typed, do what they say")
 	all = append(all, nil)
-	all = append(all, folded("In the figure a dashed arrow is a force with an assumed sense; once its value is known the arrow is drawn whole and turns if the value is negative. What the other part receives stands in brackets.", w, 0, plainInk)...)
+	all = append(all, folded("In the figure a dashed arrow is a force with an assumed sense; once its value is known the arrow is drawn whole and turns if the value is negative. What the other part receives stands in brackets. A ring marks the centre of a sum; what adds nothing to the sum is faint, and what is asked is set off. N, V and M are drawn as far as they are settled.", w, 0, plainInk)...)
 	return append(append(all, nil), folded(caution, w, 0, plainInk)...)
 }

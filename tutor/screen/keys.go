@@ -71,7 +71,7 @@ func init() { // here, since what keys do leads back to the tables
 		{keys: []string{"esc"}, shown: "esc", word: "problems", help: "empties the line, comes back from looking, or returns to the problems", do: (*Model).leaveLesson},
 	}
 	figureKeys = []binding{
-		{keys: []string{"esc", "enter", "q", "ctrl+f", "?", "f1"}, shown: "esc", word: "back to the question", do: (*Model).close},
+		{keys: []string{"esc", "enter", "q", "ctrl+f"}, shown: "esc", word: "back to the question", do: (*Model).close},
 		{keys: []string{"right", "tab", "down", " ", "l", "j"}, shown: "left, right", word: "other figures", do: func(m *Model) tea.Cmd { return m.changeScene(1) }},
 		{keys: []string{"left", "shift+tab", "up", "h", "k"}, do: func(m *Model) tea.Cmd { return m.changeScene(-1) }},
 	}

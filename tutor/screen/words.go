@@ -197,23 +197,41 @@ func termsAsked(l *tutor.Lesson, i, n int) []termState {
 			all = append(all, termState{giver: giver(l, t, st), whole: true})
 		}
 		s := &all[len(all)-1]
-		typed, settled, _, _ := l.Standing(k)
-		text := map[tutor.Kind]string{tutor.TermSize: "force?", tutor.TermArm: "arm?", tutor.TermSign: "sign?"}[q.Kind]
-		switch {
-		case settled && l.Exam:
-			text = typed
-		case settled && q.Kind == tutor.TermSize:
-			text = st.WithUnit(t.Size, q.Dim)
-		case settled && q.Kind == tutor.TermArm:
-			text = st.WithUnit(t.Arm, q.Dim)
-		case settled:
-			text = signText(t.Sign, l.Solution.Plan[i].Sums[n].Moment && st.ClockwisePositive)
-		}
+		_, settled, _, _ := l.Standing(k)
 		s.whole = s.whole && settled
 		s.inHand = s.inHand || k == at
-		*map[tutor.Kind]*string{tutor.TermSize: &s.size, tutor.TermArm: &s.arm, tutor.TermSign: &s.sign}[q.Kind] = text
+		field := map[tutor.Kind]*string{tutor.TermSize: &s.size, tutor.TermArm: &s.arm, tutor.TermSign: &s.sign}[q.Kind]
+		*field = askedText(l, k, t, st)
 	}
 	return all
+}
+
+// askedText is what stands for question k about a term: what is right once it is settled, in an exam what was typed, and
+// after it both where they differ.
+func askedText(l *tutor.Lesson, k int, t statics.Term, st notation.Style) string {
+	q := l.Questions[k]
+	typed, settled, _, v := l.Standing(k)
+	_, asking := l.Now()
+	text := ""
+	switch q.Kind {
+	case tutor.TermSize:
+		text = st.WithUnit(t.Size, q.Dim)
+	case tutor.TermArm:
+		text = st.WithUnit(t.Arm, q.Dim)
+	default:
+		text = signText(t.Sign, l.Solution.Plan[q.Step].Sums[q.Sum].Moment && st.ClockwisePositive)
+	}
+	switch {
+	case l.Exam && asking && settled:
+		return typed
+	case l.Exam && !asking && typed == "":
+		return text + " (left open)"
+	case l.Exam && !asking && !v.Right():
+		return text + " (not " + typed + ")"
+	case !settled:
+		return map[tutor.Kind]string{tutor.TermSize: "force?", tutor.TermArm: "arm?", tutor.TermSign: "sign?"}[q.Kind]
+	}
+	return text
 }
 
 // signText is a sign, turned where the sum counts the other way.
