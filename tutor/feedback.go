@@ -37,6 +37,9 @@ func (l *Lesson) praise(q Question) string {
 	case ForceValue:
 		return l.alone(q)
 	case TermSize:
+		if q.Dim == notation.Moment {
+			return "a couple goes in as it is, without an arm."
+		}
 		return "that is the size of this force."
 	case TermArm:
 		return "measured from the centre, square to the line of the force."
@@ -80,6 +83,9 @@ func (l *Lesson) forceWrong(q Question, v Verdict) string {
 		return "the size is right, but not the sense: a negative value says that the force acts against its arrow."
 	case l.answers[l.at].tries > 1:
 		return l.towardsGoal(q)
+	case l.RungOf(q.Step) >= Terms:
+		return "every term stands as it should, so what is left is to solve: what is known goes to the other side, and is divided by what stands at " +
+			q.Name + "."
 	case l.Solution.Plan[q.Step].Sums[0].Moment:
 		return "all arms in one sum start at the same centre: go round " + body + " once more, force by force, with its arm and its turn."
 	}
@@ -96,6 +102,8 @@ func (l *Lesson) towardsGoal(q Question) string {
 	switch {
 	case l.answers[l.at].tries > 3:
 		return helpOffered
+	case l.answers[l.at].tries > 2 && l.RungOf(q.Step) >= Terms:
+		return "the terms are right, so only the reckoning is open: take each product by itself, then add them with their signs, and divide last."
 	case l.answers[l.at].tries > 2:
 		return "a sum is only as good as its terms: write each one out, its force, its arm if it has one and its sign, and hold it against the figure."
 	case len(step.Sums) > 1:
