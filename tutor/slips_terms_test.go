@@ -175,7 +175,7 @@ func storiesOfWrongTerms(t *testing.T) measure {
 				for range 4 {
 					other := slices.Clone(typed.Left)
 					n := random.IntN(len(other))
-					other[n].Value, other[n].Factors = exact.MustParse(randomNumber(random)), nil
+					other[n].Value, other[n].Factors = exact.MustParse(randomNumber(random, 5)), nil
 					e := l.equation(s, notation.TypedSum{Left: other}, known)
 					if m.of++; e.slipText() != "" {
 						m.count++

@@ -169,7 +169,7 @@ func TestSlips(t *testing.T) {
 	coarse, _ := student{own: 3, typed: 3}.byValue(t, "Value typed with three figures, those before rounded to three")
 	note(coarse...)
 	note(slipsByTerm(t), slipsBySum(t, false), slipsBySum(t, true), storiesOfWrongTerms(t))
-	note(storiesOfWrongNumbers(t, 0), storiesOfWrongNumbers(t, 3))
+	note(storiesOfWrongNumbers(t, 0, 5), storiesOfWrongNumbers(t, 3, 5), storiesOfWrongNumbers(t, 3, 3))
 	note(storiesOfMistakenFrames(t)...)
 	note(roundedEveryStep(t))
 	if !testing.Short() && !raced {
@@ -194,16 +194,16 @@ func roundedEveryStep(t *testing.T) measure {
 	return m
 }
 
-// storiesOfWrongNumbers measures how often a number that no slip leads to, drawn log-uniformly with five figures, is
+// storiesOfWrongNumbers measures how often a number that no slip leads to, drawn log-uniformly with some figures, is
 // given a story: of one slip, or of two. The values before it are rounded to some figures; 0 stands for exact ones.
-func storiesOfWrongNumbers(t *testing.T, own int) measure {
+func storiesOfWrongNumbers(t *testing.T, own, figures int) measure {
 	before := map[int]string{0: "exact", 3: "rounded to three"}[own]
-	m := measure{what: "Random number of five figures, values before " + before + " (seed 6, 3): a story", most: 1}
+	m := measure{what: fmt.Sprintf("Random number of %d figures, values before %s (seed 6, 3): a story", figures, before), most: 1}
 	random := rand.New(rand.NewPCG(6, 3))
 	eachSlippery(t, own, func(l *Lesson, q Question) {
 		targets, lists := l.targets(q), l.allCandidates(q)
 		for range 20 {
-			v, err := l.read(q, randomNumber(random))
+			v, err := l.read(q, randomNumber(random, figures))
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -220,9 +220,9 @@ func storiesOfWrongNumbers(t *testing.T, own int) measure {
 	return m
 }
 
-// randomNumber is drawn log-uniformly from 0.01 to 1000, with five figures and either sign.
-func randomNumber(random *rand.Rand) string {
-	line := strconv.FormatFloat(math.Pow(10, random.Float64()*5-2), 'g', 5, 64)
+// randomNumber is drawn log-uniformly from 0.01 to 1000, with some figures and either sign.
+func randomNumber(random *rand.Rand, figures int) string {
+	line := exact.MustParse(strconv.FormatFloat(math.Pow(10, random.Float64()*5-2), 'f', 8, 64)).Figures(figures)
 	if random.IntN(2) == 0 {
 		line = "-" + line
 	}
