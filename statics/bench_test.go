@@ -42,7 +42,7 @@ func wholeWay(b *testing.B, f Frame) {
 // BenchmarkPhases takes the whole way apart, in µs a phase, and compares it with dense elimination in float64 of the
 // same sums, factors and solution only. All take turns, so that a busy machine slows all alike.
 func BenchmarkPhases(b *testing.B) {
-	onFrames(b, chains, []int{3, 10, 30, 100}, phases)
+	onFrames(b, chains, []int{3, 10, 30, 100, 300}, phases)
 }
 
 func phases(b *testing.B, f Frame) {
