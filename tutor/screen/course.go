@@ -22,6 +22,7 @@ type course struct {
 	greeting   bool            // the reply is that before the first question
 	last       string          // what was typed last, where it was not right
 	pane       pane            // what is shown where there is room for one
+	reading    bool            // a worked step is read, for which the sheet is shown
 	given      bool            // the figure is the frame as given
 	cramped    bool            // the pane has no room for all parts apart
 	large      scene           // the figure on the whole screen
@@ -39,25 +40,12 @@ type course struct {
 	arranged        arrangement // for which figure and diagram were drawn
 }
 
-// A pane is one of the things that share a place where there is room for one.
-type pane int
-
-// The panes, in the order in which they follow each other.
-const (
-	figurePane pane = iota
-	diagramPane
-	sheetPane
-	panes
-)
-
 func newCourse(l *tutor.Lesson, ascii bool) *course {
 	if !ascii {
 		l.UseSigns()
 	}
 	c := &course{l: l, ascii: ascii, looked: statics.None, changes: 1}
-	if q, _ := l.Now(); q.Kind == tutor.Reading {
-		c.pane = sheetPane
-	}
+	c.turnPane()
 	return c
 }
 
@@ -80,6 +68,7 @@ func (c *course) take(r tutor.Reply) {
 	}
 	c.reply, c.last, c.greeting = r, "", false
 	c.looked, c.given, c.up = statics.None, false, 0
+	c.turnPane()
 }
 
 // asBefore reports whether figure and sheet are sure to stay as they are after a reply.
@@ -214,58 +203,6 @@ func (m *Model) enterWord() string {
 func (m *Model) canHint() bool {
 	q, asking := m.course.l.Now()
 	return asking && q.Kind != tutor.Reading && !m.course.l.Exam
-}
-
-// nextPane is the pane that follows the one in sight: itself where all have room beside each other.
-func (m *Model) nextPane() pane {
-	c, places := m.course, placeLesson(m.w, m.h)
-	next := c.inSight(places)
-	for range panes {
-		next = (next + 1) % panes
-		if next == figurePane || next == sheetPane && !places.both || next == diagramPane && c.has(c.diagramInHand()) && !c.placeFigures(places).both {
-			return next
-		}
-	}
-	return next
-}
-
-// inSight is the pane that is shown: the one in hand, unless that has a place of its own or is not there now.
-func (c *course) inSight(places lessonPlaces) pane {
-	switch {
-	case c.pane == sheetPane && !places.both:
-		return sheetPane
-	case c.pane == diagramPane && c.has(c.diagramInHand()) && !c.placeFigures(places).both:
-		return diagramPane
-	}
-	return figurePane
-}
-
-func (m *Model) hasPanes() bool { return m.nextPane() != m.course.inSight(placeLesson(m.w, m.h)) }
-
-func (m *Model) swapPane() tea.Cmd {
-	m.course.pane = m.nextPane()
-	return nil
-}
-
-// paneWord is what tab leads to.
-func (m *Model) paneWord() string { return [...]string{"figure", "diagram", "sheet"}[m.nextPane()] }
-
-// openFigure shows the figure on the whole screen, at first the one that is in sight.
-func (m *Model) openFigure() tea.Cmd {
-	c := m.course
-	c.large = c.shown()
-	if c.inSight(placeLesson(m.w, m.h)) == diagramPane {
-		c.large = c.diagramInHand()
-	}
-	return m.open(drawing)
-}
-
-// changeScene shows the figure that follows, or the one before.
-func (m *Model) changeScene(by int) tea.Cmd {
-	list := m.course.available()
-	i := slices.Index(list, m.course.large)
-	m.course.large = list[(i+by+len(list))%len(list)]
-	return nil
 }
 
 func (m *Model) toggleGiven() tea.Cmd {

@@ -19,7 +19,7 @@ var update = flag.Bool("update", false, "rewrite the screens in testdata")
 const divider = "\n----\n"
 
 // TestScreens draws what each file in testdata asks for: its first line is "chooser", or a problem and a rung, then the
-// width and the height, perhaps "ascii"; its second line is keys, parted by blanks. The screens were looked at one by
+// width and the height, perhaps "ascii" and "exam"; its second line is keys, parted by blanks. The screens were looked at one by
 // one; a change to them must be looked at too.
 func TestScreens(t *testing.T) {
 	files, err := filepath.Glob(filepath.Join("testdata", "*.txt"))
@@ -66,8 +66,8 @@ func fromShelf() []Entry {
 func screenOf(t *testing.T, asked string) string {
 	head, keys, _ := strings.Cut(asked, "\n")
 	words := strings.Fields(head)
-	o := Options{Rung: tutor.Values, ASCII: slices.Contains(words, "ascii")}
-	words = slices.DeleteFunc(words, func(w string) bool { return w == "ascii" })
+	o := Options{Rung: tutor.Values, ASCII: slices.Contains(words, "ascii"), Exam: slices.Contains(words, "exam")}
+	words = slices.DeleteFunc(words, func(w string) bool { return w == "ascii" || w == "exam" })
 	var m *Model
 	if words[0] == "chooser" {
 		o.Entries = fromShelf
@@ -78,7 +78,7 @@ func screenOf(t *testing.T, asked string) string {
 		if err != nil {
 			t.Fatal(err)
 		}
-		o.Lesson = lesson(t, words[0], rung, false)
+		o.Lesson = lesson(t, words[0], rung, o.Exam)
 		m = New(o)
 		words = words[2:]
 	}

@@ -56,9 +56,9 @@ func (c *course) light(q tutor.Question, s statics.Sum, o *figure.Options) {
 	}
 }
 
-// termScene is the free body with its dimensions, from which arms are found; the centre is marked, and the arm of the
-// term that is asked about stands as one more dimension, with a question mark until it is settled. In an exam nothing is
-// drawn that would help.
+// termScene is the free body with its dimensions, from which arms are found; the centre is marked, and from when the arm of
+// the term in hand is asked for, it stands as one more dimension, with a question mark until it is settled. In an exam
+// nothing is drawn that would help.
 func (c *course) termScene(q tutor.Question, s statics.Sum, o figure.Options) figure.Scene {
 	if !c.hiding() {
 		fade(c.l.Solution.Assembly, s, &o)
@@ -68,12 +68,13 @@ func (c *course) termScene(q tutor.Question, s statics.Sum, o figure.Options) fi
 		return scene
 	}
 	mark(&scene, s)
-	if t := s.Terms[q.Term]; q.Kind != tutor.ForceValue && t.What != statics.TurnOnly && !c.hiding() {
-		text := "arm ?"
-		if c.settledArm(q) {
-			text = "arm " + o.Style.WithUnit(t.Arm, notation.Length)
-		}
-		addArm(&scene, s, t, text)
+	t := s.Terms[q.Term]
+	switch {
+	case q.Kind == tutor.ForceValue || c.hiding():
+	case c.settledArm(q):
+		addArm(&scene, s, t, "arm "+o.Style.WithUnit(t.Arm, notation.Length))
+	case q.Kind == tutor.TermArm:
+		addArm(&scene, s, t, "arm ?")
 	}
 	return scene
 }

@@ -17,7 +17,6 @@ const (
 	askedInk // what is asked
 	loadInk
 	knownInk
-	unknownInk
 	chosenInk
 	cursorInk
 	strongInk
@@ -35,9 +34,9 @@ func themeFor(colour bool) theme {
 		titleInk: "1", faintInk: "2", rightInk: "1", notYetInk: "1", hintInk: "4", valueInk: "1", askedInk: "1;4",
 		chosenInk: "7", cursorInk: "7", strongInk: "1",
 	}
-	if colour { // of the eight, those that are read on a light ground and on a dark one
+	if colour { // of the eight, those that are read on a light ground and on a dark one; what is asked has one to itself
 		t[rightInk], t[notYetInk], t[hintInk] = "1;32", "1;31", "1;36"
-		t[valueInk], t[askedInk], t[loadInk], t[knownInk], t[unknownInk] = "1;32", "1;35", "31", "32", "35"
+		t[valueInk], t[askedInk], t[loadInk], t[knownInk] = "1;32", "1;35", "31", "32"
 	}
 	return t
 }
@@ -55,8 +54,6 @@ func inkOf(l figure.Look) ink {
 		return loadInk
 	case figure.KnownForce, figure.DiagramMark:
 		return knownInk
-	case figure.UnknownForce:
-		return unknownInk
 	case figure.ReversedForce, figure.DimensionMark, figure.GroundMark, figure.DiagramHatch:
 		return faintInk
 	case figure.MemberLine, figure.NameMark, figure.CentreMark:

@@ -1,0 +1,165 @@
+package screen
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"unpin/statics"
+	"unpin/statics/notation"
+	"unpin/tutor"
+)
+
+// drawTalk draws what the question rests on, the line for the answer, and what was said last.
+func (m *Model) drawTalk(p *page, in rect) {
+	above, noted := m.questionLines(in)
+	if m.course.greeting && len(above)+1+len(m.saidLines(in.w)) > in.h {
+		above, noted = nil, false // it stands on the sheet too
+	}
+	p.lines(in, above)
+	y := len(above)
+	m.drawAnswer(p, rect{in.x, in.y + y, in.w, 1}, noted)
+	said := m.saidLines(in.w)
+	room := in.h - y - 1
+	if len(said) > room && room > 0 {
+		said = slices.Clone(said[:room])
+		last := said[room-1]
+		said[room-1] = line{{short(plainText(last), in.w-16), last[0].ink}, {"  ctrl+o: all", faintInk}}
+	}
+	p.lines(rect{in.x, in.y + y + 1, in.w, room}, said)
+}
+
+// questionLines are the sum in symbols and the positive sense, as many as leave two lines for the reply. Noted tells
+// whether the sense is among them.
+func (m *Model) questionLines(in rect) (all []line, noted bool) {
+	c := m.course
+	q, asking := c.l.Now()
+	st := style(c.l, c.ascii)
+	room := in.h - 3
+	if !asking {
+		return c.scoreLines(in.w), false
+	}
+	if q.Step != statics.None && q.Kind == tutor.ForceValue && !c.hidesTerms(q.Step) {
+		sums := c.l.Solution.Plan[q.Step].Sums
+		for n, s := range sums {
+			symbols := notation.SumSymbols(c.l.Solution.Assembly, s, st)
+			if len(sums) > 1 {
+				symbols = fmt.Sprintf("(%d) %s", n+1, symbols)
+			}
+			for _, text := range fold(symbols, in.w, 4) {
+				all = append(all, lit(say(text, plainInk), q.Name))
+			}
+		}
+	}
+	note := folded(senseOfAsked(c.l, q, st), in.w, 0, faintInk)
+	if len(all)+len(note) > room {
+		note = nil
+	}
+	if len(all) > room { // the rest stands on the sheet
+		all = all[:max(room, 1)]
+		all[len(all)-1] = say(short(plainText(all[len(all)-1])+" …", in.w), plainInk)
+	}
+	if q.Kind == tutor.Reading {
+		return nil, false
+	}
+	return append(all, note...), len(note) > 0
+}
+
+// scoreLines tell how it went, where anything was asked.
+func (c *course) scoreLines(w int) []line {
+	first, of := c.l.Score()
+	text := fmt.Sprintf("First try and without help: %d of %d.", first, of)
+	if c.l.Exam {
+		text = fmt.Sprintf("Right: %d of %d. Each answer has its mark on the sheet.", c.right(), of)
+	}
+	if of == 0 {
+		return nil
+	}
+	return folded(text, w, 0, titleInk)
+}
+
+// right is how many answers are right.
+func (c *course) right() int {
+	n := 0
+	for i := range c.l.Questions {
+		if typed, settled, told, v := c.l.Standing(i); settled && !told && typed != "" && v.Right() {
+			n++
+		}
+	}
+	return n
+}
+
+// plainText is a line without its inks.
+func plainText(l line) string {
+	var b strings.Builder
+	for _, s := range l {
+		b.WriteString(s.text)
+	}
+	return b.String()
+}
+
+// drawAnswer draws the line that is typed into.
+func (m *Model) drawAnswer(p *page, in rect, noted bool) {
+	c := m.course
+	q, asking := c.l.Now()
+	st := style(c.l, c.ascii)
+	end := in.x + in.w
+	x := in.x
+	switch {
+	case !asking && len(c.next()) > 0:
+		x = p.put(x, in.y, end, "enter brings a step that was told once more  ", faintInk)
+	case !asking:
+		x = p.put(x, in.y, end, "enter leads to the problems  ", faintInk)
+	case q.Kind == tutor.Reading:
+		x = p.put(x, in.y, end, "Read the step on the sheet, then press enter.  ", askedInk)
+	default:
+		sense := ""
+		if !noted {
+			sense = senseWord(c.l, q)
+		}
+		text := prompt(q, sense, st)
+		if columns(text) > in.w-8 {
+			text = prompt(q, "", st)
+		}
+		x = p.put(x, in.y, end-8, text, askedInk)
+	}
+	if c.last != "" && len(c.answerLine.text) == 0 {
+		text := "you typed " + short(c.last, 20)
+		p.put(max(end-columns(text), x+2), in.y, end, text, faintInk)
+	}
+	c.answerLine.draw(p, x, in.y, end)
+}
+
+// saidLines are what was said last: a warning, or the reply.
+func (m *Model) saidLines(w int) []line {
+	r := m.course.reply
+	var all []line
+	if m.notice != "" {
+		all = folded(m.notice, w, 0, notYetInk)
+	}
+	for i, text := range r.Lines {
+		if strings.HasPrefix(text, "  ") { // the place of a fault in what was typed
+			all = append(all, say(short(text, w), plainInk))
+			continue
+		}
+		k := plainInk
+		if i == 0 {
+			k = inkOfReply(r)
+		}
+		all = append(all, folded(text, w, 0, k)...)
+	}
+	return all
+}
+
+// inkOfReply is the ink of a reply's first line.
+func inkOfReply(r tutor.Reply) ink {
+	switch {
+	case r.Kind == tutor.Judged && r.Verdict.Right():
+		return rightInk
+	case r.Kind == tutor.Judged || r.Kind == tutor.Unread:
+		return notYetInk
+	case r.Kind == tutor.Hinted:
+		return hintInk
+	}
+	return plainInk
+}
