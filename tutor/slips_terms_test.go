@@ -16,14 +16,7 @@ import (
 // of one, and is named, or asked about where another makes the very same entry.
 func slipsByTerm(t *testing.T) measure {
 	var all tally
-	for i, p := range practiceProblems(t) {
-		if (testing.Short() || raced) && i%5 != 0 {
-			continue
-		}
-		l, err := New(p, Terms, false)
-		if err != nil {
-			t.Fatal(err)
-		}
+	eachLesson(t, Terms, func(l *Lesson) {
 		for _, q := range l.Questions {
 			for _, a := range alteredTerms(l, q) {
 				if typed := typedTerm(l, q, a.Term); !typed.Value.Equal(q.truth) { // else another question shows it
@@ -31,7 +24,7 @@ func slipsByTerm(t *testing.T) measure {
 				}
 			}
 		}
-	}
+	})
 	return measure{what: "Terms typed one by one: named or asked about", count: all.found(), of: all.seen(), least: 99.5}
 }
 
@@ -76,14 +69,7 @@ func slipsBySum(t *testing.T, byValue bool) measure {
 	var all tally
 	every := rand.New(rand.NewPCG(6, 4))
 	name := map[bool]string{false: "by name", true: "by value"}[byValue]
-	for i, p := range practiceProblems(t) {
-		if (testing.Short() || raced) && i%5 != 0 {
-			continue
-		}
-		l, err := New(p, Values, false)
-		if err != nil {
-			t.Fatal(err)
-		}
+	eachLesson(t, Values, func(l *Lesson) {
 		for n, step := range l.Solution.Plan {
 			known := func(int) (exact.Num, bool) { return exact.Num{}, false }
 			if byValue {
@@ -93,7 +79,7 @@ func slipsBySum(t *testing.T, byValue bool) measure {
 				all.add(sumOutcomes(t, l, s, known, every))
 			}
 		}
-	}
+	})
 	return measure{what: "Whole sums typed, known forces " + name + " (one in six, seed 6, 4): named or asked about", count: all.found(), of: all.seen(), least: 99.5}
 }
 
@@ -157,14 +143,7 @@ func heardOfSum(l *Lesson, text string, w slip.Written) tally {
 func storiesOfWrongTerms(t *testing.T) measure {
 	m := measure{what: "Whole sums typed, one term a random number of five figures (seed 6, 5): a story", most: 1}
 	random := rand.New(rand.NewPCG(6, 5))
-	for i, p := range practiceProblems(t) {
-		if (testing.Short() || raced) && i%5 != 0 {
-			continue
-		}
-		l, err := New(p, Values, false)
-		if err != nil {
-			t.Fatal(err)
-		}
+	eachLesson(t, Values, func(l *Lesson) {
 		for _, step := range l.Solution.Plan {
 			for _, s := range step.Sums {
 				known := func(int) (exact.Num, bool) { return exact.Num{}, false }
@@ -183,6 +162,6 @@ func storiesOfWrongTerms(t *testing.T) measure {
 				}
 			}
 		}
-	}
+	})
 	return m
 }

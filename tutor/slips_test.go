@@ -59,17 +59,24 @@ func practiceProblems(t testing.TB) []*problems.Problem {
 	return all
 }
 
-// eachQuestion plays a lesson on every problem and gives every question that asks for a value to a test; in a short run,
-// of every fifth problem. The student's own values are rounded to that many figures; 0 stands for exact values.
-func eachQuestion(t testing.TB, figures int, test func(l *Lesson, q Question)) {
+// eachLesson begins a lesson on every problem; in a short run, on every fifth.
+func eachLesson(t testing.TB, rung Rung, play func(l *Lesson)) {
 	for i, p := range practiceProblems(t) {
 		if (testing.Short() || raced) && i%5 != 0 {
 			continue
 		}
-		l, err := New(p, Values, false)
+		l, err := New(p, rung, false)
 		if err != nil {
 			t.Fatal(err)
 		}
+		play(l)
+	}
+}
+
+// eachQuestion plays a lesson on every problem and gives every question that asks for a value to a test. The student's own
+// values are rounded to that many figures; 0 stands for exact values.
+func eachQuestion(t testing.TB, figures int, test func(l *Lesson, q Question)) {
+	eachLesson(t, Values, func(l *Lesson) {
 		for {
 			q, asking := l.Now()
 			if !asking {
@@ -84,7 +91,7 @@ func eachQuestion(t testing.TB, figures int, test func(l *Lesson, q Question)) {
 				l.Type("tell")
 			}
 		}
-	}
+	})
 }
 
 // eachSlippery is eachQuestion without those at which one sentence is said, whatever led to a wrong value.
