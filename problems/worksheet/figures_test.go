@@ -57,10 +57,10 @@ func viewsOf(p *problems.Problem, s *statics.Solution) []view {
 }
 
 // TestFigures draws all scenes of all problems at all sizes, and once on paper: nothing is cut off, no two labels collide,
-// and where there is room nothing is left out. In short mode each has every fifth of the sizes, beginning with another one.
+// and where there is room nothing is left out. In short mode and with the race detector each has every fifth of the sizes, beginning with another one.
 func TestFigures(t *testing.T) {
 	step, scenes, drawings := 1, 0, 0
-	if testing.Short() {
+	if testing.Short() || raced {
 		step = 5
 	}
 	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
@@ -83,7 +83,7 @@ func TestFigures(t *testing.T) {
 		}
 	})
 	t.Logf("%d scenes, %d drawings in cells", scenes, drawings)
-	if scenes < 1400 {
+	if scenes < 1400 && !raced {
 		t.Errorf("only %d scenes", scenes)
 	}
 }

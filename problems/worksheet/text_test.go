@@ -4,8 +4,10 @@ import (
 	"encoding/json"
 	"flag"
 	"fmt"
+	"maps"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 	"unicode/utf8"
@@ -95,15 +97,28 @@ func published(t testing.TB) map[string][]byte {
 	return byID
 }
 
-// every gives all problems at hand to a test: published, of the library, examples and own.
+// every gives all problems at hand to a test: published, of the library, examples and own. With the race detector it is one
+// in four, as there is no code here that runs at the same time as other code.
 func every(t *testing.T, test func(t *testing.T, p *problems.Problem, s *statics.Solution)) {
 	t.Helper()
-	for id, data := range published(t) {
-		p, s := solve(t, id, data)
+	n := 0
+	passed := func() bool {
+		n++
+		return raced && n%4 > 0
+	}
+	all := published(t)
+	for _, id := range slices.Sorted(maps.Keys(all)) {
+		if passed() {
+			continue
+		}
+		p, s := solve(t, id, all[id])
 		t.Run(id, func(t *testing.T) { test(t, p, s) })
 	}
 	for _, pattern := range []string{"../library/*.yaml", testdata + "/examples/*.yaml", own + "/*.yaml"} {
 		for _, path := range glob(t, pattern) {
+			if passed() {
+				continue
+			}
 			p, s := solveFile(t, path)
 			t.Run(p.Name, func(t *testing.T) { test(t, p, s) })
 		}

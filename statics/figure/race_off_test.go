@@ -1,0 +1,6 @@
+//go:build !race
+
+package figure_test
+
+// raced reports whether the race detector is at work.
+const raced = false
