@@ -36,15 +36,30 @@ func (l *Lesson) praise(q Question) string {
 		return l.sectionRight(q)
 	case ForceValue:
 		return l.alone(q)
-	case TermSize:
-		if q.Dim == notation.Moment {
-			return "a couple goes in as it is, without an arm."
-		}
-		return "that is the size of this force."
-	case TermArm:
-		return "measured from the centre, square to the line of the force."
+	case TermSize, TermArm:
+		return l.termRight(q)
 	}
 	return "that is its sense in this sum."
+}
+
+// termRight says why the size or arm of a term was right: a spread load counts as its resultant, at its centroid.
+func (l *Lesson) termRight(q Question) string {
+	spread := false
+	if t := l.Solution.Plan[q.Step].Sums[q.Sum].Terms[q.Term]; t.Action != statics.None {
+		shape := l.Solution.Loads[t.Action].Shape
+		spread = shape != statics.AtPoint && shape != statics.Turning
+	}
+	switch {
+	case q.Kind == TermArm && spread:
+		return "measured from the centre to the line through the centroid of the load."
+	case q.Kind == TermArm:
+		return "measured from the centre, square to the line of the force."
+	case q.Dim == notation.Moment:
+		return "a couple goes in as it is, without an arm."
+	case spread:
+		return "a spread load counts as its resultant, the area of its diagram."
+	}
+	return "that is the size of this force."
 }
 
 // alone says why the unknown came out alone: what keeps the other unknowns of the body out of the sum.
