@@ -71,6 +71,9 @@ const (
 	FallingRamp             // a triangle, nought at its end: its resultant acts at one third
 )
 
+// Spread reports whether an action of the shape lies along a member.
+func (s ActionShape) Spread() bool { return s != AtPoint && s != Turning }
+
 // An Action is what a load, or one simple shape of it, does to one body: a resultant force at a point, or a couple. A
 // trapezoid comes as a uniform and a triangle, a load that changes sense as two triangles.
 type Action struct {

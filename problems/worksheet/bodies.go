@@ -104,8 +104,7 @@ func (d *document) senseOn(b int, f statics.Force) string {
 func (d *document) actionText(i int) string {
 	x := d.Loads[i]
 	l := d.Frame.Loads[x.Load]
-	switch x.Shape {
-	case statics.AtPoint, statics.Turning:
+	if !x.Shape.Spread() {
 		what, where := d.loadText(l)
 		return what + " " + d.carrier(l) + where
 	}

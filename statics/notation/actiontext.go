@@ -29,7 +29,7 @@ func alike(a *statics.Assembly, i, j int) bool {
 
 // size is the number in the name of an action.
 func size(x statics.Action) exact.Num {
-	if x.Shape == statics.AtPoint || x.Shape == statics.Turning {
+	if !x.Shape.Spread() {
 		return x.Size
 	}
 	return x.Intensity

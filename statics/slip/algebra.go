@@ -157,7 +157,7 @@ func dataDigitsSwapped(s *scene) []change {
 		data := x.Size
 		if x.Shape == statics.Uniform {
 			data = x.Intensity
-		} else if x.Shape != statics.AtPoint && x.Shape != statics.Turning {
+		} else if x.Shape.Spread() {
 			continue
 		}
 		for _, v := range digitsSwapped(data.Abs()) {
