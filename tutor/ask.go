@@ -9,6 +9,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/notation"
 	"unpin/statics/slip"
+	"unpin/statics/wording"
 )
 
 // What slips say: the one that a wrong value came from, or a question that tells several apart.
@@ -195,7 +196,7 @@ func (l *Lesson) slipGiver(g slip.Giver) string {
 	case g.Load != statics.None:
 		for i, x := range l.Solution.Loads {
 			if x.Load == g.Load {
-				return notation.ActionText(l.Solution.Assembly, i, l.style())
+				return wording.New(l.Solution.Assembly, l.style()).Action(i)
 			}
 		}
 	}

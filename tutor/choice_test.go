@@ -4,7 +4,7 @@ import (
 	"strings"
 	"testing"
 
-	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 func TestReadChoice(t *testing.T) {
@@ -37,7 +37,7 @@ func TestReadChoice(t *testing.T) {
 		if err != nil {
 			got = "!" + err.Error()
 		} else {
-			got = notation.BodyText(l.Solution.Assembly, s.Body) + ", " + notation.SumName(l.Solution.Assembly, s, st)
+			got = wording.Body(l.Solution.Assembly, s.Body) + ", " + wording.New(l.Solution.Assembly, st).SumName(s)
 		}
 		if got != r.want && (r.want[0] != '!' || !strings.Contains(got, r.want[1:])) {
 			t.Errorf("%s, %q: %s, want %s", r.problem, r.line, got, r.want)

@@ -7,6 +7,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // A command is a word that works at every question.
@@ -180,15 +181,15 @@ func (l *Lesson) hints(q Question) [3]string {
 	a, st := l.Solution.Assembly, l.style()
 	s := l.Solution.Plan[q.Step].Sums[q.Sum]
 	h := [3]string{
-		"go round " + notation.BodyText(a, s.Body) + ": it carries " + notation.List(l.acting(s)) + "; which of these count in this sum?",
+		"go round " + wording.Body(a, s.Body) + ": it carries " + notation.List(l.acting(s)) + "; which of these count in this sum?",
 		sumRule(s),
-		"write " + notation.SumNumbers(a, s, l.Known, st) + "; then solve it, or type tell.",
+		"write " + wording.New(a, st).Numbers(s, l.Known) + "; then solve it, or type tell.",
 	}
 	if q.Kind != ForceValue {
 		t := s.Terms[q.Term]
-		h[0] = "look at " + l.termGiver(t) + " on " + notation.BodyText(a, s.Body) + "."
+		h[0] = "look at " + l.termGiver(t) + " on " + wording.Body(a, s.Body) + "."
 		h[1] = termRule(q.Kind, s)
-		h[2] = "the term is: " + notation.TermText(a, s, t, st) + "."
+		h[2] = "the term is: " + wording.New(a, st).Term(s, t) + "."
 	}
 	return h
 }
@@ -216,7 +217,7 @@ func (l *Lesson) giverName(t statics.Term) string {
 	if t.Force != statics.None {
 		return l.Solution.Forces[t.Force].Name
 	}
-	return notation.ActionText(l.Solution.Assembly, t.Action, l.style())
+	return wording.New(l.Solution.Assembly, l.style()).Action(t.Action)
 }
 
 // sumRule is the rule for a sum of that kind.
@@ -248,6 +249,6 @@ func (l *Lesson) sectionHints(q Question) [3]string {
 	return [3]string{
 		"cut member " + m.Name + " here and keep the piece on the side of " + from + ".",
 		sectionRule(q.Quantity, from),
-		"write " + notation.SumNumbers(a, s, l.knownIn(a), l.style()) + "; then solve it for " + q.Quantity.String() + ", or type tell.",
+		"write " + wording.New(a, l.style()).Numbers(s, l.knownIn(a)) + "; then solve it for " + q.Quantity.String() + ", or type tell.",
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // An equation is a typed sum held against the true one.
@@ -76,7 +77,7 @@ func (l *Lesson) forceNamed(name string) int {
 
 // stranger says why a named force has no place in a sum of this body.
 func (e *equation) stranger(f int) string {
-	a, body := e.l.Solution.Assembly, notation.BodyText(e.l.Solution.Assembly, e.sum.Body)
+	a, body := e.l.Solution.Assembly, wording.Body(e.l.Solution.Assembly, e.sum.Body)
 	sign, touches := a.Facing(e.sum.Body, f)
 	switch name := a.Forces[f].Name; {
 	case !touches:

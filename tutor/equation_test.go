@@ -7,6 +7,7 @@ import (
 	"unpin/problems"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // Rows: problem, choice, equation, and a part of what is said of it; nothing where it is true. The equations of
@@ -60,7 +61,7 @@ func TestPlansAreTrueEquations(t *testing.T) {
 			known := l.knownBefore(i)
 			for _, s := range step.Sums {
 				for _, text := range []string{
-					notation.SumSymbols(l.Solution.Assembly, s, st), notation.SumNumbers(l.Solution.Assembly, s, known, st),
+					wording.New(l.Solution.Assembly, st).Symbols(s), wording.New(l.Solution.Assembly, st).Numbers(s, known),
 				} {
 					if text == "0 = 0" {
 						continue

@@ -9,7 +9,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/figure"
-	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // An example is a step of another problem, worked whole: the reader sees the method and no value of the problem in hand.
@@ -195,11 +195,11 @@ func (l *Lesson) sectionExample(q Question) []string {
 	from := l.Solution.Frame.Joints[m.From].Name
 	a, s := l.section(q, l.Solution.Values).Sum()
 	lines := []string{
-		notation.Sentence(q.Name + " is asked for: cut member " + m.Name + " there, and keep the piece on the side of " + from),
-		notation.Sentence(sectionRule(q.Quantity, from)[:len(sectionRule(q.Quantity, from))-1]),
-		notation.SumSymbols(a, s, l.style()),
+		wording.Sentence(q.Name + " is asked for: cut member " + m.Name + " there, and keep the piece on the side of " + from),
+		wording.Sentence(sectionRule(q.Quantity, from)[:len(sectionRule(q.Quantity, from))-1]),
+		wording.New(a, l.style()).Symbols(s),
 	}
-	if numbers := notation.SumNumbers(a, s, l.knownIn(a), l.style()); numbers != lines[2] {
+	if numbers := wording.New(a, l.style()).Numbers(s, l.knownIn(a)); numbers != lines[2] {
 		lines = append(lines, numbers)
 	}
 	return append(lines, l.truthText(q)+".")
@@ -213,5 +213,5 @@ func (l *Lesson) shapeExample(q Question) []string {
 			lines = append(lines, l.truthText(other)+".")
 		}
 	}
-	return append(lines, notation.Sentence(l.truthText(q)+": "+l.shapeRight(q)[:len(l.shapeRight(q))-1]))
+	return append(lines, wording.Sentence(l.truthText(q)+": "+l.shapeRight(q)[:len(l.shapeRight(q))-1]))
 }

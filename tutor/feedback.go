@@ -5,6 +5,7 @@ import (
 
 	"unpin/statics"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // feedback is one sentence on a judged value, the principle first and no number in it.
@@ -79,16 +80,16 @@ func (l *Lesson) alone(q Question) string {
 		}
 	}
 	if len(kept.Terms) == 0 {
-		return q.Name + " was the only unknown left on " + notation.BodyText(l.Solution.Assembly, s.Body) + "."
+		return q.Name + " was the only unknown left on " + wording.Body(l.Solution.Assembly, s.Body) + "."
 	}
-	why := notation.AbsentText(l.Solution.Assembly, kept, l.style())
+	why := wording.New(l.Solution.Assembly, l.style()).Absent(kept)
 	return strings.TrimSuffix(strings.ReplaceAll(why, ". ", ", and "), ".") + ", so " + q.Name + " comes out alone."
 }
 
 // forceWrong says where to look after a wrong value of a force.
 func (l *Lesson) forceWrong(q Question, v Verdict) string {
 	f := l.Solution.Forces[q.Force]
-	body := notation.BodyText(l.Solution.Assembly, l.Solution.Plan[q.Step].Sums[0].Body)
+	body := wording.Body(l.Solution.Assembly, l.Solution.Plan[q.Step].Sums[0].Body)
 	switch {
 	case v == OtherSense && f.By != statics.None:
 		return "the size is right, but what one part gets the other gives: same size, opposite sense; this asks for the force on " +

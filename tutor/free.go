@@ -6,6 +6,7 @@ import (
 
 	"unpin/statics"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // At the rungs order and blank the student makes the plan: it grows by the sums chosen, in Solution.Plan, and the
@@ -138,7 +139,7 @@ func (l *Lesson) choose(line string) Reply {
 	}
 	a.accepted, a.typed, a.first = true, strings.TrimSpace(line), a.tries == 1 && a.unaided()
 	if l.Rung == Blank {
-		r := l.answered(Exact, line, "a sum of "+notation.BodyText(l.Solution.Assembly, s.Body)+", to be written down.")
+		r := l.answered(Exact, line, "a sum of "+wording.Body(l.Solution.Assembly, s.Body)+", to be written down.")
 		l.route.chosen = s
 		l.ask(Question{Kind: TypeSum, Name: "equation", Step: statics.None, Member: statics.None})
 		if equation != "" {
@@ -232,9 +233,9 @@ func (l *Lesson) tellSum() string {
 	step := l.expertStep()
 	var titles []string
 	for _, s := range step.Sums {
-		titles = append(titles, notation.BodyText(l.Solution.Assembly, s.Body)+", "+notation.SumTitle(l.Solution.Assembly, s, l.style()))
+		titles = append(titles, wording.Body(l.Solution.Assembly, s.Body)+", "+wording.New(l.Solution.Assembly, l.style()).SumTitle(s))
 	}
-	why := notation.Because(l.Solution.Assembly, step, l.knownForce, l.style())
+	why := wording.New(l.Solution.Assembly, l.style()).Because(step, l.knownForce)
 	l.giveUp()
 	l.route.kept = nil // they follow from what is told or can be chosen again
 	l.addStep(statics.Step{Sums: step.Sums, Gives: step.Gives, Why: step.Why}, l.Rung == Order)
@@ -245,7 +246,7 @@ func (l *Lesson) tellSum() string {
 func (l *Lesson) tellEquation() string {
 	s := l.route.chosen
 	l.giveUp()
-	return notation.SumSymbols(l.Solution.Assembly, s, l.style()) + "; " + l.accept(s)
+	return wording.New(l.Solution.Assembly, l.style()).Symbols(s) + "; " + l.accept(s)
 }
 
 // sumHints are the hints for the choice of a sum.
@@ -254,7 +255,7 @@ func (l *Lesson) sumHints() [3]string {
 	return [3]string{
 		"count the unknowns on " + notation.List(l.bodyNames()) + " and the whole: where can one sum leave one?",
 		"take moments where most unknowns pass, or forces square to them: what has no arm or no share drops out.",
-		"look at " + notation.BodyText(l.Solution.Assembly, step.Sums[0].Body) + ": " + notation.Because(l.Solution.Assembly, step, l.knownForce, l.style()),
+		"look at " + wording.Body(l.Solution.Assembly, step.Sums[0].Body) + ": " + wording.New(l.Solution.Assembly, l.style()).Because(step, l.knownForce),
 	}
 }
 
@@ -264,11 +265,11 @@ func (l *Lesson) equationHints() [3]string {
 	var terms []string
 	for _, t := range s.Terms {
 		if t.Why == statics.Counts {
-			terms = append(terms, notation.TermText(l.Solution.Assembly, s, t, l.style()))
+			terms = append(terms, wording.New(l.Solution.Assembly, l.style()).Term(s, t))
 		}
 	}
 	return [3]string{
-		"go round " + notation.BodyText(l.Solution.Assembly, s.Body) + ": it carries " + notation.List(l.acting(s)) + "; which of these count in this sum?",
+		"go round " + wording.Body(l.Solution.Assembly, s.Body) + ": it carries " + notation.List(l.acting(s)) + "; which of these count in this sum?",
 		sumRule(s),
 		"its terms are: " + strings.Join(terms, "; ") + ".",
 	}
@@ -278,8 +279,8 @@ func (l *Lesson) equationHints() [3]string {
 func (l *Lesson) keptLines() []string {
 	var lines []string
 	for _, s := range l.Kept() {
-		lines = append(lines, "Kept, "+notation.BodyText(l.Solution.Assembly, s.Body)+", "+notation.SumName(l.Solution.Assembly, s, l.style())+": "+
-			notation.SumNumbers(l.Solution.Assembly, s, l.Known, l.style()))
+		lines = append(lines, "Kept, "+wording.Body(l.Solution.Assembly, s.Body)+", "+wording.New(l.Solution.Assembly, l.style()).SumName(s)+": "+
+			wording.New(l.Solution.Assembly, l.style()).Numbers(s, l.Known))
 	}
 	return lines
 }

@@ -10,7 +10,7 @@ import (
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
-	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // choiceText names a sum as a student may type it.
@@ -39,7 +39,7 @@ func answerExactly(l *Lesson, q Question) string {
 	if q.Kind == TypeSum {
 		st := l.style()
 		st.Figures = 8
-		return notation.SumNumbers(l.Solution.Assembly, l.route.chosen, l.Known, st)
+		return wording.New(l.Solution.Assembly, st).Numbers(l.route.chosen, l.Known)
 	}
 	return q.truth.Decimal(30)
 }

@@ -10,6 +10,7 @@ import (
 	"unpin/statics/exact"
 	"unpin/statics/notation"
 	"unpin/statics/slip"
+	"unpin/statics/wording"
 )
 
 // slipsByTerm measures how many slips are found where the terms are typed one by one: each shows in the size, arm or sign
@@ -115,7 +116,7 @@ func sumOutcomes(t *testing.T, l *Lesson, s statics.Sum, known func(int) (exact.
 func typedSum(t *testing.T, l *Lesson, s statics.Sum, known func(int) (exact.Num, bool)) (notation.TypedSum, bool) {
 	st := l.style()
 	st.Figures = 8
-	text := notation.SumNumbers(l.Solution.Assembly, s, known, st)
+	text := wording.New(l.Solution.Assembly, st).Numbers(s, known)
 	if text == "0 = 0" {
 		return notation.TypedSum{}, false
 	}

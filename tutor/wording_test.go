@@ -7,7 +7,7 @@ import (
 
 	"unpin/problems"
 	"unpin/statics/exact"
-	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // blame are words that speak of the student and not of the work, or make light of it.
@@ -21,7 +21,7 @@ func checkWording(t *testing.T, l *Lesson, where, text string) {
 	t.Helper()
 	bare := text
 	for i := range l.Solution.Loads {
-		bare = strings.ReplaceAll(bare, notation.ActionText(l.Solution.Assembly, i, l.style()), "a load")
+		bare = strings.ReplaceAll(bare, wording.New(l.Solution.Assembly, l.style()).Action(i), "a load")
 	}
 	for _, j := range l.Solution.Frame.Joints {
 		if digits.MatchString(j.Name) {

@@ -8,6 +8,7 @@ import (
 	"unpin/statics/exact"
 	"unpin/statics/figure"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // stepLines say what a step is about; a step that asks nothing (a relation, the check, a worked step) in full.
@@ -23,14 +24,14 @@ func (l *Lesson) stepLines(i int) []string {
 		lines = []string{fmt.Sprintf("Step %d.", i+1)}
 	}
 	if !l.Own(i) {
-		lines = append(lines, notation.Because(a, step, known, st))
+		lines = append(lines, wording.New(a, st).Because(step, known))
 	}
 	for _, s := range step.Sums {
-		lines = append(lines, "Free body: "+notation.BodyText(a, s.Body)+".", "Sum: "+notation.SumTitle(a, s, st)+".")
-		if absent := notation.AbsentText(a, s, st); absent != "" {
+		lines = append(lines, "Free body: "+wording.Body(a, s.Body)+".", "Sum: "+wording.New(a, st).SumTitle(s)+".")
+		if absent := wording.New(a, st).Absent(s); absent != "" {
 			lines = append(lines, absent)
 		}
-		symbols, numbers := notation.SumSymbols(a, s, st), notation.SumNumbers(a, s, before, st)
+		symbols, numbers := wording.New(a, st).Symbols(s), wording.New(a, st).Numbers(s, before)
 		if l.RungOf(i) <= Values || step.Relation || step.Check {
 			lines = append(lines, symbols)
 		}

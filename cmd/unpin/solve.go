@@ -11,7 +11,7 @@ import (
 	"unpin/problems"
 	"unpin/problems/worksheet"
 	"unpin/statics"
-	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // formats are the ways to write a solution.
@@ -63,7 +63,7 @@ func solve(cmd *cobra.Command, word, format, file string, looks look) error {
 	}
 	document, err := solution(p, s, format, looks)
 	if errors.Is(err, worksheet.ErrNoFigure) {
-		fmt.Fprintln(cmd.ErrOrStderr(), notation.Sentence(err.Error()))
+		fmt.Fprintln(cmd.ErrOrStderr(), wording.Sentence(err.Error()))
 		return errNo
 	}
 	if err != nil {

@@ -7,6 +7,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // bodies describes each free body: what acts on it, and in which sense each unknown is taken as positive.
@@ -28,7 +29,7 @@ func (d *document) body(b int) {
 		sums = "2 sums"
 	}
 	forces := d.ForcesOn(body)
-	d.subhead(notation.Sentence(notation.BodyText(d.Assembly, body) + ": " + counted(len(forces), "unknown") + ", " + sums))
+	d.subhead(wording.Sentence(wording.Body(d.Assembly, body) + ": " + counted(len(forces), "unknown") + ", " + sums))
 	for _, group := range d.meetings(b, forces) {
 		d.item("  at "+d.Frame.Joints[d.Forces[group[0]].Joint].Name+"   ", d.meetingText(b, group))
 	}
@@ -83,7 +84,7 @@ func (d *document) meetingText(b int, group []int) string {
 	return text + ": from " + d.bodyName(giver)
 }
 
-func (d *document) bodyName(b int) string { return notation.BodyText(d.Assembly, statics.FreeBody{b}) }
+func (d *document) bodyName(b int) string { return wording.Body(d.Assembly, statics.FreeBody{b}) }
 
 // senseOn is the sense in which force f, positive, acts on body b; an inclined force with its direction.
 func (d *document) senseOn(b int, f statics.Force) string {
@@ -109,7 +110,7 @@ func (d *document) actionText(i int) string {
 		return what + " " + d.carrier(l) + where
 	}
 	text := fmt.Sprintf("%s %s, %s: the resultant of %s", d.st.WithUnit(x.Size.Abs(), notation.Force),
-		strings.TrimSuffix(d.loadDirection(l, x.Size.Sign()), ","), d.from(l.Member, centroid(x)), notation.ActionText(d.Assembly, i, d.st))
+		strings.TrimSuffix(d.loadDirection(l, x.Size.Sign()), ","), d.from(l.Member, centroid(x)), wording.New(d.Assembly, d.st).Action(i))
 	if x.Start.IsZero() && x.End.Equal(d.Frame.Length(l.Member)) || strings.Contains(text, " to "+d.st.WithUnit(x.End, notation.Length)) {
 		return text
 	}

@@ -10,7 +10,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/figure"
-	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // The size of a figure that stands alone, in points: as wide as the text of an A4 page, and half as tall as that page.
@@ -197,7 +197,7 @@ func (d *document) drawMotions() {
 	for _, m := range d.Motions() {
 		var words []string
 		for _, text := range d.motionTexts(m) {
-			words = append(words, notation.Sentence(text))
+			words = append(words, wording.Sentence(text))
 		}
 		d.draw(figure.Motion(d.Assembly, m, d.figureOptions()), words)
 	}

@@ -5,7 +5,7 @@ import (
 
 	"unpin/problems"
 	"unpin/statics"
-	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // InspectJSON is what Inspect says, for programs: an object with the fields title, units, count and parts as in JSON,
@@ -99,6 +99,6 @@ func (d *document) jsonMotion(m statics.Motion) string {
 		{"cause", quote(r.Cause.String())},
 		{"critical", map[bool]string{true: "true", false: "false"}[r.Cause != statics.TooFewForces]},
 		{"forces", d.jsonForceNames(r.Forces)},
-		{"text", quote(notation.Sentence(strings.Join(d.motionTexts(m), "; ")) + " " + d.reasonText(m))},
+		{"text", quote(wording.Sentence(strings.Join(d.motionTexts(m), "; ")) + " " + d.reasonText(m))},
 	})
 }

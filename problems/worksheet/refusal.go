@@ -6,7 +6,7 @@ import (
 
 	"unpin/statics"
 	"unpin/statics/exact"
-	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // refusal says in words why a frame is not determinate: the forces that equilibrium cannot give, the motions that
@@ -35,7 +35,7 @@ func (d *document) ways() {
 	motions := d.Motions()
 	if len(motions) == 1 {
 		d.prose("Nothing holds the frame against a small motion:")
-		d.item("  ", notation.Sentence(strings.Join(d.motionTexts(motions[0]), "; ")))
+		d.item("  ", wording.Sentence(strings.Join(d.motionTexts(motions[0]), "; ")))
 		d.prose("It can also go the other way.")
 		d.blank()
 		d.prose(d.reasonText(motions[0]))
@@ -44,7 +44,7 @@ func (d *document) ways() {
 	d.prose("Nothing holds the frame against a small motion of these kinds:")
 	for i, m := range motions[:min(len(motions), mostMotions)] {
 		label := fmt.Sprintf("  %d. ", i+1)
-		d.item(label, notation.Sentence(strings.Join(d.motionTexts(m), "; ")))
+		d.item(label, wording.Sentence(strings.Join(d.motionTexts(m), "; ")))
 		d.item(strings.Repeat(" ", len(label)), d.reasonText(m))
 	}
 	if more := len(motions) - mostMotions; more > 0 {
@@ -94,7 +94,7 @@ func (d *document) motionTexts(m statics.Motion) []string {
 
 // motionText is how a group of bodies moves: "part AB turns clockwise about A".
 func (d *document) motionText(body statics.FreeBody, m statics.BodyMotion) string {
-	who, s, together := notation.BodyText(d.Assembly, body), "s", ""
+	who, s, together := wording.Body(d.Assembly, body), "s", ""
 	if d.allParts(body) {
 		who = "the whole frame"
 	} else if len(body) > 1 {

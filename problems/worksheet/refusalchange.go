@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"unpin/statics"
-	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // remedies lists ways to make the frame determinate, if there are any to name.
@@ -17,12 +17,12 @@ func (d *document) remedies() {
 	d.blank()
 	if len(ways) == 1 {
 		d.prose("This would make it determinate:")
-		d.item("  ", notation.Sentence(d.wayText(ways[0])))
+		d.item("  ", wording.Sentence(d.wayText(ways[0])))
 		return
 	}
 	d.prose("Any one of these would make it determinate:")
 	for i, way := range ways {
-		d.item(fmt.Sprintf("  %d. ", i+1), notation.Sentence(d.wayText(way)))
+		d.item(fmt.Sprintf("  %d. ", i+1), wording.Sentence(d.wayText(way)))
 	}
 }
 
@@ -116,5 +116,5 @@ func (d *document) jsonChange(c statics.Change) string {
 		}
 		fields = append(fields, field{name, place(c.Along.X, c.Along.Y)})
 	}
-	return inline(append(fields, field{"text", quote(notation.Sentence(d.changeText(c)))})...)
+	return inline(append(fields, field{"text", quote(wording.Sentence(d.changeText(c)))})...)
 }

@@ -6,6 +6,7 @@ import (
 
 	"unpin/statics"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // reasonText says why nothing prevents a motion; a critical form is called so and named.
@@ -36,7 +37,7 @@ func (d *document) tooFewText(r *statics.Reason) string {
 		hold := map[bool]string{true: "holds", false: "hold"}[len(r.Forces) == 1]
 		return fmt.Sprintf("Only %s %s %s; it takes three to hold a body.%s", d.names(r.Forces), hold, who, d.noHelp())
 	}
-	return fmt.Sprintf("The %s bodies that move have %d sums, and only %s to hold them: %s missing.%s", notation.Count(len(r.Groups)),
+	return fmt.Sprintf("The %s bodies that move have %d sums, and only %s to hold them: %s missing.%s", wording.Count(len(r.Groups)),
 		r.Needed(), counted(len(r.Forces), "force"), isOrAreMissing(r.Needed()-len(r.Forces)), d.noHelp())
 }
 
@@ -52,7 +53,7 @@ func isOrAreMissing(n int) string {
 	if n == 1 {
 		return "one is"
 	}
-	return notation.Count(n) + " are"
+	return wording.Count(n) + " are"
 }
 
 // holders are the forces and bars that hold the main group, and "are": "the reactions RA, RB and RC are".
@@ -117,7 +118,7 @@ func (d *document) groupText(g statics.FreeBody) string {
 	if d.allParts(parts) {
 		return "the whole frame"
 	}
-	return notation.BodyText(d.Assembly, parts)
+	return wording.Body(d.Assembly, parts)
 }
 
 // hingesText says which three hinges lie in one line.

@@ -7,6 +7,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // steps writes the plan, step by step, with what each gives.
@@ -31,11 +32,11 @@ func (d *document) steps() {
 
 func (d *document) step(n int, step statics.Step, known []bool) {
 	isKnown := func(i int) bool { return known[i] }
-	reason := notation.Because(d.Assembly, step, isKnown, d.st)
+	reason := wording.New(d.Assembly, d.st).Because(step, isKnown)
 	title := capital(d.sumTitle(step.Sums[0]))
 	switch {
 	case len(step.Sums) > 1:
-		title = capital(notation.Count(len(step.Sums))) + " sums solved together"
+		title = capital(wording.Count(len(step.Sums))) + " sums solved together"
 	case step.Check:
 		title = "Check: " + d.sumTitle(step.Sums[0])
 	}
@@ -62,18 +63,18 @@ func (d *document) step(n int, step statics.Step, known []bool) {
 
 // sumTitle is the free body of a sum and its name.
 func (d *document) sumTitle(s statics.Sum) string {
-	return notation.BodyText(d.Assembly, s.Body) + ", " + notation.SumTitle(d.Assembly, s, d.st)
+	return wording.Body(d.Assembly, s.Body) + ", " + wording.New(d.Assembly, d.st).SumTitle(s)
 }
 
 // equation writes a sum in symbols, with the values found before put in, and gathered.
 func (d *document) equation(indent string, s statics.Sum, step statics.Step, known []bool) {
 	value := func(i int) (exact.Num, bool) { return d.Values[i], known[i] }
-	symbols := notation.SumSymbols(d.Assembly, s, d.st)
+	symbols := wording.New(d.Assembly, d.st).Symbols(s)
 	if len(step.Gives) == 1 && symbols == d.found(step.Gives[0]) { // Ax = 0, and nothing else
 		return
 	}
 	d.equate(indent, symbols)
-	if numbers := notation.SumNumbers(d.Assembly, s, value, d.st); numbers != symbols {
+	if numbers := wording.New(d.Assembly, d.st).Numbers(s, value); numbers != symbols {
 		d.equate(indent, numbers)
 	}
 	switch {

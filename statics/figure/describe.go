@@ -7,6 +7,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // Describe says in sentences what the figure of a frame shows, for a reader who cannot see it: how the parts run, what
@@ -32,7 +33,7 @@ func Describe(a *statics.Assembly, o Options) []string {
 // DescribeBody says in sentences what acts on a free body, as FreeBody draws it.
 func DescribeBody(a *statics.Assembly, body statics.FreeBody, known map[int]exact.Num, o Options) []string {
 	w := words{a, &a.Frame, o}
-	lines := []string{notation.BodyText(a, body) + " is cut free"}
+	lines := []string{wording.Body(a, body) + " is cut free"}
 	seen := statics.None
 	for _, i := range a.ActionsOn(body) {
 		if l := a.Loads[i].Load; l != seen {
@@ -51,7 +52,7 @@ func DescribeBody(a *statics.Assembly, body statics.FreeBody, known map[int]exac
 
 func sentences(lines []string) []string {
 	for i, l := range lines {
-		lines[i] = notation.Sentence(l)
+		lines[i] = wording.Sentence(l)
 	}
 	return lines
 }

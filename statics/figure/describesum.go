@@ -4,6 +4,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // DescribeSum says in sentences what the figure of a sum shows, as OfSum draws it: the free body and the sum, what counts in
@@ -11,14 +12,14 @@ import (
 func DescribeSum(a *statics.Assembly, s statics.Sum, known map[int]exact.Num, o Options) []string {
 	o.Style.ASCII = true // signs are spelt out
 	w := words{a, &a.Frame, o}
-	lines := []string{notation.BodyText(a, s.Body) + ", " + notation.SumTitle(a, s, o.Style)}
+	lines := []string{wording.Body(a, s.Body) + ", " + wording.New(a, o.Style).SumTitle(s)}
 	for _, t := range s.Terms {
 		if t.Why == statics.Counts {
 			lines = append(lines, w.term(s, t, known))
 		}
 	}
 	lines = sentences(lines)
-	if absent := notation.AbsentText(a, s, o.Style); absent != "" {
+	if absent := wording.New(a, o.Style).Absent(s); absent != "" {
 		lines = append(lines, absent)
 	}
 	return lines
@@ -26,7 +27,7 @@ func DescribeSum(a *statics.Assembly, s statics.Sum, known map[int]exact.Num, o 
 
 // term tells how one term acts in a sum.
 func (w words) term(s statics.Sum, t statics.Term, known map[int]exact.Num) string {
-	text := notation.GiverText(w.a, t, w.o.Style)
+	text := wording.New(w.a, w.o.Style).Component(t)
 	sign := t.Sign
 	if t.Force != statics.None {
 		value, ok := known[t.Force]

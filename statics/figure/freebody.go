@@ -4,6 +4,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // FreeBody is the scene of bodies cut free: their outline without supports, the loads on them, and every force that
@@ -11,7 +12,7 @@ import (
 // value, and its arrow turns where that is negative. What the other part receives at a cut pin stands beside it.
 func FreeBody(a *statics.Assembly, body statics.FreeBody, known map[int]exact.Num, o Options) Scene {
 	c := newCutBody(a, body, known, o)
-	c.Title = notation.Sentence(notation.BodyText(a, body))
+	c.Title = wording.Sentence(wording.Body(a, body))
 	c.acting()
 	c.finish()
 	c.opposites()

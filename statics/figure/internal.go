@@ -7,6 +7,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // A Quantity is one of the three internal forces.
@@ -75,7 +76,7 @@ func bareMembers(s *statics.Solution, q Quantity, o Options) *draft {
 		inside[i] = true
 	}
 	d := newDraft(&s.Frame, o, inside)
-	d.Title = notation.Sentence(q.name() + " " + q.Letter() + " of the members")
+	d.Title = wording.Sentence(q.name() + " " + q.Letter() + " of the members")
 	for _, c := range s.Frame.Connections {
 		d.connection(c)
 	}

@@ -7,6 +7,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // OfSum is the scene of one sum on its free body: what has no part in it is faded, and for a sum of moments the centre is
@@ -14,7 +15,7 @@ import (
 func OfSum(a *statics.Assembly, s statics.Sum, known map[int]exact.Num, o Options) Scene {
 	o.FadedForces, o.FadedLoads = idleIn(a, s)
 	c := newCutBody(a, s.Body, known, o)
-	c.Title = notation.Sentence(notation.BodyText(a, s.Body) + ", " + notation.SumName(a, s, o.Style))
+	c.Title = wording.Sentence(wording.Body(a, s.Body) + ", " + wording.New(a, o.Style).SumName(s))
 	c.acting()
 	if s.Moment {
 		c.arms(s)
@@ -22,7 +23,7 @@ func OfSum(a *statics.Assembly, s statics.Sum, known map[int]exact.Num, o Option
 	c.finish()
 	c.names(c.joints())
 	c.Names = symbols(a, s.Body)
-	c.Legend = []string{notation.SumTitle(a, s, o.Style)}
+	c.Legend = []string{wording.New(a, o.Style).SumTitle(s)}
 	return c.Scene
 }
 

@@ -78,6 +78,9 @@ func towards(x, y int) Sense {
 	return [3][3]Sense{{DownLeft, Down, DownRight}, {Left, NoSense, Right}, {UpLeft, Up, UpRight}}[y+1][x+1]
 }
 
+// DirectionWord is the sense of a direction: "right", "up", "down to the left". It is empty for no direction.
+func DirectionWord(v statics.Vector) string { return towards(v.X.Sign(), v.Y.Sign()).String() }
+
 // SenseOf is how a force of that value really acts on f.On: "up", "counter-clockwise", "up to the left", "tension"; empty
 // for nought.
 func SenseOf(f statics.Force, value exact.Num) string { return Acting(f, value).String() }

@@ -100,15 +100,24 @@ func (st Style) sign(s string) string {
 	return strings.ReplaceAll(s, "-", "−")
 }
 
-// smallDenominator is the largest denominator with which a share is written as a fraction.
+// smallDenominator is the largest denominator with which a coefficient is written as a fraction.
 const smallDenominator = 99
 
-// share is a pure factor such as a cosine: 0.8, 12/13, or rounded.
-func (st Style) share(n exact.Num) string {
+// Coefficient is a pure factor such as a cosine: 0.8, 12/13, or rounded.
+func (st Style) Coefficient(n exact.Num) string {
 	if r, ok := n.Rat(); ok && !n.Terminates() && r.Denom().Cmp(big.NewInt(smallDenominator)) <= 0 {
 		return st.sign(r.RatString())
 	}
 	return st.plain(n, st.figures()+1)
+}
+
+// Pair is two numbers as a point or a direction: "(8, 19.67)".
+func (st Style) Pair(x, y exact.Num, d Dimension) string {
+	separator := ", "
+	if st.Comma {
+		separator = "; "
+	}
+	return "(" + st.Given(x, d) + separator + st.Given(y, d) + ")"
 }
 
 // List joins words with commas and "and".

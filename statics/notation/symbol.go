@@ -17,3 +17,11 @@ func Symbol(f statics.Force, joint string) (letter, index string) {
 	}
 	return f.Name[:1], f.Name[1:]
 }
+
+// ForceDimension is what the value of a force measures.
+func ForceDimension(f statics.Force) Dimension {
+	if f.Couple {
+		return Moment
+	}
+	return Force
+}

@@ -9,6 +9,7 @@ import (
 
 	"unpin/problems"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 	"unpin/tutor"
 )
 
@@ -155,7 +156,7 @@ func (m *Model) beginAt(goOn bool) tea.Cmd {
 func (m *Model) start(p *problems.Problem, goOn bool) {
 	l, err := tutor.New(p, m.chooser.rung, m.o.Exam)
 	if err != nil {
-		m.notice = notation.Sentence(err.Error())
+		m.notice = wording.Sentence(err.Error())
 		return
 	}
 	m.notice = ""

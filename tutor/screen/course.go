@@ -9,7 +9,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"unpin/statics"
-	"unpin/statics/notation"
+	"unpin/statics/wording"
 	"unpin/tutor"
 )
 
@@ -176,7 +176,7 @@ func (c *course) toFault(text string) {
 func (m *Model) toRung(name string) tea.Cmd {
 	rung, err := tutor.ParseRung(name)
 	if err != nil {
-		m.course.take(tutor.Reply{Kind: tutor.Unread, Lines: []string{notation.Sentence(err.Error())}})
+		m.course.take(tutor.Reply{Kind: tutor.Unread, Lines: []string{wording.Sentence(err.Error())}})
 		return nil
 	}
 	m.chooser.rung = rung

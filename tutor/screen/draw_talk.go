@@ -6,7 +6,7 @@ import (
 	"strings"
 
 	"unpin/statics"
-	"unpin/statics/notation"
+	"unpin/statics/wording"
 	"unpin/tutor"
 )
 
@@ -42,7 +42,7 @@ func (m *Model) questionLines(in rect) (all []line, noted bool) {
 	if q.Step != statics.None && q.Kind == tutor.ForceValue && !c.hidesTerms(q.Step) {
 		sums := c.l.Solution.Plan[q.Step].Sums
 		for n, s := range sums {
-			symbols := notation.SumSymbols(c.l.Solution.Assembly, s, st)
+			symbols := wording.New(c.l.Solution.Assembly, st).Symbols(s)
 			if len(sums) > 1 {
 				symbols = fmt.Sprintf("(%d) %s", n+1, symbols)
 			}

@@ -7,7 +7,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/figure"
-	"unpin/statics/notation"
+	"unpin/statics/wording"
 	"unpin/tutor"
 )
 
@@ -172,7 +172,7 @@ func (c *course) known() map[int]exact.Num {
 // title is what stands above the figure of a scene, on the whole screen or in its pane.
 func (c *course) title(s scene, large bool) string {
 	q, asking := c.l.Now()
-	body := func() string { return notation.BodyText(c.l.Solution.Assembly, c.bodyInHand()) }
+	body := func() string { return wording.Body(c.l.Solution.Assembly, c.bodyInHand()) }
 	n, diagram := s.quantity()
 	switch {
 	case diagram:

@@ -7,6 +7,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 	"unpin/tutor"
 )
 
@@ -54,7 +55,7 @@ func (w writer) kept() {
 	for _, s := range l.Kept() {
 		w.add(nil)
 		w.put(0, "Kept: "+bodyAndSum(l, s, w.st), titleInk)
-		w.put(3, notation.SumNumbers(l.Solution.Assembly, s, l.Known, w.st), plainInk)
+		w.put(3, wording.New(l.Solution.Assembly, w.st).Numbers(s, l.Known), plainInk)
 	}
 }
 
@@ -66,7 +67,7 @@ func (w writer) step(i int) {
 	isKnown := func(f int) bool { _, ok := before(f); return ok }
 	w.put(0, stepTitle(l, i, w.st), titleInk)
 	if !l.Own(i) {
-		w.put(3, notation.Because(l.Solution.Assembly, step, isKnown, w.st), faintInk)
+		w.put(3, wording.New(l.Solution.Assembly, w.st).Because(step, isKnown), faintInk)
 	}
 	for n, s := range step.Sums {
 		if len(step.Sums) > 1 {
@@ -88,7 +89,7 @@ func (w writer) sum(i, n int, before func(int) (exact.Num, bool)) {
 		return
 	}
 	a := l.Solution.Assembly
-	symbols, numbers := notation.SumSymbols(a, s, w.st), notation.SumNumbers(a, s, before, w.st)
+	symbols, numbers := wording.New(a, w.st).Symbols(s), wording.New(a, w.st).Numbers(s, before)
 	from := len(w.lines)
 	w.put(3, symbols, plainInk)
 	if q, asking := l.Now(); asking && q.Kind == tutor.ForceValue && q.Step == i {

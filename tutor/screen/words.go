@@ -8,12 +8,13 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 	"unpin/tutor"
 )
 
 // bodyAndSum names the free body of a sum and the sum.
 func bodyAndSum(l *tutor.Lesson, s statics.Sum, st notation.Style) string {
-	return notation.BodyText(l.Solution.Assembly, s.Body) + ", " + notation.SumTitle(l.Solution.Assembly, s, st)
+	return wording.Body(l.Solution.Assembly, s.Body) + ", " + wording.New(l.Solution.Assembly, st).SumTitle(s)
 }
 
 // stepTitle is the number of a step with its free body and sum.
@@ -22,7 +23,7 @@ func stepTitle(l *tutor.Lesson, i int, st notation.Style) string {
 	text := bodyAndSum(l, step.Sums[0], st)
 	switch {
 	case len(step.Sums) > 1:
-		text = notation.Count(len(step.Sums)) + " sums solved together"
+		text = wording.Count(len(step.Sums)) + " sums solved together"
 	case step.Check:
 		text = "check: " + text
 	case step.Relation:
@@ -88,7 +89,7 @@ func senseOfAsked(l *tutor.Lesson, q tutor.Question, st notation.Style) string {
 		force := l.Solution.Forces[q.Force]
 		text := fmt.Sprintf("%s acts on %s; %s is positive.", force.Name, l.Solution.BodyName(force.On), notation.SenseOf(force, exact.Int(1)))
 		if force.By != statics.None {
-			text += " " + notation.Sentence(l.Solution.BodyName(force.By)+" receives the opposite")
+			text += " " + wording.Sentence(l.Solution.BodyName(force.By)+" receives the opposite")
 		}
 		return text
 	case tutor.SectionPart:
@@ -123,7 +124,7 @@ func giver(l *tutor.Lesson, t statics.Term, st notation.Style) string {
 	if t.Force != statics.None {
 		return l.Solution.Forces[t.Force].Name
 	}
-	return notation.ActionText(l.Solution.Assembly, t.Action, st)
+	return wording.New(l.Solution.Assembly, st).Action(t.Action)
 }
 
 // senseWord is the positive sense of what is asked in a word or two, or nothing.

@@ -1,6 +1,7 @@
-package notation
+package wording
 
 import (
+	"flag"
 	"fmt"
 	"os"
 	"path/filepath"
@@ -9,9 +10,45 @@ import (
 
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/notation"
 )
 
+var update = flag.Bool("update", false, "rewrite the expected output in testdata")
+
+// compare holds a text against a file, or writes the file.
+func compare(t *testing.T, path, got string) {
+	t.Helper()
+	if *update {
+		if err := os.WriteFile(path, []byte(got), 0o644); err != nil {
+			t.Fatal(err)
+		}
+		return
+	}
+	want, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	wants := strings.Split(string(want), "\n")
+	for i, line := range strings.Split(got, "\n") {
+		if i >= len(wants) || line != wants[i] {
+			t.Fatalf("%s:%d: got\n%s\nwant\n%s", path, i+1, line, strings.Join(wants[min(i, len(wants)):min(i+1, len(wants))], ""))
+		}
+	}
+	if got != string(want) {
+		t.Fatalf("%s: more is expected than was said", path)
+	}
+}
+
 func num(s string) exact.Num { return exact.MustParse(s) }
+
+// units are the units of that text.
+func units(text string) notation.Units {
+	u, err := notation.ParseUnits(text)
+	if err != nil {
+		panic(err)
+	}
+	return u
+}
 
 func vec(x, y string) statics.Vector { return statics.Vector{X: num(x), Y: num(y)} }
 
@@ -72,37 +109,34 @@ func TestProse(t *testing.T) {
 	for _, c := range []struct {
 		file string
 		of   *statics.Solution
-		st   Style
+		st   notation.Style
 	}{
-		{"canopy.txt", canopy(t), Style{Units: Units{"kN", "m"}}},
-		{"canopy-ascii.txt", canopy(t), Style{Units: Units{"kN", "m"}, Figures: 4, ClockwisePositive: true, Comma: true, ASCII: true}},
-		{"canopy-letters.txt", canopy(t), Style{Units: Units{"P", "L"}}},
-		{"shelter.txt", shelter(t), Style{Units: Units{"kip", "ft"}}},
+		{"canopy.txt", canopy(t), notation.Style{Units: units("kN m")}},
+		{"canopy-ascii.txt", canopy(t), notation.Style{Units: units("kN m"), Figures: 4, ClockwisePositive: true, Comma: true, ASCII: true}},
+		{"canopy-letters.txt", canopy(t), notation.Style{Units: units("P L")}},
+		{"shelter.txt", shelter(t), notation.Style{Units: units("kip ft")}},
 	} {
 		path := filepath.Join("testdata", "prose", c.file)
-		want, err := os.ReadFile(path)
-		if err != nil && !*update {
-			t.Fatal(err)
-		}
-		compare(t, path, string(want), prose(c.of, c.st))
+		compare(t, path, prose(c.of, c.st))
 	}
 }
 
 // prose is everything that is said of the steps of a plan.
-func prose(s *statics.Solution, st Style) string {
+func prose(s *statics.Solution, st notation.Style) string {
+	w := New(s.Assembly, st)
 	var b strings.Builder
 	known := map[int]bool{}
 	isKnown := func(i int) bool { return known[i] }
 	value := func(i int) (exact.Num, bool) { return s.Values[i], known[i] }
 	for _, step := range s.Plan {
-		fmt.Fprintln(&b, Because(s.Assembly, step, isKnown, st))
+		fmt.Fprintln(&b, w.Because(step, isKnown))
 		for _, sum := range step.Sums {
-			fmt.Fprintf(&b, "  %s: %s\n  %s\n  %s\n", BodyText(s.Assembly, sum.Body), SumTitle(s.Assembly, sum, st),
-				SumSymbols(s.Assembly, sum, st), SumNumbers(s.Assembly, sum, value, st))
+			fmt.Fprintf(&b, "  %s: %s\n  %s\n  %s\n", Body(s.Assembly, sum.Body), w.SumTitle(sum),
+				w.Symbols(sum), w.Numbers(sum, value))
 			for _, x := range sum.Terms {
-				fmt.Fprintln(&b, "   ", TermText(s.Assembly, sum, x, st))
+				fmt.Fprintln(&b, "   ", w.Term(sum, x))
 			}
-			fmt.Fprintln(&b, "  absent:", AbsentText(s.Assembly, sum, st))
+			fmt.Fprintln(&b, "  absent:", w.Absent(sum))
 		}
 		for _, i := range step.Gives {
 			known[i] = true
@@ -110,33 +144,4 @@ func prose(s *statics.Solution, st Style) string {
 		fmt.Fprintln(&b)
 	}
 	return b.String()
-}
-
-func TestGiven(t *testing.T) {
-	kN := Style{Units: Units{"kN", "m"}}
-	comma := Style{Units: Units{"kN", "m"}, Comma: true}
-	letters := Style{Units: Units{"P", "L"}}
-	root := num("2")
-	root, _ = root.Sqrt()
-	for _, c := range []struct {
-		st   Style
-		n    exact.Num
-		d    Dimension
-		want string
-	}{
-		{kN, num("7.25"), Length, "7.25"},
-		{kN, num("20/3"), Length, "6.667"},
-		{kN, num("12000"), Force, "12000"},
-		{kN, num("-1234.5678"), Force, "−1235"},
-		{kN, root, Length, "1.414"},
-		{comma, num("7.25"), Length, "7,25"},
-		{letters, num("3/8"), Force, "3/8 P"},
-		{letters, num("-1/4"), Moment, "−PL/4"},
-		{letters, num("1"), Intensity, "P/L"},
-		{letters, num("30"), Degrees, "30"},
-	} {
-		if got := c.st.Given(c.n, c.d); got != c.want {
-			t.Errorf("%v as %v: %s, not %s", c.n, c.d, got, c.want)
-		}
-	}
 }

@@ -1,0 +1,112 @@
+package wording
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"unpin/statics"
+	"unpin/statics/notation"
+)
+
+// Because says in one sentence why a step of a plan is taken: the free body, and what leaves one unknown in its sum.
+// Known tells which forces are known before the step; nil stands for none.
+func (w Speaker) Because(step statics.Step, known func(force int) bool) string {
+	if known == nil {
+		known = func(int) bool { return false }
+	}
+	r := reasons{w, known}
+	s := step.Sums[0]
+	switch step.Why {
+	case statics.ClosingCheck:
+		return "No force came from this sum, so it checks the work: it must come to 0."
+	case statics.KeptRelation:
+		left := s.Unknowns(known)
+		return fmt.Sprintf("This sum still holds %s unknowns, %s: it is kept, to be used when only one is left.", Count(len(left)), notation.List(r.names(left)))
+	case statics.RelationUsed:
+		return fmt.Sprintf("The sum kept earlier has only one unknown now, %s.", notation.List(r.names(step.Gives)))
+	case statics.SolvedTogether:
+		return fmt.Sprintf("No sum has only one unknown; these %s hold only %s, so they are solved together.", Count(len(step.Sums)), notation.List(r.names(step.Gives)))
+	}
+	return Sentence(r.ofBody(s, step.Why) + r.ofSum(s, step.Gives))
+}
+
+// reasons finds the words for the choice of a sum.
+type reasons struct {
+	Speaker
+	known func(int) bool
+}
+
+// left lists the unknowns that act on a free body from outside.
+func (r reasons) left(b statics.FreeBody) []int {
+	var left []int
+	for _, i := range r.a.ForcesOn(b) {
+		if sign, _ := r.a.Facing(b, i); sign != 0 && !r.known(i) {
+			left = append(left, i)
+		}
+	}
+	return left
+}
+
+// ofBody says why this free body, up to the comma, colon or semicolon before the reason for the sum.
+func (r reasons) ofBody(s statics.Sum, why statics.Choice) string {
+	body, left := Body(r.a, s.Body), r.left(s.Body)
+	if len(left) == 1 {
+		return fmt.Sprintf("only %s is left on %s", r.a.Forces[left[0]].Name, body)
+	}
+	has := either(strings.HasPrefix(body, "parts "), "together have", "has")
+	switch why {
+	case statics.StayOnBody:
+		return fmt.Sprintf("still on %s: ", body)
+	case statics.SplitForce:
+		return fmt.Sprintf("on %s, ", body)
+	case statics.WholeFrame:
+		return "no single part has a sum with one unknown, but " + body + " has: "
+	case statics.SeveralParts:
+		return fmt.Sprintf("neither a part nor the whole has a sum with one unknown, but %s %s: ", body, has)
+	}
+	if r.a.Bodies() == 1 {
+		return fmt.Sprintf("%s holds %s unknowns, but ", body, Count(len(left)))
+	}
+	return fmt.Sprintf("of the %s where a sum has one unknown, %s has the fewest left (%d): ", either(len(r.a.Pins) == 0, "parts", "bodies"), body, len(left))
+}
+
+// ofSum says why this sum: which unknown is alone in it, and what keeps the others out.
+func (r reasons) ofSum(s statics.Sum, gives []int) string {
+	left := r.left(s.Body)
+	if len(left) == 1 {
+		return r.alone(s, left[0])
+	}
+	text := fmt.Sprintf("%s is the only unknown in %s", notation.List(r.names(gives)), r.sum(s))
+	if s.Moment {
+		text = fmt.Sprintf("%s is the only unknown with a moment about %s", notation.List(r.names(gives)), r.centrePoint(s))
+	}
+	absent := absentTerms(s, func(t statics.Term) bool { return t.Force != statics.None && slices.Contains(left, t.Force) })
+	if why := r.absences(s, absent); len(why) > 0 {
+		text += ", since " + notation.List(why)
+	}
+	return text
+}
+
+// sum is the name of a force sum within a sentence.
+func (r reasons) sum(s statics.Sum) string { return r.either("", "the ") + r.SumName(s) }
+
+// centrePoint is the centre within a sentence: a joint, or a point that is none.
+func (r reasons) centrePoint(s statics.Sum) string {
+	if s.Centre == statics.None {
+		return "the point " + r.centre(s)
+	}
+	return r.centre(s)
+}
+
+// alone says what is good about a sum for the last unknown of a body.
+func (r reasons) alone(s statics.Sum, force int) string {
+	f := r.a.Forces[force]
+	switch {
+	case s.Moment && f.Couple && s.Centre == f.Joint:
+		return fmt.Sprintf(", and about %s the forces there have no moment", r.centrePoint(s))
+	case s.Moment:
+		return fmt.Sprintf(", and a sum of moments about %s gives it", r.centrePoint(s))
+	}
+	return ", and " + r.sum(s) + " gives it"
+}

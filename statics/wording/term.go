@@ -1,0 +1,98 @@
+package wording
+
+import (
+	"fmt"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// componentNames are the components that a term of two is about.
+var componentNames = map[statics.Component]string{statics.Horizontal: "horizontal", statics.Vertical: "vertical"}
+
+// Source names the force or load that a term comes from: "Ay", "the 5 kN load on AB".
+func (w Speaker) Source(t statics.Term) string {
+	if t.Force != statics.None {
+		return w.a.Forces[t.Force].Name
+	}
+	return w.Action(t.Action)
+}
+
+// Component is Source with the component that a term of two is about: "the horizontal component of the 5 kN load on AB".
+func (w Speaker) Component(t statics.Term) string {
+	if name, ok := componentNames[t.What]; ok {
+		return "the " + name + " component of " + w.Source(t)
+	}
+	return w.Source(t)
+}
+
+// Term is one term of a sum in words: "4 kN/m over 6 m (24 kN) × 3 m, clockwise", "0.8 of RD, up". For a term that does
+// not count it says why.
+func (w Speaker) Term(s statics.Sum, t statics.Term) string {
+	if t.Why != statics.Counts {
+		return w.absence(s, []statics.Term{t})
+	}
+	text := w.termForce(t)
+	switch {
+	case t.What == statics.TurnOnly:
+		return text + ", " + turn(t.Sign)
+	case s.Moment:
+		return fmt.Sprintf("%s %s %s, %s", text, w.either("×", "x"), w.st.WithUnit(t.Arm, notation.Length), turn(t.Sign))
+	}
+	along := s.Along
+	if t.Sign < 0 {
+		along = along.Neg()
+	}
+	return text + ", " + notation.DirectionWord(along)
+}
+
+// termForce is the force of a term in words, without arm and sense.
+func (w Speaker) termForce(t statics.Term) string {
+	part := ""
+	if name, ok := componentNames[t.What]; ok {
+		part = "the " + name + " component "
+	}
+	if t.Force != statics.None {
+		name := w.a.Forces[t.Force].Name
+		if !t.Size.Equal(one) {
+			name = w.st.Coefficient(t.Size) + w.times() + name
+		}
+		return part + name
+	}
+	x := w.a.Loads[t.Action]
+	switch {
+	case x.Shape == statics.Turning:
+		return "the couple " + w.st.WithUnit(x.Size.Abs(), notation.Moment)
+	case shareOf(x, t).Equal(one):
+		return w.loadSize(x)
+	case part == "":
+		return w.loadSize(x) + ", of which " + w.st.WithUnit(t.Size, notation.Force)
+	}
+	return part + "of " + w.loadSize(x) + ", " + w.st.WithUnit(t.Size, notation.Force)
+}
+
+// loadSize is the size of a load: "10 kN", "4 kN/m over 6 m (24 kN)", "half of 6 kN/m over 2 m of run (6 kN)".
+func (w Speaker) loadSize(x statics.Action) string {
+	if x.Shape == statics.AtPoint {
+		return w.st.WithUnit(x.Size.Abs(), notation.Force)
+	}
+	text := fmt.Sprintf("%s over %s%s (%s)", w.st.WithUnit(x.Intensity.Abs(), notation.Intensity),
+		w.st.WithUnit(loadedLength(x), notation.Length), perText(w.a, x), w.st.WithUnit(x.Size.Abs(), notation.Force))
+	if x.Shape != statics.Uniform {
+		return "half of " + text
+	}
+	return text
+}
+
+// shareOf is how much of a load's force a term is about.
+func shareOf(x statics.Action, t statics.Term) exact.Num { return over(t.Size, x.Size.Abs()) }
+
+// loadedLength is the length on which the intensity of a spread action is counted: of the member, its run or its rise.
+func loadedLength(x statics.Action) exact.Num {
+	length := over(x.Size.Abs(), x.Intensity.Abs())
+	if x.Shape != statics.Uniform {
+		length = length.Mul(exact.Int(2))
+	}
+	return length
+}
