@@ -19,6 +19,12 @@ func TestPlanIsSound(t *testing.T) {
 		p := planReader{Solution: s, known: map[int]bool{}}
 		for n, step := range s.Plan {
 			seen[step.Why]++
+			before := s.KnownBefore(n)
+			for i := range s.Forces {
+				if v, known := before(i); known != p.known[i] || !v.Equal(s.Values[i]) {
+					return fmt.Errorf("before step %d force %d is known: %v, as %v", n+1, i, known, v)
+				}
+			}
 			if err := p.step(n, step); err != nil {
 				return fmt.Errorf("step %d: %w\n%s", n+1, err, report(s))
 			}

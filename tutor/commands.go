@@ -187,7 +187,7 @@ func (l *Lesson) hints(q Question) [3]string {
 	}
 	if q.Kind != ForceValue {
 		t := s.Terms[q.Term]
-		h[0] = "look at " + l.termGiver(t) + " on " + wording.Body(a, s.Body) + "."
+		h[0] = "look at " + l.words().Component(t) + " on " + wording.Body(a, s.Body) + "."
 		h[1] = termRule(q.Kind, s)
 		h[2] = "the term is: " + wording.New(a, st).Term(s, t) + "."
 	}
@@ -198,7 +198,7 @@ func (l *Lesson) hints(q Question) [3]string {
 func (l *Lesson) acting(s statics.Sum) []string {
 	var names []string
 	for _, t := range s.Terms {
-		name := l.giverName(t)
+		name := l.words().Source(t)
 		if t.Why != statics.InsideBody && !slices.Contains(names, name) {
 			names = append(names, name)
 		}
@@ -206,19 +206,8 @@ func (l *Lesson) acting(s statics.Sum) []string {
 	return names
 }
 
-// termGiver names what a term comes from, and which component of it the term is about.
-func (l *Lesson) termGiver(t statics.Term) string {
-	part := map[statics.Component]string{statics.Horizontal: "the horizontal component of ", statics.Vertical: "the vertical component of "}
-	return part[t.What] + l.giverName(t)
-}
-
-// giverName names what a term comes from.
-func (l *Lesson) giverName(t statics.Term) string {
-	if t.Force != statics.None {
-		return l.Solution.Forces[t.Force].Name
-	}
-	return wording.New(l.Solution.Assembly, l.style()).Action(t.Action)
-}
+// words says what there is to say of the lesson's frame.
+func (l *Lesson) words() wording.Speaker { return wording.New(l.Solution.Assembly, l.style()) }
 
 // sumRule is the rule for a sum of that kind.
 func sumRule(s statics.Sum) string {

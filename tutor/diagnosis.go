@@ -59,7 +59,7 @@ func (l *Lesson) section(q Question, values []exact.Num) slip.Section {
 
 // slipQuestion is a question about a force or a term as the catalogue of slips sees it.
 func (l *Lesson) slipQuestion(q Question, values []exact.Num) slip.Question {
-	step, before := l.Solution.Plan[q.Step], l.knownBefore(q.Step)
+	step, before := l.Solution.Plan[q.Step], l.Solution.KnownBefore(q.Step)
 	return slip.Question{
 		Assembly: l.Solution.Assembly,
 		Sums:     step.Sums,

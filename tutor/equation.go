@@ -162,7 +162,7 @@ func (e *equation) wrongGiven(scale exact.Num) string {
 	}
 	loose, name := e.unmatched(&terms), ""
 	if len(terms) > 0 {
-		name = e.l.giverName(terms[0].of)
+		name = e.l.words().Source(terms[0].of)
 	}
 	switch {
 	case len(terms) == 0 && len(loose) > 0:

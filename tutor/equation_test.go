@@ -58,7 +58,7 @@ func TestPlansAreTrueEquations(t *testing.T) {
 		st := l.style()
 		st.Figures = 6
 		for i, step := range l.Solution.Plan {
-			known := l.knownBefore(i)
+			known := l.Solution.KnownBefore(i)
 			for _, s := range step.Sums {
 				for _, text := range []string{
 					wording.New(l.Solution.Assembly, st).Symbols(s), wording.New(l.Solution.Assembly, st).Numbers(s, known),

@@ -179,7 +179,7 @@ func (x example) lines(l *Lesson) []string {
 	lines := []string{"Worked, from another problem: " + other.Problem.Title + "."}
 	lines = append(lines, figure.Describe(other.Solution.Assembly, figure.Options{Style: other.style()})...)
 	if x.what.Step != statics.None {
-		lines = append(lines, other.knownLines(x.what, func(f int) bool { _, known := other.knownBefore(x.what.Step)(f); return known })...)
+		lines = append(lines, other.knownLines(x.what, func(f int) bool { _, known := other.Solution.KnownBefore(x.what.Step)(f); return known })...)
 		return append(lines, other.stepLines(x.what.Step)[1:]...)
 	}
 	lines = append(lines, other.knownLines(x.what, func(int) bool { return true })...)

@@ -68,7 +68,7 @@ func (l *Lesson) alone(q Question) string {
 	if len(step.Sums) > 1 {
 		return "it fits both sums; two unknowns need two."
 	}
-	s, before := step.Sums[0], l.knownBefore(q.Step)
+	s, before := step.Sums[0], l.Solution.KnownBefore(q.Step)
 	kept := s
 	kept.Terms = nil
 	for _, t := range s.Terms {

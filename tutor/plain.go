@@ -10,6 +10,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/figure"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // Plain runs a lesson by line: one fact a line, one answer a line, ASCII only, nothing redrawn. It ends at quit or at
@@ -115,7 +116,7 @@ func (p *plain) opening() {
 		p.say("%s", notation.ASCII(l.Problem.Text))
 	}
 	p.lines(l.frameLines())
-	p.say("For teaching only: a real structure needs the local codes and a licensed engineer.")
+	p.say("%s", wording.Caution)
 	if l.Rung == Fading {
 		p.say(FadingRule)
 	}
@@ -156,7 +157,7 @@ func (p *plain) introduce(q Question) {
 	}
 	if q.Kind == TermSize || q.Kind == TermArm || q.Kind == TermSign {
 		s := p.l.Solution.Plan[q.Step].Sums[q.Sum]
-		p.say("Term: %s.", notation.ASCII(p.l.termGiver(s.Terms[q.Term])))
+		p.say("Term: %s.", notation.ASCII(p.l.words().Component(s.Terms[q.Term])))
 	}
 }
 

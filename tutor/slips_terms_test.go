@@ -74,7 +74,7 @@ func slipsBySum(t *testing.T, byValue bool) measure {
 		for n, step := range l.Solution.Plan {
 			known := func(int) (exact.Num, bool) { return exact.Num{}, false }
 			if byValue {
-				known = l.knownBefore(n)
+				known = l.Solution.KnownBefore(n)
 			}
 			for _, s := range step.Sums {
 				all.add(sumOutcomes(t, l, s, known, every))

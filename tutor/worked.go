@@ -14,7 +14,7 @@ import (
 // stepLines say what a step is about; a step that asks nothing (a relation, the check, a worked step) in full.
 func (l *Lesson) stepLines(i int) []string {
 	a, st, step := l.Solution.Assembly, l.style(), l.Solution.Plan[i]
-	before := l.knownBefore(i)
+	before := l.Solution.KnownBefore(i)
 	known := func(f int) bool { _, ok := before(f); return ok }
 	lines := []string{fmt.Sprintf("Step %d of %d.", i+1, len(l.Solution.Plan))}
 	switch {
@@ -45,17 +45,6 @@ func (l *Lesson) stepLines(i int) []string {
 		}
 	}
 	return lines
-}
-
-// knownBefore tells the exact values of the forces that steps before i give.
-func (l *Lesson) knownBefore(i int) func(int) (exact.Num, bool) {
-	given := map[int]bool{}
-	for _, step := range l.Solution.Plan[:i] {
-		for _, f := range step.Gives {
-			given[f] = true
-		}
-	}
-	return func(f int) (exact.Num, bool) { return l.Solution.Values[f], given[f] }
 }
 
 // knownLines tell the forces that are known by a question and that it rests on.

@@ -33,10 +33,10 @@ func (d *document) steps() {
 func (d *document) step(n int, step statics.Step, known []bool) {
 	isKnown := func(i int) bool { return known[i] }
 	reason := wording.New(d.Assembly, d.st).Because(step, isKnown)
-	title := capital(d.sumTitle(step.Sums[0]))
+	title := wording.Capital(d.sumTitle(step.Sums[0]))
 	switch {
 	case len(step.Sums) > 1:
-		title = capital(wording.Count(len(step.Sums))) + " sums solved together"
+		title = wording.Capital(wording.Count(len(step.Sums))) + " sums solved together"
 	case step.Check:
 		title = "Check: " + d.sumTitle(step.Sums[0])
 	}
@@ -45,7 +45,7 @@ func (d *document) step(n int, step statics.Step, known []bool) {
 	for k, s := range step.Sums {
 		indent := "      "
 		if len(step.Sums) > 1 {
-			d.because(fmt.Sprintf("    (%d) ", k+1), capital(d.sumTitle(s)))
+			d.because(fmt.Sprintf("    (%d) ", k+1), wording.Capital(d.sumTitle(s)))
 			indent += "  "
 		}
 		d.equation(indent, s, step, known)

@@ -2,13 +2,12 @@ package worksheet
 
 import (
 	"strings"
-	"unicode"
-	"unicode/utf8"
 
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // Options say how a text is laid out.
@@ -77,9 +76,6 @@ func newDocument(p *problems.Problem, s *statics.Solution, ascii bool) *document
 	return d
 }
 
-// caution stands at the head of every solution.
-const caution = "For teaching only: a real structure needs the local codes and a licensed engineer."
-
 func (d *document) opening() {
 	d.title(oneLine(d.p.Title))
 	for text := range strings.SplitSeq(d.p.Text, "\n\n") {
@@ -89,7 +85,7 @@ func (d *document) opening() {
 		}
 	}
 	d.blank()
-	d.prose(caution)
+	d.prose(wording.Caution)
 }
 
 // wants reports whether the problem asks for something.
@@ -220,12 +216,6 @@ func (d *document) surd(text string) string {
 		radicand, after, _ := strings.Cut(rest, ")")
 		text = before + "√" + radicand + after
 	}
-}
-
-// capital is s with a capital at its beginning.
-func capital(s string) string {
-	r, size := utf8.DecodeRuneInString(s)
-	return string(unicode.ToUpper(r)) + s[size:]
 }
 
 // oneLine is a text of the problem's without line breaks.

@@ -6,6 +6,7 @@ import (
 
 	"unpin/statics"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // wayRound writes how an expert avoids solving two sums together, after the step that does.
@@ -21,7 +22,7 @@ func (d *document) wayRound(w *statics.Split, gives []int, known []bool) {
 		own, along.Name, joint, d.place(w.Toward), upward.Name, along.Name, d.place(w.Toward)))
 	now := append([]bool(nil), known...)
 	for k, step := range w.Steps {
-		d.because(fmt.Sprintf("    (%c) ", 'a'+k), capital(d.sumTitle(step.Sums[0])))
+		d.because(fmt.Sprintf("    (%c) ", 'a'+k), wording.Capital(d.sumTitle(step.Sums[0])))
 		d.equation("        ", step.Sums[0], step, now)
 		i := step.Gives[0]
 		d.conclude("        ", d.Forces[i].Name+" = "+d.result(d.Values[i], notation.Force))

@@ -51,13 +51,13 @@ func newCourse(l *tutor.Lesson, ascii bool) *course {
 
 // greet says what stands before the first question of a run.
 func (c *course) greet() {
-	c.reply = tutor.Reply{Kind: tutor.Listed, Lines: []string{caution}}
+	c.reply = tutor.Reply{Kind: tutor.Listed, Lines: []string{wording.Caution}}
 	c.greeting = true
 	if c.l.Rung == tutor.Fading {
-		c.reply.Lines = []string{tutor.FadingRule, caution}
+		c.reply.Lines = []string{tutor.FadingRule, wording.Caution}
 	}
 	if n := c.l.Earlier(); n > 0 {
-		c.reply.Lines = []string{fmt.Sprintf("%d of %d settled earlier; type resume to go on there.", n, len(c.l.Questions)), caution}
+		c.reply.Lines = []string{fmt.Sprintf("%d of %d settled earlier; type resume to go on there.", n, len(c.l.Questions)), wording.Caution}
 	}
 }
 

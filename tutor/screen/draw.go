@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"unpin/statics"
+	"unpin/statics/wording"
 	"unpin/tutor"
 )
 
@@ -180,12 +181,12 @@ func (m *Model) drawStep(p *page, in rect) {
 	case asking && q.Step != statics.None:
 		text = stepTitle(c.l, q.Step, style(c.l, c.ascii))
 		if step := c.l.Solution.Plan[q.Step]; len(step.Sums) > 1 && q.Kind != tutor.ForceValue && q.Kind != tutor.Reading {
-			text = fmt.Sprintf("%d. %s", q.Step+1, capital(bodyAndSum(c.l, step.Sums[q.Sum], style(c.l, c.ascii))))
+			text = fmt.Sprintf("%d. %s", q.Step+1, wording.Capital(bodyAndSum(c.l, step.Sums[q.Sum], style(c.l, c.ascii))))
 		}
 	case asking && q.Kind == tutor.ChooseSum:
 		text = "Choose a free body and a sum of it"
 	case asking && q.Kind == tutor.TypeSum:
-		text = capital(bodyAndSum(c.l, c.l.Chosen(), style(c.l, c.ascii)))
+		text = wording.Capital(bodyAndSum(c.l, c.l.Chosen(), style(c.l, c.ascii)))
 	case asking:
 		mem := c.l.Solution.Frame.Members[q.Member]
 		text = "Member " + mem.Name + ", distances from " + c.l.Solution.Frame.Joints[mem.From].Name

@@ -8,6 +8,7 @@ import (
 	"unpin/problems"
 	"unpin/statics/figure"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 	"unpin/tutor"
 )
 
@@ -52,7 +53,7 @@ func (m *Model) drawChooser(p *page) {
 	if l.both || m.chooser.details {
 		m.drawDetails(p, l.details)
 	}
-	note, k := caution, plainInk
+	note, k := wording.Caution, plainInk
 	if m.notice != "" {
 		note, k = m.notice, notYetInk
 	}

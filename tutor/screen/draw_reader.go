@@ -6,6 +6,7 @@ import (
 
 	tea "github.com/charmbracelet/bubbletea"
 
+	"unpin/statics/wording"
 	"unpin/tutor"
 )
 
@@ -110,7 +111,7 @@ func (m *Model) helpPage(w int) []line {
 		put("rung order", "free body and sum are chosen as well")
 		put("rung blank", "any true sum is chosen and written out, in any order")
 		put("rung fading", "worked at first, and more is asked as it comes right")
-		return append(append(all, nil), folded(caution, w, 0, plainInk)...)
+		return append(append(all, nil), folded(wording.Caution, w, 0, plainInk)...)
 	}
 	all = append(all, folded("An answer is a number, a fraction or an expression, with a unit and a sense if you like: 9.5, 45/8, 0.5*6*4, 12000 N, 15 down.", w, 0, plainInk)...)
 	all = append(all, nil)
@@ -124,5 +125,5 @@ func (m *Model) helpPage(w int) []line {
 	put("sheet, help, quit", "typed, do what they say")
 	all = append(all, nil)
 	all = append(all, folded("In the figure a dashed arrow is a force with an assumed sense; once its value is known the arrow is drawn whole and turns if the value is negative. What the other part receives stands in brackets. A ring marks the centre of a sum; what adds nothing to the sum is faint, and what is asked is set off. N, V and M are drawn as far as they are settled.", w, 0, plainInk)...)
-	return append(append(all, nil), folded(caution, w, 0, plainInk)...)
+	return append(append(all, nil), folded(wording.Caution, w, 0, plainInk)...)
 }

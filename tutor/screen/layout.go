@@ -1,5 +1,7 @@
 package screen
 
+import "unpin/statics/wording"
+
 // The sizes that the layouts rest on, in cells.
 const (
 	leastWidth       = 40 // below this there is no room for a question
@@ -86,7 +88,7 @@ type chooserPlaces struct {
 
 // placeChooser divides a screen for the chooser.
 func placeChooser(w, h int) chooserPlaces {
-	note := 1 + (len(caution)-1)/max(w-2, 1)
+	note := 1 + (len(wording.Caution)-1)/max(w-2, 1)
 	l := chooserPlaces{
 		head: rect{1, 0, w - 2, 1},
 		find: rect{1, 1, w - 2, 1},

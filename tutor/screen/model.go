@@ -22,9 +22,6 @@ const (
 	helping              // what the keys do
 )
 
-// caution is on the first screen of every run.
-const caution = "For teaching only: a real structure needs the local codes and a licensed engineer."
-
 // Options say how a screen is run.
 type Options struct {
 	Entries func() []Entry // lists the problems to choose from; called once, when they are first shown

@@ -192,7 +192,7 @@ func (c *course) title(s scene, large bool) string {
 	case q.Member != statics.None && s == thisBody:
 		return "Member " + c.l.Solution.Frame.Members[q.Member].Name + " on " + body()
 	case s == thisSum && large:
-		return capital(bodyAndSum(c.l, c.sum(q), style(c.l, c.ascii)))
+		return wording.Capital(bodyAndSum(c.l, c.sum(q), style(c.l, c.ascii)))
 	}
 	return "Free body: " + body()
 }

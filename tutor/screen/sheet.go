@@ -2,7 +2,6 @@ package screen
 
 import (
 	"fmt"
-	"slices"
 
 	"unpin/statics"
 	"unpin/statics/exact"
@@ -63,7 +62,7 @@ func (w writer) kept() {
 func (w writer) step(i int) {
 	l := w.c.l
 	step := l.Solution.Plan[i]
-	before := knownBefore(l.Solution, i)
+	before := l.Solution.KnownBefore(i)
 	isKnown := func(f int) bool { _, ok := before(f); return ok }
 	w.put(0, stepTitle(l, i, w.st), titleInk)
 	if !l.Own(i) {
@@ -71,7 +70,7 @@ func (w writer) step(i int) {
 	}
 	for n, s := range step.Sums {
 		if len(step.Sums) > 1 {
-			w.put(3, fmt.Sprintf("(%d) %s", n+1, capital(bodyAndSum(l, s, w.st))), plainInk)
+			w.put(3, fmt.Sprintf("(%d) %s", n+1, wording.Capital(bodyAndSum(l, s, w.st))), plainInk)
 		}
 		w.sum(i, n, before)
 	}
@@ -263,13 +262,5 @@ func (w writer) diagram(m int) {
 		side := [...]string{"", " before", " after"}[s.Side]
 		w.put(3, fmt.Sprintf("at %s%s: N %s, V %s, M %s", w.st.WithUnit(s.At, notation.Length), side, w.st.Result(s.N, notation.Force),
 			w.st.Result(s.V, notation.Force), w.st.Result(s.M, notation.Moment)), plainInk)
-	}
-}
-
-// knownBefore tells the values of the forces that the steps before i give.
-func knownBefore(s *statics.Solution, i int) func(int) (exact.Num, bool) {
-	return func(f int) (exact.Num, bool) {
-		given := slices.ContainsFunc(s.Plan[:i], func(step statics.Step) bool { return slices.Contains(step.Gives, f) })
-		return s.Values[f], given
 	}
 }

@@ -15,9 +15,6 @@ type span struct {
 	ink  ink
 }
 
-// capital is a text with its first letter as a capital.
-func capital(text string) string { return strings.ToUpper(text[:1]) + text[1:] }
-
 // say is a line in one ink.
 func say(text string, k ink) line { return line{{text, k}} }
 

@@ -14,7 +14,7 @@ import (
 
 // bodyAndSum names the free body of a sum and the sum.
 func bodyAndSum(l *tutor.Lesson, s statics.Sum, st notation.Style) string {
-	return wording.Body(l.Solution.Assembly, s.Body) + ", " + wording.New(l.Solution.Assembly, st).SumTitle(s)
+	return wording.New(l.Solution.Assembly, st).BodyAndSum(s)
 }
 
 // stepTitle is the number of a step with its free body and sum.
@@ -29,7 +29,7 @@ func stepTitle(l *tutor.Lesson, i int, st notation.Style) string {
 	case step.Relation:
 		text += ", kept for later"
 	}
-	return fmt.Sprintf("%d. %s", i+1, capital(text))
+	return fmt.Sprintf("%d. %s", i+1, wording.Capital(text))
 }
 
 // valueText is a force with its value and how it acts.
@@ -116,15 +116,7 @@ func senseOfAsked(l *tutor.Lesson, q tutor.Question, st notation.Style) string {
 	}
 	t := l.Solution.Plan[q.Step].Sums[q.Sum].Terms[q.Term]
 	number := q.Name[strings.LastIndexByte(q.Name, ' ')+1:]
-	return "Term " + number + ": " + giver(l, t, st) + "."
-}
-
-// giver names what a term comes from.
-func giver(l *tutor.Lesson, t statics.Term, st notation.Style) string {
-	if t.Force != statics.None {
-		return l.Solution.Forces[t.Force].Name
-	}
-	return wording.New(l.Solution.Assembly, st).Action(t.Action)
+	return "Term " + number + ": " + wording.New(l.Solution.Assembly, st).Source(t) + "."
 }
 
 // senseWord is the positive sense of what is asked in a word or two, or nothing.
@@ -195,7 +187,7 @@ func termsAsked(l *tutor.Lesson, i, n int) []termState {
 		t := l.Solution.Plan[i].Sums[n].Terms[q.Term]
 		if q.Term != term {
 			term = q.Term
-			all = append(all, termState{giver: giver(l, t, st), whole: true})
+			all = append(all, termState{giver: wording.New(l.Solution.Assembly, st).Source(t), whole: true})
 		}
 		s := &all[len(all)-1]
 		_, settled, _, _ := l.Standing(k)
