@@ -43,6 +43,7 @@ const (
 	PinPair                     // of one part on another through a pin, slot or sleeve
 	PinOnPart                   // of a pin that is a body of its own, on a part
 	MemberPull                  // of a two-force member, tension positive
+	CutForce                    // N, V or M where a member is cut, on the piece that is kept
 )
 
 // A Force is one unknown: a force along a line, or a couple. Its value is positive along Along (a couple:

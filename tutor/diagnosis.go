@@ -51,7 +51,7 @@ func (l *Lesson) section(q Question, values []exact.Num) slip.Section {
 		Solution:  l.Solution,
 		Member:    q.Member,
 		Station:   q.Station,
-		Quantity:  slip.Quantity(q.Quantity),
+		Quantity:  statics.Quantity(q.Quantity),
 		Values:    l.asGiven(values),
 		Customary: l.Problem.Units.Customary(),
 	}

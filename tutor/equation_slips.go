@@ -2,7 +2,6 @@ package tutor
 
 import (
 	"slices"
-	"strings"
 
 	"unpin/statics"
 	"unpin/statics/exact"
@@ -35,8 +34,7 @@ func (l *Lesson) writtenSays(slips []slip.Written) string {
 	case len(things) > 1 || things[0].who == "":
 		return lowerFirst(named.Says)
 	default:
-		principle, _, _ := strings.Cut(named.Says, ", so ")
-		return lowerFirst(principle) + ", so " + askAll(things)
+		return lowerFirst(named.Principle()) + ", so " + askAll(things)
 	}
 }
 

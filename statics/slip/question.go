@@ -44,7 +44,7 @@ func (q Question) Candidates() []Candidate {
 	}
 	var all []Candidate
 	for n := range q.Sums {
-		all = append(all, system.candidates(&scene{Question: q, n: n, sum: q.Sums[n], right: system.answer})...)
+		all = append(all, system.candidates(&setting{site: site{q.Assembly, q.Sums[n]}, question: q, n: n, right: system.answer})...)
 	}
 	sortCandidates(all)
 	return all
@@ -60,16 +60,18 @@ func (q Question) Value() exact.Num {
 }
 
 // candidates lists those of one sum.
-func (y *system) candidates(s *scene) []Candidate {
+func (y *system) candidates(s *setting) []Candidate {
 	var all []Candidate
+	met := map[matter][]exact.Num{} // values of the candidates so far
 	for _, row := range inOrder {
-		if s.Written && !row.afterTerms() {
+		if s.question.Written && !row.afterTerms() {
 			continue
 		}
 		for _, c := range row.find(s) {
 			v, ok := y.changed(s, c)
-			if n := (Candidate{row, v, c.giver}); ok && !(row.General && slices.ContainsFunc(all, n.same)) {
-				all = append(all, n)
+			m := matter{c.giver, row.About}
+			if ok && !(row.General && slices.ContainsFunc(met[m], v.Equal)) {
+				all, met[m] = append(all, Candidate{row, v, c.giver}), append(met[m], v)
 			}
 		}
 	}
@@ -79,81 +81,14 @@ func (y *system) candidates(s *scene) []Candidate {
 // afterTerms reports whether a slip can still be made once all terms are written and right.
 func (s *Slip) afterTerms() bool { return s.Group == Algebra && s.About != Size }
 
-// same reports whether two candidates make the same change to the same term.
-func (c Candidate) same(d Candidate) bool {
-	return c.Giver == d.Giver && c.Slip.About == d.Slip.About && c.Value.Equal(d.Value)
+// A matter is what a candidate is about: one aspect of the terms of one giver. Two candidates about the same matter that
+// come to the same value make the same change.
+type matter struct {
+	giver Giver
+	about Aspect
 }
 
 // sortCandidates puts candidates in rising order of value, and in the order of the catalogue where they are equal.
 func sortCandidates(all []Candidate) {
 	slices.SortStableFunc(all, func(a, b Candidate) int { return a.Value.Cmp(b.Value) })
 }
-
-// A scene is one sum of a question, as the slips see it.
-type scene struct {
-	Question
-	n     int
-	sum   statics.Sum
-	right exact.Num // the answer without a slip
-	cut   *cut      // where the question is for N, V or M at a section
-}
-
-// A change is what a slip does to the sum of a scene, or at last to its answer.
-type change struct {
-	giver Giver
-	terms map[int]statics.Term // what terms become, by index; one of sign 0 is left out
-	stray []statics.Term       // terms that do not belong
-	times exact.Num            // what the answer is multiplied by at last, unless 0
-	given *exact.Num           // the answer itself, come to without the sum
-}
-
-// amount is what a term adds up to with the values of the question.
-func (s *scene) amount(t statics.Term) exact.Num { return t.Amount(s.Values) }
-
-// unknown reports whether a term is one of the unknowns' own.
-func (s *scene) unknown(t statics.Term) bool {
-	return t.Force != statics.None && !s.Known(t.Force)
-}
-
-// known lists the terms that count and have a known amount other than 0.
-func (s *scene) known() []int {
-	return s.where(func(t statics.Term) bool {
-		return t.Why == statics.Counts && !s.unknown(t) && !s.amount(t).IsZero()
-	})
-}
-
-// own lists the terms of the force that is asked for.
-func (s *scene) own() []int {
-	return s.where(func(t statics.Term) bool { return t.Why == statics.Counts && t.Force == s.Force })
-}
-
-// where lists the terms that a test holds for.
-func (s *scene) where(test func(statics.Term) bool) []int {
-	var all []int
-	for i, t := range s.sum.Terms {
-		if test(t) {
-			all = append(all, i)
-		}
-	}
-	return all
-}
-
-// giver is what a term comes from.
-func (s *scene) giver(t statics.Term) Giver {
-	if t.Action != statics.None {
-		return Giver{statics.None, s.Assembly.Loads[t.Action].Load}
-	}
-	return Giver{t.Force, statics.None}
-}
-
-// action is the action of a term that comes from a load.
-func (s *scene) action(t statics.Term) statics.Action { return s.Assembly.Loads[t.Action] }
-
-// load is the load that a term comes from.
-func (s *scene) load(t statics.Term) statics.Load { return s.Assembly.Frame.Loads[s.action(t).Load] }
-
-// isLoad reports whether a term comes from a load.
-func isLoad(t statics.Term) bool { return t.Action != statics.None }
-
-// isCouple reports whether a term is a couple.
-func isCouple(t statics.Term) bool { return t.What == statics.TurnOnly }

@@ -14,7 +14,13 @@ type Slip struct {
 	Says   string // one sentence to the student: the principle first, no number, ending at the goal
 	// General marks a slip that another may describe better: where both make the same change, only the other is kept.
 	General bool
-	find    func(s *scene) []change
+	find    func(s *setting) []change
+}
+
+// Principle is what a slip says before its question.
+func (s *Slip) Principle() string {
+	principle, _, _ := strings.Cut(s.Says, ", so ")
+	return principle
 }
 
 // Asks is the question in which what a slip says ends, without its mark.

@@ -53,7 +53,7 @@ func (q Question) unknownAt(t statics.Term) int {
 }
 
 // changed is the answer after a change; false where it has none.
-func (y *system) changed(s *scene, c change) (exact.Num, bool) {
+func (y *system) changed(s *setting, c change) (exact.Num, bool) {
 	if c.given != nil {
 		return *c.given, true
 	}
@@ -68,12 +68,12 @@ func (y *system) changed(s *scene, c change) (exact.Num, bool) {
 }
 
 // resolved solves the equations anew with the terms of a change.
-func (y *system) resolved(s *scene, c change) (exact.Num, bool) {
+func (y *system) resolved(s *setting, c change) (exact.Num, bool) {
 	factors := append([][]exact.Num(nil), y.factors...)
 	rests := append([]exact.Num(nil), y.rests...)
 	factors[s.n] = append([]exact.Num(nil), factors[s.n]...)
 	put := func(t statics.Term, sign int64) {
-		if i := s.unknownAt(t); i != statics.None {
+		if i := s.question.unknownAt(t); i != statics.None {
 			factors[s.n][i] = factors[s.n][i].Add(t.Value().Mul(exact.Int(sign)))
 			return
 		}

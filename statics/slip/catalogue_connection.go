@@ -21,73 +21,50 @@ var connectionSlips = []Slip{
 }
 
 // pinSupportOneWay leaves out a known component of a pinned support.
-func pinSupportOneWay(s *scene) []change {
-	return s.leftOut(s.grouped(s.reactions(s.pinned), s.byGiver))
+func pinSupportOneWay(s *setting) []change {
+	return s.reactions(s.pinned).grouped(s.byGiver).leftOut()
 }
 
 // rollerNotSquare lets an inclined roller push straight up or across.
-func rollerNotSquare(s *scene) []change {
+func rollerNotSquare(s *setting) []change {
 	var all []change
 	rollers := s.where(func(t statics.Term) bool {
-		if isLoad(t) || isCouple(t) || t.Why == statics.InsideBody || !s.Known(t.Force) && t.Force != s.Force {
+		if isLoad(t) || isCouple(t) || t.Why == statics.InsideBody || !s.question.Known(t.Force) && t.Force != s.question.Force {
 			return false
 		}
 		f := s.Assembly.Forces[t.Force]
 		p, ok := s.support(f.Joint)
 		return f.Kind == statics.Reaction && ok && p.Kind == statics.Roller && slanting(f.Along)
 	})
-	for _, g := range s.grouped(rollers, s.byGiver) {
-		along := s.Assembly.Forces[s.sum.Terms[g[0]].Force].Along
+	for _, g := range rollers.grouped(s.byGiver) {
+		along := s.Assembly.Forces[g.first().Force].Along
 		for _, v := range []statics.Vector{{X: along.X}, {Y: along.Y}} {
-			all = append(all, s.redirected(g, one, v))
+			all = append(all, g.redirected(one, v))
 		}
 	}
 	return all
 }
 
-// redirected lets the force of some terms act with a size along another line.
-func (s *scene) redirected(terms []int, size exact.Num, along statics.Vector) change {
-	t := s.sum.Terms[terms[0]]
-	c := change{giver: s.giver(t), terms: map[int]statics.Term{}}
-	for _, i := range terms {
-		c.terms[i] = without(s.sum.Terms[i])
-	}
-	c.stray = []statics.Term{s.pointing(t, size, along)}
-	return c
-}
-
-func endCoupleLeftOff(s *scene) []change {
-	return s.leftOut(s.grouped(s.reactions(func(f statics.Force) bool { return f.Couple }), s.byGiver))
+func endCoupleLeftOff(s *setting) []change {
+	return s.reactions(func(f statics.Force) bool { return f.Couple }).grouped(s.byGiver).leftOut()
 }
 
 // partner is the other component of the pin force that is asked for, as it is known; false where there is none.
-func (s *scene) partner() (value exact.Num, across bool, ok bool) {
-	f := s.Assembly.Forces[s.Force]
+func (s *setting) partner() (value exact.Num, across bool, ok bool) {
+	f := s.Assembly.Forces[s.question.Force]
 	if f.Kind == statics.Reaction || f.Couple || slanting(f.Along) {
 		return exact.Num{}, false, false
 	}
 	for i, g := range s.Assembly.Forces {
-		if i != s.Force && g.Joint == f.Joint && g.On == f.On && g.By == f.By && !g.Couple && s.Known(i) {
-			return s.Values[i], f.Along.Y.IsZero(), true
+		if i != s.question.Force && g.Joint == f.Joint && g.On == f.On && g.By == f.By && !g.Couple && s.question.Known(i) {
+			return s.question.Values[i], f.Along.Y.IsZero(), true
 		}
 	}
 	return exact.Num{}, false, false
 }
 
-// ends lists the joints at which forces act on a part; a two-force part has two.
-func (s *scene) ends(part int) []int {
-	var all []int
-	for _, i := range s.Assembly.ForcesOn(statics.FreeBody{part}) {
-		j := s.Assembly.Forces[i].Joint
-		if len(all) == 0 || all[len(all)-1] != j {
-			all = append(all, j)
-		}
-	}
-	return all
-}
-
 // alongLine gives the component that is asked for as if the pin force lay along v.
-func (s *scene) alongLine(v statics.Vector) []change {
+func (s *setting) alongLine(v statics.Vector) []change {
 	value, across, ok := s.partner()
 	if !ok || !slanting(v) || value.IsZero() {
 		return nil
@@ -96,10 +73,10 @@ func (s *scene) alongLine(v statics.Vector) []change {
 	if across {
 		x = over(value.Mul(v.X), v.Y)
 	}
-	return []change{{giver: nobody, given: &x}}
+	return []change{given(x)}
 }
 
-func loadedAsTwoForce(s *scene) []change {
+func loadedAsTwoForce(s *setting) []change {
 	if len(s.sum.Body) != 1 || s.Assembly.IsPin(s.sum.Body[0]) || len(s.Assembly.ActionsOn(s.sum.Body)) == 0 {
 		return nil
 	}
@@ -110,7 +87,7 @@ func loadedAsTwoForce(s *scene) []change {
 	return s.alongLine(s.at(ends[0]).To(s.at(ends[1])))
 }
 
-func alongBentMember(s *scene) []change {
+func alongBentMember(s *setting) []change {
 	if len(s.sum.Body) != 1 || s.Assembly.IsPin(s.sum.Body[0]) || len(s.Assembly.ActionsOn(s.sum.Body)) > 0 {
 		return nil
 	}
@@ -120,16 +97,16 @@ func alongBentMember(s *scene) []change {
 	}
 	var all []change
 	for _, m := range part.Members {
-		if mem := s.Assembly.Frame.Members[m]; mem.From == s.Assembly.Forces[s.Force].Joint || mem.To == s.Assembly.Forces[s.Force].Joint {
+		if mem := s.Assembly.Frame.Members[m]; mem.From == s.Assembly.Forces[s.question.Force].Joint || mem.To == s.Assembly.Forces[s.question.Force].Joint {
 			all = append(all, s.alongLine(s.Assembly.Frame.Span(m))...)
 		}
 	}
 	return all
 }
 
-func memberMissedAtPin(s *scene) []change {
+func memberMissedAtPin(s *setting) []change {
 	if len(s.sum.Body) != 1 || !s.Assembly.IsPin(s.sum.Body[0]) {
 		return nil
 	}
-	return s.leftOut(s.grouped(s.pinForces(), s.byGiver))
+	return s.pinForces().grouped(s.byGiver).leftOut()
 }

@@ -43,61 +43,42 @@ var momentSlips = []Slip{
 }
 
 // turns turns each load, and each known force that acts as it is named and is not negative.
-func (s *scene) turns() []change {
-	groups := s.grouped(s.filter(s.known(), func(t statics.Term) bool {
+func (s *setting) turns() []change {
+	forces := s.known().filter(func(t statics.Term) bool {
 		if t.Force == statics.None {
-			return !isCouple(t) && !(s.onMember(t) && s.cut.Quantity == Shear && s.action(t).Shape != statics.AtPoint)
+			return !isCouple(t) && !(s.onMember(t) && s.cut.Quantity == statics.ShearForce && s.action(t).Shape != statics.AtPoint)
 		}
 		facing, _ := s.Assembly.Facing(s.sum.Body, t.Force)
-		return s.Values[t.Force].Sign() > 0 && (facing > 0 || s.Assembly.Forces[t.Force].Kind == statics.Reaction)
-	}), s.byGiver)
+		return s.question.Values[t.Force].Sign() > 0 && (facing > 0 || s.Assembly.Forces[t.Force].Kind == statics.Reaction)
+	}).grouped(s.byGiver)
 	var all []change
-	for _, g := range groups {
-		all = append(all, s.together(g, turned)...)
+	for _, g := range forces {
+		all = append(all, g.together(turned)...)
 	}
 	return all
 }
 
-func turnOfTerm(s *scene) []change {
+func turnOfTerm(s *setting) []change {
 	if !s.sum.Moment {
 		return nil
 	}
 	return s.turns()
 }
 
-func senseOfTerm(s *scene) []change {
+func senseOfTerm(s *setting) []change {
 	if s.sum.Moment {
 		return nil
 	}
 	return s.turns()
 }
 
-// couples lists the terms of couples that are loads.
-func (s *scene) couples() []int {
-	return s.filter(s.known(), func(t statics.Term) bool { return isLoad(t) && isCouple(t) })
-}
+func turnOfCouple(s *setting) []change { return s.couples().offMember().each(only(turned)) }
 
-// elsewhereOnly keeps the terms that do not come from the member in which a quantity is asked for: on it, leaving a load
-// out or turning it is a slip of its own.
-func (s *scene) elsewhereOnly(terms []int) []int {
-	return s.filter(terms, func(t statics.Term) bool { return !s.onMember(t) })
-}
-
-func turnOfCouple(s *scene) []change { return s.each(s.elsewhereOnly(s.couples()), only(turned)) }
-
-func coupleLeftOut(s *scene) []change { return s.each(s.elsewhereOnly(s.couples()), only(without)) }
-
-// withArms lists the known terms that have an arm.
-func (s *scene) withArms() []int {
-	if !s.sum.Moment {
-		return nil
-	}
-	return s.filter(s.known(), func(t statics.Term) bool { return !isCouple(t) })
-}
+func coupleLeftOut(s *setting) []change { return s.couples().offMember().each(only(without)) }
 
 // arms alters the arm of each known term that has one, to each of some distances.
-func (s *scene) arms(distances func(t statics.Term) []exact.Num) []change {
-	return s.each(s.withArms(), func(t statics.Term) []statics.Term {
+func (s *setting) arms(distances func(t statics.Term) []exact.Num) []change {
+	return s.withArms().each(func(t statics.Term) []statics.Term {
 		var ways []statics.Term
 		for _, d := range distinct(distances(t)) {
 			ways = append(ways, armed(t, d))
@@ -106,15 +87,15 @@ func (s *scene) arms(distances func(t statics.Term) []exact.Num) []change {
 	})
 }
 
-func armFromElsewhere(s *scene) []change {
+func armFromElsewhere(s *setting) []change {
 	return s.arms(func(t statics.Term) []exact.Num { return s.distances(t.At, t.Toward) })
 }
 
-func armToElsewhere(s *scene) []change {
+func armToElsewhere(s *setting) []change {
 	return s.arms(func(t statics.Term) []exact.Num { return s.distances(s.sum.About, t.Toward) })
 }
 
-func acrossForUp(s *scene) []change {
+func acrossForUp(s *setting) []change {
 	return s.arms(func(t statics.Term) []exact.Num {
 		if slanting(t.Toward) {
 			return nil
@@ -123,7 +104,7 @@ func acrossForUp(s *scene) []change {
 	})
 }
 
-func slantAsArm(s *scene) []change {
+func slantAsArm(s *setting) []change {
 	return s.arms(func(t statics.Term) []exact.Num {
 		from := s.sum.About.To(t.At)
 		if !slanting(from) || from.Dot(t.Toward).IsZero() {
@@ -133,18 +114,17 @@ func slantAsArm(s *scene) []change {
 	})
 }
 
-func armForgotten(s *scene) []change {
+func armForgotten(s *setting) []change {
 	return s.arms(func(statics.Term) []exact.Num { return []exact.Num{one} })
 }
 
 // momentThroughCentre gives a known force along an axis, whose line passes through the centre, the distance of a joint.
-func momentThroughCentre(s *scene) []change {
+func momentThroughCentre(s *setting) []change {
 	through := s.where(func(t statics.Term) bool {
-		return t.Why == statics.ThroughCentre && !slanting(t.Toward) && (isLoad(t) || s.Known(t.Force))
+		return t.Why == statics.ThroughCentre && !slanting(t.Toward) && (isLoad(t) || s.question.Known(t.Force))
 	})
 	var all []change
-	for _, i := range through {
-		t := s.sum.Terms[i]
+	for _, t := range through.list() {
 		for _, d := range s.distances(s.sum.About, t.Toward) {
 			for _, sign := range []int{1, -1} {
 				t.Arm, t.Sign, t.Why = d, sign, statics.Counts
@@ -156,16 +136,16 @@ func momentThroughCentre(s *scene) []change {
 }
 
 // takenAsThroughCentre leaves out a force at a joint straight above or beside the centre, whose line yet misses it.
-func takenAsThroughCentre(s *scene) []change {
-	return s.leftOut(s.grouped(s.filter(s.withArms(), func(t statics.Term) bool {
+func takenAsThroughCentre(s *setting) []change {
+	return s.withArms().filter(func(t statics.Term) bool {
 		from := s.sum.About.To(t.At)
 		return !slanting(from) && t.What == statics.WholeForce && (!isLoad(t) || s.load(t).Joint != statics.None)
-	}), s.byGiver))
+	}).grouped(s.byGiver).leftOut()
 }
 
 // coupleTimesDistance multiplies a couple by its distance from the centre, across or up, or from another joint.
-func coupleTimesDistance(s *scene) []change {
-	return s.each(s.couples(), func(t statics.Term) []statics.Term {
+func coupleTimesDistance(s *setting) []change {
+	return s.couples().each(func(t statics.Term) []statics.Term {
 		from := s.sum.About.To(t.At)
 		list := []exact.Num{from.X.Abs(), from.Y.Abs()}
 		list = append(list, s.distances(t.At, statics.Vector{Y: one})...)
@@ -179,42 +159,22 @@ func coupleTimesDistance(s *scene) []change {
 }
 
 // coupleInForceSum is another slip where the couple stands on a member in which the shear is asked for.
-func coupleInForceSum(s *scene) []change {
+func coupleInForceSum(s *setting) []change {
 	return s.netPush(func(t statics.Term) bool { return !s.onMember(t) })
 }
 
 // netPush puts known couples that pass a test into a sum of forces.
-func (s *scene) netPush(test func(statics.Term) bool) []change {
-	return s.counted(s.where(func(t statics.Term) bool { return t.Why == statics.NoPush && s.hasValue(t) && test(t) }))
-}
-
-// hasValue reports whether a term that does not count could be put in with a value.
-func (s *scene) hasValue(t statics.Term) bool { return isLoad(t) || s.Known(t.Force) }
-
-// counted puts in terms that do not count, with their whole size and either sign.
-func (s *scene) counted(terms []int) []change {
-	var all []change
-	for _, i := range terms {
-		t := s.sum.Terms[i]
-		t.Size, t.Why = one, statics.Counts
-		if isLoad(t) {
-			t.Size = s.action(t).Size.Abs()
-		}
-		for _, sign := range []int{1, -1} {
-			t.Sign = sign
-			all = s.added(all, []statics.Term{t})
-		}
-	}
-	return all
+func (s *setting) netPush(test func(statics.Term) bool) []change {
+	return s.where(func(t statics.Term) bool { return t.Why == statics.NoPush && s.hasValue(t) && test(t) }).counted()
 }
 
 // distanceInForceSum multiplies a force by its distance from a joint of the body.
-func distanceInForceSum(s *scene) []change {
+func distanceInForceSum(s *setting) []change {
 	if s.sum.Moment {
 		return nil
 	}
-	forces := s.filter(s.known(), func(t statics.Term) bool { return !slanting(t.Toward) })
-	return s.each(forces, func(t statics.Term) []statics.Term {
+	forces := s.known().filter(func(t statics.Term) bool { return !slanting(t.Toward) })
+	return forces.each(func(t statics.Term) []statics.Term {
 		var ways []statics.Term
 		for _, d := range s.distances(t.At, t.Toward) {
 			ways = append(ways, armed(t, d))
@@ -223,27 +183,27 @@ func distanceInForceSum(s *scene) []change {
 	})
 }
 
-func coupleCountedTwice(s *scene) []change {
-	couples := s.filter(s.known(), func(t statics.Term) bool { return !isLoad(t) && isCouple(t) })
-	return s.each(couples, only(func(t statics.Term) statics.Term { return sized(t, two) }))
+func coupleCountedTwice(s *setting) []change {
+	couples := s.known().filter(func(t statics.Term) bool { return !isLoad(t) && isCouple(t) })
+	return couples.each(only(func(t statics.Term) statics.Term { return sized(t, two) }))
 }
 
 // centreChanged measures all known arms, of several forces, from another joint.
-func centreChanged(s *scene) []change {
-	terms := s.withArms()
-	if len(s.grouped(terms, s.byGiver)) < 2 {
+func centreChanged(s *setting) []change {
+	arms := s.withArms()
+	if len(arms.grouped(s.byGiver)) < 2 {
 		return nil
 	}
 	var all []change
 	for _, j := range s.joints() {
 		if p := s.at(j); !p.Equal(s.sum.About) {
-			all = append(all, s.together(terms, func(t statics.Term) statics.Term { return movedTo(t, p, t.At) })...)
+			all = append(all, arms.together(func(t statics.Term) statics.Term { return movedTo(t, p, t.At) })...)
 		}
 	}
 	return all
 }
 
 // squareForceCounted puts a known force that acts square to the sum into it.
-func squareForceCounted(s *scene) []change {
-	return s.counted(s.where(func(t statics.Term) bool { return t.Why == statics.SquareTo && s.hasValue(t) }))
+func squareForceCounted(s *setting) []change {
+	return s.where(func(t statics.Term) bool { return t.Why == statics.SquareTo && s.hasValue(t) }).counted()
 }

@@ -22,7 +22,7 @@ func (q Question) OfTerm(n, i int) []Altered {
 	for f := range q.Values {
 		q.Values[f] = one
 	}
-	s := &scene{Question: q, n: n, sum: q.Sums[n]}
+	s := &setting{site: site{q.Assembly, q.Sums[n]}, question: q, n: n}
 	var all []Altered
 	for _, row := range inOrder {
 		if row.About == Presence || row.About == Answer {

@@ -17,35 +17,28 @@ var pinSlips = []Slip{
 		Says: "Each pin has a force of its own, so which pin does the value in this term belong to?"},
 }
 
-// pinForces lists the terms of known forces that pass between bodies, if the body is not a pin all of them count for.
-func (s *scene) pinForces() []int {
-	return s.filter(s.known(), func(t statics.Term) bool {
-		return t.Force != statics.None && s.Assembly.Forces[t.Force].Kind != statics.Reaction
-	})
-}
-
 // reversed lists those that act on this body against their names.
-func (s *scene) reversed() []int {
-	return s.filter(s.pinForces(), func(t statics.Term) bool {
+func (s *setting) reversed() terms {
+	return s.pinForces().filter(func(t statics.Term) bool {
 		sign, _ := s.Assembly.Facing(s.sum.Body, t.Force)
 		return sign < 0
 	})
 }
 
-func pinForceNotReversed(s *scene) []change {
+func pinForceNotReversed(s *setting) []change {
 	var all []change
-	for _, g := range s.grouped(s.reversed(), s.byJoint) {
-		all = append(all, s.together(g, turned)...)
+	for _, g := range s.reversed().grouped(s.byJoint) {
+		all = append(all, g.together(turned)...)
 	}
 	return all
 }
 
-func oneComponentNotReversed(s *scene) []change {
+func oneComponentNotReversed(s *setting) []change {
 	var all []change
-	for _, g := range s.grouped(s.reversed(), s.byJoint) {
-		if len(s.grouped(g, s.byGiver)) > 1 {
-			for _, force := range s.grouped(g, s.byGiver) {
-				all = append(all, s.together(force, turned)...)
+	for _, g := range s.reversed().grouped(s.byJoint) {
+		if len(g.grouped(s.byGiver)) > 1 {
+			for _, force := range g.grouped(s.byGiver) {
+				all = append(all, force.together(turned)...)
 			}
 		}
 	}
@@ -53,47 +46,47 @@ func oneComponentNotReversed(s *scene) []change {
 }
 
 // minusUsedTwice turns the term of a force whose value is negative.
-func minusUsedTwice(s *scene) []change {
-	negative := s.filter(s.known(), func(t statics.Term) bool {
-		return t.Force != statics.None && s.Values[t.Force].Sign() < 0
+func minusUsedTwice(s *setting) []change {
+	negative := s.known().filter(func(t statics.Term) bool {
+		return t.Force != statics.None && s.question.Values[t.Force].Sign() < 0
 	})
 	var all []change
-	for _, g := range s.grouped(negative, s.byGiver) {
-		all = append(all, s.together(g, turned)...)
+	for _, g := range negative.grouped(s.byGiver) {
+		all = append(all, g.together(turned)...)
 	}
 	return all
 }
 
-func pinForceLeftOff(s *scene) []change {
+func pinForceLeftOff(s *setting) []change {
 	if s.Assembly.IsPin(s.sum.Body[0]) {
 		return nil // the whole pin is balanced by members' forces, which is another slip
 	}
-	return s.leftOut(s.grouped(s.pinForces(), s.byJoint))
+	return s.pinForces().grouped(s.byJoint).leftOut()
 }
 
-func pinComponentLeftOff(s *scene) []change {
+func pinComponentLeftOff(s *setting) []change {
 	var all []change
-	for _, g := range s.grouped(s.pinForces(), s.byJoint) {
-		if forces := s.grouped(g, s.byGiver); len(forces) > 1 && !s.Assembly.IsPin(s.sum.Body[0]) {
-			all = append(all, s.leftOut(forces)...)
+	for _, g := range s.pinForces().grouped(s.byJoint) {
+		if forces := g.grouped(s.byGiver); len(forces) > 1 && !s.Assembly.IsPin(s.sum.Body[0]) {
+			all = append(all, forces.leftOut()...)
 		}
 	}
 	return all
 }
 
 // valueOfAnotherPin puts in the known value of a parallel pin force at another joint.
-func valueOfAnotherPin(s *scene) []change {
+func valueOfAnotherPin(s *setting) []change {
 	var all []change
-	for _, g := range s.grouped(s.pinForces(), s.byGiver) {
-		i := s.sum.Terms[g[0]].Force
+	for _, g := range s.pinForces().grouped(s.byGiver) {
+		i := g.first().Force
 		f := s.Assembly.Forces[i]
 		for j, other := range s.Assembly.Forces {
-			if other.Couple != f.Couple || other.Joint == f.Joint || !s.Known(j) || other.Kind == statics.Reaction ||
-				!other.Along.Cross(f.Along).IsZero() || s.Values[j].IsZero() {
+			if other.Couple != f.Couple || other.Joint == f.Joint || !s.question.Known(j) || other.Kind == statics.Reaction ||
+				!other.Along.Cross(f.Along).IsZero() || s.question.Values[j].IsZero() {
 				continue
 			}
-			ratio := over(s.Values[j], s.Values[i])
-			all = append(all, s.altered(g, func(t statics.Term) statics.Term {
+			ratio := over(s.question.Values[j], s.question.Values[i])
+			all = append(all, g.altered(func(t statics.Term) statics.Term {
 				t.Sign *= ratio.Sign()
 				return sized(t, ratio.Abs())
 			})...)

@@ -49,37 +49,25 @@ func numbers(texts ...string) []exact.Num {
 	return all
 }
 
-// finally multiplies the answer by each of some numbers, in the first sum of the question only.
-func (s *scene) finally(factors ...exact.Num) []change {
-	if s.n > 0 || s.right.IsZero() {
-		return nil
-	}
-	var all []change
-	for _, f := range factors {
-		all = append(all, change{giver: nobody, times: f})
-	}
-	return all
-}
-
 // If the sense alone is wrong, one of three slips says so: a pin force is asked for one of its faces, a negative value
 // may have lost its sign, and what is left is a term of the wrong sense.
-func (s *scene) face() bool { return s.Assembly.Forces[s.Force].By != statics.None }
+func (s *setting) face() bool { return s.Assembly.Forces[s.question.Force].By != statics.None }
 
-func otherFace(s *scene) []change {
+func otherFace(s *setting) []change {
 	if !s.face() {
 		return nil
 	}
 	return s.finally(one.Neg())
 }
 
-func minusDropped(s *scene) []change {
+func minusDropped(s *setting) []change {
 	if s.cut != nil || s.face() || s.right.Sign() >= 0 {
 		return nil
 	}
 	return s.finally(one.Neg())
 }
 
-func unknownTurned(s *scene) []change {
+func unknownTurned(s *setting) []change {
 	if s.cut != nil || s.face() || s.right.Sign() <= 0 {
 		return nil
 	}
@@ -87,29 +75,29 @@ func unknownTurned(s *scene) []change {
 }
 
 // movedWithItsSign is told from a term written with the wrong sense only where the terms were written.
-func movedWithItsSign(s *scene) []change {
-	if !s.Written {
+func movedWithItsSign(s *setting) []change {
+	if !s.question.Written {
 		return nil
 	}
-	return s.each(s.known(), only(turned))
+	return s.known().each(only(turned))
 }
 
 // factor is what the unknown asked for is multiplied by, without its sign.
-func (s *scene) factor() exact.Num { return s.sum.Factor(s.Force).Abs() }
+func (s *setting) factor() exact.Num { return s.sum.Factor(s.question.Force).Abs() }
 
 // divides reports whether the one sum is of moments in which the unknown has an arm.
-func (s *scene) divides() bool {
-	return len(s.Sums) == 1 && s.sum.Moment && !s.factor().Equal(one) && !s.Assembly.Forces[s.Force].Couple
+func (s *setting) divides() bool {
+	return len(s.question.Sums) == 1 && s.sum.Moment && !s.factor().Equal(one) && !s.Assembly.Forces[s.question.Force].Couple
 }
 
-func notDivided(s *scene) []change {
+func notDivided(s *setting) []change {
 	if !s.divides() {
 		return nil
 	}
 	return s.finally(s.factor())
 }
 
-func multipliedForDivided(s *scene) []change {
+func multipliedForDivided(s *setting) []change {
 	if !s.divides() {
 		return nil
 	}
@@ -117,12 +105,12 @@ func multipliedForDivided(s *scene) []change {
 }
 
 // dividedByAnotherArm takes for the unknown the distance from another joint to its line, or to another joint.
-func dividedByAnotherArm(s *scene) []change {
-	if len(s.Sums) > 1 || !s.sum.Moment {
+func dividedByAnotherArm(s *setting) []change {
+	if len(s.question.Sums) > 1 || !s.sum.Moment {
 		return nil
 	}
-	own := s.filter(s.own(), func(t statics.Term) bool { return !isCouple(t) })
-	return s.each(own, func(t statics.Term) []statics.Term {
+	own := s.own().filter(func(t statics.Term) bool { return !isCouple(t) })
+	return own.each(func(t statics.Term) []statics.Term {
 		var ways []statics.Term
 		for _, d := range distinct(append(s.distances(t.At, t.Toward), s.distances(s.sum.About, t.Toward)...)) {
 			ways = append(ways, armed(t, d))
@@ -135,25 +123,25 @@ func dividedByAnotherArm(s *scene) []change {
 }
 
 // otherUnknownDropped takes from one of several sums solved together what it gives if the other unknowns were nought.
-func otherUnknownDropped(s *scene) []change {
-	k := s.sum.Factor(s.Force)
-	if len(s.Sums) < 2 || k.IsZero() {
+func otherUnknownDropped(s *setting) []change {
+	k := s.sum.Factor(s.question.Force)
+	if len(s.question.Sums) < 2 || k.IsZero() {
 		return nil
 	}
 	var rest exact.Num
-	for _, i := range s.known() {
-		rest = rest.Add(s.amount(s.sum.Terms[i]))
+	for _, t := range s.known().list() {
+		rest = rest.Add(s.amount(t))
 	}
 	x := over(rest.Neg(), k)
-	return []change{{giver: nobody, given: &x}}
+	return []change{given(x)}
 }
 
 // dataDigitsSwapped exchanges two neighbouring figures of a point load or couple, or of a uniform intensity.
-func dataDigitsSwapped(s *scene) []change {
+func dataDigitsSwapped(s *setting) []change {
 	var all []change
-	loads := s.filter(s.known(), isLoad)
-	for _, g := range s.grouped(loads, byAction) {
-		x := s.action(s.sum.Terms[g[0]])
+	loads := s.known().filter(isLoad)
+	for _, g := range loads.grouped(byAction) {
+		x := s.action(g.first())
 		data := x.Size
 		if x.Shape == statics.Uniform {
 			data = x.Intensity
@@ -161,13 +149,13 @@ func dataDigitsSwapped(s *scene) []change {
 			continue
 		}
 		for _, v := range digitsSwapped(data.Abs()) {
-			all = append(all, s.altered(g, func(t statics.Term) statics.Term { return sized(t, over(v, data.Abs())) })...)
+			all = append(all, g.altered(func(t statics.Term) statics.Term { return sized(t, over(v, data.Abs())) })...)
 		}
 	}
 	return all
 }
 
-func answerDigitsSwapped(s *scene) []change {
+func answerDigitsSwapped(s *setting) []change {
 	if s.n > 0 {
 		return nil
 	}
@@ -209,7 +197,7 @@ func digitsSwapped(n exact.Num) []exact.Num {
 // tens are the powers of ten by which a decimal point is misplaced.
 var tens = numbers("10", "100", "1000", "0.1", "0.01", "0.001")
 
-func powerOfTen(s *scene) []change { return s.finally(tens...) }
+func powerOfTen(s *setting) []change { return s.finally(tens...) }
 
 // metric and customary are the factors between one unit and the next.
 var (
@@ -217,12 +205,12 @@ var (
 	customary = numbers("1000", "0.001", "12", "1/12")
 )
 
-func oneTermInOtherUnit(s *scene) []change {
+func oneTermInOtherUnit(s *setting) []change {
 	factors := metric
-	if s.Customary {
+	if s.question.Customary {
 		factors = customary
 	}
-	return s.each(s.known(), func(t statics.Term) []statics.Term {
+	return s.known().each(func(t statics.Term) []statics.Term {
 		var ways []statics.Term
 		for _, f := range factors {
 			ways = append(ways, sized(t, f))
@@ -231,8 +219,8 @@ func oneTermInOtherUnit(s *scene) []change {
 	})
 }
 
-func inchesAndFeet(s *scene) []change {
-	if !s.Customary {
+func inchesAndFeet(s *setting) []change {
+	if !s.question.Customary {
 		return nil
 	}
 	dozen := exact.Int(12)
@@ -243,8 +231,8 @@ func inchesAndFeet(s *scene) []change {
 var gravity = numbers("9.81", "32.2")
 
 // massForWeight multiplies or divides by the acceleration of gravity, as it is rounded in either system.
-func massForWeight(s *scene) []change {
-	if s.Customary {
+func massForWeight(s *setting) []change {
+	if s.question.Customary {
 		return s.finally(gravity[1], over(one, gravity[1]))
 	}
 	return s.finally(gravity[0], over(one, gravity[0]))
@@ -254,6 +242,6 @@ func massForWeight(s *scene) []change {
 var pound = exact.MustParse("4.4482216152605")
 
 // poundsAndNewtons multiplies or divides by them.
-func poundsAndNewtons(s *scene) []change {
+func poundsAndNewtons(s *setting) []change {
 	return s.finally(pound, over(one, pound))
 }

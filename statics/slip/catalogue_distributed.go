@@ -45,112 +45,42 @@ var spreadSlips = []Slip{
 // triangles are the shapes of triangular loads.
 var triangles = []statics.ActionShape{statics.RisingRamp, statics.FallingRamp}
 
-// spreads lists the terms of all spread loads.
-func (s *scene) spreads() []int {
-	return s.shaped(statics.Uniform, statics.RisingRamp, statics.FallingRamp)
+func intensityAsForce(s *setting) []change {
+	return s.spreads().scaled(func(x statics.Action) exact.Num { return over(x.Intensity, x.Size).Abs() })
 }
 
-// byLoad alters each action of the terms in one way.
-func (s *scene) byLoad(terms []int, way func(t statics.Term, x statics.Action) statics.Term) []change {
-	var all []change
-	for _, g := range s.grouped(terms, byAction) {
-		all = append(all, s.altered(g, func(t statics.Term) statics.Term { return way(t, s.action(t)) })...)
-	}
-	return all
-}
-
-// scaled multiplies the size of each action by a ratio; 0 leaves it alone.
-func (s *scene) scaled(terms []int, ratio func(x statics.Action) exact.Num) []change {
-	return s.byLoad(terms, func(t statics.Term, x statics.Action) statics.Term {
-		if r := ratio(x); !r.IsZero() {
-			return sized(t, r)
-		}
-		return t
-	})
-}
-
-// shifted moves the resultant of each action of a moment sum to a distance along its member.
-func (s *scene) shifted(terms []int, to func(t statics.Term, x statics.Action) exact.Num) []change {
-	if !s.sum.Moment {
-		return nil
-	}
-	return s.byLoad(terms, func(t statics.Term, x statics.Action) statics.Term {
-		p := s.along(x, to(t, x))
-		arm := movedTo(t, s.sum.About, p)
-		if arm.Arm.IsZero() {
-			return t // leaving it out is another slip
-		}
-		return arm
-	})
-}
-
-// along is the point at a distance from the start of an action's member.
-func (s *scene) along(x statics.Action, d exact.Num) statics.Point {
-	return s.Assembly.Frame.Along(s.Assembly.Frame.Loads[x.Load].Member, d)
-}
-
-// middle is the middle of an action's stretch.
-func middle(x statics.Action) exact.Num { return x.Start.Add(x.End).Mul(half) }
-
-func intensityAsForce(s *scene) []change {
-	return s.scaled(s.spreads(), func(x statics.Action) exact.Num { return over(x.Intensity, x.Size).Abs() })
-}
-
-// endsOf are an action's ends, that which is nearer to the centre first, as the arm of t goes.
-func (s *scene) endsOf(t statics.Term, x statics.Action) (near, far exact.Num) {
-	a := movedTo(t, s.sum.About, s.along(x, x.Start)).Arm
-	b := movedTo(t, s.sum.About, s.along(x, x.End)).Arm
-	if a.Cmp(b) > 0 {
-		return x.End, x.Start
-	}
-	return x.Start, x.End
-}
-
-func armToFarEnd(s *scene) []change {
-	return s.shifted(s.spreads(), func(t statics.Term, x statics.Action) exact.Num {
+func armToFarEnd(s *setting) []change {
+	return s.spreads().shifted(func(t statics.Term, x statics.Action) exact.Num {
 		_, far := s.endsOf(t, x)
 		return far
 	})
 }
 
-func armToNearEnd(s *scene) []change {
-	return s.shifted(s.spreads(), func(t statics.Term, x statics.Action) exact.Num {
+func armToNearEnd(s *setting) []change {
+	return s.spreads().shifted(func(t statics.Term, x statics.Action) exact.Num {
 		near, _ := s.endsOf(t, x)
 		return near
 	})
 }
 
-func halvedTwice(s *scene) []change {
-	return s.scaled(s.shaped(statics.Uniform), func(statics.Action) exact.Num { return half })
+func halvedTwice(s *setting) []change {
+	return s.shaped(statics.Uniform).scaled(func(statics.Action) exact.Num { return half })
 }
 
-func triangleAsRectangle(s *scene) []change {
-	return s.scaled(s.shaped(triangles...), func(statics.Action) exact.Num { return two })
+func triangleAsRectangle(s *setting) []change {
+	return s.shaped(triangles...).scaled(func(statics.Action) exact.Num { return two })
 }
 
-// mixed reports whether a load's term is one shape of two.
-func (s *scene) mixed(t statics.Term) bool {
-	n := 0
-	for _, x := range s.Assembly.Loads {
-		if x.Load == s.action(t).Load {
-			n++
-		}
-	}
-	return n > 1
+func triangleAtMiddle(s *setting) []change {
+	return s.shaped(triangles...).filter(s.pure).shifted(func(_ statics.Term, x statics.Action) exact.Num { return middle(x) })
 }
 
-func (s *scene) pure(t statics.Term) bool { return !s.mixed(t) }
-
-func triangleAtMiddle(s *scene) []change {
-	return s.shifted(s.filter(s.shaped(triangles...), s.pure), func(_ statics.Term, x statics.Action) exact.Num { return middle(x) })
+func trapezoidAtMiddle(s *setting) []change {
+	return s.shaped(triangles...).filter(s.mixed).shifted(func(_ statics.Term, x statics.Action) exact.Num { return middle(x) })
 }
 
-func trapezoidAtMiddle(s *scene) []change {
-	return s.shifted(s.filter(s.shaped(triangles...), s.mixed), func(_ statics.Term, x statics.Action) exact.Num { return middle(x) })
-}
-
-func wrongThird(s *scene) []change {
-	return s.shifted(s.shaped(triangles...), func(_ statics.Term, x statics.Action) exact.Num {
+func wrongThird(s *setting) []change {
+	return s.shaped(triangles...).shifted(func(_ statics.Term, x statics.Action) exact.Num {
 		third := over(x.End.Sub(x.Start), exact.Int(3))
 		if x.Shape == statics.RisingRamp {
 			return x.Start.Add(third)
@@ -159,18 +89,18 @@ func wrongThird(s *scene) []change {
 	})
 }
 
-func rectangleOnly(s *scene) []change {
-	return s.leftOut(s.grouped(s.filter(s.shaped(triangles...), s.mixed), byAction))
+func rectangleOnly(s *setting) []change {
+	return s.shaped(triangles...).filter(s.mixed).grouped(byAction).leftOut()
 }
 
-func triangleOnly(s *scene) []change {
-	return s.leftOut(s.grouped(s.filter(s.shaped(statics.Uniform), s.mixed), byAction))
+func triangleOnly(s *setting) []change {
+	return s.shaped(statics.Uniform).filter(s.mixed).grouped(byAction).leftOut()
 }
 
-func uniformAtThird(s *scene) []change {
+func uniformAtThird(s *setting) []change {
 	var all []change
 	for _, share := range []exact.Num{over(one, exact.Int(3)), over(two, exact.Int(3))} {
-		all = append(all, s.shifted(s.shaped(statics.Uniform), func(_ statics.Term, x statics.Action) exact.Num {
+		all = append(all, s.shaped(statics.Uniform).shifted(func(_ statics.Term, x statics.Action) exact.Num {
 			return x.Start.Add(x.End.Sub(x.Start).Mul(share))
 		})...)
 	}
@@ -178,11 +108,11 @@ func uniformAtThird(s *scene) []change {
 }
 
 // distanceToLoadForgotten measures the arm from the nearer end of the load.
-func distanceToLoadForgotten(s *scene) []change {
+func distanceToLoadForgotten(s *setting) []change {
 	if !s.sum.Moment {
 		return nil
 	}
-	return s.byLoad(s.spreads(), func(t statics.Term, x statics.Action) statics.Term {
+	return s.spreads().byLoad(func(t statics.Term, x statics.Action) statics.Term {
 		near, _ := s.endsOf(t, x)
 		arm := over(s.along(x, near).To(t.At).Cross(t.Toward).Abs(), t.Toward.Length())
 		if arm.IsZero() || movedTo(t, s.sum.About, s.along(x, near)).Sign != t.Sign {
@@ -192,13 +122,13 @@ func distanceToLoadForgotten(s *scene) []change {
 	})
 }
 
-func spreadCountedTwice(s *scene) []change {
-	return s.scaled(s.shaped(statics.Uniform), func(statics.Action) exact.Num { return two })
+func spreadCountedTwice(s *setting) []change {
+	return s.shaped(statics.Uniform).scaled(func(statics.Action) exact.Num { return two })
 }
 
 // runForSlope counts an intensity on the length along the member instead of its projection, or the reverse.
-func runForSlope(s *scene) []change {
-	return s.scaled(s.spreads(), func(x statics.Action) exact.Num {
+func runForSlope(s *setting) []change {
+	return s.spreads().scaled(func(x statics.Action) exact.Num {
 		l := s.Assembly.Frame.Loads[x.Load]
 		span, length := s.Assembly.Frame.Span(l.Member), s.Assembly.Frame.Length(l.Member)
 		switch l.Per {
@@ -212,7 +142,7 @@ func runForSlope(s *scene) []change {
 }
 
 // squareForUpright turns a load along an axis, on a sloping member, square to the member, or the reverse.
-func squareForUpright(s *scene) []change {
+func squareForUpright(s *setting) []change {
 	var all []change
 	for i, l := range s.Assembly.Frame.Loads {
 		if l.Kind != statics.SpreadLoad || !slanting(s.Assembly.Frame.Span(l.Member)) {
@@ -239,14 +169,14 @@ func uprightOrSquare(along, square statics.Vector) statics.Vector {
 }
 
 // loadRedirected lets all shapes of a load act along another line.
-func (s *scene) loadRedirected(load int, along statics.Vector) []change {
+func (s *setting) loadRedirected(load int, along statics.Vector) []change {
 	c := change{giver: Giver{statics.None, load}, terms: map[int]statics.Term{}}
-	for _, g := range s.grouped(s.where(func(t statics.Term) bool { return isLoad(t) && s.action(t).Load == load }), byAction) {
-		size, v := s.action(s.sum.Terms[g[0]]).Size, along
+	for _, g := range s.where(func(t statics.Term) bool { return isLoad(t) && s.action(t).Load == load }).grouped(byAction) {
+		size, v := s.action(g.first()).Size, along
 		if size.Sign() < 0 {
 			size, v = size.Neg(), along.Neg()
 		}
-		one := s.redirected(g, size, v)
+		one := g.redirected(size, v)
 		maps.Copy(c.terms, one.terms)
 		c.stray = append(c.stray, one.stray...)
 	}
@@ -257,8 +187,8 @@ func (s *scene) loadRedirected(load int, along statics.Vector) []change {
 }
 
 // wholeMemberLoaded lets a uniform load run over the whole of its member.
-func wholeMemberLoaded(s *scene) []change {
-	return s.byLoad(s.shaped(statics.Uniform), func(t statics.Term, x statics.Action) statics.Term {
+func wholeMemberLoaded(s *setting) []change {
+	return s.shaped(statics.Uniform).byLoad(func(t statics.Term, x statics.Action) statics.Term {
 		length := s.Assembly.Frame.Length(s.Assembly.Frame.Loads[x.Load].Member)
 		t = sized(t, over(length, x.End.Sub(x.Start)))
 		if s.sum.Moment {

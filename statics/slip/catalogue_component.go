@@ -23,8 +23,8 @@ var componentSlips = []Slip{
 }
 
 // sloped lists the terms of known forces aslant: in a moment sum two for each, in a force sum one, aslant to the sum.
-func (s *scene) sloped() []int {
-	return s.filter(s.known(), func(t statics.Term) bool {
+func (s *setting) sloped() terms {
+	return s.known().filter(func(t statics.Term) bool {
 		if s.sum.Moment {
 			return t.What == statics.Horizontal || t.What == statics.Vertical
 		}
@@ -32,49 +32,25 @@ func (s *scene) sloped() []int {
 	})
 }
 
-// full is a force aslant that a term is a component of, as a direction.
-func (s *scene) full(t statics.Term) statics.Vector {
-	if isLoad(t) {
-		return s.action(t).Along
-	}
-	return s.Assembly.Forces[t.Force].Along
-}
-
-// lies is a direction's share of its own length along the sum, or along the component: its cosine, and its sine.
-func (s *scene) lies(t statics.Term) (cos, sin exact.Num) {
-	v := s.full(t)
-	base := s.sum.Along
-	if s.sum.Moment {
-		base = t.Toward
-	}
-	length := v.Length().Mul(base.Length())
-	return over(v.Dot(base).Abs(), length), over(v.Cross(base).Abs(), length)
-}
-
 // sineForCosine swaps the two, in both components of a force or in one; where a load aslant does not come in
 // components, its direction.
-func sineForCosine(s *scene) []change {
+func sineForCosine(s *setting) []change {
 	swap := func(t statics.Term) statics.Term {
 		cos, sin := s.lies(t)
 		return sized(t, over(sin, cos))
 	}
 	var all []change
-	for _, g := range s.grouped(s.sloped(), s.byGiver) {
-		all = append(all, s.altered(g, swap)...)
-		if len(g) > 1 {
-			all = append(all, s.each(g, only(swap))...)
+	for _, g := range s.sloped().grouped(s.byGiver) {
+		all = append(all, g.altered(swap)...)
+		if len(g.at) > 1 {
+			all = append(all, g.each(only(swap))...)
 		}
 	}
-	for _, g := range s.grouped(s.where(s.wholeAslant), s.byGiver) {
-		x := s.action(s.sum.Terms[g[0]])
+	for _, g := range s.where(s.wholeAslant).grouped(s.byGiver) {
+		x := s.action(g.first())
 		all = append(all, s.loadRedirected(x.Load, swapped(x.Along))...)
 	}
 	return all
-}
-
-// wholeAslant reports whether a term is a load aslant to the axes that does not come in components.
-func (s *scene) wholeAslant(t statics.Term) bool {
-	return isLoad(t) && t.What == statics.WholeForce && slanting(s.action(t).Along) && (s.sum.Moment || slanting(s.sum.Along))
 }
 
 // swapped is a direction with its rise and run exchanged, pointing to the same side of both axes.
@@ -89,18 +65,18 @@ func swapped(v statics.Vector) statics.Vector {
 	return w
 }
 
-func slopedForceWhole(s *scene) []change {
-	return s.each(s.sloped(), only(func(t statics.Term) statics.Term {
+func slopedForceWhole(s *setting) []change {
+	return s.sloped().each(only(func(t statics.Term) statics.Term {
 		cos, _ := s.lies(t)
 		return sized(t, over(one, cos))
 	}))
 }
 
-func slopeNotDivided(s *scene) []change {
+func slopeNotDivided(s *setting) []change {
 	var all []change
-	aslant := s.filter(s.sloped(), func(t statics.Term) bool { return slanting(s.full(t)) })
-	for _, g := range s.grouped(aslant, byAction) {
-		all = append(all, s.altered(g, func(t statics.Term) statics.Term { return sized(t, s.full(t).Length()) })...)
+	aslant := s.sloped().filter(func(t statics.Term) bool { return slanting(s.full(t)) })
+	for _, g := range aslant.grouped(byAction) {
+		all = append(all, g.altered(func(t statics.Term) statics.Term { return sized(t, s.full(t).Length()) })...)
 	}
 	return all
 }
@@ -110,12 +86,12 @@ var radian = exact.MustParse("57.29577951308232088")
 
 // degreesAsRadians takes sine and cosine of the number of degrees in radians, for a load at a multiple of 15°: an angle
 // from either axis, in all components of the force.
-func degreesAsRadians(s *scene) []change {
+func degreesAsRadians(s *setting) []change {
 	var all []change
-	loads := s.filter(s.sloped(), func(t statics.Term) bool { return isLoad(t) && slanting(s.full(t)) })
-	for _, g := range s.grouped(loads, byAction) {
+	loads := s.sloped().filter(func(t statics.Term) bool { return isLoad(t) && slanting(s.full(t)) })
+	for _, g := range loads.grouped(byAction) {
 		for _, fromX := range []bool{true, false} {
-			all = append(all, s.altered(g, func(t statics.Term) statics.Term {
+			all = append(all, g.altered(func(t statics.Term) statics.Term {
 				cos, _ := s.lies(t)
 				for deg := int64(15); deg < 90; deg += 15 {
 					if cos.Equal(exact.Cos(exact.Int(deg))) {
@@ -129,52 +105,38 @@ func degreesAsRadians(s *scene) []change {
 	return all
 }
 
-// inRadians is a term that lies at an angle to its force, which is measured from the x axis or from the y axis.
-func (s *scene) inRadians(t statics.Term, deg int64, fromX bool) statics.Term {
-	base := s.sum.Along
-	if s.sum.Moment {
-		base = t.Toward
-	}
-	share := exact.Cos(exact.Int(deg).Mul(radian))
-	if base.Y.IsZero() != fromX {
-		share = exact.Sin(exact.Int(90 - deg).Mul(radian))
-	}
-	t.Sign *= share.Sign()
-	return sized(t, over(share.Abs(), exact.Cos(exact.Int(deg))))
-}
-
 // components lists the terms of known forces that have two in this sum.
-func (s *scene) components() []int {
-	return s.filter(s.known(), func(t statics.Term) bool { return t.What == statics.Horizontal || t.What == statics.Vertical })
+func (s *setting) components() terms {
+	return s.known().filter(func(t statics.Term) bool { return t.What == statics.Horizontal || t.What == statics.Vertical })
 }
 
-func componentLeftOff(s *scene) []change {
+func componentLeftOff(s *setting) []change {
 	var all []change
-	for _, g := range s.grouped(s.components(), byAction) {
-		if len(g) > 1 {
-			all = append(all, s.each(g, only(without))...)
+	for _, g := range s.components().grouped(byAction) {
+		if len(g.at) > 1 {
+			all = append(all, g.each(only(without))...)
 		}
 	}
 	return all
 }
 
-func componentTurned(s *scene) []change {
+func componentTurned(s *setting) []change {
 	var all []change
-	for _, g := range s.grouped(s.components(), byAction) {
-		if len(g) > 1 {
-			all = append(all, s.each(g, only(turned))...)
+	for _, g := range s.components().grouped(byAction) {
+		if len(g.at) > 1 {
+			all = append(all, g.each(only(turned))...)
 		}
 	}
 	return all
 }
 
 // shareOfUnknownForgotten takes an unknown aslant whole.
-func shareOfUnknownForgotten(s *scene) []change {
+func shareOfUnknownForgotten(s *setting) []change {
 	if s.sum.Moment {
 		return nil
 	}
-	aslant := s.filter(s.own(), func(t statics.Term) bool { return slanting(t.Toward) })
-	return s.each(aslant, only(func(t statics.Term) statics.Term {
+	aslant := s.own().filter(func(t statics.Term) bool { return slanting(t.Toward) })
+	return aslant.each(only(func(t statics.Term) statics.Term {
 		t.Size = one
 		return t
 	}))

@@ -25,7 +25,7 @@ func OfSum(a *statics.Assembly, sum statics.Sum, value map[int]exact.Num, custom
 		}
 		q.Values = append(q.Values, v)
 	}
-	s := &scene{Question: q, sum: sum}
+	s := &setting{site: site{a, sum}, question: q}
 	var all []Written
 	for _, row := range inOrder {
 		if row.About == Answer {

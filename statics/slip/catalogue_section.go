@@ -6,11 +6,11 @@ import (
 )
 
 var internalSlips = []Slip{
-	{ID: "shear-sign", Group: Internal, About: Answer, Source: "TB", find: signOf(Shear),
+	{ID: "shear-sign", Group: Internal, About: Answer, Source: "TB", find: signOf(statics.ShearForce),
 		Says: "The size is right, and the sign tells which way the kept piece is pushed across, so which way counts as positive for the shear?"},
-	{ID: "moment-side", Group: Internal, About: Answer, Source: "TB", find: signOf(Bending),
+	{ID: "moment-side", Group: Internal, About: Answer, Source: "TB", find: signOf(statics.BendingMoment),
 		Says: "The size is right, and the sign tells which side of the member is stretched, so which side of the member is stretched here?"},
-	{ID: "axial-sign", Group: Internal, About: Answer, Source: "TB", find: signOf(Axial),
+	{ID: "axial-sign", Group: Internal, About: Answer, Source: "TB", find: signOf(statics.AxialForce),
 		Says: "The size is right, and a pull on the cut face is tension and positive, so does the kept piece pull or push?"},
 	{ID: "axial-for-shear", Group: Internal, About: Answer, Source: "IN", find: axialForShear,
 		Says: "Axial force lies along the member and shear across it whichever way the member runs, so which of the forces lie along this member?"},
@@ -60,12 +60,9 @@ var internalSlips = []Slip{
 		Says: "Only what acts on the kept piece counts, so which loads lie before the cut and which beyond it?"},
 }
 
-// given is the change of coming to a value without the sum.
-func given(v exact.Num) change { return change{giver: nobody, given: &v} }
-
 // signOf turns the sign of one quantity.
-func signOf(q Quantity) func(*scene) []change {
-	return func(s *scene) []change {
+func signOf(q statics.Quantity) func(*setting) []change {
+	return func(s *setting) []change {
 		if s.cut == nil || s.cut.Quantity != q {
 			return nil
 		}
@@ -74,92 +71,65 @@ func signOf(q Quantity) func(*scene) []change {
 }
 
 // keptAlong is what the forces on the kept piece add up to along a direction.
-func (s *scene) keptAlong(v statics.Vector) exact.Num {
-	return s.cut.keptTerms(s.Assembly, s.Assembly.ForceSum(statics.FreeBody{s.cut.part}, v)).Residual(s.Values)
-}
-
-// bothWays lists a value and its opposite as answers.
-func bothWays(v exact.Num) []change {
-	if v.IsZero() {
-		return nil
-	}
-	return []change{given(v), given(v.Neg())}
+func (s *setting) keptAlong(v statics.Vector) exact.Num {
+	return s.cut.keptTerms(s.Assembly, s.Assembly.ForceSum(statics.FreeBody{s.cut.part}, v)).Residual(s.question.Values)
 }
 
 // force reports whether the question is for N or V.
-func (s *scene) force() bool { return s.cut != nil && s.cut.Quantity != Bending }
+func (s *setting) force() bool { return s.cut != nil && s.cut.Quantity != statics.BendingMoment }
 
-func axialForShear(s *scene) []change {
+func axialForShear(s *setting) []change {
 	switch {
 	case !s.force():
 		return nil
-	case s.cut.Quantity == Axial:
+	case s.cut.Quantity == statics.AxialForce:
 		return bothWays(s.keptAlong(s.cut.along.Left()))
 	}
 	return bothWays(s.keptAlong(s.cut.along))
 }
 
-func notAlongMember(s *scene) []change {
+func notAlongMember(s *setting) []change {
 	switch {
 	case !s.force() || !slanting(s.cut.along):
 		return nil
-	case s.cut.Quantity == Axial:
+	case s.cut.Quantity == statics.AxialForce:
 		return bothWays(s.keptAlong(statics.Vector{X: one}))
 	}
 	return bothWays(s.keptAlong(statics.Vector{Y: one}))
 }
 
-// start is the joint from which the cut member runs.
-func (k *cut) start() int { return k.Solution.Frame.Members[k.Member].From }
-
 // endForceIgnored leaves out all forces at the start of the member.
-func endForceIgnored(s *scene) []change {
+func endForceIgnored(s *setting) []change {
 	if s.cut == nil {
 		return nil
 	}
-	all := s.together(s.filter(s.known(), func(t statics.Term) bool {
+	all := s.known().filter(func(t statics.Term) bool {
 		return !isLoad(t) && s.Assembly.Forces[t.Force].Joint == s.cut.start()
-	}), without)
+	}).together(without)
 	for i := range all {
 		all[i].giver = nobody
 	}
 	return all
-}
-
-// onMember reports whether a term comes from a load on the cut member, between or at its ends.
-func (s *scene) onMember(t statics.Term) bool {
-	return s.cut != nil && isLoad(t) && s.load(t).Joint == statics.None && s.load(t).Member == s.cut.Member
 }
 
 // cornerNotPassed leaves out all but the loads of the member, where other members come before it.
-func cornerNotPassed(s *scene) []change {
+func cornerNotPassed(s *setting) []change {
 	if s.cut == nil || len(s.cut.members) == 0 {
 		return nil
 	}
-	all := s.together(s.filter(s.known(), func(t statics.Term) bool { return !s.onMember(t) }), without)
+	all := s.known().filter(func(t statics.Term) bool { return !s.onMember(t) }).together(without)
 	for i := range all {
 		all[i].giver = nobody
 	}
 	return all
 }
 
-// loadsHere lists the point loads on the cut member at the section itself, be they before it or beyond.
-func (s *scene) loadsHere() []statics.Load {
-	var all []statics.Load
-	for _, l := range s.cut.Solution.Frame.Loads {
-		if l.Kind == statics.PointLoad && l.Joint == statics.None && l.Member == s.cut.Member && l.At.Equal(s.cut.Station.At) {
-			all = append(all, l)
-		}
-	}
-	return all
-}
-
-func shearAsLocalLoad(s *scene) []change {
-	if s.cut == nil || s.cut.Quantity != Shear {
+func shearAsLocalLoad(s *setting) []change {
+	if s.cut == nil || s.cut.Quantity != statics.ShearForce {
 		return nil
 	}
 	var all []change
-	for _, l := range s.loadsHere() {
+	for _, l := range s.cut.loadsHere() {
 		across := s.cut.along.Left()
 		all = append(all, bothWays(over(l.Size.Mul(l.Along.Dot(across)), l.Along.Length().Mul(across.Length())))...)
 	}
@@ -167,11 +137,11 @@ func shearAsLocalLoad(s *scene) []change {
 }
 
 // stepsOf lists the loads of some shape on the cut member before the section, if the question is for a quantity.
-func (s *scene) stepsOf(q Quantity, shapes ...statics.ActionShape) []int {
+func (s *setting) stepsOf(q statics.Quantity, shapes ...statics.ActionShape) terms {
 	if s.cut == nil || s.cut.Quantity != q {
-		return nil
+		return terms{in: s}
 	}
-	return s.filter(s.known(), func(t statics.Term) bool {
+	return s.known().filter(func(t statics.Term) bool {
 		for _, shape := range shapes {
 			if s.onMember(t) && s.action(t).Shape == shape {
 				return true
@@ -184,67 +154,56 @@ func (s *scene) stepsOf(q Quantity, shapes ...statics.ActionShape) []int {
 // spreadShapes are all shapes of spread loads.
 var spreadShapes = []statics.ActionShape{statics.Uniform, statics.RisingRamp, statics.FallingRamp}
 
-func noStepAtLoad(s *scene) []change {
-	return s.leftOut(s.grouped(s.stepsOf(Shear, statics.AtPoint), s.byGiver))
+func noStepAtLoad(s *setting) []change {
+	return s.stepsOf(statics.ShearForce, statics.AtPoint).grouped(s.byGiver).leftOut()
 }
 
-func shearKeptLevel(s *scene) []change {
-	return s.leftOut(s.grouped(s.stepsOf(Shear, spreadShapes...), s.byGiver))
+func shearKeptLevel(s *setting) []change {
+	return s.stepsOf(statics.ShearForce, spreadShapes...).grouped(s.byGiver).leftOut()
 }
 
-func loadSlopeTurned(s *scene) []change {
+func loadSlopeTurned(s *setting) []change {
 	var all []change
-	for _, g := range s.grouped(s.stepsOf(Shear, spreadShapes...), s.byGiver) {
-		all = append(all, s.together(g, turned)...)
+	for _, g := range s.stepsOf(statics.ShearForce, spreadShapes...).grouped(s.byGiver) {
+		all = append(all, g.together(turned)...)
 	}
 	return all
 }
 
-func shearStepAtCouple(s *scene) []change {
-	if s.cut == nil || s.cut.Quantity != Shear {
+func shearStepAtCouple(s *setting) []change {
+	if s.cut == nil || s.cut.Quantity != statics.ShearForce {
 		return nil
 	}
 	return s.netPush(s.onMember)
 }
 
-func noStepAtCouple(s *scene) []change {
-	return s.each(s.stepsOf(Bending, statics.Turning), only(without))
+func noStepAtCouple(s *setting) []change {
+	return s.stepsOf(statics.BendingMoment, statics.Turning).each(only(without))
 }
 
-func stepOtherWay(s *scene) []change {
-	return s.each(s.stepsOf(Bending, statics.Turning), only(turned))
+func stepOtherWay(s *setting) []change {
+	return s.stepsOf(statics.BendingMoment, statics.Turning).each(only(turned))
 }
 
 // momentStepAtLoad adds a point load at the section to the moment.
-func momentStepAtLoad(s *scene) []change {
-	if s.cut == nil || s.cut.Quantity != Bending {
+func momentStepAtLoad(s *setting) []change {
+	if s.cut == nil || s.cut.Quantity != statics.BendingMoment {
 		return nil
 	}
 	var all []change
-	for _, l := range s.loadsHere() {
+	for _, l := range s.cut.loadsHere() {
 		all = append(all, given(s.right.Add(l.Size)), given(s.right.Sub(l.Size)))
 	}
 	return all
 }
 
-// whole is the action of a trimmed spread load as it was before the cut; false if the cut does not go through it.
-func (s *scene) whole(t statics.Term) (statics.Action, bool) {
-	x := s.action(t)
-	for _, y := range s.cut.Solution.Loads {
-		if y.Load == x.Load && y.Shape == x.Shape && y.End.Cmp(x.End) > 0 {
-			return y, true
-		}
-	}
-	return statics.Action{}, false
-}
-
 // cutThrough alters the terms of spread loads that the section cuts through.
-func (s *scene) cutThrough(way func(t statics.Term, whole statics.Action) statics.Term) []change {
+func (s *setting) cutThrough(way func(t statics.Term, whole statics.Action) statics.Term) []change {
 	if s.cut == nil {
 		return nil
 	}
-	return s.byLoad(s.filter(s.spreads(), s.onMember), func(t statics.Term, _ statics.Action) statics.Term {
-		if y, ok := s.whole(t); ok {
+	return s.spreads().filter(s.onMember).byLoad(func(t statics.Term, _ statics.Action) statics.Term {
+		if y, ok := s.cut.whole(s.action(t)); ok {
 			return way(t, y)
 		}
 		return t
@@ -252,7 +211,7 @@ func (s *scene) cutThrough(way func(t statics.Term, whole statics.Action) static
 }
 
 // resultantBeforeCut puts in the whole resultant where its place is before the cut, and nothing where it is beyond.
-func resultantBeforeCut(s *scene) []change {
+func resultantBeforeCut(s *setting) []change {
 	return s.cutThrough(func(t statics.Term, y statics.Action) statics.Term {
 		if s.cut.at.To(y.At).Dot(s.cut.along).Sign() > 0 {
 			return without(t)
@@ -266,54 +225,29 @@ func resultantBeforeCut(s *scene) []change {
 }
 
 // wholeLoadForPart puts in the size of the whole load, at the place of the part that is kept.
-func wholeLoadForPart(s *scene) []change {
+func wholeLoadForPart(s *setting) []change {
 	return s.cutThrough(func(t statics.Term, y statics.Action) statics.Term {
 		return sized(t, over(y.Size, s.action(t).Size).Abs())
 	})
 }
 
-// piece is the stretch of the diagram that ends at the section or holds it, with the values at its start; false at the
-// start of the member, and where the question is not for M.
-func (s *scene) piece() (p statics.Piece, ok bool) {
-	if s.cut == nil || s.cut.Quantity != Bending {
-		return p, false
-	}
-	for _, p := range s.cut.Solution.Diagrams[s.cut.Member].Pieces {
-		if p.From.Cmp(s.cut.Station.At) < 0 && p.Until.Cmp(s.cut.Station.At) >= 0 && s.cut.Station.Side != statics.After {
-			return p, true
-		}
-	}
-	return p, false
-}
-
-// straight is the moment at the section on the straight line between the ends of its stretch; false where it lies on it.
-func (s *scene) straight() (exact.Num, bool) {
-	p, ok := s.piece()
-	if !ok || p.Until.Equal(s.cut.Station.At) {
-		return exact.Num{}, false
-	}
-	from, until := p.M.At(p.From), p.M.At(p.Until)
-	share := over(s.cut.Station.At.Sub(p.From), p.Until.Sub(p.From))
-	return from.Add(until.Sub(from).Mul(share)), true
-}
-
-func straightUnderSpread(s *scene) []change {
-	if v, ok := s.straight(); ok {
+func straightUnderSpread(s *setting) []change {
+	if v, ok := s.cut.straight(); ok {
 		return []change{given(v)}
 	}
 	return nil
 }
 
-func bulgeOtherWay(s *scene) []change {
-	if v, ok := s.straight(); ok {
+func bulgeOtherWay(s *setting) []change {
+	if v, ok := s.cut.straight(); ok {
 		return []change{given(v.Mul(two).Sub(s.right))}
 	}
 	return nil
 }
 
 // elsewhere is the moment at another place of the member instead of the one that had to be found.
-func (s *scene) elsewhere(x func(length exact.Num) exact.Num) []change {
-	if s.cut == nil || s.cut.Quantity != Bending || !s.cut.Station.Found {
+func (s *setting) elsewhere(x func(length exact.Num) exact.Num) []change {
+	if s.cut == nil || s.cut.Quantity != statics.BendingMoment || !s.cut.Station.Found {
 		return nil
 	}
 	d := s.cut.Solution.Diagrams[s.cut.Member]
@@ -323,17 +257,17 @@ func (s *scene) elsewhere(x func(length exact.Num) exact.Num) []change {
 	return nil
 }
 
-func peakAtMiddle(s *scene) []change {
+func peakAtMiddle(s *setting) []change {
 	return s.elsewhere(func(length exact.Num) exact.Num { return length.Mul(half) })
 }
 
-func fromOtherEnd(s *scene) []change {
+func fromOtherEnd(s *setting) []change {
 	return s.elsewhere(func(length exact.Num) exact.Num { return length.Sub(s.cut.Station.At) })
 }
 
 // triangleWithoutHalf takes twice the area under the shear of the last stretch, where that is a triangle.
-func triangleWithoutHalf(s *scene) []change {
-	p, ok := s.piece()
+func triangleWithoutHalf(s *setting) []change {
+	p, ok := s.cut.piece()
 	if !ok || p.V.Degree() != 1 || !p.V.At(p.From).IsZero() && !p.V.At(s.cut.Station.At).IsZero() {
 		return nil
 	}
@@ -341,8 +275,8 @@ func triangleWithoutHalf(s *scene) []change {
 	return []change{given(from.Add(p.M.At(s.cut.Station.At).Sub(from).Mul(two)))}
 }
 
-func areaSignLost(s *scene) []change {
-	p, ok := s.piece()
+func areaSignLost(s *setting) []change {
+	p, ok := s.cut.piece()
 	if !ok {
 		return nil
 	}
@@ -350,20 +284,8 @@ func areaSignLost(s *scene) []change {
 	return []change{given(from.Mul(two).Sub(p.M.At(s.cut.Station.At)))}
 }
 
-// place is the joint at the section, or None between the ends of the member.
-func (k *cut) place() int {
-	m := k.Solution.Frame.Members[k.Member]
-	switch {
-	case k.Station.At.IsZero():
-		return m.From
-	case k.Station.At.Equal(k.Solution.Diagrams[k.Member].Length):
-		return m.To
-	}
-	return statics.None
-}
-
-func zeroAtFixedEnd(s *scene) []change {
-	if s.cut == nil || s.cut.Quantity != Bending || s.right.IsZero() {
+func zeroAtFixedEnd(s *setting) []change {
+	if s.cut == nil || s.cut.Quantity != statics.BendingMoment || s.right.IsZero() {
 		return nil
 	}
 	if p, ok := s.support(s.cut.place()); ok && p.Kind == statics.Fixed {
@@ -373,7 +295,7 @@ func zeroAtFixedEnd(s *scene) []change {
 }
 
 // rolesKeptAtCorner takes N or V of the other member at a corner of two.
-func rolesKeptAtCorner(s *scene) []change {
+func rolesKeptAtCorner(s *setting) []change {
 	if !s.force() || s.cut.place() == statics.None {
 		return nil
 	}
@@ -388,17 +310,15 @@ func rolesKeptAtCorner(s *scene) []change {
 		if m == s.cut.Member || mem.From != s.cut.place() && mem.To != s.cut.place() || f.Span(m).Cross(s.cut.along).IsZero() {
 			continue
 		}
-		if v, ok := d.Section(x, side); ok && s.cut.Quantity == Axial {
-			all = append(all, bothWays(v.N)...)
-		} else if ok {
-			all = append(all, bothWays(v.V)...)
+		if v, ok := d.Section(x, side); ok {
+			all = append(all, bothWays(v.Of(s.cut.Quantity))...)
 		}
 	}
 	return all
 }
 
 // loadBeyondCut puts in a load of the part that lies beyond the cut.
-func loadBeyondCut(s *scene) []change {
+func loadBeyondCut(s *setting) []change {
 	if s.cut == nil {
 		return nil
 	}

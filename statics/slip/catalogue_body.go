@@ -1,0 +1,162 @@
+package slip
+
+import (
+	"unpin/statics"
+	"unpin/statics/exact"
+)
+
+var bodySlips = []Slip{
+	{ID: "inner-pin-force", Group: Body, About: Presence, Source: "SD4, FI", find: innerPinForce,
+		Says: "Inside one cut the two halves of a pin force cancel, so which forces come from outside this body?"},
+	{ID: "neighbours-load", Group: Body, About: Presence, Source: "SD5", find: neighboursLoad,
+		Says: "A load reaches another part only through the pin between them, so which loads touch this body itself?"},
+	{ID: "load-left-off", Group: Body, About: Presence, Source: "SD3", find: loadLeftOff,
+		Says: "Every load on the outline of the body goes in, so walk round it once more: which one is not yet in the sum?"},
+	{ID: "reaction-left-off", Group: Body, About: Presence, Source: "SD3, EX", find: reactionLeftOff,
+		Says: "Where a body is cut from its support, what the support exerts takes its place, so which reaction belongs in this sum too?"},
+	{ID: "bodies-mixed", Group: Body, About: Presence, Source: "SD1", find: bodiesMixed,
+		Says: "Loads and forces of one sum come from one body, so which body is this sum for?"},
+	{ID: "pin-load-on-both", Group: Body, About: Presence, Source: "TB, SD6", find: pinLoadOnBoth,
+		Says: "A load at a pin goes on one part only, and the other feels it through the pin force, so which part carries it here?"},
+	{ID: "pin-load-on-neither", Group: Body, About: Presence, Source: "TB", find: pinLoadOnNeither,
+		Says: "A load at a pin must be carried by one of the parts, so which part carries it here?"},
+	{ID: "shared-by-halves", Group: Body, About: Answer, Source: "IN, NC", find: sharedByHalves,
+		Says: "Equal shares need a frame and loads that are both symmetric, so what does the sum itself give?"},
+	{ID: "not-split-at-pin", Group: Body, About: Presence, Source: "TB, SD1", find: notSplitAtPin,
+		Says: "A load that runs across a pin is split there before anything else, so which stretch of it lies on this body?"},
+	{ID: "whole-load-on-stretch", Group: Body, About: Size, Source: "SD1", find: wholeLoadOnStretch,
+		Says: "A part carries only the stretch of a load that lies on it, so what length of it is on this body?"},
+}
+
+// innerPinForce puts in what passes between two parts that are both inside the cut: as it acts on one of them.
+func innerPinForce(s *setting) []change {
+	var all []change
+	inside := s.where(func(t statics.Term) bool { return t.Why == statics.InsideBody && s.question.Known(t.Force) })
+	for _, joint := range inside.grouped(s.byJoint) {
+		for _, face := range []bool{true, false} {
+			var stray []statics.Term
+			for _, inner := range joint.list() {
+				f := s.Assembly.Forces[inner.Force]
+				body := f.By
+				if face {
+					body = f.On
+				}
+				alone := counting(s.sumOn(body), func(t statics.Term) bool { return t.Force == inner.Force })
+				stray = append(stray, alone...)
+				all = s.added(all, alone)
+			}
+			if len(joint.at) > 1 && len(stray) > 1 {
+				all = s.added(all, stray)
+			}
+		}
+	}
+	return all
+}
+
+// counting lists the terms of a sum that count and that are wanted.
+func counting(sum statics.Sum, want func(statics.Term) bool) []statics.Term {
+	var all []statics.Term
+	for _, t := range sum.Terms {
+		if t.Why == statics.Counts && want(t) {
+			all = append(all, t)
+		}
+	}
+	return all
+}
+
+// addedLoads makes a change of putting in each of the foreign loads that are wanted.
+func (s *setting) addedLoads(want func(l statics.Load) bool) []change {
+	var all []change
+	for _, stray := range s.foreign(want) {
+		all = s.added(all, stray)
+	}
+	return all
+}
+
+func neighboursLoad(s *setting) []change {
+	return s.addedLoads(func(l statics.Load) bool { return !s.sharedPin(l) && !s.continued(l) })
+}
+
+func pinLoadOnBoth(s *setting) []change { return s.addedLoads(s.sharedPin) }
+
+func notSplitAtPin(s *setting) []change { return s.addedLoads(s.continued) }
+
+// bodiesMixed puts in all loads of one neighbour, where they are several.
+func bodiesMixed(s *setting) []change {
+	var all []change
+	for _, b := range s.neighbours() {
+		stray := counting(s.sumOn(b), isLoad)
+		loads := map[int]bool{}
+		for _, t := range stray {
+			loads[s.action(t).Load] = true
+		}
+		if len(loads) > 1 {
+			all = s.added(all, stray)
+		}
+	}
+	for i := range all {
+		all[i].giver = nobody
+	}
+	return all
+}
+
+func loadLeftOff(s *setting) []change {
+	loads := s.forcesOfLoads(func(t statics.Term) bool {
+		return !s.atPin(t) && !(s.onMember(t) && s.cut.Quantity == statics.ShearForce) // which is a slip of its own
+	})
+	all := loads.grouped(s.byGiver).leftOut()
+	for _, entry := range loads.grouped(s.byEntry) {
+		if len(entry.grouped(s.byGiver)) > 1 { // one load over several members of this body
+			all = append(all, groups{entry}.leftOut()...)
+		}
+	}
+	return all
+}
+
+func pinLoadOnNeither(s *setting) []change {
+	return s.forcesOfLoads(s.atPin).grouped(s.byGiver).leftOut()
+}
+
+// reactionLeftOff leaves out a known reaction force, but for the components of a pinned support.
+func reactionLeftOff(s *setting) []change {
+	return s.reactions(func(f statics.Force) bool { return !f.Couple && !s.pinned(f) }).grouped(s.byGiver).leftOut()
+}
+
+// sharedByHalves gives a reaction half of the load along its line, whatever the moments say.
+func sharedByHalves(s *setting) []change {
+	f := s.Assembly.Forces[s.question.Force]
+	if f.Couple || f.Kind != statics.Reaction || slanting(f.Along) {
+		return nil
+	}
+	var load exact.Num
+	for _, t := range s.Assembly.ForceSum(s.sum.Body, f.Along).Terms {
+		if isLoad(t) {
+			load = load.Add(t.Value())
+		}
+	}
+	if load.IsZero() {
+		return nil
+	}
+	share := load.Mul(half).Neg()
+	return []change{{giver: nobody, given: &share}}
+}
+
+// wholeLoadOnStretch takes the size of a uniform load that runs on beyond the body, at the middle of the body's stretch.
+func wholeLoadOnStretch(s *setting) []change {
+	whole := func(t statics.Term) []statics.Term {
+		x := s.action(t)
+		size := x.Size
+		for _, y := range s.Assembly.Loads {
+			if y.Load != x.Load && y.Shape == statics.Uniform && !s.sum.Body.Has(y.Body) &&
+				s.Assembly.Frame.Loads[y.Load].Entry == s.load(t).Entry {
+				size = size.Add(y.Size)
+			}
+		}
+		return []statics.Term{sized(t, over(size, x.Size).Abs())}
+	}
+	var all []change
+	for _, g := range s.shaped(statics.Uniform).grouped(byAction) {
+		all = append(all, g.altered(func(t statics.Term) statics.Term { return whole(t)[0] })...)
+	}
+	return all
+}
