@@ -64,8 +64,6 @@ var (
 	areas     = [...]exact.Num{Uniform: exact.Int(1), RisingRamp: frac(1, 2), FallingRamp: frac(1, 2)}
 )
 
-func frac(n, d int64) exact.Num { return over(exact.Int(n), exact.Int(d)) }
-
 // shape adds one simple shape of load i between the distances start and end of its member.
 func (c *cutter) shape(i int, shape ActionShape, q, start, end exact.Num) {
 	l, length := &c.a.Frame.Loads[i], end.Sub(start)

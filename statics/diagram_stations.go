@@ -12,9 +12,6 @@ const (
 	After              // just after it
 )
 
-// Internal is the internal forces at one section.
-type Internal struct{ N, V, M exact.Num }
-
 // A Station is a critical point of a member: an end, a place where a load begins, ends or stands, or a place where the
 // shear is nought between them.
 type Station struct {
@@ -40,14 +37,6 @@ func (d Diagram) Section(x exact.Num, side Side) (Internal, bool) {
 		}
 	}
 	return Internal{}, false
-}
-
-// At is N, V and M at distance x from the member's start, as the piece's polynomials give them.
-func (p Piece) At(x exact.Num) Internal { return Internal{p.N.At(x), p.V.At(x), p.M.At(x)} }
-
-// Equal reports whether all three are equal.
-func (i Internal) Equal(o Internal) bool {
-	return i.N.Equal(o.N) && i.V.Equal(o.V) && i.M.Equal(o.M)
 }
 
 // Stations lists the critical points of the member in order. Where the values step there are two, before and after.

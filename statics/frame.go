@@ -2,9 +2,6 @@ package statics
 
 import "unpin/statics/exact"
 
-// None stands where an index of a joint, member or body does not apply.
-const None = -1
-
 // A Point is a place in the plane, in the frame's unit of length.
 type Point struct{ X, Y exact.Num }
 

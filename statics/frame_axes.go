@@ -38,15 +38,23 @@ func (x *axes) onLength(per Per) exact.Num {
 	return one
 }
 
-// internal is N, V and M just at the member's start, from all forces at and before it.
-func (x *axes) internal(w *wrench) Internal {
-	force := Vector{w[0], w[1]}
-	moment := w[2].Sub(Point{}.To(x.origin).Cross(force))
-	return Internal{force.Dot(x.e).Neg(), force.Dot(x.n), moment.Neg()}
-}
-
 // shares are the cosines of a direction along the member and square to it.
 func (x *axes) shares(along Vector) (e, n exact.Num) {
 	u, _ := along.unit()
 	return u.Dot(x.e), u.Dot(x.n)
+}
+
+// Span is the vector from the start of member m to its end.
+func (f *Frame) Span(m int) Vector {
+	return f.Joints[f.Members[m].From].At.To(f.Joints[f.Members[m].To].At)
+}
+
+// Length is the length of member m.
+func (f *Frame) Length(m int) exact.Num { return f.Span(m).Length() }
+
+// Along is the point at distance x from the start of member m.
+func (f *Frame) Along(m int, x exact.Num) Point {
+	e, length := f.Span(m).unit()
+	a := axes{f.Joints[f.Members[m].From].At, length, e, e.Left()}
+	return a.at(x)
 }

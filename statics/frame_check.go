@@ -3,7 +3,6 @@ package statics
 import (
 	"errors"
 	"fmt"
-	"slices"
 )
 
 // check reports what makes f unfit to be cut; else it lists the members at each joint, in file order.
@@ -95,16 +94,6 @@ func (f *Frame) checkSupports(meeting [][]int) error {
 		taken[s.Joint] = true
 	}
 	return nil
-}
-
-// allHinged reports whether joint j is a pin without a piece that was not named as hinged.
-func (f *Frame) allHinged(j int) bool {
-	return slices.ContainsFunc(f.Connections, func(c Connection) bool { return c.Joint == j && c.Main == None })
-}
-
-// isPin reports whether joint j is a pin.
-func (f *Frame) isPin(j int) bool {
-	return slices.ContainsFunc(f.Connections, func(c Connection) bool { return c.Joint == j && c.Kind == Pin })
 }
 
 func (f *Frame) checkLoads(meeting [][]int) error {

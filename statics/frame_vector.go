@@ -61,26 +61,8 @@ func (v Vector) unit() (Vector, exact.Num) {
 	return v.Times(over(length, v.Dot(v))), length // as 1/√n = √n/n, which takes no division by a root
 }
 
-// over is a ÷ b for a divisor known not to be nought.
-func over(a, b exact.Num) exact.Num {
-	q, err := a.Quo(b)
-	if err != nil {
-		panic("internal error: division by nought that an earlier check excludes")
-	}
-	return q
-}
-
-// Span is the vector from the start of member m to its end.
-func (f *Frame) Span(m int) Vector {
-	return f.Joints[f.Members[m].From].At.To(f.Joints[f.Members[m].To].At)
-}
-
-// Length is the length of member m.
-func (f *Frame) Length(m int) exact.Num { return f.Span(m).Length() }
-
-// Along is the point at distance x from the start of member m.
-func (f *Frame) Along(m int, x exact.Num) Point {
-	e, length := f.Span(m).unit()
-	a := axes{f.Joints[f.Members[m].From].At, length, e, e.Left()}
-	return a.at(x)
-}
+// The directions of the axes.
+var (
+	east  = Vector{exact.Int(1), exact.Int(0)}
+	north = Vector{exact.Int(0), exact.Int(1)}
+)

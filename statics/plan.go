@@ -79,20 +79,6 @@ func (p *planner) line(b int) {
 	}
 }
 
-// restsFreely reports whether the body has a pinned or roller support, and none that holds it against turning.
-func (a *Assembly) restsFreely(b int) bool {
-	var reactions, couples int
-	for _, i := range a.forcesOn[b] {
-		if f := &a.Forces[i]; f.Kind == Reaction {
-			reactions++
-			if f.Couple {
-				couples++
-			}
-		}
-	}
-	return reactions > 0 && couples == 0
-}
-
 // stay takes the next sum of the free body in hand.
 func (p *planner) stay() bool {
 	return p.hand != nil && p.take(p.hand, p.optionFor(p.hand, plainSums), StayOnBody)

@@ -81,34 +81,3 @@ func (p *planner) cost(v *view, s *spec) int {
 	}
 	return cost
 }
-
-// aloneInForceSum outweighs any number of terms.
-const aloneInForceSum = 1 << 20
-
-// habit is what is added to the cost of a sum of moments. With one unknown left a sum of forces is the plain way, so a
-// sum of moments must not beat it; a couple left alone is best taken about its own joint; and a centre at which no
-// unknown acts is only taken where it saves more than one term.
-func (p *planner) habit(active []int, s *spec, force int) int {
-	alone := len(active) == 1
-	switch {
-	case !s.moment:
-		return 0
-	case alone && !p.a.Forces[force].Couple:
-		return aloneInForceSum
-	case alone && p.actsAt(active, s.centre):
-		return -3
-	case !alone && !p.actsAt(active, s.centre):
-		return 2
-	}
-	return 0
-}
-
-// actsAt reports whether one of the forces acts at a joint.
-func (p *planner) actsAt(forces []int, joint int) bool {
-	for _, i := range forces {
-		if p.a.places.first[p.a.Forces[i].Joint] == joint {
-			return true
-		}
-	}
-	return false
-}

@@ -2,51 +2,6 @@ package statics
 
 import "slices"
 
-// relations puts in, where a part is put down, the force sum of it that has then two unknowns left and is used later.
-func (p *planner) relations() {
-	at := make([]int, len(p.a.Forces)) // step at which each force comes out
-	for s, step := range p.steps {
-		for _, i := range step.Gives {
-			at[i] = s
-		}
-	}
-	inserted := map[int][]Step{}
-	last := noneFor(p.a.Bodies()) // the last step on each single body
-	for s := range p.steps {
-		step := &p.steps[s]
-		if put := putDown(step, s, last); put != None {
-			left := step.Sums[0].Unknowns(func(i int) bool { return at[i] <= put })
-			if len(left) == 2 {
-				step.Why = RelationUsed
-				inserted[put] = append(inserted[put], Step{Sums: step.Sums, Why: KeptRelation, Relation: true, Left: 2})
-			}
-		}
-		for _, sum := range step.Sums {
-			if len(sum.Body) == 1 {
-				last[sum.Body[0]] = s
-			}
-		}
-	}
-	if len(inserted) == 0 {
-		return
-	}
-	all := make([]Step, 0, cap(p.steps))
-	for s, step := range p.steps {
-		all = append(append(all, step), inserted[s]...)
-	}
-	p.steps = all
-}
-
-// putDown is the last step on the part of step s before other bodies were taken, or None if step s is not a single sum
-// of forces on it, or if the part was not taken before.
-func putDown(step *Step, s int, last []int) int {
-	first := &step.Sums[0]
-	if len(first.Body) > 1 || len(step.Sums) > 1 || first.Moment || last[first.Body[0]] == s-1 {
-		return None
-	}
-	return last[first.Body[0]]
-}
-
 // closingWork bounds the forces and loads looked at for the closing check: in a large frame any joint will do.
 const closingWork = 2000
 
@@ -101,15 +56,4 @@ func (p *planner) used(s *spec) bool {
 			return len(o.Body) == len(p.entire.FreeBody) && s.same(&o)
 		})
 	})
-}
-
-// same reports whether a sum of the same body is that of the spec.
-func (s *spec) same(o *Sum) bool {
-	if s.moment != o.Moment {
-		return false
-	}
-	if s.moment {
-		return s.about.Equal(o.About)
-	}
-	return s.along.Cross(o.Along).IsZero()
 }

@@ -73,17 +73,3 @@ func (a *Assembly) hangs(b FreeBody) bool {
 	apart := func(i int) bool { return u.find(i) != u.find(b[0]) }
 	return !slices.ContainsFunc(b, apart)
 }
-
-// jointsOf lists the joints of the bodies in b, in file order.
-func (a *Assembly) jointsOf(b FreeBody) []int {
-	var joints []int
-	for _, i := range b {
-		if a.IsPin(i) {
-			joints = append(joints, a.joint(i))
-		} else {
-			joints = append(joints, a.Parts[i].Joints...)
-		}
-	}
-	slices.Sort(joints)
-	return slices.Compact(joints)
-}

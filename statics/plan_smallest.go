@@ -195,3 +195,12 @@ func within(x, y []int) bool {
 	}
 	return true
 }
+
+// keyOf is a text that stands for a sorted set.
+func keyOf(set []int) string {
+	key := make([]byte, 0, 3*len(set))
+	for _, i := range set {
+		key = append(key, byte(i), byte(i>>8), byte(i>>16))
+	}
+	return string(key)
+}

@@ -135,33 +135,3 @@ func independentByUnknowns(all []*candidate) []*candidate {
 	}
 	return kept
 }
-
-// A basis is a set of independent rows.
-type basis struct {
-	rows     []row
-	pivots   []int // the column that each row has and the later ones have not
-	unknowns []int // all that the rows can hold, where that is asked for
-}
-
-// add takes a row in if it is independent of those taken before.
-func (b *basis) add(r row) bool {
-	for i, s := range b.rows {
-		if k := r.coef(b.pivots[i]); !k.IsZero() {
-			r = r.minus(over(k, s.coef(b.pivots[i])), s, nil)
-		}
-	}
-	if len(r.entries) == 0 {
-		return false
-	}
-	b.rows, b.pivots = append(b.rows, r), append(b.pivots, r.entries[0].col)
-	return true
-}
-
-// keyOf is a text that stands for a sorted set.
-func keyOf(set []int) string {
-	key := make([]byte, 0, 3*len(set))
-	for _, i := range set {
-		key = append(key, byte(i), byte(i>>8), byte(i>>16))
-	}
-	return string(key)
-}

@@ -39,38 +39,6 @@ func (p *planner) open(v *view) {
 	v.live = append(make([]int, 0, len(v.faces)), v.faces...)
 }
 
-// facesOf lists the forces that have one face inside the cut.
-func (a *Assembly) facesOf(b FreeBody) []int {
-	inside := make([]bool, a.Bodies()+1) // the last is the ground
-	for _, i := range b {
-		inside[i] = true
-	}
-	one := make([]bool, len(a.Forces))
-	n := 0
-	for i := range a.Forces {
-		f := &a.Forces[i]
-		by := f.By
-		if by == None {
-			by = a.Bodies()
-		}
-		if one[i] = inside[f.On] != inside[by]; one[i] {
-			n++
-		}
-	}
-	return marked(one, n)
-}
-
-// marked lists the places of the n that are true.
-func marked(is []bool, n int) []int {
-	places := make([]int, 0, n)
-	for i, marked := range is {
-		if marked {
-			places = append(places, i)
-		}
-	}
-	return places
-}
-
 // active lists the unknowns that act on a free body and are not known yet. The list is good until the next call.
 func (p *planner) active(v *view) []int {
 	n := 0

@@ -1,7 +1,5 @@
 package statics
 
-import "unpin/statics/exact"
-
 // A Cause is what makes a motion possible.
 type Cause int
 
@@ -136,17 +134,6 @@ func (g *grouping) sides(i int) (on, by int) {
 	return on, by
 }
 
-// SameAs reports whether two bodies move as one rigid body would.
-func (b BodyMotion) SameAs(c BodyMotion) bool {
-	if !b.Turn.Equal(c.Turn) {
-		return false
-	}
-	if b.Turn.IsZero() {
-		return b.Slide.X.Equal(c.Slide.X) && b.Slide.Y.Equal(c.Slide.Y)
-	}
-	return b.Centre.Equal(c.Centre)
-}
-
 // against is how group j moves as seen from group k; None is what is at rest.
 func (g *grouping) against(j, k int) BodyMotion {
 	if k == None {
@@ -154,21 +141,4 @@ func (g *grouping) against(j, k int) BodyMotion {
 	}
 	v, w := g.moves[j].at(Point{}), g.moves[k].at(Point{})
 	return turning(g.moves[j].Turn.Sub(g.moves[k].Turn), Point{}, v.Plus(w.Neg()))
-}
-
-// at is the velocity of the body at a point.
-func (b BodyMotion) at(p Point) Vector {
-	if b.Turn.IsZero() {
-		return b.Slide
-	}
-	return b.Centre.To(p).Left().Times(b.Turn)
-}
-
-// turning is the motion of a body that turns at a rate and whose point p has velocity v.
-func turning(rate exact.Num, p Point, v Vector) BodyMotion {
-	if rate.IsZero() {
-		return BodyMotion{Body: None, Slide: v}
-	}
-	arm := v.Left()
-	return BodyMotion{Body: None, Turn: rate, Centre: p.Plus(Vector{over(arm.X, rate), over(arm.Y, rate)})}
 }

@@ -58,9 +58,8 @@ func (r *remedies) try(s state, c Change) (state, bool) {
 	if err != nil {
 		return s, false
 	}
-	rows, _ := a.rows()
-	rank := eliminate(rows, len(a.Forces)).rank()
-	return state{a, len(a.Forces) - rank, len(rows) - rank}, true
+	count, _ := a.count()
+	return state{a, count.Degree(), count.Motions()}, true
 }
 
 // singles lists the changes that by themselves lead to a frame of that degree and so many motions.

@@ -2,77 +2,6 @@ package statics
 
 import "unpin/statics/exact"
 
-// A Verdict says what a count and a rank come to.
-type Verdict int
-
-// The verdicts.
-const (
-	Determinate Verdict = iota
-	Indeterminate
-	Unstable
-	IndeterminateUnstable
-)
-
-// A Count compares unknowns with sums.
-type Count struct {
-	Unknowns int  // of the plain count: reactions, pin forces
-	Sums     int  // 3 a part, 2 a pin that is a body
-	Rank     int  // independent sums
-	Inner    int  // unknowns hidden in rings of parts, which the verdict leaves out
-	Inexact  bool // the rank rests on an angle outside the exact set
-}
-
-// Degree is the number of unknowns beyond what equilibrium can give.
-func (c Count) Degree() int { return c.Unknowns - c.Rank }
-
-// Motions is the number of independent ways the frame can move.
-func (c Count) Motions() int { return c.Sums - c.Rank }
-
-// Verdict is determinate when unknowns, sums and rank are equal.
-func (c Count) Verdict() Verdict {
-	switch {
-	case c.Degree() > 0 && c.Motions() > 0:
-		return IndeterminateUnstable
-	case c.Degree() > 0:
-		return Indeterminate
-	case c.Motions() > 0:
-		return Unstable
-	}
-	return Determinate
-}
-
-// String is the verdict in words: "determinate", "indeterminate", "unstable" or "indeterminate, unstable".
-func (v Verdict) String() string {
-	return [...]string{"determinate", "indeterminate", "unstable", "indeterminate, unstable"}[v]
-}
-
-// A Choice says why a step comes where it does.
-type Choice int
-
-// The reasons for a step's place.
-const (
-	StayOnBody     Choice = iota // the body in hand still has a sum with one unknown
-	FewestUnknowns               // of the bodies with such a sum, this one has the fewest unknowns left
-	WholeFrame                   // no part has such a sum, the whole has
-	SeveralParts                 // neither has, this group of bodies has
-	SolvedTogether               // no sum at all has one unknown: the smallest set that must be solved together
-	KeptRelation                 // two unknowns are left; kept until one is known
-	RelationUsed                 // a relation kept earlier has now one unknown
-	ClosingCheck                 // an unused sum that checks the work
-	SplitForce                   // a force was split so that the sum holds only one part of it
-)
-
-// A Step is one move of a plan: a free body and a sum of it (several where they must be solved together), and what
-// comes out.
-type Step struct {
-	Sums     []Sum
-	Gives    []int // forces
-	Why      Choice
-	Left     int // unknowns left on the body before this step
-	Relation bool
-	Check    bool
-}
-
 // A Solution is a frame counted and, if determinate, solved.
 type Solution struct {
 	*Assembly
@@ -82,17 +11,31 @@ type Solution struct {
 	Diagrams []Diagram // of each member
 }
 
-// A Diagram is the internal forces along one member, by the distance x from its start.
-type Diagram struct {
-	Member   int
-	Length   exact.Num
-	Pieces   []Piece
-	Withheld bool // the member lies on a ring of its part: equilibrium alone does not give N, V, M
+// Solve cuts a frame, counts, and, if it is determinate, finds every force, a plan and the internal forces. The error
+// is that of Cut; a frame that is not determinate is no error.
+func Solve(f Frame) (*Solution, error) {
+	a, err := Cut(f)
+	if err != nil {
+		return nil, err
+	}
+	s := &Solution{Assembly: a}
+	count, sums := a.count()
+	if s.Count = count; count.Verdict() == Determinate {
+		s.Values = a.forces(sums)
+		s.Plan = a.plan(s.Values)
+		s.Diagrams = a.diagrams(s.Values)
+	}
+	return s, nil
 }
 
-// A Piece is a stretch of a member over which N, V and M are single polynomials in x (lowest power first). N is
-// positive in tension, dM/dx = V.
-type Piece struct {
-	From, Until exact.Num
-	N, V, M     exact.Poly
+// forces is the value of each force, from the sums of all bodies in triangular form. The sums hold multipliers of
+// directions as they are given; a value is that of the force along the unit vector.
+func (a *Assembly) forces(sums *elimination) []exact.Num {
+	values := sums.solve()
+	for i := range a.Forces {
+		if f := &a.Forces[i]; !f.Couple {
+			values[i] = values[i].Mul(f.Along.Length())
+		}
+	}
+	return values
 }

@@ -85,14 +85,6 @@ func (r *reduction) choose(bars []Bar) bool {
 	return any
 }
 
-// across is the body, or None for the ground, on the other side of force i.
-func (a *Assembly) across(i, body int) int {
-	if f := &a.Forces[i]; f.On != body {
-		return f.On
-	}
-	return a.Forces[i].By
-}
-
 // bodies makes the assembly without the parts that are bars.
 func (r *reduction) bodies() {
 	s := r.s

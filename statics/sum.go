@@ -1,9 +1,9 @@
 package statics
 
-import "unpin/statics/exact"
-
-// A FreeBody is the bodies inside one cut, in rising order.
-type FreeBody []int
+import (
+	"slices"
+	"unpin/statics/exact"
+)
 
 // A Sum is one equilibrium equation of a free body: its terms add up to nought.
 type Sum struct {
@@ -62,4 +62,51 @@ func (t Term) Value() exact.Num {
 		return exact.Num{}
 	}
 	return v
+}
+
+// Again is a sum of this assembly made anew as a sum of another with the same bodies.
+func (s Sum) Again(a *Assembly) Sum {
+	if s.Moment {
+		return a.MomentSum(s.Body, s.About)
+	}
+	return a.ForceSum(s.Body, s.Along)
+}
+
+// Factor is what the value of force i is multiplied by in the sum.
+func (s Sum) Factor(i int) exact.Num {
+	var k exact.Num
+	for _, t := range s.Terms {
+		if t.Force == i {
+			k = k.Add(t.Value())
+		}
+	}
+	return k
+}
+
+// Unknowns lists the forces that count in the sum and whose values are not known.
+func (s Sum) Unknowns(known func(force int) bool) []int {
+	var left []int
+	for _, t := range s.Terms {
+		if t.Force != None && t.Why == Counts && !known(t.Force) && !slices.Contains(left, t.Force) {
+			left = append(left, t.Force)
+		}
+	}
+	return left
+}
+
+// Residual is what the sum comes to when the forces have these values: nought in equilibrium.
+func (s Sum) Residual(values []exact.Num) exact.Num {
+	var r exact.Num
+	for _, t := range s.Terms {
+		r = r.Add(t.Amount(values))
+	}
+	return r
+}
+
+// Amount is what the term adds up to when the forces have these values.
+func (t Term) Amount(values []exact.Num) exact.Num {
+	if t.Force == None {
+		return t.Value()
+	}
+	return t.Value().Mul(values[t.Force])
 }

@@ -6,108 +6,6 @@ import (
 	"unpin/statics/exact"
 )
 
-// Has reports whether the body numbered i is inside the cut.
-func (b FreeBody) Has(i int) bool {
-	if len(b) == 1 {
-		return b[0] == i
-	}
-	_, found := slices.BinarySearch(b, i)
-	return found
-}
-
-// Whole is the free body of all parts and pins.
-func (a *Assembly) Whole() FreeBody {
-	b := make(FreeBody, a.Bodies())
-	for i := range b {
-		b[i] = i
-	}
-	return b
-}
-
-// Bodies is the number of parts and pins.
-func (a *Assembly) Bodies() int { return len(a.Parts) + len(a.Pins) }
-
-// BodyName is the name of a part or pin.
-func (a *Assembly) BodyName(i int) string {
-	if i < len(a.Parts) {
-		return a.Parts[i].Name
-	}
-	return a.Pins[i-len(a.Parts)].Name
-}
-
-// IsPin reports whether body i is a pin, which has no moment sum.
-func (a *Assembly) IsPin(i int) bool { return i >= len(a.Parts) }
-
-// Facing is how force i acts on a free body: +1 as named, −1 reversed, 0 if both its faces are inside the cut or both
-// outside. The second result tells whether the cut touches it at all.
-func (a *Assembly) Facing(b FreeBody, i int) (sign int, touches bool) {
-	f := &a.Forces[i]
-	on, by := b.Has(f.On), f.By != None && b.Has(f.By)
-	switch {
-	case on && by:
-		return 0, true
-	case on:
-		return 1, true
-	case by:
-		return -1, true
-	}
-	return 0, false
-}
-
-// ForcesOn lists the unknowns with at least one face inside the cut, in order.
-func (a *Assembly) ForcesOn(b FreeBody) []int { return a.gather(b, a.forcesOn, len(a.Forces)) }
-
-// ActionsOn lists what the loads do to the bodies inside the cut, in order.
-func (a *Assembly) ActionsOn(b FreeBody) []int { return a.gather(b, a.actionsOn, len(a.Loads)) }
-
-// gather lists what is on the bodies inside the cut, out of so many in all.
-func (a *Assembly) gather(b FreeBody, lists [][]int, all int) []int {
-	switch len(b) {
-	case 1:
-		return lists[b[0]]
-	case a.Bodies():
-		return upTo(all)
-	}
-	found, n := make([]bool, all), 0
-	for _, i := range b {
-		for _, x := range lists[i] {
-			if !found[x] {
-				found[x] = true
-				n++
-			}
-		}
-	}
-	return marked(found, n)
-}
-
-// upTo lists the numbers from 0 to n − 1.
-func upTo(n int) []int {
-	all := make([]int, n)
-	for i := range all {
-		all[i] = i
-	}
-	return all
-}
-
-// index notes where the joints are and which unknowns and actions touch each body.
-func (a *Assembly) index() {
-	a.places = newPlaces(a.Frame.Joints)
-	a.forcesOn = lists(a.Bodies(), func(tell func(body, force int)) {
-		for i := range a.Forces {
-			f := &a.Forces[i]
-			tell(f.On, i)
-			if f.By != None {
-				tell(f.By, i)
-			}
-		}
-	})
-	a.actionsOn = lists(a.Bodies(), func(tell func(body, action int)) {
-		for i := range a.Loads {
-			tell(a.Loads[i].Body, i)
-		}
-	})
-}
-
 // ForceSum is the sum of the forces on b along a direction, which is not zero.
 func (a *Assembly) ForceSum(b FreeBody, along Vector) Sum {
 	s := Sum{Body: b, Along: along, Centre: None}
@@ -135,9 +33,6 @@ func (a *Assembly) momentSum(b FreeBody, about Point, centre int) Sum {
 	return s
 }
 
-// JointAt is the joint at a point, or None; of several the first.
-func (a *Assembly) JointAt(p Point) int { return a.places.at(p) }
-
 // Turn is the assembly with the positive sense of force i turned round. Sums of one hold signs that those of the other
 // do not.
 func (a *Assembly) Turn(i int) *Assembly {
@@ -146,14 +41,6 @@ func (a *Assembly) Turn(i int) *Assembly {
 	f := &turned.Forces[i]
 	f.Along, f.Turned = f.Along.Neg(), !f.Turned
 	return &turned
-}
-
-// Again is a sum of this assembly made anew as a sum of another with the same bodies.
-func (s Sum) Again(a *Assembly) Sum {
-	if s.Moment {
-		return a.MomentSum(s.Body, s.About)
-	}
-	return a.ForceSum(s.Body, s.Along)
 }
 
 // collect gives s a term for everything that acts on its body, and has it finished. It begins with its giver, its place,
@@ -194,8 +81,6 @@ func (a *Assembly) collect(s *Sum, finish func(*Term)) {
 		finish(t)
 	}
 }
-
-var one = exact.Int(1)
 
 // reverse gives a bare term its sense.
 func (t *Term) reverse(sign int) {
@@ -260,43 +145,4 @@ func (t *Term) component(what Component, from Vector) {
 	if t.Sign == 0 {
 		t.Why = ThroughCentre
 	}
-}
-
-// Factor is what the value of force i is multiplied by in the sum.
-func (s Sum) Factor(i int) exact.Num {
-	var k exact.Num
-	for _, t := range s.Terms {
-		if t.Force == i {
-			k = k.Add(t.Value())
-		}
-	}
-	return k
-}
-
-// Unknowns lists the forces that count in the sum and whose values are not known.
-func (s Sum) Unknowns(known func(force int) bool) []int {
-	var left []int
-	for _, t := range s.Terms {
-		if t.Force != None && t.Why == Counts && !known(t.Force) && !slices.Contains(left, t.Force) {
-			left = append(left, t.Force)
-		}
-	}
-	return left
-}
-
-// Amount is what the term adds up to when the forces have these values.
-func (t Term) Amount(values []exact.Num) exact.Num {
-	if t.Force == None {
-		return t.Value()
-	}
-	return t.Value().Mul(values[t.Force])
-}
-
-// Residual is what the sum comes to when the forces have these values: nought in equilibrium.
-func (s Sum) Residual(values []exact.Num) exact.Num {
-	var r exact.Num
-	for _, t := range s.Terms {
-		r = r.Add(t.Amount(values))
-	}
-	return r
 }

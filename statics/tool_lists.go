@@ -1,5 +1,8 @@
 package statics
 
+// None stands where an index of a joint, member or body does not apply.
+const None = -1
+
 // lists gives each of the keys 0…n−1 the list of its items. The pairs of key and item are told twice, first to count
 // them, so that all lists can stand in one array; each keeps them in the order in which they are told.
 func lists[T any](n int, pairs func(tell func(key int, item T))) [][]T {
@@ -14,4 +17,41 @@ func lists[T any](n int, pairs func(tell func(key int, item T))) [][]T {
 	}
 	pairs(func(key int, item T) { of[key] = append(of[key], item) })
 	return of
+}
+
+func contains(s []int, x int) bool {
+	for _, y := range s {
+		if y == x {
+			return true
+		}
+	}
+	return false
+}
+
+func noneFor(n int) []int {
+	s := make([]int, n)
+	for i := range s {
+		s[i] = None
+	}
+	return s
+}
+
+// marked lists the places of the n that are true.
+func marked(is []bool, n int) []int {
+	places := make([]int, 0, n)
+	for i, marked := range is {
+		if marked {
+			places = append(places, i)
+		}
+	}
+	return places
+}
+
+// upTo lists the numbers from 0 to n − 1.
+func upTo(n int) []int {
+	all := make([]int, n)
+	for i := range all {
+		all[i] = i
+	}
+	return all
 }

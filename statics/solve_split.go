@@ -46,12 +46,6 @@ func (s *Solution) Split(step *Step, known []bool) *Split {
 	return w
 }
 
-// ofOneForce reports whether two unknowns are components of one force.
-func (a *Assembly) ofOneForce(forces []int) bool {
-	f, g := &a.Forces[forces[0]], &a.Forces[forces[1]]
-	return !f.Couple && !g.Couple && f.Joint == g.Joint && f.On == g.On && f.By == g.By
-}
-
 // bestCentre is the sum of moments toward whose centre the force is split: one about a foot if there is one, else the
 // first; None if there is no sum of moments.
 func (a *Assembly) bestCentre(step *Step) int {
@@ -63,11 +57,6 @@ func (a *Assembly) bestCentre(step *Step) int {
 		}
 	}
 	return best
-}
-
-// isFoot reports whether a support stands at a joint.
-func (a *Assembly) isFoot(joint int) bool {
-	return joint != None && slices.ContainsFunc(a.Frame.Supports, func(s Support) bool { return s.Joint == joint })
 }
 
 // splitForces is the assembly with the two forces along the line and vertical. The line is not vertical itself, for then

@@ -1,0 +1,141 @@
+package statics
+
+import (
+	"slices"
+
+	"unpin/statics/exact"
+)
+
+// internal is N, V and M just at the member's start, from all forces at and before it.
+func (x *axes) internal(w *wrench) Internal {
+	force := Vector{w[0], w[1]}
+	moment := w[2].Sub(Point{}.To(x.origin).Cross(force))
+	return Internal{force.Dot(x.e).Neg(), force.Dot(x.n), moment.Neg()}
+}
+
+// loadsByMember lists the loads on each member between or at its ends, but not those given at a joint.
+func (f *Frame) loadsByMember() [][]*Load {
+	return lists(len(f.Members), func(tell func(member int, load *Load)) {
+		for i := range f.Loads {
+			if l := &f.Loads[i]; l.Joint == None {
+				tell(l.Member, l)
+			}
+		}
+	})
+}
+
+// pieces integrates along the member, from what acts at and before its start.
+func (x *axes) pieces(start *wrench, loads []*Load) []Piece {
+	now := x.internal(start)
+	cuts := breaks(x.length, loads)
+	pieces := make([]Piece, len(cuts)-1)
+	for i := range pieces {
+		x.jump(&now, loads, cuts[i])
+		pieces[i] = x.piece(cuts[i], cuts[i+1], &now, loads)
+		now = pieces[i].At(cuts[i+1])
+	}
+	return pieces
+}
+
+// breaks are the distances at which the loads on a member begin, end or stand, with both ends, in order.
+func breaks(length exact.Num, loads []*Load) []exact.Num {
+	cuts := make([]exact.Num, 2, 2+2*len(loads))
+	cuts[1] = length
+	for _, l := range loads {
+		if l.Kind == SpreadLoad {
+			cuts = append(cuts, l.Start, l.End)
+		} else {
+			cuts = append(cuts, l.At)
+		}
+	}
+	slices.SortFunc(cuts, exact.Num.Cmp)
+	return slices.CompactFunc(cuts, exact.Num.Equal)
+}
+
+// jump adds how N, V and M step at a distance, by the point loads and couples there.
+func (x *axes) jump(now *Internal, loads []*Load, at exact.Num) {
+	for _, l := range loads {
+		switch {
+		case l.Kind == SpreadLoad || !l.At.Equal(at):
+		case l.Kind == CoupleLoad:
+			now.M = now.M.Sub(l.Size)
+		default:
+			along, across := x.shares(l.Along)
+			now.N, now.V = now.N.Sub(l.Size.Mul(along)), now.V.Add(l.Size.Mul(across))
+		}
+	}
+}
+
+// piece is the stretch between two breaks: it starts with what is now and adds the spread loads over it.
+func (x *axes) piece(from, until exact.Num, now *Internal, loads []*Load) Piece {
+	var axial, across line
+	for _, l := range loads {
+		if l.Kind != SpreadLoad || l.Start.Cmp(from) > 0 || l.End.Cmp(until) < 0 {
+			continue
+		}
+		q := l.intensity().times(x.onLength(l.Per))
+		e, n := x.shares(l.Along)
+		axial, across = axial.plus(q.times(e.Neg())), across.plus(q.times(n))
+	}
+	p := Piece{From: from, Until: until}
+	n, v := axial.terms(), across.terms()
+	room := make(exact.Poly, 2*len(v)+len(n)+4)
+	p.N, room = integral(n, from, now.N, room)
+	p.V, room = integral(v, from, now.V, room)
+	p.M, _ = integral(trimmed(p.V), from, now.M, room)
+	return p
+}
+
+// A line is the polynomial line[0] + line[1]·x.
+type line [2]exact.Num
+
+func (l line) times(k exact.Num) line { return line{l[0].Mul(k), l[1].Mul(k)} }
+
+func (l line) plus(o line) line { return line{l[0].Add(o[0]), l[1].Add(o[1])} }
+
+// terms is the line as a polynomial without powers that are nought.
+func (l *line) terms() exact.Poly { return trimmed(l[:]) }
+
+// trimmed is p without its highest powers, as long as they are nought; of nought nothing is left.
+func trimmed(p exact.Poly) exact.Poly {
+	for len(p) > 0 && p[len(p)-1].IsZero() {
+		p = p[:len(p)-1]
+	}
+	return p
+}
+
+// intensity is the load per length of its basis, by the distance along the member.
+func (l *Load) intensity() line {
+	if l.First.Equal(l.Last) {
+		return line{l.First}
+	}
+	slope := over(l.Last.Sub(l.First), l.End.Sub(l.Start))
+	return line{l.First.Sub(slope.Mul(l.Start)), slope}
+}
+
+// integral is the polynomial whose derivative is p and whose value at x is y. It takes its place from the room, and what
+// is left of that comes back.
+func integral(p exact.Poly, x, y exact.Num, room exact.Poly) (q, left exact.Poly) {
+	q, left = room[:len(p)+1:len(p)+1], room[len(p)+1:]
+	for i, k := range p {
+		q[i+1] = k
+		if i > 0 {
+			q[i+1] = over(k, exact.Int(int64(i+1)))
+		}
+	}
+	if len(q) > 1 || !y.IsZero() { // nought all along is exact
+		q[0] = y.Sub(q.At(x))
+	}
+	return q, left
+}
+
+// Internal is the internal forces at one section.
+type Internal struct{ N, V, M exact.Num }
+
+// Equal reports whether all three are equal.
+func (i Internal) Equal(o Internal) bool {
+	return i.N.Equal(o.N) && i.V.Equal(o.V) && i.M.Equal(o.M)
+}
+
+// At is N, V and M at distance x from the member's start, as the piece's polynomials give them.
+func (p Piece) At(x exact.Num) Internal { return Internal{p.N.At(x), p.V.At(x), p.M.At(x)} }

@@ -1,0 +1,69 @@
+package statics
+
+// A spec is a sum without its terms: a direction, or a centre.
+type spec struct {
+	moment bool
+	along  Vector
+	about  Point
+	centre int // the joint at about, or None
+}
+
+// momentAbout is the sum of moments about joint j.
+func (a *Assembly) momentAbout(j int) spec {
+	return spec{moment: true, about: a.Frame.Joints[j].At, centre: a.places.first[j]}
+}
+
+func (a *Assembly) sum(b FreeBody, s *spec) Sum {
+	if s.moment {
+		return a.momentSum(b, s.about, s.centre)
+	}
+	return a.ForceSum(b, s.along)
+}
+
+// plain reports whether a sum is along x or y or about a joint.
+func (s *spec) plain() bool {
+	if s.moment {
+		return s.centre != None
+	}
+	return s.along.X.IsZero() || s.along.Y.IsZero()
+}
+
+// same reports whether a sum of the same body is that of the spec.
+func (s *spec) same(o *Sum) bool {
+	if s.moment != o.Moment {
+		return false
+	}
+	if s.moment {
+		return s.about.Equal(o.About)
+	}
+	return s.along.Cross(o.Along).IsZero()
+}
+
+// counts reports whether a force along a direction d at a place, or a couple, has a part in a sum.
+func (s *spec) counts(couple bool, d *Vector, at *Point) bool {
+	switch {
+	case s.moment && couple:
+		return true
+	case s.moment && d.X.IsZero():
+		return !s.about.X.Equal(at.X)
+	case s.moment && d.Y.IsZero():
+		return !s.about.Y.Equal(at.Y)
+	case s.moment:
+		return !s.about.To(*at).Cross(*d).IsZero()
+	case couple:
+		return false
+	}
+	return !s.along.Dot(*d).IsZero()
+}
+
+// countsForce reports whether force i has a part in a sum of a body on which it acts.
+func (a *Assembly) countsForce(s *spec, i int) bool {
+	f := &a.Forces[i]
+	return f.Joint != s.centre && s.counts(f.Couple, &f.Along, &a.Frame.Joints[f.Joint].At) || s.moment && f.Couple
+}
+
+// countsAction reports whether an action has a part in a sum of the body on which it acts.
+func (a *Assembly) countsAction(s *spec, i int) bool {
+	x := &a.Loads[i]
+	return s.counts(x.Shape == Turning, &x.Along, &x.At)
+}
