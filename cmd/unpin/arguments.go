@@ -38,7 +38,7 @@ func perhapsProblem(cmd *cobra.Command, args []string) error {
 
 // whatProblemsAre says what may stand for PROBLEM.
 func whatProblemsAre() string {
-	return "PROBLEM is a file or one of the library: " + strings.Join(problems.Names(), ", ") + "."
+	return "PROBLEM is a file or one of the library; unpin --help lists them."
 }
 
 // libraryList is a line for each problem of the library: its name and title.

@@ -3,6 +3,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"io"
@@ -35,7 +36,9 @@ func run(args []string, in io.Reader, out, errs io.Writer) (code int) {
 	root.SetIn(in)
 	root.SetOut(out)
 	root.SetErr(errs)
-	switch err := root.Execute(); {
+	var unhelped error
+	root.SetHelpFunc(helpWith(root.HelpFunc(), &unhelped))
+	switch err := cmp.Or(root.Execute(), unhelped); {
 	case err == nil:
 		return done
 	case errors.Is(err, errNo):

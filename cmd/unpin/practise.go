@@ -19,8 +19,9 @@ func newPractise() *cobra.Command {
 	var rung string
 	var exam, plain, ascii bool
 	cmd := &cobra.Command{
-		Use:   "practise [PROBLEM]",
-		Short: "Solve a problem step by step, every value judged.",
+		Use:     "practise [PROBLEM]",
+		Aliases: []string{"practice"},
+		Short:   "Solve a problem step by step, every value judged.",
 		Long: "Solve a problem step by step. Every value is asked for and judged exactly. hint, tell, back, sheet, help and quit\n" +
 			"work at every question. Without PROBLEM you choose one; where there is no terminal it is the first of the library.",
 		Args: perhapsProblem,

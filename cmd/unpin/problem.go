@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"os"
@@ -18,6 +19,9 @@ import (
 func find(word string, in io.Reader) (*problems.Problem, error) {
 	if word == "-" {
 		return problems.ReadFrom("standard input", in)
+	}
+	if word == "" {
+		return nil, errors.New("the name of the problem is empty. " + whatProblemsAre())
 	}
 	if strings.ContainsRune(word, filepath.Separator) || filepath.Ext(word) != "" {
 		return problems.Load(word)

@@ -4,19 +4,25 @@ import (
 	"strings"
 
 	"github.com/spf13/cobra"
+
+	"unpin/statics/wording"
 )
 
 // newRoot is the tree of commands. Alone, unpin practises.
 func newRoot() *cobra.Command {
 	cobra.EnableCommandSorting = false // help lists the commands in the order of their use
 	root := newPractise()
-	root.Use = "unpin"
+	root.Use, root.Aliases = "unpin", nil
 	root.Long = about
 	root.Args = noSuchCommand
 	root.SilenceErrors, root.SilenceUsage = true, true
 	root.CompletionOptions.DisableDefaultCmd = true
 	root.SetFlagErrorFunc(flagFault)
+	root.Version = version()
+	root.SetVersionTemplate("unpin {{.Version}}\n")
 	cobra.AddTemplateFunc("libraryList", libraryList)
+	cobra.AddTemplateFunc("topicList", topicList)
+	cobra.AddTemplateFunc("caution", func() string { return wording.Caution })
 	root.SetHelpTemplate(helpTemplate)
 	root.SetHelpCommand(newHelp())
 	root.AddCommand(newPractise(), newSolve(), newInspect())
@@ -25,12 +31,15 @@ func newRoot() *cobra.Command {
 		cmd.Flags().BoolP("help", "h", false, "show this help")
 		cmd.DisableFlagsInUseLine = true
 	}
+	root.Flags().Bool("version", false, "show the version of this build")
 	return root
 }
 
 // about says what the program is for.
 const about = "unpin teaches how to take a plane frame apart at its pins and find every force by equilibrium, one unknown at a\n" +
-	"time. Alone it begins to practise."
+	"time. With no command it opens the list of problems: choose one, and the level, which says how much of each step is\n" +
+	"left to you. What you do is kept in unpin/practice.jsonl under $XDG_STATE_HOME, or else ~/.local/state; delete that\n" +
+	"file to begin anew."
 
 // commandNames lists the commands in the order in which help shows them.
 func commandNames(root *cobra.Command) []string {
@@ -57,32 +66,3 @@ func noSuchCommand(root *cobra.Command, args []string) error {
 	}
 	return usageFault(root, "there is no command %q; the commands are %s", word, strings.Join(commands, ", "))
 }
-
-// newHelp is the command that people try first; it does the same as --help.
-func newHelp() *cobra.Command {
-	return &cobra.Command{
-		Use:    "help [COMMAND]",
-		Short:  "Show what a command does.",
-		Hidden: true,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			about, rest, err := cmd.Root().Find(args)
-			if err != nil || about == cmd.Root() && len(rest) > 0 {
-				return noSuchCommand(cmd.Root(), args)
-			}
-			return about.Help()
-		},
-	}
-}
-
-// helpTemplate shows what a command does, how it is called, its commands, its flags, and what PROBLEM stands for.
-const helpTemplate = `{{.Long}}
-
-Use:
-  {{.UseLine}}{{range .Commands}}{{if .IsAvailableCommand}}
-  {{printf "unpin %-20s" .Use}}  {{.Short}}{{end}}{{end}}
-
-Flags:
-{{.LocalFlags.FlagUsages | trimTrailingWhitespaces}}
-
-PROBLEM is a file, - for standard input, or one of the library:
-{{libraryList}}`
