@@ -73,13 +73,13 @@ func (r *reader) worded(n *node, f field) bool {
 		return true
 	}
 	if n.shape == scalar {
-		return r.word(n, f.name, f.words)
+		return r.word(n, f)
 	}
 	good := true
 	var taken []string
 	for _, item := range n.items {
 		switch {
-		case !r.shaped(item, "an entry of "+f.name, f.name+": "+f.like, scalar) || !r.word(item, f.name, f.words):
+		case !r.shaped(item, "an entry of "+f.name, f.name+": "+f.like, scalar) || !r.word(item, f):
 			good = false
 		case slices.Contains(taken, item.text):
 			r.fault(item.at, item.text+" stands in "+f.name+" twice", "Take one of them out.")
@@ -91,18 +91,18 @@ func (r *reader) worded(n *node, f field) bool {
 	return good
 }
 
-// word reports whether the text is one of the words; if not, that is a fault.
-func (r *reader) word(n *node, what string, words []string) bool {
-	if slices.Contains(words, n.text) {
+// word reports whether the text is one of the field's words; if not, that is a fault.
+func (r *reader) word(n *node, f field) bool {
+	if slices.Contains(f.words, n.text) || slices.Contains(f.same, n.text) {
 		return true
 	}
-	problem := fmt.Sprintf("%s cannot be %s", what, quoted(n.text))
-	if meant := near(n.text, words); meant != "" {
+	problem := fmt.Sprintf("%s cannot be %s", f.name, quoted(n.text))
+	if meant := near(n.text, slices.Concat(f.words, f.same)); meant != "" {
 		r.fault(n.at, problem, fmt.Sprintf("Did you mean %s?", meant))
-	} else if len(words) > 12 {
-		r.fault(n.at, problem, "Some of the words it may have: "+allOf(words)+".")
+	} else if len(f.words) > 12 {
+		r.fault(n.at, problem, "Some of the words it may have: "+allOf(f.words)+".")
 	} else {
-		r.fault(n.at, problem, "Write "+oneOf(words)+".")
+		r.fault(n.at, problem, "Write "+oneOf(f.words)+".")
 	}
 	return false
 }

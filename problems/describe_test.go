@@ -36,7 +36,7 @@ func describe(p *Problem) string {
 	for _, v := range p.Vary {
 		d.line("vary %s %s = %v", v.Name, v.Text, v.Choices)
 	}
-	d.line("ask %+v", p.Ask)
+	d.line("ask %s, find %v", p.Conventions, p.Find)
 	d.line("grade %d skills %v", p.Grade, p.Skills)
 	for _, w := range p.Warnings {
 		d.line("warning: %s", w)

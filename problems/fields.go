@@ -1,5 +1,7 @@
 package problems
 
+import "unpin/statics/notation"
+
 // field is one field of a problem file: its name, the shapes its value may have, and what it means. These tables drive
 // the strict reading, and hold what a schema for editors needs.
 type field struct {
@@ -7,6 +9,7 @@ type field struct {
 	shapes []shape // what its value may look like
 	need   bool
 	words  []string // closed list for a word, or for the entries of a list of words
+	same   []string // other words that are read as one of the closed list
 	of     fields   // the fields of a table with fixed names
 	also   []string // what people may write in its place; only to suggest the right name
 	like   string   // an example of a value
@@ -46,13 +49,23 @@ var problemFields = fields{
 // askFields are the fields of ask; the first of the words is what holds where the field is absent.
 var askFields = fields{
 	{name: "figures", shapes: oneScalar, also: []string{"digits"}, like: "3", doc: "Significant figures of answers, 3 to 8; 3 if absent."},
-	{name: "moments", shapes: oneScalar, words: []string{"ccw", "cw"}, like: "cw", doc: "The positive turn in moment sums."},
-	{name: "shear", shapes: oneScalar, words: []string{"clockwise", "counter-clockwise"}, like: "clockwise", doc: "The turn that positive shear gives a piece of the member."},
-	{name: "side", shapes: oneScalar, words: []string{"tension", "compression"}, like: "tension", doc: "The side of the member on which moments are drawn."},
-	{name: "decimal", shapes: oneScalar, words: []string{"point", "comma"}, like: "point", doc: "The decimal sign that is printed."},
-	{name: "two-force", shapes: oneScalar, words: []string{"plain", "shortcut"}, also: []string{"two_force", "twoforce"}, like: "plain", doc: "Whether two-force members are treated like all parts, or used at once."},
-	{name: "find", shapes: oneList, words: []string{"reactions", "pins", "diagrams"}, like: "[reactions, pins]", doc: "What is to be found; all of them if absent."},
+	conventionField("moments", "cw", "The positive turn in moment sums."),
+	conventionField("shear", "clockwise", "The turn that positive shear gives a piece of the member."),
+	conventionField("side", "tension", "The side of the member on which moments are drawn."),
+	conventionField("decimal", "point", "The decimal sign that is printed."),
+	conventionField("two-force", "plain", "Whether two-force members are treated like all parts, or used at once.", "two_force", "twoforce"),
+	{name: "find", shapes: oneList, words: findWords, like: "[reactions, pins]", doc: "What is to be found; all of them if absent."},
 }
+
+// conventionField is the field of a convention, with the words that package notation has for it.
+func conventionField(name, like, doc string, also ...string) field {
+	words, same := notation.ConventionWords(name)
+	return field{name: name, shapes: oneScalar, words: words, same: same, also: also, like: like, doc: doc}
+}
+
+// turnWords are the words of a turn and others that are read as one of them: the turn of a couple is written like that of
+// moments.
+var turnWords, turnSame = notation.ConventionWords("moments")
 
 // slideFields are the fields of a slot or sleeve.
 var slideFields = fields{
@@ -91,7 +104,7 @@ var (
 		{name: "per", shapes: oneScalar, words: []string{"length", "run", "rise"}, like: "run", doc: "The length its intensity counts on: the member's own, or its horizontal or vertical projection."},
 	}
 	forceDirection = field{name: "to", shapes: wordOrList, need: true, also: []string{"direction", "dir", "towards"}, like: "down", doc: "The direction it pushes in."}
-	turnDirection  = field{name: "to", shapes: oneScalar, need: true, words: []string{"ccw", "cw"}, also: []string{"direction", "dir", "turn"}, like: "cw", doc: "The way it turns."}
+	turnDirection  = field{name: "to", shapes: oneScalar, need: true, words: turnWords, same: turnSame, also: []string{"direction", "dir", "turn"}, like: "cw", doc: "The way it turns."}
 )
 
 // loadFields are the fields of each kind of load.

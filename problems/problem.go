@@ -8,18 +8,19 @@ import (
 
 // A Problem is what a problem file says, checked. It is not changed after reading.
 type Problem struct {
-	Name     string // the file's name without folder and ending, or the name in the library
-	Title    string
-	Text     string // the scenario; may be empty
-	Units    notation.Units
-	Given    []Given // in file order
-	Frame    statics.Frame
-	Vary     []Variation // in file order
-	Ask      Ask
-	Grade    int      // 1 (gentle) to 6 (hard); 0 where the file does not say
-	Skills   []string // names from Skills
-	Entries  []Entry  // the loads as written; statics.Load.Entry is an index into it
-	Warnings []string // what is legal but likely a mistake, a sentence each
+	Name        string // the file's name without folder and ending, or the name in the library
+	Title       string
+	Text        string // the scenario; may be empty
+	Units       notation.Units
+	Given       []Given // in file order
+	Frame       statics.Frame
+	Vary        []Variation // in file order
+	Conventions notation.Conventions
+	Find        []string // what is to be found, some of "reactions", "pins", "diagrams"; all of them where the file does not say
+	Grade       int      // 1 (gentle) to 6 (hard); 0 where the file does not say
+	Skills      []string // names from Skills
+	Entries     []Entry  // the loads as written; statics.Load.Entry is an index into it
+	Warnings    []string // what is legal but likely a mistake, a sentence each
 }
 
 // A Given is a name for a number.
@@ -36,15 +37,9 @@ type Variation struct {
 	Choices []exact.Num // at least two, all different
 }
 
-// Ask says what is asked, and in which conventions. Read fills in what the file leaves out.
-type Ask struct {
-	Figures  int      // significant figures of answers: 3 to 8
-	Moments  string   // the positive turn in moment sums: "ccw" or "cw"; couples of supports are ccw positive always
-	Shear    string   // the turn that positive shear gives a piece of the member: "clockwise" or "counter-clockwise"
-	Side     string   // the side of the member on which moments are drawn: "tension" or "compression"
-	Decimal  string   // the decimal sign that is printed: "point" or "comma"
-	TwoForce string   // "plain": two-force members are parts like all others; "shortcut": they are used at once
-	Find     []string // what is to be found, some of "reactions", "pins", "diagrams"
+// Style is how texts about the problem are written: in its conventions and units.
+func (p *Problem) Style(ascii bool) notation.Style {
+	return notation.NewStyle(p.Conventions, p.Units, ascii)
 }
 
 // An Entry is one load as the file has it, for prose. A load over several members is one Entry.

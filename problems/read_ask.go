@@ -9,46 +9,38 @@ import (
 	"unpin/statics/notation"
 )
 
-// defaultAsk is what is asked where a file does not say.
-func defaultAsk() Ask {
-	first := func(name string) string { return askWords(name)[0] }
-	return Ask{
-		Figures:  3,
-		Moments:  first("moments"),
-		Shear:    first("shear"),
-		Side:     first("side"),
-		Decimal:  first("decimal"),
-		TwoForce: first("two-force"),
-		Find:     slices.Clone(askWords("find")),
-	}
-}
+// findWords are what may be found; all of it is, where a file does not say.
+var findWords = []string{"reactions", "pins", "diagrams"}
 
-// askWords is the closed list of words that a field of ask may be.
-func askWords(name string) []string {
-	f, _ := askFields.find(name)
-	return f.words
-}
-
-// ask reads what is asked.
+// ask reads what is asked, and in which conventions.
 func (r *reader) ask(n *node) {
-	r.problem.Ask = defaultAsk()
+	c := &r.problem.Conventions
+	c.Figures = notation.LeastFigures
+	r.problem.Find = slices.Clone(findWords)
 	if n == nil {
 		return
 	}
 	values := r.fields(n, "ask", askFields)
-	a := &r.problem.Ask
-	for name, to := range map[string]*string{"moments": &a.Moments, "shear": &a.Shear, "side": &a.Side, "decimal": &a.Decimal, "two-force": &a.TwoForce} {
-		if v := values[name]; v != nil {
-			*to = v.text
+	for _, name := range notation.ConventionNames() {
+		switch v := values[name]; {
+		case v == nil:
+		case name == "figures":
+			c.Figures = r.whole(v, name, notation.LeastFigures, notation.MostFigures)
+		default:
+			r.convention(v, name)
 		}
-	}
-	if v := values["figures"]; v != nil {
-		a.Figures = r.whole(v, "figures", 3, 8)
 	}
 	if v := values["find"]; v != nil {
-		if a.Find = texts(v.items); len(a.Find) == 0 {
+		if r.problem.Find = texts(v.items); len(r.problem.Find) == 0 {
 			r.fault(v.at, "find asks for nothing", "Name what is to be found: [reactions, pins, diagrams], or take find out.")
 		}
+	}
+}
+
+// convention settles a convention by its word, which the table of fields has let pass.
+func (r *reader) convention(n *node, name string) {
+	if err := r.problem.Conventions.Set(name, n.text); err != nil {
+		r.fault(n.at, err.Error(), "Write one of its words.")
 	}
 }
 

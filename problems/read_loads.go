@@ -93,6 +93,9 @@ func entryOf(kind string, values map[string]*node) Entry {
 	e := Entry{Kind: kind, To: text("to"), Joint: text("joint"), At: text("at"), From: text("from"), Until: text("until"), Per: text("per")}
 	e.Size = words(values[kind])
 	e.On = words(values["on"])
+	if turn, ok := notation.ReadMomentTurn(e.To); ok && kind == "couple" {
+		e.To = turn.String()
+	}
 	if to := values["to"]; to != nil && to.shape == list {
 		e.To = pairText(to)
 	}
@@ -147,9 +150,8 @@ func (l load) readPoint() {
 	on, ok := l.place(&x)
 	good = good && ok
 	if to := l.values["to"]; to != nil && x.Kind == statics.CoupleLoad {
-		if to.text == "cw" {
-			x.Size = x.Size.Neg()
-		}
+		turn, _ := notation.ReadMomentTurn(to.text)
+		x.Size = turn.Value(x.Size)
 	} else if to != nil {
 		d, ok := l.direction(to, "the direction of a point load", l.values["on"] != nil)
 		if good = good && ok; good {

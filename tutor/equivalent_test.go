@@ -21,7 +21,7 @@ func TestEquivalentSums(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p, _ := problems.Library(rapid.SampledFrom(names).Draw(t, "problem"))
 		other := *p
-		other.Ask.Moments = rapid.SampledFrom([]string{"cw", "ccw"}).Draw(t, "convention")
+		other.Conventions.Moments = rapid.SampledFrom([]notation.MomentTurn{notation.ClockwiseMoments, notation.CounterClockwiseMoments}).Draw(t, "convention")
 		l, err := New(&other, Blank, false)
 		if err != nil {
 			t.Fatal(err)

@@ -234,13 +234,9 @@ func (l *Lesson) Score() (first, of int) {
 
 // style is how the problem wants its sums and numbers written.
 func (l *Lesson) style() notation.Style {
-	return notation.Style{
-		Units:             l.Problem.Units,
-		Figures:           l.Problem.Ask.Figures + 1,
-		ClockwisePositive: l.clockwise(),
-		Comma:             l.Problem.Ask.Decimal == "comma",
-		ASCII:             !l.signs,
-	}
+	st := l.Problem.Style(!l.signs)
+	st.Figures++
+	return st
 }
 
-func (l *Lesson) clockwise() bool { return l.Problem.Ask.Moments == "cw" }
+func (l *Lesson) clockwise() bool { return l.Problem.Conventions.Moments == notation.ClockwiseMoments }

@@ -92,7 +92,7 @@ func truth(l *tutor.Lesson, q tutor.Question) exact.Num {
 	case tutor.TermArm:
 		return term.Arm
 	}
-	if sum.Moment && l.Problem.Ask.Moments == "cw" {
+	if sum.Moment && l.Problem.Conventions.Moments == notation.ClockwiseMoments {
 		return exact.Int(int64(-term.Sign))
 	}
 	return exact.Int(int64(term.Sign))

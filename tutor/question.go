@@ -77,7 +77,7 @@ func (l *Lesson) script() []Question {
 // sections lists the questions along the members, if they are to be found.
 func (l *Lesson) sections() []Question {
 	var all []Question
-	if !slices.Contains(l.Problem.Ask.Find, "diagrams") {
+	if !slices.Contains(l.Problem.Find, "diagrams") {
 		return nil
 	}
 	for _, d := range l.Solution.Diagrams {

@@ -13,7 +13,7 @@ func (d *document) diagrams() {
 	d.section("N, V and M")
 	slope := "dM/dx = V"
 	sense := "up"
-	if d.flipsShear() {
+	if d.st.Shear == notation.CounterClockwiseShear {
 		slope, sense = "dM/dx = −V", "down"
 	}
 	d.prose("x runs along a member from the joint named first. N is positive in tension. V is positive if, on a member named " +
@@ -26,16 +26,6 @@ func (d *document) diagrams() {
 		d.diagram(g)
 	}
 	d.largest()
-}
-
-// flipsShear reports whether the problem takes V as positive the other way than package statics.
-func (d *document) flipsShear() bool { return d.p.Ask.Shear == "counter-clockwise" }
-
-func (d *document) shear(v exact.Num) exact.Num {
-	if d.flipsShear() {
-		return v.Neg()
-	}
-	return v
 }
 
 func (d *document) diagram(g statics.Diagram) {

@@ -110,7 +110,7 @@ func (d *document) drawSolved(name string) {
 
 // figureOptions are the conventions of the problem as figures keep them.
 func (d *document) figureOptions() figure.Options {
-	return figure.Options{Style: d.st, ShearReversed: d.flipsShear(), CompressionSide: d.p.Ask.Side == "compression"}
+	return figure.Options{Style: d.st}
 }
 
 // drawGiven draws the frame.

@@ -50,11 +50,7 @@ func (d *document) jointTexts() []string {
 func (d *document) point(p statics.Point) string { return d.pair(p.X, p.Y, notation.Length) }
 
 func (d *document) pair(x, y exact.Num, dim notation.Dimension) string {
-	separator := ", "
-	if d.st.Comma {
-		separator = "; "
-	}
-	return "(" + d.st.Given(x, dim) + separator + d.st.Given(y, dim) + ")"
+	return "(" + d.st.Given(x, dim) + d.st.Decimal.Between() + d.st.Given(y, dim) + ")"
 }
 
 // longRoot is the longest exact length that stands beside the rounded one.

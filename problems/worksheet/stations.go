@@ -19,7 +19,7 @@ func (d *document) station(t *table, g statics.Diagram, s statics.Station, large
 	case s.At.Equal(g.Length):
 		where = "at " + d.Frame.Joints[member.To].Name
 	}
-	t.add(d.inFull(s.At)+mark(s.At), where, d.cell(s.N), d.cell(d.shear(s.V)), d.cell(s.M), tensionSide(d.Frame.Span(g.Member), s.M), d.remark(s, largest))
+	t.add(d.inFull(s.At)+mark(s.At), where, d.cell(s.N), d.cell(d.st.Shear.Value(s.V)), d.cell(s.M), tensionSide(d.Frame.Span(g.Member), s.M), d.remark(s, largest))
 }
 
 // remark says what is special about a critical point. Where the values step it stands with those just before.
@@ -97,7 +97,7 @@ func (d *document) polynomials(p statics.Piece) {
 }
 
 func (d *document) flipped(v exact.Poly) exact.Poly {
-	if d.flipsShear() {
+	if d.st.Shear == notation.CounterClockwiseShear {
 		return v.Scale(exact.Int(-1))
 	}
 	return v

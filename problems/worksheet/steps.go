@@ -101,8 +101,8 @@ func (d *document) added(s statics.Sum) string {
 			continue
 		}
 		v := t.Amount(d.Values)
-		if s.Moment && d.st.ClockwisePositive {
-			v = v.Neg()
+		if s.Moment {
+			v = d.st.Moments.Value(v)
 		}
 		d.addTerm(&b, v, d.st.Given(v.Abs(), dim))
 	}
@@ -135,7 +135,7 @@ func (d *document) gathered(s statics.Sum, gives []int, always bool) string {
 	if s.Moment {
 		dim = notation.Moment
 	}
-	flip := d.st.ClockwisePositive && s.Moment
+	flip := d.st.Moments == notation.ClockwiseMoments && s.Moment
 	plain := true
 	for _, i := range gives {
 		k := s.Factor(i)

@@ -62,14 +62,7 @@ type document struct {
 }
 
 func newDocument(p *problems.Problem, s *statics.Solution, ascii bool) *document {
-	st := notation.Style{
-		Units:             p.Units,
-		Figures:           p.Ask.Figures,
-		ClockwisePositive: p.Ask.Moments == "cw",
-		Comma:             p.Ask.Decimal == "comma",
-		ASCII:             ascii,
-	}
-	d := &document{p: p, Solution: s, st: st, passages: passages{ascii: ascii}}
+	d := &document{p: p, Solution: s, st: p.Style(ascii), passages: passages{ascii: ascii}}
 	for _, g := range s.Diagrams {
 		d.stations = append(d.stations, g.Stations())
 	}
@@ -90,12 +83,12 @@ func (d *document) opening() {
 
 // wants reports whether the problem asks for something.
 func (d *document) wants(what string) bool {
-	for _, f := range d.p.Ask.Find {
+	for _, f := range d.p.Find {
 		if f == what {
 			return true
 		}
 	}
-	return len(d.p.Ask.Find) == 0
+	return len(d.p.Find) == 0
 }
 
 func (d *document) find() {
@@ -114,7 +107,7 @@ func (d *document) find() {
 func (d *document) conventions() {
 	d.section("Conventions")
 	turns := "Moments and couples are positive counter-clockwise."
-	if d.st.ClockwisePositive {
+	if d.st.Moments == notation.ClockwiseMoments {
 		turns = "Moments in a sum are positive clockwise, the couple of a support counter-clockwise."
 	}
 	d.prose("x runs to the right and y up. " + turns + " Each unknown is taken in its positive sense: a minus in the result means " +
@@ -191,10 +184,7 @@ func (d *document) exactly(n exact.Num, dim notation.Dimension) string {
 	}
 	text := n.String()
 	if decimal := n.Decimal(valueFigures); n.Terminates() && len(decimal) <= longDecimal {
-		text = decimal
-		if d.st.Comma {
-			text = strings.ReplaceAll(text, ".", ",")
-		}
+		text = d.st.Decimal.In(decimal)
 	}
 	if text = d.surd(text); runes(text) <= longExact {
 		return text

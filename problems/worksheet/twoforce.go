@@ -10,7 +10,7 @@ import (
 // shortcut is the solution that uses two-force members at once, with a word on them, where the problem asks for it and
 // there are any; else nil.
 func (d *document) shortcut() *statics.Solution {
-	if d.p.Ask.TwoForce != "shortcut" {
+	if d.p.Conventions.TwoForce != notation.TwoForceShortcut {
 		return nil
 	}
 	short := d.WithPulls()

@@ -38,11 +38,7 @@ func (q Quantity) dimension() notation.Dimension {
 
 // of is the quantity among the internal forces of a section, in the signs that the options ask for.
 func (q Quantity) of(at statics.Internal, o Options) exact.Num {
-	n := [...]exact.Num{at.N, at.V, at.M}[q]
-	if q == ShearForce && o.ShearReversed {
-		return n.Neg()
-	}
-	return n
+	return [...]exact.Num{at.N, o.Style.Shear.Value(at.V), at.M}[q]
 }
 
 // Internal is the scene of one internal force, drawn along the members square to them, with its critical values. Members
@@ -107,11 +103,11 @@ func (d *draft) meaning(q Quantity) string {
 	switch {
 	case q == AxialForce:
 		return "+ in tension"
-	case q == ShearForce && d.o.ShearReversed:
+	case q == ShearForce && d.o.Style.Shear == notation.CounterClockwiseShear:
 		return "+ turns a piece counter-clockwise"
 	case q == ShearForce:
 		return "+ turns a piece clockwise"
-	case d.o.CompressionSide:
+	case d.o.Style.Side == notation.CompressionSide:
 		return "drawn on the side in compression"
 	}
 	return "drawn on the side in tension"
@@ -142,7 +138,7 @@ func (d *draft) side(member int, q Quantity) Vector {
 	a, b := d.ends(member)
 	left := a.to(b).left()
 	if q == BendingMoment {
-		if d.o.CompressionSide {
+		if d.o.Style.Side == notation.CompressionSide {
 			return left
 		}
 		return left.neg()

@@ -11,6 +11,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/figure"
+	"unpin/statics/notation"
 )
 
 // TestCurves holds each curve against the sections of its member: every value that is written, and every ordinate, on the
@@ -73,7 +74,8 @@ func occurs(g statics.Diagram, q figure.Quantity, x, value float64) bool {
 func TestConventions(t *testing.T) {
 	d, _, _ := load(t, filepath.Join("testdata", "portal.txt"))
 	s := d.solution(t)
-	plain, turned := figure.Options{Style: d.style}, figure.Options{Style: d.style, ShearReversed: true, CompressionSide: true}
+	plain, turned := figure.Options{Style: d.style}, figure.Options{Style: d.style}
+	turned.Style.Shear, turned.Style.Side = notation.CounterClockwiseShear, notation.CompressionSide
 	for i, c := range figure.Internal(s, figure.ShearForce, nil, plain).Curves {
 		o := figure.Internal(s, figure.ShearForce, nil, turned).Curves[i]
 		if o.Side != c.Side || o.Values[0].Value != -c.Values[0].Value {

@@ -10,14 +10,11 @@ import (
 
 // Options say how a scene is written and what in it is set off.
 type Options struct {
-	Style notation.Style
+	Style notation.Style // the conventions in it turn the sign of V and the side of M
 
 	LitForces, FadedForces []int // indices into Assembly.Forces
 	LitLoads, FadedLoads   []int // indices into Frame.Loads
 	LitMembers             []int // indices into Frame.Members: curves
-
-	ShearReversed   bool // V is positive where it turns a piece of the member counter-clockwise
-	CompressionSide bool // M is drawn on the side in compression
 }
 
 // emphasis is how item i is set off.
@@ -36,18 +33,7 @@ func (o Options) load(i int) Emphasis  { return emphasis(i, o.LitLoads, o.FadedL
 
 // result is a value that was worked out, with its unit.
 func (o Options) result(n exact.Num, d notation.Dimension) string {
-	figures := o.Style.Figures
-	if figures == 0 {
-		figures = 3
-	}
-	text := notation.Value(n, d, o.Style.Units, figures)
-	if o.Style.Comma {
-		text = strings.ReplaceAll(text, ".", ",")
-	}
-	if o.Style.ASCII {
-		return notation.ASCII(text)
-	}
-	return notation.Pretty(text)
+	return o.Style.Result(n, d)
 }
 
 // given is a number of the problem with its unit.

@@ -7,21 +7,16 @@ import (
 	"unpin/statics/exact"
 )
 
-// A Style says how sums, terms and values are written out in a text.
+// A Style says how sums, terms and values are written out in a text: in which conventions, units and form.
 type Style struct {
-	Units             Units
-	Figures           int  // significant figures of a result; 0 is 3
-	ClockwisePositive bool // ΣM counts clockwise turns as positive
-	Comma             bool // decimal comma
-	ASCII             bool // no character beyond ASCII
+	Conventions
+	Units Units
+	ASCII bool // no character beyond ASCII
 }
 
-// figures is the number of significant figures of a result.
-func (st Style) figures() int {
-	if st.Figures <= 0 {
-		return 3
-	}
-	return st.Figures
+// NewStyle is the style of a text in these conventions and units.
+func NewStyle(c Conventions, u Units, ascii bool) Style {
+	return Style{Conventions: c, Units: u, ASCII: ascii}
 }
 
 // fullFigures is the most significant digits with which a number of the problem is still written in full.
@@ -86,10 +81,7 @@ func significantDigits(s string) int {
 
 // dressed puts the style's decimal sign and minus into a plain decimal.
 func (st Style) dressed(s string) string {
-	if st.Comma {
-		s = strings.ReplaceAll(s, ".", ",")
-	}
-	return st.sign(s)
+	return st.sign(st.Decimal.In(s))
 }
 
 // sign puts the style's minus into s.
@@ -113,11 +105,7 @@ func (st Style) Coefficient(n exact.Num) string {
 
 // Pair is two numbers as a point or a direction: "(8, 19.67)".
 func (st Style) Pair(x, y exact.Num, d Dimension) string {
-	separator := ", "
-	if st.Comma {
-		separator = "; "
-	}
-	return "(" + st.Given(x, d) + separator + st.Given(y, d) + ")"
+	return "(" + st.Given(x, d) + st.Decimal.Between() + st.Given(y, d) + ")"
 }
 
 // List joins words with commas and "and".

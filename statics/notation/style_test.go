@@ -10,7 +10,7 @@ func num(s string) exact.Num { return exact.MustParse(s) }
 
 func TestGiven(t *testing.T) {
 	kN := Style{Units: Units{"kN", "m"}}
-	comma := Style{Units: Units{"kN", "m"}, Comma: true}
+	comma := NewStyle(Conventions{Decimal: DecimalComma}, Units{"kN", "m"}, false)
 	letters := Style{Units: Units{"P", "L"}}
 	root := num("2")
 	root, _ = root.Sqrt()

@@ -47,11 +47,8 @@ func (w Speaker) centre(s statics.Sum) string {
 
 // positiveSense is the sense that counts as positive in a sum.
 func (w Speaker) positiveSense(s statics.Sum) string {
-	switch {
-	case s.Moment && w.st.ClockwisePositive:
-		return turn(-1)
-	case s.Moment:
-		return turn(1)
+	if s.Moment {
+		return w.st.Moments.Positive().String()
 	}
 	return notation.DirectionWord(s.Along)
 }
@@ -76,7 +73,11 @@ func (w Speaker) Numbers(s statics.Sum, known func(force int) (exact.Num, bool))
 		if t.Why != statics.Counts {
 			continue
 		}
-		w.add(&b, (t.Sign < 0) != (s.Moment && w.st.ClockwisePositive), w.product(s, t, known))
+		sign := t.Sign
+		if s.Moment {
+			sign = w.st.Moments.Sign(sign)
+		}
+		w.add(&b, sign < 0, w.product(s, t, known))
 	}
 	if b.Len() == 0 {
 		b.WriteString("0")

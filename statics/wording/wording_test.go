@@ -106,13 +106,14 @@ func shelter(t testing.TB) *statics.Solution {
 
 // TestProse compares what is said of every step of a plan with the files in testdata/prose.
 func TestProse(t *testing.T) {
+	unusual := notation.Conventions{Figures: 4, Moments: notation.ClockwiseMoments, Decimal: notation.DecimalComma}
 	for _, c := range []struct {
 		file string
 		of   *statics.Solution
 		st   notation.Style
 	}{
 		{"canopy.txt", canopy(t), notation.Style{Units: units("kN m")}},
-		{"canopy-ascii.txt", canopy(t), notation.Style{Units: units("kN m"), Figures: 4, ClockwisePositive: true, Comma: true, ASCII: true}},
+		{"canopy-ascii.txt", canopy(t), notation.NewStyle(unusual, units("kN m"), true)},
 		{"canopy-letters.txt", canopy(t), notation.Style{Units: units("P L")}},
 		{"shelter.txt", shelter(t), notation.Style{Units: units("kip ft")}},
 	} {

@@ -25,8 +25,7 @@ func (m *Model) arrangeChooser() {
 		return
 	}
 	_, place := splitDetails(e.Problem, l.details)
-	st := notation.Style{Units: e.Problem.Units, ASCII: m.o.ASCII, Comma: e.Problem.Ask.Decimal == "comma"}
-	c.figure = c.gallery.picture(figure.Given(&e.Problem.Frame, figure.Options{Style: st}), place.w, place.h, m.o.ASCII)
+	c.figure = c.gallery.picture(figure.Given(&e.Problem.Frame, figure.Options{Style: e.Problem.Style(m.o.ASCII)}), place.w, place.h, m.o.ASCII)
 }
 
 // drawChooser draws the list of problems and the details of the one in hand.
@@ -158,7 +157,7 @@ func splitDetails(e *problems.Problem, in rect) (words []line, place rect) {
 	if e.Grade > 0 {
 		facts = fmt.Sprintf("grade %d of 6, %s", e.Grade, facts)
 	}
-	words = append(words, folded(facts+", to find: "+strings.Join(e.Ask.Find, ", "), in.w, 0, faintInk)...)
+	words = append(words, folded(facts+", to find: "+strings.Join(e.Find, ", "), in.w, 0, faintInk)...)
 	words = append(words, folded(e.Text, in.w, 0, plainInk)...)
 	most := max(in.h*2/5, 3)
 	if in.h < leastFigure+3 {

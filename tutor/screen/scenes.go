@@ -134,7 +134,7 @@ func (c *course) bodyInHand() statics.FreeBody {
 // draw makes the figure of a scene.
 func (c *course) draw(s scene) figure.Scene {
 	a := c.l.Solution.Assembly
-	o := figure.Options{Style: style(c.l, c.ascii), CompressionSide: c.l.Problem.Ask.Side == "compression"}
+	o := figure.Options{Style: style(c.l, c.ascii)}
 	q, asking := c.l.Now()
 	switch s {
 	case asGiven:

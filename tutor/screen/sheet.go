@@ -28,14 +28,7 @@ type writer struct {
 
 // style is how a lesson's problem wants its sums and numbers written.
 func style(l *tutor.Lesson, ascii bool) notation.Style {
-	ask := l.Problem.Ask
-	return notation.Style{
-		Units:             l.Problem.Units,
-		Figures:           ask.Figures,
-		ClockwisePositive: ask.Moments == "cw",
-		Comma:             ask.Decimal == "comma",
-		ASCII:             ascii,
-	}
+	return l.Problem.Style(ascii)
 }
 
 func (w writer) add(lines ...line) { w.lines = append(w.lines, lines...) }

@@ -11,6 +11,7 @@ import (
 
 	"unpin/problems"
 	"unpin/statics"
+	"unpin/statics/notation"
 	"unpin/tutor"
 )
 
@@ -127,7 +128,7 @@ func right(l *tutor.Lesson) string {
 	return map[tutor.Kind]string{
 		tutor.TermSize: t.Size.Decimal(20),
 		tutor.TermArm:  t.Arm.Decimal(20),
-		tutor.TermSign: map[bool]string{true: "+", false: "-"}[t.Sign > 0 != (s.Moment && l.Problem.Ask.Moments == "cw")],
+		tutor.TermSign: map[bool]string{true: "+", false: "-"}[t.Sign > 0 != (s.Moment && l.Problem.Conventions.Moments == notation.ClockwiseMoments)],
 	}[q.Kind]
 }
 

@@ -212,7 +212,7 @@ func askedText(l *tutor.Lesson, k int, t statics.Term, st notation.Style) string
 	case tutor.TermArm:
 		text = st.WithUnit(t.Arm, q.Dim)
 	default:
-		text = signText(t.Sign, l.Solution.Plan[q.Step].Sums[q.Sum].Moment && st.ClockwisePositive)
+		text = signText(t.Sign, l.Solution.Plan[q.Step].Sums[q.Sum].Moment && st.Moments == notation.ClockwiseMoments)
 	}
 	switch {
 	case l.Exam && asking && settled:
