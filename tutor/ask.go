@@ -23,7 +23,11 @@ func (l *Lesson) slipOr(q Question, v Verdict, typed Typed, where func(Question,
 		return noCouple
 	}
 	lists := l.allCandidates(q)
-	says := l.slipSays(v, slip.Diagnose(typed.places(), lists...))
+	d := slip.Diagnose(typed.places(), lists...)
+	says := l.slipSays(v, d)
+	for _, m := range d.Matches {
+		l.trace(m.Slip.ID)
+	}
 	if says == "" && v == Wrong {
 		says = l.pairText(q, typed, lists)
 	}
@@ -66,6 +70,13 @@ func (l *Lesson) slipSays(v Verdict, d slip.Diagnosis) string {
 	}
 }
 
+// trace notes a slip that leads to the line in hand, once.
+func (l *Lesson) trace(id string) {
+	if !slices.Contains(l.traced, id) {
+		l.traced = append(l.traced, id)
+	}
+}
+
 // pairText asks about two slips at once, where one pair alone would lead to the value.
 func (l *Lesson) pairText(q Question, v Typed, lists [][]slip.Candidate) string {
 	var pairs []slip.Pair
@@ -73,6 +84,9 @@ func (l *Lesson) pairText(q Question, v Typed, lists [][]slip.Candidate) string 
 		pairs = append(pairs, slip.Pairs(v.places(), t.Value(), lists[i])...)
 	}
 	if asks := l.pairAsks(pairs); len(asks) == 1 {
+		for _, p := range pairs {
+			l.trace(p[0].Slip.ID + "+" + p[1].Slip.ID)
+		}
 		return "two things at once may have led here: " + asks[0]
 	}
 	return ""

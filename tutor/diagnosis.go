@@ -102,6 +102,7 @@ func (l *Lesson) termSlip(q Question, v Typed) string {
 	slips := l.slipsOfTerm(q, v)
 	for _, s := range slips {
 		says = append(says, s.Asks())
+		l.trace(s.ID)
 	}
 	if len(slips) == 1 {
 		return lowerFirst(slips[0].Says)

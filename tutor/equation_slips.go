@@ -14,7 +14,11 @@ import (
 // slipText says which slip a false sum came from, and in which term; asks where several make the same of it; or says
 // nothing.
 func (e *equation) slipText() string {
-	return e.l.writtenSays(e.slips())
+	slips := e.slips()
+	for _, w := range slips {
+		e.l.trace(w.Slip.ID)
+	}
+	return e.l.writtenSays(slips)
 }
 
 // writtenSays is what slips in a written sum say.

@@ -33,6 +33,7 @@ type Lesson struct {
 	answers []answer         // of each question
 	signs   bool             // sums are written with the signs of the trade, not in ASCII
 	lets    map[int][]string // the senses assumed in earlier work, by the question they were assumed at
+	traced  []string         // the slips that lead to the line in hand
 	earlier map[int]string   // how questions were settled in earlier work: what was typed, or tell
 }
 
@@ -116,14 +117,17 @@ const (
 // A Reply is what a line brings: lines of text for the student, the first of them the verdict if there is one.
 type Reply struct {
 	Kind    ReplyKind
-	Verdict Verdict // of a Judged reply
+	Verdict Verdict  // of a Judged reply
+	Slips   []string // that lead to what was typed, by ID; two that only together do, as "one+other"
 	Lines   []string
 	Pause   time.Duration // how long a screen takes no answer, so that the reply is read
 }
 
 // Type takes one line: a command or an answer to the question in hand.
 func (l *Lesson) Type(line string) Reply {
+	l.traced = nil
 	r := l.take(line)
+	r.Slips = l.traced
 	l.slowDown(&r)
 	l.extend()
 	return r

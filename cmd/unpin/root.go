@@ -2,6 +2,7 @@ package main
 
 import (
 	"strings"
+	"sync"
 
 	"github.com/spf13/cobra"
 
@@ -10,7 +11,7 @@ import (
 
 // newRoot is the tree of commands. Alone, unpin practises.
 func newRoot() *cobra.Command {
-	cobra.EnableCommandSorting = false // help lists the commands in the order of their use
+	prepare()
 	root := newPractise()
 	root.Use, root.Aliases = "unpin", nil
 	root.Long = about
@@ -20,9 +21,6 @@ func newRoot() *cobra.Command {
 	root.SetFlagErrorFunc(flagFault)
 	root.Version = version()
 	root.SetVersionTemplate("unpin {{.Version}}\n")
-	cobra.AddTemplateFunc("libraryList", libraryList)
-	cobra.AddTemplateFunc("topicList", topicList)
-	cobra.AddTemplateFunc("caution", func() string { return wording.Caution })
 	root.SetHelpTemplate(helpTemplate)
 	root.SetHelpCommand(newHelp())
 	root.AddCommand(newPractise(), newSolve(), newInspect())
@@ -34,6 +32,14 @@ func newRoot() *cobra.Command {
 	root.Flags().Bool("version", false, "show the version of this build")
 	return root
 }
+
+// prepare sets what all trees of commands have in common, once.
+var prepare = sync.OnceFunc(func() {
+	cobra.EnableCommandSorting = false // help lists the commands in the order of their use
+	cobra.AddTemplateFunc("libraryList", libraryList)
+	cobra.AddTemplateFunc("topicList", topicList)
+	cobra.AddTemplateFunc("caution", func() string { return wording.Caution })
+})
 
 // about says what the program is for.
 const about = "unpin teaches how to take a plane frame apart at its pins and find every force by equilibrium, one unknown at a\n" +
