@@ -7,20 +7,21 @@ import (
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // Inspect is what there is to say about a frame before it is solved: count, verdict, warnings; of a frame that is not
 // determinate, which forces equilibrium cannot give and how the frame can move; of a determinate one, how tidy its answers
 // are, how long its plan, and which slips its numbers would hide.
 func Inspect(p *problems.Problem, s *statics.Solution, o Options) string {
-	d := newDocument(p, s, o.ASCII)
+	d := inspection{newDocument(p, s, o.ASCII)}
 	d.title(oneLine(p.Title))
-	d.count()
+	counting{d.document}.write()
 	for _, w := range p.Warnings {
 		d.item("Warning    ", w)
 	}
 	if s.Count.Verdict() != statics.Determinate {
-		d.refusal()
+		refusal{d.document}.write()
 		return d.asText(o)
 	}
 	d.item("Answers    ", d.tidiness())
@@ -31,6 +32,9 @@ func Inspect(p *problems.Problem, s *statics.Solution, o Options) string {
 	}
 	return d.asText(o)
 }
+
+// inspection says what there is to say of a frame beyond its count.
+type inspection struct{ *document }
 
 // valueKinds are the kinds of exact values, in words and for programs.
 var valueKinds = [...]struct{ text, name string }{
@@ -48,7 +52,7 @@ type tally struct {
 }
 
 // tally counts the values of the forces.
-func (d *document) tally() tally {
+func (d inspection) tally() tally {
 	t := tally{denominator: big.NewInt(1)}
 	for _, v := range d.Values {
 		r, rational := v.Rat()
@@ -72,7 +76,7 @@ func (d *document) tally() tally {
 }
 
 // tidiness tells how the values of the forces look.
-func (d *document) tidiness() string {
+func (d inspection) tidiness() string {
 	t := d.tally()
 	var all []string
 	for i, kind := range valueKinds {
@@ -80,7 +84,7 @@ func (d *document) tidiness() string {
 			all = append(all, fmt.Sprintf("%d %s", t.of[i], kind.text))
 		}
 	}
-	text := fmt.Sprintf("%s: %s", counted(len(d.Values), "force"), notation.List(all))
+	text := fmt.Sprintf("%s: %s", wording.Counted(len(d.Values), "force"), notation.List(all))
 	if t.denominator.IsInt64() && t.denominator.Int64() > 1 {
 		text += fmt.Sprintf("; the largest denominator is %v", t.denominator)
 	}
@@ -88,12 +92,12 @@ func (d *document) tidiness() string {
 }
 
 // planText tells how long the plan is and where sums must be solved together.
-func (d *document) planText() string {
+func (d inspection) planText() string {
 	largest := 0
 	for _, step := range d.Plan {
 		largest = max(largest, len(step.Sums))
 	}
-	text := counted(len(d.Plan), "step")
+	text := wording.Counted(len(d.Plan), "step")
 	if largest < 2 {
 		return text + ", one unknown at a time"
 	}

@@ -9,9 +9,11 @@ import (
 	"unpin/statics/wording"
 )
 
-// refusal says in words why a frame is not determinate: the forces that equilibrium cannot give, the motions that
-// nothing prevents and why it does not, and what would make it determinate.
-func (d *document) refusal() {
+// refusal is the section that says why a frame is not determinate: the forces that equilibrium cannot give, the motions
+// that nothing prevents and why it does not, and what would make it determinate.
+type refusal struct{ *document }
+
+func (d refusal) write() {
 	c := d.Count
 	d.section("Why it cannot be solved")
 	if c.Degree() > 0 {
@@ -31,7 +33,7 @@ func (d *document) refusal() {
 const mostMotions = 12
 
 // ways lists the motions that nothing prevents, with the reason of each.
-func (d *document) ways() {
+func (d refusal) ways() {
 	motions := d.Motions()
 	if len(motions) == 1 {
 		d.prose("Nothing holds the frame against a small motion:")
@@ -63,7 +65,7 @@ func isOrAre(n int) string {
 
 // motionTexts says how the bodies move: those that move as one in one clause. A pin goes with the parts it joins and is
 // not named unless it moves alone.
-func (d *document) motionTexts(m statics.Motion) []string {
+func (d refusal) motionTexts(m statics.Motion) []string {
 	var groups []statics.Motion
 	for _, b := range m {
 		if d.IsPin(b.Body) && !d.IsPin(m[0].Body) {
@@ -93,7 +95,7 @@ func (d *document) motionTexts(m statics.Motion) []string {
 }
 
 // motionText is how a group of bodies moves: "part AB turns clockwise about A".
-func (d *document) motionText(body statics.FreeBody, m statics.BodyMotion) string {
+func (d refusal) motionText(body statics.FreeBody, m statics.BodyMotion) string {
 	who, s, together := wording.Body(d.Assembly, body), "s", ""
 	if d.allParts(body) {
 		who = "the whole frame"
@@ -101,9 +103,9 @@ func (d *document) motionText(body statics.FreeBody, m statics.BodyMotion) strin
 		s, together = "", " together"
 	}
 	if m.Turn.IsZero() {
-		return fmt.Sprintf("%s slide%s%s %s", who, s, together, d.directionText(plainSlope(m.Slide)))
+		return fmt.Sprintf("%s slide%s%s %s", who, s, together, d.say.Direction(plainSlope(m.Slide)))
 	}
-	return fmt.Sprintf("%s turn%s%s %s about %s", who, s, together, turn(m.Turn.Sign()), d.place(m.Centre))
+	return fmt.Sprintf("%s turn%s%s %s about %s", who, s, together, wording.Turn(m.Turn.Sign()), d.say.Place(m.Centre))
 }
 
 // plainSlope is a direction scaled so that its smaller part is 1.
@@ -116,6 +118,6 @@ func plainSlope(v statics.Vector) statics.Vector {
 	return v.Times(scale)
 }
 
-func (d *document) allParts(body statics.FreeBody) bool {
+func (d refusal) allParts(body statics.FreeBody) bool {
 	return len(body) == len(d.Parts) && len(d.Parts) > 1 && !d.IsPin(body[len(body)-1])
 }

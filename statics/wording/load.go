@@ -1,98 +1,157 @@
 package wording
 
 import (
+	"fmt"
+	"slices"
+	"strings"
+
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
 )
 
-// Action names a load as it acts on one body: "the 10 kN load on BC", "the uniform load 4 kN/m on BC". Where two would
-// bear the same name, the distance from the member's start is added.
-func (w Speaker) Action(i int) string {
-	text := w.action(i)
-	for j := range w.a.Loads {
-		if j != i && alike(w.a, i, j) {
-			return text + ", " + w.actionPlace(i)
+// Loads describes the loads of the frame. What is the same on several members is one text.
+func (w Speaker) Loads() []string {
+	var all []string
+	loads := w.a.Frame.Loads
+	for i := 0; i < len(loads); {
+		on := []string{w.carrier(loads[i])}
+		what, where := w.load(loads[i])
+		n := 1
+		for ; i+n < len(loads); n++ {
+			nextWhat, nextWhere := w.load(loads[i+n])
+			next := w.carrier(loads[i+n])
+			if nextWhat != what || nextWhere != where || slices.Contains(on, next) {
+				break
+			}
+			on = append(on, next)
 		}
+		all = append(all, what+" "+notation.List(on)+where)
+		i += n
 	}
-	return text
+	return all
 }
 
-// alike reports whether two actions would bear the same name.
-func alike(a *statics.Assembly, i, j int) bool {
-	x, y := a.Loads[i], a.Loads[j]
-	l, m := a.Frame.Loads[x.Load], a.Frame.Loads[y.Load]
-	return x.Shape == y.Shape && l.Joint == m.Joint && l.Member == m.Member && l.Per == m.Per &&
-		size(x).Abs().Equal(size(y).Abs())
-}
-
-// size is the number in the name of an action.
-func size(x statics.Action) exact.Num {
-	if !x.Shape.Spread() {
-		return x.Size
+// Load is a load of the frame: "30 kN down on BC, 2.4 m from B"; spoken, what it does: "a force of 30 kN acts down on BC,
+// 2.4 m from B".
+func (w Speaker) Load(l statics.Load) string {
+	if w.spoken {
+		return w.spokenLoad(l)
 	}
-	return x.Intensity
+	what, where := w.load(l)
+	return what + " " + w.carrier(l) + where
 }
 
-// action names action i without its distance along the member.
-func (w Speaker) action(i int) string {
-	x := w.a.Loads[i]
-	on := " " + w.loadPlace(x.Load)
-	switch x.Shape {
-	case statics.AtPoint:
-		return "the " + w.st.WithUnit(x.Size.Abs(), notation.Force) + " load" + on
-	case statics.Turning:
-		return "the " + w.st.WithUnit(x.Size.Abs(), notation.Moment) + " couple" + on
-	}
-	q := w.st.WithUnit(x.Intensity.Abs(), notation.Intensity) + perText(w.a, x)
-	what := either(isShare(w.a, i), "share ", "load ")
-	switch x.Shape {
-	case statics.RisingRamp:
-		return "the triangular " + what + "0 to " + q + on
-	case statics.FallingRamp:
-		return "the triangular " + what + q + " to 0" + on
-	}
-	return "the uniform " + what + q + on
-}
-
-// isShare reports whether a load comes in several actions, which stand side by side.
-func isShare(a *statics.Assembly, i int) bool {
-	load := a.Loads[i].Load
-	return i > 0 && a.Loads[i-1].Load == load || i+1 < len(a.Loads) && a.Loads[i+1].Load == load
-}
-
-// perText says on what length the intensity of a spread action is counted, if it is not the member's own.
-func perText(a *statics.Assembly, x statics.Action) string {
-	switch a.Frame.Loads[x.Load].Per {
-	case statics.PerRun:
-		return " of run"
-	case statics.PerRise:
-		return " of rise"
-	}
-	return ""
-}
-
-// loadPlace is where a load of the frame acts: "on BC", "at B (on BC)", "at C".
-func (w Speaker) loadPlace(load int) string {
-	l := w.a.Frame.Loads[load]
+// carrier is where a load acts, without the place along the member: "on BC" is "BC" but for the first word.
+func (w Speaker) carrier(l statics.Load) string {
 	switch {
 	case l.Joint == statics.None:
-		return "on " + w.member(l.Member)
+		return w.member(l.Member)
 	case l.Member != statics.None:
-		return "at " + w.joint(l.Joint) + " (on " + w.member(l.Member) + ")"
+		return w.joint(l.Joint) + ", on " + w.member(l.Member)
 	}
-	return "at " + w.joint(l.Joint)
+	return w.joint(l.Joint)
 }
 
-// actionPlace is where along its member action i acts or begins.
-func (w Speaker) actionPlace(i int) string {
+// load is a load up to the name of what carries it, and what follows that name.
+func (w Speaker) load(l statics.Load) (what, where string) {
+	at := " on"
+	if l.Joint != statics.None {
+		at = " at"
+		if l.Member == statics.None && w.pinAt(l.Joint) {
+			where = ", on the pin"
+		}
+	}
+	switch l.Kind {
+	case statics.CoupleLoad:
+		what = "a couple of " + w.st.WithUnit(l.Size.Abs(), notation.Moment) + " " + Turn(l.Size.Sign())
+	case statics.SpreadLoad:
+		return w.spread(l)
+	default:
+		what = w.st.WithUnit(l.Size.Abs(), notation.Force) + " " + w.loadDirection(l, l.Size.Sign())
+	}
+	if l.Joint == statics.None {
+		where = ", " + w.Along(l.Member, l.At)
+	}
+	return what + at, where
+}
+
+// pinAt reports whether the pin at joint j is a body of its own.
+func (w Speaker) pinAt(j int) bool {
+	return slices.ContainsFunc(w.a.Pins, func(p statics.PinBody) bool { return p.Joint == j })
+}
+
+// loadDirection is the direction of a load, reversed if its size is negative; where it is inclined, how it lies to its
+// member or its components.
+func (w Speaker) loadDirection(l statics.Load, sign int) string {
+	v := l.Along
+	if sign < 0 {
+		v = v.Neg()
+	}
+	if l.Member == statics.None || v.X.IsZero() || v.Y.IsZero() {
+		return w.Direction(v)
+	}
+	span := w.a.Frame.Span(l.Member)
+	switch {
+	case span.Dot(v).IsZero():
+		return notation.DirectionWord(v) + ", square to the member,"
+	case span.Cross(v).IsZero():
+		return notation.DirectionWord(v) + ", along the member,"
+	}
+	return w.Direction(v)
+}
+
+// spread is a spread load up to the name of its member, and its stretch of it.
+func (w Speaker) spread(l statics.Load) (what, where string) {
+	sign := l.First.Sign()
+	if sign == 0 {
+		sign = l.Last.Sign()
+	}
+	size := func(n exact.Num) exact.Num {
+		if sign < 0 {
+			return n.Neg()
+		}
+		return n
+	}
+	kind, q := "uniform load", w.st.WithUnit(size(l.First), notation.Intensity)
+	if !l.First.Equal(l.Last) {
+		kind = "straight-line load"
+		q = fmt.Sprintf("%s to %s", w.st.Given(size(l.First), notation.Intensity), w.st.WithUnit(size(l.Last), notation.Intensity))
+	}
+	per := map[statics.Per]string{statics.PerRun: " of horizontal run", statics.PerRise: " of rise"}[l.Per]
+	what = fmt.Sprintf("%s %s%s %s on", kind, q, per, w.loadDirection(l, sign))
+	switch {
+	case !w.wholeMember(l):
+		return what, fmt.Sprintf(", from %s to %s", w.st.Given(l.Start, notation.Length), w.Along(l.Member, l.End))
+	case l.First.Equal(l.Last):
+		return what, ""
+	}
+	return what, ", over its whole length from " + w.joint(w.a.Frame.Members[l.Member].From)
+}
+
+// wholeMember reports whether a spread load covers its member.
+func (w Speaker) wholeMember(l statics.Load) bool {
+	return l.Start.IsZero() && l.End.Equal(w.a.Frame.Length(l.Member))
+}
+
+// Resultant is a load on a body as it counts there: its text, or, if it is spread, the size and place of its resultant and
+// what that is the resultant of.
+func (w Speaker) Resultant(i int) string {
 	x := w.a.Loads[i]
 	l := w.a.Frame.Loads[x.Load]
-	if l.Joint != statics.None {
-		return notation.DirectionWord(x.Along)
+	if !x.Shape.Spread() {
+		return w.Load(l)
 	}
-	if l.Kind == statics.SpreadLoad {
-		return "from " + w.st.WithUnit(x.Start, notation.Length) + " to " + w.st.WithUnit(x.End, notation.Length)
+	text := fmt.Sprintf("%s %s, %s: the resultant of %s", w.st.WithUnit(x.Size.Abs(), notation.Force),
+		strings.TrimSuffix(w.loadDirection(l, x.Size.Sign()), ","), w.Along(l.Member, centroid(x)), w.Action(i))
+	if x.Start.IsZero() && x.End.Equal(w.a.Frame.Length(l.Member)) || strings.Contains(text, " to "+w.st.WithUnit(x.End, notation.Length)) {
+		return text
 	}
-	return w.st.WithUnit(l.At, notation.Length) + " from " + w.joint(w.a.Frame.Members[l.Member].From)
+	return text + fmt.Sprintf(", from %s to %s", w.st.Given(x.Start, notation.Length), w.Along(l.Member, x.End))
+}
+
+// centroid is the distance at which the resultant of a spread action stands on its member.
+func centroid(x statics.Action) exact.Num {
+	part := map[statics.ActionShape]exact.Num{statics.Uniform: half, statics.RisingRamp: over(exact.Int(2), exact.Int(3)), statics.FallingRamp: over(one, exact.Int(3))}
+	return x.Start.Add(x.End.Sub(x.Start).Mul(part[x.Shape]))
 }

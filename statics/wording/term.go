@@ -36,15 +36,42 @@ func (w Speaker) Term(s statics.Sum, t statics.Term) string {
 	text := w.termForce(t)
 	switch {
 	case t.What == statics.TurnOnly:
-		return text + ", " + turn(t.Sign)
+		return text + ", " + Turn(t.Sign)
 	case s.Moment:
-		return fmt.Sprintf("%s %s %s, %s", text, w.either("×", "x"), w.st.WithUnit(t.Arm, notation.Length), turn(t.Sign))
+		return fmt.Sprintf("%s %s %s, %s", text, w.either("×", "x"), w.st.WithUnit(t.Arm, notation.Length), Turn(t.Sign))
 	}
 	along := s.Along
 	if t.Sign < 0 {
 		along = along.Neg()
 	}
 	return text + ", " + notation.DirectionWord(along)
+}
+
+// TermActs tells how one term acts in a sum, with the value of its force where known knows it: "Dy, 15.3 kN, has an arm of
+// 6 m and turns counter-clockwise", whatever turn the sum counts as positive.
+func (w Speaker) TermActs(s statics.Sum, t statics.Term, known func(force int) (exact.Num, bool)) string {
+	text, sign := w.Component(t), t.Sign
+	if t.Force != statics.None {
+		value, ok := known(t.Force)
+		switch {
+		case ok && value.IsZero():
+			return text + " is 0"
+		case ok:
+			text += ", " + w.st.Result(value.Abs(), notation.ForceDimension(w.a.Forces[t.Force])) + ","
+			sign *= value.Sign()
+		}
+	}
+	if s.Moment {
+		if t.What != statics.TurnOnly {
+			text += " has an arm of " + w.st.WithUnit(t.Arm, notation.Length) + " and"
+		}
+		return text + " turns " + Turn(sign)
+	}
+	along := s.Along
+	if sign < 0 {
+		along = along.Neg()
+	}
+	return text + " acts " + notation.DirectionWord(along)
 }
 
 // termForce is the force of a term in words, without arm and sense.

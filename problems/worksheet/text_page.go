@@ -3,8 +3,6 @@ package worksheet
 import (
 	"strings"
 	"unicode/utf8"
-
-	"unpin/statics/notation"
 )
 
 // A page is a text in the making, no line of which is wider than width.
@@ -13,27 +11,6 @@ type page struct {
 	width int
 	ascii bool
 	units []string // words that stay with the number before them
-}
-
-// asText sets the document as plain text.
-func (d *document) asText(o Options) string {
-	if o.Width == 0 {
-		o.Width = usualWidth
-	}
-	p := &page{width: max(o.Width, leastWidth), ascii: d.ascii, units: d.unitNames()}
-	for _, b := range d.list {
-		p.set(b)
-	}
-	return p.String()
-}
-
-// unitNames are the units that the document writes.
-func (d *document) unitNames() []string {
-	var names []string
-	for _, dim := range []notation.Dimension{notation.Force, notation.Length, notation.Moment, notation.Intensity} {
-		names = append(names, d.st.UnitOf(dim))
-	}
-	return names
 }
 
 // set sets one passage; there are no pictures.

@@ -5,10 +5,13 @@ import (
 
 	"unpin/statics"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
-// count compares unknowns with sums and gives the verdict.
-func (d *document) count() {
+// counting is the section that compares unknowns with sums and gives the verdict.
+type counting struct{ *document }
+
+func (d counting) write() {
 	c := d.Count
 	d.section("Count")
 	for _, row := range [][2]string{
@@ -29,7 +32,7 @@ func (d *document) count() {
 }
 
 // all numbers all forces.
-func (d *document) all() []int {
+func (d counting) all() []int {
 	all := make([]int, len(d.Forces))
 	for i := range all {
 		all[i] = i
@@ -37,62 +40,39 @@ func (d *document) all() []int {
 	return all
 }
 
-// names lists the names of forces.
-func (d *document) names(forces []int) string {
-	var names []string
-	for _, i := range forces {
-		names = append(names, d.Forces[i].Name)
-	}
-	if len(names) == 0 {
-		return "none"
-	}
-	return notation.List(names)
-}
-
 // sumsByBody is the reckoning of the sums: "3 × 2 parts + 2 × 1 pin".
-func (d *document) sumsByBody() string {
-	text := "3 × " + counted(len(d.Parts), "part")
+func (d counting) sumsByBody() string {
+	text := "3 × " + wording.Counted(len(d.Parts), "part")
 	if n := len(d.Pins); n > 0 {
-		text += " + 2 × " + counted(n, "pin")
+		text += " + 2 × " + wording.Counted(n, "pin")
 	}
 	return text
 }
 
-func counted(n int, what string) string {
-	if n != 1 {
-		what += "s"
-	}
-	return fmt.Sprintf("%d %s", n, what)
-}
-
-func (d *document) verdict() string {
+func (d counting) verdict() string {
 	c := d.Count
 	switch c.Verdict() {
 	case statics.Indeterminate:
 		return fmt.Sprintf("U − r = %d: statically indeterminate to degree %d", c.Degree(), c.Degree())
 	case statics.Unstable:
-		return fmt.Sprintf("E − r = %d: unstable, with %s", c.Motions(), counted(c.Motions(), "way")+" to move")
+		return fmt.Sprintf("E − r = %d: unstable, with %s", c.Motions(), wording.Counted(c.Motions(), "way")+" to move")
 	case statics.IndeterminateUnstable:
 		return fmt.Sprintf("U − r = %d and E − r = %d: indeterminate to degree %d, and unstable with %s to move",
-			c.Degree(), c.Motions(), c.Degree(), counted(c.Motions(), "way"))
+			c.Degree(), c.Motions(), c.Degree(), wording.Counted(c.Motions(), "way"))
 	}
 	return "U = E = r: statically determinate"
 }
 
 // ringText says which parts hide unknowns in rings.
-func (d *document) ringText() string {
+func (d counting) ringText() string {
 	var parts []string
 	for _, p := range d.Parts {
 		if p.Inner > 0 {
 			parts = append(parts, p.Name)
 		}
 	}
-	word := "part "
-	if len(parts) > 1 {
-		word = "parts "
-	}
 	return fmt.Sprintf("%s hidden in closed rings of %s. They change no force outside the rings and are left out of the count; N, V and M of the members of the rings are withheld.",
-		more(d.Count.Inner), word+notation.List(parts))
+		more(d.Count.Inner), wording.Plural(len(parts), "part")+" "+notation.List(parts))
 }
 
 func more(n int) string {

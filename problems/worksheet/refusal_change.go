@@ -9,7 +9,7 @@ import (
 )
 
 // remedies lists ways to make the frame determinate, if there are any to name.
-func (d *document) remedies() {
+func (d refusal) remedies() {
 	ways := d.Remedies()
 	if len(ways) == 0 {
 		return
@@ -27,7 +27,7 @@ func (d *document) remedies() {
 }
 
 // wayText is changes that go together.
-func (d *document) wayText(way []statics.Change) string {
+func (d refusal) wayText(way []statics.Change) string {
 	var all []string
 	for _, c := range way {
 		all = append(all, d.changeText(c))
@@ -36,7 +36,7 @@ func (d *document) wayText(way []statics.Change) string {
 }
 
 // changeText is one change in words.
-func (d *document) changeText(c statics.Change) string {
+func (d refusal) changeText(c statics.Change) string {
 	at := " at " + d.Frame.Joints[c.Joint].Name
 	switch c.Kind {
 	case statics.PinForFixed:
@@ -47,13 +47,13 @@ func (d *document) changeText(c statics.Change) string {
 		}
 		return "a pin" + at
 	case statics.RollerForPin:
-		return fmt.Sprintf("a roller%s in place of the pin support, its force %s", at, d.directionText(plainSlope(c.Along)))
+		return fmt.Sprintf("a roller%s in place of the pin support, its force %s", at, d.say.Direction(plainSlope(c.Along)))
 	case statics.NoRoller:
 		return "no roller" + at
 	case statics.RollerForGuide:
 		return "a roller" + at + " in place of the guide, which then may turn"
 	case statics.GuideForFixed:
-		return fmt.Sprintf("a guide%s in place of the fixed support, its force %s", at, d.directionText(plainSlope(c.Along)))
+		return fmt.Sprintf("a guide%s in place of the fixed support, its force %s", at, d.say.Direction(plainSlope(c.Along)))
 	case statics.PinForRoller:
 		return "a pin support" + at + " in place of the roller"
 	case statics.RigidAt:
@@ -63,19 +63,19 @@ func (d *document) changeText(c statics.Change) string {
 	case statics.FixedForGuide:
 		return "a fixed support" + at + " in place of the guide"
 	case statics.RollerAt:
-		return fmt.Sprintf("one more roller%s, its force %s", at, d.directionText(plainSlope(c.Along)))
+		return fmt.Sprintf("one more roller%s, its force %s", at, d.say.Direction(plainSlope(c.Along)))
 	case statics.PinAt:
 		return "a pin support" + at
 	case statics.FixedAt:
 		return "a fixed support" + at
 	case statics.TurnedRoller:
-		return fmt.Sprintf("the roller%s turned, its force %s", at, d.directionText(plainSlope(c.Along)))
+		return fmt.Sprintf("the roller%s turned, its force %s", at, d.say.Direction(plainSlope(c.Along)))
 	}
 	return d.Frame.Joints[c.Joint].Name + " somewhere out of that line"
 }
 
 // connectionWord is what joins the members at a joint.
-func (d *document) connectionWord(joint int) string {
+func (d refusal) connectionWord(joint int) string {
 	for _, c := range d.Frame.Connections {
 		if c.Joint == joint {
 			return [...]string{"pin", "slot", "sleeve"}[c.Kind]
@@ -104,7 +104,7 @@ var changeNames = [...]string{
 }
 
 // jsonChange is one change.
-func (d *document) jsonChange(c statics.Change) string {
+func (d refusal) jsonChange(c statics.Change) string {
 	fields := []field{{"joint", quote(d.Frame.Joints[c.Joint].Name)}, {"change", quote(changeNames[c.Kind])}}
 	if c.Member != statics.None {
 		fields = append(fields, field{"member", quote(d.Frame.Members[c.Member].Name)})

@@ -26,18 +26,18 @@ var Figures = []string{"given", "whole", "bodies", "forces", "N", "V", "M", "mot
 // SVG is a figure, with its description in words, as an SVG image. A frame that has no such figure gives an error that says
 // so.
 func SVG(p *problems.Problem, s *statics.Solution, name string) ([]byte, error) {
-	d := newDocument(p, s, false)
+	d := drawing{newDocument(p, s, false)}
 	d.pictures = true
 	switch name {
 	case "given":
-		d.drawGiven()
+		d.given()
 	case "bodies":
-		d.drawBodies(false)
+		d.bodies(false)
 	case "motion":
-		d.drawMotions()
+		d.motions()
 	default:
 		if s.Values != nil {
-			d.drawSolved(name)
+			d.solved(name)
 		}
 	}
 	switch {
@@ -61,15 +61,16 @@ func StepSVG(p *problems.Problem, s *statics.Solution, step int) ([]byte, error)
 	if s.Values == nil {
 		return nil, errUnsolved
 	}
-	d := newDocument(p, s, false)
+	d := drawing{newDocument(p, s, false)}
 	d.pictures = true
 	known := map[int]exact.Num{}
-	for _, earlier := range s.Plan[:step-1] {
-		for _, i := range earlier.Gives {
-			known[i] = s.Values[i]
+	before := s.KnownBefore(step - 1)
+	for i := range s.Forces {
+		if v, ok := before(i); ok {
+			known[i] = v
 		}
 	}
-	o := d.figureOptions()
+	o := d.options()
 	o.LitForces = s.Plan[step-1].Gives
 	sum := s.Plan[step-1].Sums[0]
 	d.draw(figure.OfSum(s.Assembly, sum, known, o), figure.DescribeSum(s.Assembly, sum, known, o))
@@ -77,8 +78,11 @@ func StepSVG(p *problems.Problem, s *statics.Solution, step int) ([]byte, error)
 	return d.svg(), nil
 }
 
+// drawing draws the figures of a document, where its format has any.
+type drawing struct{ *document }
+
 // svg is the first figure of the document as an image.
-func (d *document) svg() []byte {
+func (d drawing) svg() []byte {
 	b := d.list[0]
 	b.picture.Title = oneLine(d.p.Title) + ": " + strings.TrimSuffix(b.text, ".")
 	tall := float64(figureTall)
@@ -88,41 +92,41 @@ func (d *document) svg() []byte {
 	return figure.SVG(figure.Paper(b.picture, figureWide, tall), b.words)
 }
 
-// drawSolved draws a figure that only a determinate frame has.
-func (d *document) drawSolved(name string) {
+// solved draws a figure that only a determinate frame has.
+func (d drawing) solved(name string) {
 	switch name {
 	case "whole":
 		known := map[int]exact.Num{}
 		for i, v := range d.Values {
 			known[i] = v
 		}
-		d.draw(figure.FreeBody(d.Assembly, d.Whole(), known, d.figureOptions()), figure.DescribeBody(d.Assembly, d.Whole(), known, d.figureOptions()))
+		d.draw(figure.FreeBody(d.Assembly, d.Whole(), known, d.options()), figure.DescribeBody(d.Assembly, d.Whole(), known, d.options()))
 	case "forces":
-		d.drawBodies(true)
+		d.bodies(true)
 	case "N":
-		d.drawQuantity(figure.AxialForce)
+		d.quantity(figure.AxialForce)
 	case "V":
-		d.drawQuantity(figure.ShearForce)
+		d.quantity(figure.ShearForce)
 	case "M":
-		d.drawQuantity(figure.BendingMoment)
+		d.quantity(figure.BendingMoment)
 	}
 }
 
-// figureOptions are the conventions of the problem as figures keep them.
-func (d *document) figureOptions() figure.Options {
+// options are the conventions of the problem as figures keep them.
+func (d drawing) options() figure.Options {
 	return figure.Options{Style: d.st}
 }
 
-// drawGiven draws the frame.
-func (d *document) drawGiven() {
+// given draws the frame.
+func (d drawing) given() {
 	if !d.pictures {
 		return
 	}
-	d.draw(figure.Given(&d.Frame, d.figureOptions()), figure.Describe(d.Assembly, d.figureOptions()))
+	d.draw(figure.Given(&d.Frame, d.options()), figure.Describe(d.Assembly, d.options()))
 }
 
-// drawBodies draws all free bodies with their unknowns in the senses taken, or, if solved, with all forces as they act.
-func (d *document) drawBodies(solved bool) {
+// bodies draws all free bodies with their unknowns in the senses taken, or, if solved, with all forces as they act.
+func (d drawing) bodies(solved bool) {
 	if !d.pictures {
 		return
 	}
@@ -135,17 +139,17 @@ func (d *document) drawBodies(solved bool) {
 			known[i] = v
 		}
 	}
-	scene := figure.Exploded(d.Assembly, known, d.figureOptions())
+	scene := figure.Exploded(d.Assembly, known, d.options())
 	scene.Title = title
 	var words []string
 	for b := range d.Bodies() {
-		words = append(words, figure.DescribeBody(d.Assembly, statics.FreeBody{b}, known, d.figureOptions())...)
+		words = append(words, figure.DescribeBody(d.Assembly, statics.FreeBody{b}, known, d.options())...)
 	}
 	d.draw(scene, words)
 }
 
-// drawInternal draws N, V and M, and says which of them are nought in every member.
-func (d *document) drawInternal() {
+// internal draws N, V and M, and says which of them are nought in every member.
+func (d drawing) internal() {
 	if !d.pictures {
 		return
 	}
@@ -161,13 +165,13 @@ func (d *document) drawInternal() {
 	}
 	for _, q := range []figure.Quantity{figure.AxialForce, figure.ShearForce, figure.BendingMoment} {
 		if !d.isNought(q) {
-			d.drawQuantity(q)
+			d.quantity(q)
 		}
 	}
 }
 
 // isNought reports whether a quantity is nought in all of the frame.
-func (d *document) isNought(q figure.Quantity) bool {
+func (d drawing) isNought(q figure.Quantity) bool {
 	for _, g := range d.Diagrams {
 		if g.Withheld {
 			return false
@@ -183,22 +187,23 @@ func (d *document) isNought(q figure.Quantity) bool {
 	return true
 }
 
-func (d *document) drawQuantity(q figure.Quantity) {
+func (d drawing) quantity(q figure.Quantity) {
 	if d.pictures {
-		d.draw(figure.Internal(d.Solution, q, nil, d.figureOptions()), figure.DescribeInternal(d.Solution, q, d.figureOptions()))
+		d.draw(figure.Internal(d.Solution, q, nil, d.options()), figure.DescribeInternal(d.Solution, q, d.options()))
 	}
 }
 
-// drawMotions draws the ways in which the frame can move.
-func (d *document) drawMotions() {
+// motions draws the ways in which the frame can move.
+func (d drawing) motions() {
 	if !d.pictures {
 		return
 	}
+	r := refusal{d.document}
 	for _, m := range d.Motions() {
 		var words []string
-		for _, text := range d.motionTexts(m) {
+		for _, text := range r.motionTexts(m) {
 			words = append(words, wording.Sentence(text))
 		}
-		d.draw(figure.Motion(d.Assembly, m, d.figureOptions()), words)
+		d.draw(figure.Motion(d.Assembly, m, d.options()), words)
 	}
 }

@@ -10,25 +10,25 @@ import (
 )
 
 // reasonText says why nothing prevents a motion; a critical form is called so and named.
-func (d *document) reasonText(m statics.Motion) string {
+func (d refusal) reasonText(m statics.Motion) string {
 	r := d.Reason(m)
 	switch r.Cause {
 	case statics.AllParallel:
 		return fmt.Sprintf("A critical form: %s all parallel, so that nothing holds %s square to them.", d.holders(&r), d.groupText(r.Groups[r.Main]))
 	case statics.AllConcurrent:
 		return fmt.Sprintf("A critical form: %s all pass through %s, so that nothing keeps %s from turning about it.",
-			strings.TrimSuffix(d.holders(&r), " are"), d.place(r.Point), d.groupText(r.Groups[r.Main]))
+			strings.TrimSuffix(d.holders(&r), " are"), d.say.Place(r.Point), d.groupText(r.Groups[r.Main]))
 	case statics.HingesInLine:
 		return d.hingesText(&r)
 	case statics.BadPlaces:
 		return fmt.Sprintf("A critical form: by their number %s would do for the %s of what moves, but not where they are.",
-			d.forcesText(r.Forces), counted(r.Needed(), "sum"))
+			d.forcesText(r.Forces), wording.Counted(r.Needed(), "sum"))
 	}
 	return d.tooFewText(&r)
 }
 
 // tooFewText compares the forces that hold what moves with what it takes.
-func (d *document) tooFewText(r *statics.Reason) string {
+func (d refusal) tooFewText(r *statics.Reason) string {
 	if len(r.Groups) == 1 {
 		who := d.groupText(r.Groups[0])
 		if len(r.Forces) == 0 {
@@ -38,11 +38,11 @@ func (d *document) tooFewText(r *statics.Reason) string {
 		return fmt.Sprintf("Only %s %s %s; it takes three to hold a body.%s", d.names(r.Forces), hold, who, d.noHelp())
 	}
 	return fmt.Sprintf("The %s bodies that move have %d sums, and only %s to hold them: %s missing.%s", wording.Count(len(r.Groups)),
-		r.Needed(), counted(len(r.Forces), "force"), isOrAreMissing(r.Needed()-len(r.Forces)), d.noHelp())
+		r.Needed(), wording.Counted(len(r.Forces), "force"), isOrAreMissing(r.Needed()-len(r.Forces)), d.noHelp())
 }
 
 // noHelp says that a force too many is of no use where one is missing.
-func (d *document) noHelp() string {
+func (d refusal) noHelp() string {
 	if d.Count.Degree() == 0 {
 		return ""
 	}
@@ -57,7 +57,7 @@ func isOrAreMissing(n int) string {
 }
 
 // holders are the forces and bars that hold the main group, and "are": "the reactions RA, RB and RC are".
-func (d *document) holders(r *statics.Reason) string {
+func (d refusal) holders(r *statics.Reason) string {
 	var direct []int
 	main := r.Groups[r.Main]
 	for _, i := range r.Forces {
@@ -71,7 +71,7 @@ func (d *document) holders(r *statics.Reason) string {
 	}
 	var all []string
 	if len(bars) > 0 {
-		all = append(all, "the "+plural("bar", len(bars))+" "+notation.List(bars))
+		all = append(all, "the "+wording.Plural(len(bars), "bar")+" "+notation.List(bars))
 	}
 	if len(direct) > 0 {
 		all = append(all, d.forcesText(direct))
@@ -80,7 +80,7 @@ func (d *document) holders(r *statics.Reason) string {
 }
 
 // ofBar reports whether a force acts on a bar.
-func (d *document) ofBar(r *statics.Reason, i int) bool {
+func (d refusal) ofBar(r *statics.Reason, i int) bool {
 	for _, b := range r.Bars {
 		if f := d.Forces[i]; r.Groups[b.Group].Has(f.On) || f.By != statics.None && r.Groups[b.Group].Has(f.By) {
 			return true
@@ -90,25 +90,18 @@ func (d *document) ofBar(r *statics.Reason, i int) bool {
 }
 
 // forcesText is forces by name, called reactions where all are.
-func (d *document) forcesText(forces []int) string {
+func (d refusal) forcesText(forces []int) string {
 	what := "reaction"
 	for _, i := range forces {
 		if d.Forces[i].Kind != statics.Reaction {
 			what = "force"
 		}
 	}
-	return "the " + plural(what, len(forces)) + " " + d.names(forces)
-}
-
-func plural(what string, n int) string {
-	if n == 1 {
-		return what
-	}
-	return what + "s"
+	return "the " + wording.Plural(len(forces), what) + " " + d.names(forces)
 }
 
 // groupText names bodies that move as one; a pin goes with its parts unnamed.
-func (d *document) groupText(g statics.FreeBody) string {
+func (d refusal) groupText(g statics.FreeBody) string {
 	var parts statics.FreeBody
 	for _, b := range g {
 		if !d.IsPin(b) {
@@ -122,7 +115,7 @@ func (d *document) groupText(g statics.FreeBody) string {
 }
 
 // hingesText says which three hinges lie in one line.
-func (d *document) hingesText(r *statics.Reason) string {
+func (d refusal) hingesText(r *statics.Reason) string {
 	one, other := d.groupText(r.Groups[0]), d.groupText(r.Groups[1])
 	head := "A critical form, three hinges in one line: "
 	for k, h := range r.Hinges {
@@ -136,9 +129,9 @@ func (d *document) hingesText(r *statics.Reason) string {
 }
 
 // hingeText is a hinge by its joint, or by the forces whose lines cross there.
-func (d *document) hingeText(h statics.Hinge) string {
+func (d refusal) hingeText(h statics.Hinge) string {
 	if h.Joint != statics.None {
 		return d.Frame.Joints[h.Joint].Name
 	}
-	return fmt.Sprintf("%s, where the lines of %s cross", d.place(h.At), d.names(h.Forces))
+	return fmt.Sprintf("%s, where the lines of %s cross", d.say.Place(h.At), d.names(h.Forces))
 }

@@ -9,11 +9,11 @@ import (
 
 // shortcut is the solution that uses two-force members at once, with a word on them, where the problem asks for it and
 // there are any; else nil.
-func (d *document) shortcut() *statics.Solution {
-	if d.p.Conventions.TwoForce != notation.TwoForceShortcut {
+func (w working) shortcut() *statics.Solution {
+	if w.p.Conventions.TwoForce != notation.TwoForceShortcut {
 		return nil
 	}
-	short := d.WithPulls()
+	short := w.WithPulls()
 	if short == nil {
 		return nil
 	}
@@ -28,7 +28,7 @@ func (d *document) shortcut() *statics.Solution {
 	if len(pulls) == 1 {
 		s = "s"
 	}
-	d.prose(fmt.Sprintf(text, notation.List(pulls), s))
-	d.blank()
+	w.prose(fmt.Sprintf(text, notation.List(pulls), s))
+	w.blank()
 	return short
 }

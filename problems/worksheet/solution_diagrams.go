@@ -8,8 +8,10 @@ import (
 	"unpin/statics/notation"
 )
 
-// diagrams gives N, V and M of every member at its critical points and as polynomials between them.
-func (d *document) diagrams() {
+// diagrams is the section with N, V and M of every member at its critical points and as polynomials between them.
+type diagrams struct{ *document }
+
+func (d diagrams) write() {
 	d.section("N, V and M")
 	slope := "dM/dx = V"
 	sense := "up"
@@ -20,7 +22,7 @@ func (d *document) diagrams() {
 		"from left to right, the forces to the left of the cut push " + sense + "; M is positive if it stretches the bottom of such a " +
 		"member. On a member that runs another way, turn the page until it runs from left to right. So " + slope + ".")
 	d.symbolic("xNVM")
-	d.drawInternal()
+	drawing{d.document}.internal()
 	for _, g := range d.Diagrams {
 		d.blank()
 		d.diagram(g)
@@ -28,7 +30,7 @@ func (d *document) diagrams() {
 	d.largest()
 }
 
-func (d *document) diagram(g statics.Diagram) {
+func (d diagrams) diagram(g statics.Diagram) {
 	m := d.Frame.Members[g.Member]
 	title := fmt.Sprintf("Member %s, from %s to %s, length %s", m.Name, d.Frame.Joints[m.From].Name, d.Frame.Joints[m.To].Name, d.st.WithUnit(g.Length, notation.Length))
 	if g.Withheld {
@@ -68,7 +70,7 @@ func idle(g statics.Diagram) bool {
 }
 
 // largest names the largest bending moment of the frame.
-func (d *document) largest() {
+func (d diagrams) largest() {
 	var best *statics.Station
 	at := 0
 	for i, g := range d.Diagrams {
@@ -80,8 +82,8 @@ func (d *document) largest() {
 		return
 	}
 	d.blank()
-	d.prose(fmt.Sprintf("Largest bending moment: %s in %s, %s (tension %s).", d.result(best.M.Abs(), notation.Moment),
-		d.Frame.Members[d.Diagrams[at].Member].Name, d.from(d.Diagrams[at].Member, best.At), tensionSide(d.Frame.Span(d.Diagrams[at].Member), best.M)))
+	d.prose(fmt.Sprintf("Largest bending moment: %s in %s, %s (tension %s).", d.say.Value(best.M.Abs(), notation.Moment),
+		d.Frame.Members[d.Diagrams[at].Member].Name, d.say.Along(d.Diagrams[at].Member, best.At), d.say.TensionSide(d.Diagrams[at].Member, best.M)))
 }
 
 // largestMoment is the station with the largest bending moment of a diagram, or nil if it is nought all along.

@@ -28,7 +28,7 @@ type view struct {
 // each sum of the plan; the internal forces; each motion.
 func viewsOf(p *problems.Problem, s *statics.Solution) []view {
 	d := newDocument(p, s, false)
-	o := d.figureOptions()
+	o := drawing{d}.options()
 	views := []view{{"given", figure.Given(&s.Frame, o), 80, 24}, {"apart", figure.Exploded(s.Assembly, nil, o), 120, 40}}
 	for i := range s.Bodies() {
 		views = append(views, view{"body " + s.BodyName(i), figure.FreeBody(s.Assembly, statics.FreeBody{i}, nil, o), 80, 24})

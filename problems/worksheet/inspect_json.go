@@ -20,7 +20,7 @@ import (
 //     in line or badly placed; forces are those that hold what moves.
 //   - text is a sentence for people.
 func InspectJSON(p *problems.Problem, s *statics.Solution) []byte {
-	d := newDocument(p, s, false)
+	d := inspection{newDocument(p, s, false)}
 	fields := append(headFields(p, s), field{"warnings", texts(p.Warnings)})
 	if s.Count.Verdict() == statics.Determinate {
 		fields = append(fields, field{"answers", d.jsonAnswers()}, field{"plan", d.jsonPlanning()})
@@ -30,7 +30,7 @@ func InspectJSON(p *problems.Problem, s *statics.Solution) []byte {
 	return []byte(object(0, fields) + "\n")
 }
 
-func (d *document) jsonAnswers() string {
+func (d inspection) jsonAnswers() string {
 	t := d.tally()
 	fields := []field{{"forces", number(len(d.Values))}}
 	for i, kind := range valueKinds {
@@ -39,7 +39,7 @@ func (d *document) jsonAnswers() string {
 	return object(1, append(fields, field{"denominator", quote(t.denominator.String())}))
 }
 
-func (d *document) jsonPlanning() string {
+func (d inspection) jsonPlanning() string {
 	var together []string
 	for n, step := range d.Plan {
 		if len(step.Sums) > 1 {
@@ -49,7 +49,8 @@ func (d *document) jsonPlanning() string {
 	return object(1, []field{{"steps", number(len(d.Plan))}, {"together", row(together)}})
 }
 
-func (d *document) jsonRefusal() string {
+func (d inspection) jsonRefusal() string {
+	r := refusal{d.document}
 	var motions, ways []string
 	for _, m := range d.Motions() {
 		motions = append(motions, d.jsonMotion(m))
@@ -57,7 +58,7 @@ func (d *document) jsonRefusal() string {
 	for _, way := range d.Remedies() {
 		var changes []string
 		for _, c := range way {
-			changes = append(changes, d.jsonChange(c))
+			changes = append(changes, r.jsonChange(c))
 		}
 		ways = append(ways, row(changes))
 	}
@@ -68,7 +69,7 @@ func (d *document) jsonRefusal() string {
 	})
 }
 
-func (d *document) jsonForceNames(forces []int) string {
+func (d inspection) jsonForceNames(forces []int) string {
 	var names []string
 	for _, i := range forces {
 		names = append(names, d.Forces[i].Name)
@@ -76,8 +77,8 @@ func (d *document) jsonForceNames(forces []int) string {
 	return texts(names)
 }
 
-func (d *document) jsonMotion(m statics.Motion) string {
-	r := d.Reason(m)
+func (d inspection) jsonMotion(m statics.Motion) string {
+	r, why := d.Reason(m), refusal{d.document}
 	var bodies []string
 	for _, b := range m {
 		if d.IsPin(b.Body) {
@@ -99,6 +100,6 @@ func (d *document) jsonMotion(m statics.Motion) string {
 		{"cause", quote(r.Cause.String())},
 		{"critical", map[bool]string{true: "true", false: "false"}[r.Cause != statics.TooFewForces]},
 		{"forces", d.jsonForceNames(r.Forces)},
-		{"text", quote(wording.Sentence(strings.Join(d.motionTexts(m), "; ")) + " " + d.reasonText(m))},
+		{"text", quote(wording.Sentence(strings.Join(why.motionTexts(m), "; ")) + " " + why.reasonText(m))},
 	})
 }

@@ -9,6 +9,7 @@ import (
 	"unpin/statics/exact"
 	"unpin/statics/notation"
 	"unpin/statics/slip"
+	"unpin/statics/wording"
 )
 
 // A hiding is a force for which slips lead to the right value, so that nobody would see them.
@@ -21,7 +22,7 @@ type hiding struct {
 // hidings goes through the plan with every single slip that it allows, as a student may commit it, and returns where the
 // numbers hide some, with how many there are in all. A force of nought hides what only stretches it, whatever the numbers
 // are; that is not counted.
-func (d *document) hidings() (hidden []hiding, all int) {
+func (d inspection) hidings() (hidden []hiding, all int) {
 	known := make([]bool, len(d.Forces))
 	for n, step := range d.Plan {
 		for _, force := range step.Gives {
@@ -46,7 +47,7 @@ func (d *document) hidings() (hidden []hiding, all int) {
 	return hidden, all
 }
 
-func (d *document) slipsAt(step statics.Step, force int, known []bool) []slip.Candidate {
+func (d inspection) slipsAt(step statics.Step, force int, known []bool) []slip.Candidate {
 	return slip.Question{
 		Assembly:  d.Assembly,
 		Sums:      step.Sums,
@@ -59,10 +60,10 @@ func (d *document) slipsAt(step statics.Step, force int, known []bool) []slip.Ca
 }
 
 // hiddenText tells which slips the numbers of a problem would hide.
-func (d *document) hiddenText() string {
+func (d inspection) hiddenText() string {
 	hidden, all := d.hidings()
 	if len(hidden) == 0 {
-		return fmt.Sprintf("none of %s would give a right value", counted(all, "single slip"))
+		return fmt.Sprintf("none of %s would give a right value", wording.Counted(all, "single slip"))
 	}
 	var list []string
 	n := 0
@@ -74,11 +75,11 @@ func (d *document) hiddenText() string {
 		n += len(names)
 		list = append(list, fmt.Sprintf("%s for %s at step %d", notation.List(names), d.Forces[h.force].Name, h.step))
 	}
-	return fmt.Sprintf("%d of %s would give a right value: %s", n, counted(all, "single slip"), strings.Join(list, "; "))
+	return fmt.Sprintf("%d of %s would give a right value: %s", n, wording.Counted(all, "single slip"), strings.Join(list, "; "))
 }
 
 // unitArmText tells in which steps an arm is 1, so that who forgets it loses nothing; empty if in none.
-func (d *document) unitArmText() string {
+func (d inspection) unitArmText() string {
 	var steps []string
 	for n, step := range d.Plan {
 		if slices.ContainsFunc(step.Sums, hasUnitArm) {

@@ -5,34 +5,36 @@ import (
 	"unpin/statics/notation"
 )
 
-// results is the table of all forces.
-func (d *document) results() {
+// results is the section with the table of all forces.
+type results struct{ *document }
+
+func (d results) write() {
 	d.section("Results")
 	t := table{head: []string{"force", "value", "exactly", "acts"}, align: "lrll"}
 	for i, f := range d.Forces {
 		dim := notation.ForceDimension(f)
-		acts := d.acts(i)
+		acts := d.say.Acts(i, d.Values[i])
 		if acts == "" {
 			acts = "no force"
 			if f.Couple {
 				acts = "no couple"
 			}
 		}
-		t.add(f.Name, d.result(d.Values[i], dim), d.exactly(d.Values[i], dim), acts)
+		t.add(f.Name, d.say.Value(d.Values[i], dim), d.say.Exactly(d.Values[i], dim), acts)
 	}
 	d.tabulate(0, t)
 	for i, f := range d.Forces {
-		if d.pullsAway(i) {
+		if d.say.PullsAway(i, d.Values[i]) {
 			d.blank()
 			d.prose(f.Name + " is negative: the roller at " + d.Frame.Joints[f.Joint].Name + " pulls. Here a roller holds both ways; a real one must be held down.")
 		}
 	}
 	d.pulls()
-	d.drawBodies(true)
+	drawing{d.document}.bodies(true)
 }
 
 // pulls gives the force in each straight two-force member.
-func (d *document) pulls() {
+func (d results) pulls() {
 	first := true
 	for b, p := range d.Parts {
 		if !d.isTwoForce(b) || len(p.Members) != 1 {
@@ -50,6 +52,6 @@ func (d *document) pulls() {
 		case -1:
 			sense = " in compression"
 		}
-		d.prose("Force in the two-force member " + p.Name + ": " + d.result(n.Abs(), notation.Force) + sense)
+		d.prose("Force in the two-force member " + p.Name + ": " + d.say.Value(n.Abs(), notation.Force) + sense)
 	}
 }

@@ -1,0 +1,148 @@
+package worksheet
+
+import (
+	"strings"
+
+	"unpin/problems"
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+	"unpin/statics/wording"
+)
+
+// A document is what there is to say about one problem, as far as it is written. Each of its sections is a type of its
+// own that writes into it.
+type document struct {
+	passages
+	p *problems.Problem
+	*statics.Solution
+	st       notation.Style
+	say      wording.Speaker
+	stations [][]statics.Station // of each member
+}
+
+func newDocument(p *problems.Problem, s *statics.Solution, ascii bool) *document {
+	st := p.Style(ascii)
+	d := &document{p: p, Solution: s, st: st, say: wording.New(s.Assembly, st), passages: passages{ascii: ascii}}
+	for _, g := range s.Diagrams {
+		d.stations = append(d.stations, g.Stations())
+	}
+	return d
+}
+
+// solution sets the worked solution out.
+func (d *document) solution() {
+	d.opening()
+	given{d}.write()
+	if d.Count.Verdict() != statics.Determinate {
+		counting{d}.write()
+		refusal{d}.write()
+		drawing{d}.motions()
+		return
+	}
+	d.find()
+	d.conventions()
+	counting{d}.write()
+	bodies{d}.write()
+	newWorking(d).write()
+	results{d}.write()
+	if d.wants("diagrams") {
+		diagrams{d}.write()
+	}
+}
+
+func (d *document) opening() {
+	d.title(oneLine(d.p.Title))
+	for text := range strings.SplitSeq(d.p.Text, "\n\n") {
+		if line := oneLine(text); line != "" {
+			d.blank()
+			d.prose(line)
+		}
+	}
+	d.blank()
+	d.prose(wording.Caution)
+}
+
+// wants reports whether the problem asks for something.
+func (d *document) wants(what string) bool {
+	for _, f := range d.p.Find {
+		if f == what {
+			return true
+		}
+	}
+	return len(d.p.Find) == 0
+}
+
+func (d *document) find() {
+	words := map[string]string{"reactions": "the reactions", "pins": "the pin forces", "diagrams": "N, V and M of every member"}
+	var what []string
+	for _, f := range []string{"reactions", "pins", "diagrams"} {
+		if d.wants(f) {
+			what = append(what, words[f])
+		}
+	}
+	d.blank()
+	d.item("Find: ", notation.List(what)+".")
+}
+
+// conventions says once what holds on the whole page.
+func (d *document) conventions() {
+	d.section("Conventions")
+	d.prose(d.say.Conventions())
+	d.symbolic("xy")
+	if d.rounds() {
+		d.prose("Results are rounded to " + number(d.st.Figures) + " figures; a short exact value stands beside the rounded one. " +
+			"Later sums carry the exact values on, and show them with more figures.")
+	}
+	if d.anyInexact() {
+		d.prose("An angle in this problem has no exact cosine: it is carried to 34 figures, and ~ marks every value that rests on it.")
+	}
+}
+
+// rounds reports whether any result is rounded.
+func (d *document) rounds() bool {
+	results := append([]exact.Num{}, d.Values...)
+	for _, g := range d.Diagrams {
+		for _, s := range d.stations[g.Member] {
+			results = append(results, s.N, s.V, s.M)
+		}
+	}
+	for _, n := range results {
+		if !d.p.Units.Letters() && !d.say.ShownInFull(n) {
+			return true
+		}
+	}
+	return false
+}
+
+func (d *document) anyInexact() bool {
+	inexact := d.Count.Inexact
+	for _, v := range d.Values {
+		inexact = inexact || v.Inexact()
+	}
+	return inexact
+}
+
+// names lists the names of forces.
+func (d *document) names(forces []int) string {
+	var names []string
+	for _, i := range forces {
+		names = append(names, d.Forces[i].Name)
+	}
+	if len(names) == 0 {
+		return "none"
+	}
+	return notation.List(names)
+}
+
+// unitNames are the units that the document writes.
+func (d *document) unitNames() []string {
+	var names []string
+	for _, dim := range []notation.Dimension{notation.Force, notation.Length, notation.Moment, notation.Intensity} {
+		names = append(names, d.st.UnitOf(dim))
+	}
+	return names
+}
+
+// oneLine is a text of the problem's without line breaks.
+func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }

@@ -1,0 +1,98 @@
+package wording
+
+import (
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// Action names a load as it acts on one body: "the 10 kN load on BC", "the uniform load 4 kN/m on BC". Where two would
+// bear the same name, the distance from the member's start is added.
+func (w Speaker) Action(i int) string {
+	text := w.action(i)
+	for j := range w.a.Loads {
+		if j != i && alike(w.a, i, j) {
+			return text + ", " + w.actionPlace(i)
+		}
+	}
+	return text
+}
+
+// alike reports whether two actions would bear the same name.
+func alike(a *statics.Assembly, i, j int) bool {
+	x, y := a.Loads[i], a.Loads[j]
+	l, m := a.Frame.Loads[x.Load], a.Frame.Loads[y.Load]
+	return x.Shape == y.Shape && l.Joint == m.Joint && l.Member == m.Member && l.Per == m.Per &&
+		size(x).Abs().Equal(size(y).Abs())
+}
+
+// size is the number in the name of an action.
+func size(x statics.Action) exact.Num {
+	if !x.Shape.Spread() {
+		return x.Size
+	}
+	return x.Intensity
+}
+
+// action names action i without its distance along the member.
+func (w Speaker) action(i int) string {
+	x := w.a.Loads[i]
+	on := " " + w.loadPlace(x.Load)
+	switch x.Shape {
+	case statics.AtPoint:
+		return "the " + w.st.WithUnit(x.Size.Abs(), notation.Force) + " load" + on
+	case statics.Turning:
+		return "the " + w.st.WithUnit(x.Size.Abs(), notation.Moment) + " couple" + on
+	}
+	q := w.st.WithUnit(x.Intensity.Abs(), notation.Intensity) + perText(w.a, x)
+	what := either(isShare(w.a, i), "share ", "load ")
+	switch x.Shape {
+	case statics.RisingRamp:
+		return "the triangular " + what + "0 to " + q + on
+	case statics.FallingRamp:
+		return "the triangular " + what + q + " to 0" + on
+	}
+	return "the uniform " + what + q + on
+}
+
+// isShare reports whether a load comes in several actions, which stand side by side.
+func isShare(a *statics.Assembly, i int) bool {
+	load := a.Loads[i].Load
+	return i > 0 && a.Loads[i-1].Load == load || i+1 < len(a.Loads) && a.Loads[i+1].Load == load
+}
+
+// perText says on what length the intensity of a spread action is counted, if it is not the member's own.
+func perText(a *statics.Assembly, x statics.Action) string {
+	switch a.Frame.Loads[x.Load].Per {
+	case statics.PerRun:
+		return " of run"
+	case statics.PerRise:
+		return " of rise"
+	}
+	return ""
+}
+
+// loadPlace is where a load of the frame acts: "on BC", "at B (on BC)", "at C".
+func (w Speaker) loadPlace(load int) string {
+	l := w.a.Frame.Loads[load]
+	switch {
+	case l.Joint == statics.None:
+		return "on " + w.member(l.Member)
+	case l.Member != statics.None:
+		return "at " + w.joint(l.Joint) + " (on " + w.member(l.Member) + ")"
+	}
+	return "at " + w.joint(l.Joint)
+}
+
+// actionPlace is where along its member action i acts or begins.
+func (w Speaker) actionPlace(i int) string {
+	x := w.a.Loads[i]
+	l := w.a.Frame.Loads[x.Load]
+	if l.Joint != statics.None {
+		return notation.DirectionWord(x.Along)
+	}
+	if l.Kind == statics.SpreadLoad {
+		return "from " + w.st.WithUnit(x.Start, notation.Length) + " to " + w.st.WithUnit(x.End, notation.Length)
+	}
+	return w.st.WithUnit(l.At, notation.Length) + " from " + w.joint(w.a.Frame.Members[l.Member].From)
+}

@@ -1,0 +1,47 @@
+package wording
+
+import (
+	"fmt"
+	"strings"
+
+	"unpin/statics/exact"
+)
+
+// Function is a polynomial in x: "72 − 10x + 0.5x²", marked if a coefficient is inexact.
+func (w Speaker) Function(p exact.Poly) string {
+	var b strings.Builder
+	mark := ""
+	for power, k := range p {
+		if k.Inexact() {
+			mark = inexactMark
+		}
+		if !k.IsZero() {
+			w.add(&b, k.Sign() < 0, w.monomial(k.Abs(), power))
+		}
+	}
+	if b.Len() == 0 {
+		return "0"
+	}
+	return b.String() + mark
+}
+
+// monomial is k·x^power.
+func (w Speaker) monomial(k exact.Num, power int) string {
+	size := w.InFull(k)
+	switch {
+	case power == 0:
+		return size
+	case k.Equal(one):
+		size = ""
+	case strings.ContainsAny(size, "/ "):
+		size = "(" + size + ")"
+	}
+	signs := [...]string{"", "x", "x²", "x³"}
+	if power == 1 {
+		return size + "x"
+	}
+	if power < len(signs) {
+		return size + w.either(signs[power], fmt.Sprintf("x^%d", power))
+	}
+	return fmt.Sprintf("%sx^%d", size, power)
+}

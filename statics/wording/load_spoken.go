@@ -1,0 +1,52 @@
+package wording
+
+import (
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// spokenLoad tells what a load does and where.
+func (w Speaker) spokenLoad(l statics.Load) string {
+	along := l.Along
+	switch l.Kind {
+	case statics.CoupleLoad:
+		return "a couple of " + w.st.WithUnit(l.Size.Abs(), notation.Moment) + " turns " + Turn(l.Size.Sign()) + w.spokenPlace(l)
+	case statics.SpreadLoad:
+		return w.spokenSpread(l)
+	}
+	if l.Size.Sign() < 0 {
+		along = along.Neg()
+	}
+	return "a force of " + w.st.WithUnit(l.Size.Abs(), notation.Force) + " acts " + w.Direction(along) + w.spokenPlace(l)
+}
+
+// spokenPlace is the place of a point load or couple.
+func (w Speaker) spokenPlace(l statics.Load) string {
+	switch {
+	case l.Joint != statics.None && l.Member != statics.None:
+		return " at " + w.joint(l.Joint) + " on " + w.member(l.Member)
+	case l.Joint != statics.None:
+		return " at " + w.joint(l.Joint)
+	}
+	return " on " + w.member(l.Member) + ", " + w.st.WithUnit(l.At, notation.Length) + " from " + w.joint(w.a.Frame.Members[l.Member].From)
+}
+
+// spokenSpread tells what a spread load does and where.
+func (w Speaker) spokenSpread(l statics.Load) string {
+	m := w.a.Frame.Members[l.Member]
+	intensity := func(n exact.Num) string { return w.st.WithUnit(n, notation.Intensity) }
+	text := "a uniform load of " + intensity(l.First)
+	if !l.First.Equal(l.Last) {
+		text = "a load that goes evenly from " + intensity(l.First) + " to " + intensity(l.Last)
+	}
+	text += map[statics.Per]string{statics.PerRun: " of run", statics.PerRise: " of rise"}[l.Per]
+	text += " acts " + w.Direction(l.Along) + " on " + m.Name
+	switch {
+	case !w.wholeMember(l):
+		return text + ", between " + w.st.Given(l.Start, notation.Length) + " and " + w.st.WithUnit(l.End, notation.Length) + " from " + w.joint(m.From)
+	case l.First.Equal(l.Last):
+		return text
+	}
+	return text + ", from " + w.joint(m.From) + " to " + w.joint(m.To)
+}

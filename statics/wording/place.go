@@ -1,0 +1,90 @@
+package wording
+
+import (
+	"math/big"
+	"sort"
+	"strings"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// Point is a place as a pair of coordinates: "(8, 19.67)".
+func (w Speaker) Point(p statics.Point) string { return w.st.Pair(p.X, p.Y, notation.Length) }
+
+// Place is a place by its joint: "C"; where none is, "the point (8, 19.67)".
+func (w Speaker) Place(p statics.Point) string {
+	if j := w.a.JointAt(p); j != statics.None {
+		return w.joint(j)
+	}
+	return "the point " + w.Point(p)
+}
+
+// Along is a place along a member at distance x from its start: "2.4 m from B", "at B", "at C".
+func (w Speaker) Along(member int, x exact.Num) string {
+	m := w.a.Frame.Members[member]
+	switch {
+	case x.IsZero():
+		return "at " + w.joint(m.From)
+	case x.Equal(w.a.Frame.Length(member)):
+		return "at " + w.joint(m.To)
+	}
+	return w.st.WithUnit(x, notation.Length) + " from " + w.joint(m.From)
+}
+
+// Direction is a direction in words: "up"; inclined, with its components, "up to the right along (3, 4)", or spoken with
+// its steepness, "up to the right, 3 across for 4 up".
+func (w Speaker) Direction(v statics.Vector) string {
+	word := notation.DirectionWord(v)
+	switch {
+	case v.X.IsZero() || v.Y.IsZero():
+		return word
+	case w.spoken:
+		return word + ", " + steepness(v)
+	}
+	return word + " along " + w.st.Pair(v.X, v.Y, notation.Pure)
+}
+
+// line is a line of sliding, which has no sense: "horizontally", spoken "along a level line".
+func (w Speaker) line(v statics.Vector) string {
+	level, upright := "horizontally", "vertically"
+	if w.spoken {
+		level, upright = "along a level line", "along an upright line"
+	}
+	switch {
+	case v.Y.IsZero():
+		return level
+	case v.X.IsZero():
+		return upright
+	case w.spoken:
+		return "along a line " + w.Direction(v)
+	}
+	return "along " + w.st.Pair(v.X, v.Y, notation.Pure)
+}
+
+// steepness says how an inclined direction lies: "3 across for 4 up" where it is a short ratio, else "20.5 degrees from
+// the horizontal".
+func steepness(v statics.Vector) string {
+	const short = 7 // bits of each number
+	x, okX := v.X.Abs().Rat()
+	y, okY := v.Y.Abs().Rat()
+	if okX && okY && y.Sign() != 0 {
+		if r := new(big.Rat).Quo(x, y); r.Num().BitLen() < short && r.Denom().BitLen() < short {
+			return r.Num().String() + " across for " + r.Denom().String() + map[bool]string{true: " up", false: " down"}[v.Y.Sign() > 0]
+		}
+	}
+	return degrees(v) + " degrees from the horizontal"
+}
+
+// degrees is the angle of a direction from the horizontal, to a tenth of a degree: that of which both neighbours by half
+// a tenth lie on either side.
+func degrees(v statics.Vector) string {
+	v = statics.Vector{X: v.X.Abs(), Y: v.Y.Abs()}
+	const tenths = 900
+	k := sort.Search(tenths, func(k int) bool {
+		angle := over(exact.Int(int64(2*k+1)), exact.Int(20))
+		return statics.Vector{X: exact.Cos(angle), Y: exact.Sin(angle)}.Cross(v).Sign() < 0
+	})
+	return strings.TrimSuffix(over(exact.Int(int64(k)), exact.Int(10)).Decimal(1), ".0")
+}

@@ -1,0 +1,86 @@
+package wording
+
+import (
+	"strings"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// A sumFactor is one factor of a term: a name, or a number and what it measures.
+type sumFactor struct {
+	name string
+	n    exact.Num
+	d    notation.Dimension
+}
+
+// product writes a term as the product of its factors, its arm last.
+func (w Speaker) product(s statics.Sum, t statics.Term, known func(int) (exact.Num, bool)) string {
+	all := loadFactors(w.a, t)
+	if t.Force != statics.None {
+		all = forceFactors(w.a, t, known)
+	}
+	if s.Moment && t.What != statics.TurnOnly {
+		all = append(all, sumFactor{n: t.Arm, d: notation.Length})
+	}
+	var texts []string
+	for _, f := range all {
+		texts = append(texts, w.factor(f, len(all) == 1))
+	}
+	return strings.Join(texts, w.times())
+}
+
+// factor writes one factor of a product: in brackets if it is negative, so that a value found earlier keeps its own sign
+// beside that of the term, and unless it is alone if it is a multiple of letters.
+func (w Speaker) factor(f sumFactor, alone bool) string {
+	switch {
+	case f.name != "":
+		return f.name
+	case f.d == notation.Pure:
+		return w.st.Coefficient(f.n)
+	}
+	text := w.st.Given(f.n, f.d)
+	if f.n.Sign() < 0 || !alone && strings.ContainsAny(text, "/ ") {
+		return "(" + text + ")"
+	}
+	return text
+}
+
+// forceFactors are an unknown's name, or its value where that is known, and the component of it that the term is about.
+func forceFactors(a *statics.Assembly, t statics.Term, known func(int) (exact.Num, bool)) []sumFactor {
+	all := []sumFactor{{name: a.Forces[t.Force].Name}}
+	if known != nil {
+		if v, ok := known(t.Force); ok {
+			all[0] = sumFactor{n: v, d: notation.ForceDimension(a.Forces[t.Force])}
+		}
+	}
+	if !t.Size.Equal(one) {
+		all = append(all, sumFactor{n: t.Size})
+	}
+	return all
+}
+
+// loadFactors are the factors of a load's force or couple and the component of it that the term is about.
+func loadFactors(a *statics.Assembly, t statics.Term) []sumFactor {
+	if t.Action == statics.None {
+		return nil
+	}
+	x := a.Loads[t.Action]
+	var all []sumFactor
+	switch x.Shape {
+	case statics.Turning:
+		return []sumFactor{{n: x.Size.Abs(), d: notation.Moment}}
+	case statics.AtPoint:
+		all = []sumFactor{{n: x.Size.Abs(), d: notation.Force}}
+	default:
+		if x.Shape != statics.Uniform {
+			all = []sumFactor{{n: half}}
+		}
+		all = append(all, sumFactor{n: x.Intensity.Abs(), d: notation.Intensity}, sumFactor{n: loadedLength(x), d: notation.Length})
+	}
+	if part := shareOf(x, t); !part.Equal(one) {
+		all = append(all, sumFactor{n: part})
+	}
+	return all
+}
