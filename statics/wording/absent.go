@@ -10,7 +10,7 @@ import (
 
 // Absent says why forces and loads that act on the body have no part in the sum: "Cx, Cy and Dy pass through C. The pin
 // forces at B are inside the cut." It is empty if all count.
-func (w Speaker) Absent(s statics.Sum) string {
+func (w sums) Absent(s statics.Sum) string {
 	var sentences []string
 	for _, c := range w.absences(s, absentTerms(s, func(statics.Term) bool { return true })) {
 		sentences = append(sentences, Sentence(c))
@@ -30,7 +30,7 @@ func absentTerms(s statics.Sum, want func(statics.Term) bool) []statics.Term {
 }
 
 // absences are the reasons of absent terms as clauses, one for each kind of reason.
-func (w Speaker) absences(s statics.Sum, absent []statics.Term) []string {
+func (w sums) absences(s statics.Sum, absent []statics.Term) []string {
 	var clauses []string
 	for _, why := range []statics.Absence{statics.ThroughCentre, statics.SquareTo, statics.NoPush, statics.InsideBody} {
 		var of []statics.Term
@@ -47,7 +47,7 @@ func (w Speaker) absences(s statics.Sum, absent []statics.Term) []string {
 }
 
 // absence is the reason that the given terms have in common.
-func (w Speaker) absence(s statics.Sum, of []statics.Term) string {
+func (w sums) absence(s statics.Sum, of []statics.Term) string {
 	one := len(of) == 1
 	if of[0].Why == statics.InsideBody && !one {
 		return w.insideClause(of)
@@ -84,7 +84,7 @@ func squareWords(s statics.Sum, one bool) string {
 }
 
 // insideClause names the joints whose forces have both faces inside the cut.
-func (w Speaker) insideClause(of []statics.Term) string {
+func (w sums) insideClause(of []statics.Term) string {
 	var joints []string
 	for _, t := range of {
 		if name := w.joint(w.a.Forces[t.Force].Joint); !slices.Contains(joints, name) {

@@ -1,6 +1,9 @@
 package wording
 
 import (
+	"fmt"
+	"strings"
+
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
@@ -8,7 +11,7 @@ import (
 
 // Action names a load as it acts on one body: "the 10 kN load on BC", "the uniform load 4 kN/m on BC". Where two would
 // bear the same name, the distance from the member's start is added.
-func (w Speaker) Action(i int) string {
+func (w actions) Action(i int) string {
 	text := w.action(i)
 	for j := range w.a.Loads {
 		if j != i && alike(w.a, i, j) {
@@ -35,7 +38,7 @@ func size(x statics.Action) exact.Num {
 }
 
 // action names action i without its distance along the member.
-func (w Speaker) action(i int) string {
+func (w actions) action(i int) string {
 	x := w.a.Loads[i]
 	on := " " + w.loadPlace(x.Load)
 	switch x.Shape {
@@ -73,7 +76,7 @@ func perText(a *statics.Assembly, x statics.Action) string {
 }
 
 // loadPlace is where a load of the frame acts: "on BC", "at B (on BC)", "at C".
-func (w Speaker) loadPlace(load int) string {
+func (w actions) loadPlace(load int) string {
 	l := w.a.Frame.Loads[load]
 	switch {
 	case l.Joint == statics.None:
@@ -85,7 +88,7 @@ func (w Speaker) loadPlace(load int) string {
 }
 
 // actionPlace is where along its member action i acts or begins.
-func (w Speaker) actionPlace(i int) string {
+func (w actions) actionPlace(i int) string {
 	x := w.a.Loads[i]
 	l := w.a.Frame.Loads[x.Load]
 	if l.Joint != statics.None {
@@ -95,4 +98,26 @@ func (w Speaker) actionPlace(i int) string {
 		return "from " + w.st.WithUnit(x.Start, notation.Length) + " to " + w.st.WithUnit(x.End, notation.Length)
 	}
 	return w.st.WithUnit(l.At, notation.Length) + " from " + w.joint(w.a.Frame.Members[l.Member].From)
+}
+
+// Resultant is a load on a body as it counts there: its text, or, if it is spread, the size and place of its resultant and
+// what that is the resultant of.
+func (w actions) Resultant(i int) string {
+	x := w.a.Loads[i]
+	l := w.a.Frame.Loads[x.Load]
+	if !x.Shape.Spread() {
+		return w.Load(l)
+	}
+	text := fmt.Sprintf("%s %s, %s: the resultant of %s", w.st.WithUnit(x.Size.Abs(), notation.Force),
+		strings.TrimSuffix(w.loadDirection(l, x.Size.Sign()), ","), w.Along(l.Member, centroid(x)), w.Action(i))
+	if x.Start.IsZero() && x.End.Equal(w.a.Frame.Length(l.Member)) || strings.Contains(text, " to "+w.st.WithUnit(x.End, notation.Length)) {
+		return text
+	}
+	return text + fmt.Sprintf(", from %s to %s", w.st.Given(x.Start, notation.Length), w.Along(l.Member, x.End))
+}
+
+// centroid is the distance at which the resultant of a spread action stands on its member.
+func centroid(x statics.Action) exact.Num {
+	part := map[statics.ActionShape]exact.Num{statics.Uniform: half, statics.RisingRamp: over(exact.Int(2), exact.Int(3)), statics.FallingRamp: over(one, exact.Int(3))}
+	return x.Start.Add(x.End.Sub(x.Start).Mul(part[x.Shape]))
 }

@@ -9,7 +9,7 @@ import (
 )
 
 // Connection says how the pieces at a joint are joined: "B: a pin joins AB and BC"; spoken, "at B, a pin joins AB to BC".
-func (w Speaker) Connection(c statics.Connection) string {
+func (w givens) Connection(c statics.Connection) string {
 	joint := w.joint(c.Joint)
 	if w.spoken {
 		return "at " + joint + ", " + w.spokenConnection(c)
@@ -26,7 +26,7 @@ func (w Speaker) Connection(c statics.Connection) string {
 }
 
 // pieces names the pieces at a connection: "CD", "AC with CE (rigid together)".
-func (w Speaker) pieces(c statics.Connection) []string {
+func (w givens) pieces(c statics.Connection) []string {
 	var all []string
 	for _, piece := range c.Pieces {
 		text := strings.Join(w.members(piece), " with ")
@@ -38,17 +38,8 @@ func (w Speaker) pieces(c statics.Connection) []string {
 	return all
 }
 
-// members are the names of members.
-func (w Speaker) members(list []int) []string {
-	var names []string
-	for _, m := range list {
-		names = append(names, w.member(m))
-	}
-	return names
-}
-
 // spokenConnection says what a connection does, after its joint.
-func (w Speaker) spokenConnection(c statics.Connection) string {
+func (w givens) spokenConnection(c statics.Connection) string {
 	var free []string
 	for i, piece := range c.Pieces {
 		if i != c.Main {

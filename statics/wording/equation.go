@@ -10,11 +10,11 @@ import (
 
 // Symbols is a sum with its forces by name and its loads by numbers: "Dy·6 − 4·6·3 − 10·2 = 0". Only the terms that
 // count are in it.
-func (w Speaker) Symbols(s statics.Sum) string { return w.Numbers(s, nil) }
+func (w sums) Symbols(s statics.Sum) string { return w.Numbers(s, nil) }
 
 // Numbers is Symbols with the values of the forces that known knows put in: "Cy + 15.33 − 24 − 10 = 0". A negative value
 // stands in brackets, so that the sign of the term and that of the value are both seen. Known may be nil.
-func (w Speaker) Numbers(s statics.Sum, known func(force int) (exact.Num, bool)) string {
+func (w sums) Numbers(s statics.Sum, known func(force int) (exact.Num, bool)) string {
 	var b strings.Builder
 	for _, t := range s.Terms {
 		if t.Why != statics.Counts {
@@ -28,46 +28,8 @@ func (w Speaker) Numbers(s statics.Sum, known func(force int) (exact.Num, bool))
 	return b.String() + w.equals() + "0"
 }
 
-// add adds a term with its sign.
-func (w Speaker) add(b *strings.Builder, negative bool, size string) {
-	minus := w.either("−", "-")
-	if w.spoken {
-		minus = "minus"
-	}
-	switch {
-	case b.Len() == 0 && negative && w.spoken:
-		b.WriteString("minus ")
-	case b.Len() == 0 && negative:
-		b.WriteString(minus)
-	case b.Len() == 0:
-	case negative:
-		b.WriteString(" " + minus + " ")
-	case w.spoken:
-		b.WriteString(" plus ")
-	default:
-		b.WriteString(" + ")
-	}
-	b.WriteString(size)
-}
-
-// times is the sign between two factors.
-func (w Speaker) times() string {
-	if w.spoken {
-		return " times "
-	}
-	return w.either("·", "*")
-}
-
-// equals is the sign between two sides.
-func (w Speaker) equals() string {
-	if w.spoken {
-		return " equals "
-	}
-	return " = "
-}
-
 // Added is a sum as it adds up with the values of all forces, term by term: "12 − 8 − 4 = 0".
-func (w Speaker) Added(s statics.Sum, values []exact.Num) string {
+func (w sums) Added(s statics.Sum, values []exact.Num) string {
 	var b strings.Builder
 	for _, t := range s.Terms {
 		if t.Why != statics.Counts {
@@ -80,7 +42,7 @@ func (w Speaker) Added(s statics.Sum, values []exact.Num) string {
 }
 
 // reversed reports whether the terms of a sum are written with the other sign.
-func (w Speaker) reversed(s statics.Sum) bool {
+func (w sums) reversed(s statics.Sum) bool {
 	return s.Moment && w.st.Moments == notation.ClockwiseMoments
 }
 
@@ -94,7 +56,7 @@ func sumDimension(s statics.Sum) notation.Dimension {
 
 // Gathered is a sum with all that is known on the right: "Dy·6 = 92". Gives are its unknowns, of which values has the
 // values. A single unknown stands there with a plus.
-func (w Speaker) Gathered(s statics.Sum, gives []int, values []exact.Num) string {
+func (w sums) Gathered(s statics.Sum, gives []int, values []exact.Num) string {
 	var left strings.Builder
 	var right exact.Num
 	turned := w.reversed(s)
@@ -116,7 +78,7 @@ func (w Speaker) Gathered(s statics.Sum, gives []int, values []exact.Num) string
 }
 
 // multiple is force i times a positive factor, which is an arm in a moment sum.
-func (w Speaker) multiple(i int, k exact.Num, moment bool) string {
+func (w sums) multiple(i int, k exact.Num, moment bool) string {
 	f := w.a.Forces[i]
 	dim := notation.Pure
 	if moment && !f.Couple {

@@ -10,10 +10,10 @@ import (
 )
 
 // BodyName names one body: "part CD", "pin C".
-func (w Speaker) BodyName(b int) string { return Body(w.a, statics.FreeBody{b}) }
+func (w forces) BodyName(b int) string { return Body(w.a, statics.FreeBody{b}) }
 
 // Acts says how force i really acts if it has that value: "up on part CD, down on part BC", "tension"; empty for zero.
-func (w Speaker) Acts(i int, v exact.Num) string {
+func (w forces) Acts(i int, v exact.Num) string {
 	f := w.a.Forces[i]
 	switch {
 	case v.IsZero():
@@ -30,7 +30,7 @@ func (w Speaker) Acts(i int, v exact.Num) string {
 
 // Found is force i with the value that has come out, the exact value where that was rounded, and what it means: "Dy =
 // 15.3 kN (exactly 46/3): up on part CD".
-func (w Speaker) Found(i int, v exact.Num) string {
+func (w forces) Found(i int, v exact.Num) string {
 	f := w.a.Forces[i]
 	dim := notation.ForceDimension(f)
 	text := f.Name + w.equals() + w.Value(v, dim)
@@ -47,7 +47,7 @@ func (w Speaker) Found(i int, v exact.Num) string {
 }
 
 // PullsAway reports whether force i, of that value, is that of a roller that holds the frame back.
-func (w Speaker) PullsAway(i int, v exact.Num) bool {
+func (w forces) PullsAway(i int, v exact.Num) bool {
 	f := w.a.Forces[i]
 	if f.Kind != statics.Reaction || f.Couple || v.Sign() >= 0 {
 		return false
@@ -62,7 +62,7 @@ func (w Speaker) PullsAway(i int, v exact.Num) bool {
 
 // Unknown says what force i is and which way counts as positive: "Cy acts on part CD, positive up, and the opposite on
 // part BC". Of the force of a slot or a sleeve it says why it has its direction.
-func (w Speaker) Unknown(i int) string {
+func (w forces) Unknown(i int) string {
 	f := w.a.Forces[i]
 	text := fmt.Sprintf("%s%s acts on %s, positive %s", f.Name, w.sliding(f), w.a.BodyName(f.On), notation.SenseOf(f, one))
 	if f.By != statics.None {
@@ -72,7 +72,7 @@ func (w Speaker) Unknown(i int) string {
 }
 
 // sliding says of the force of a slot or a sleeve why it has the direction it has.
-func (w Speaker) sliding(f statics.Force) string {
+func (w forces) sliding(f statics.Force) string {
 	if f.Kind != statics.PinPair || f.Couple {
 		return ""
 	}
@@ -86,7 +86,7 @@ func (w Speaker) sliding(f statics.Force) string {
 
 // Meetings says what acts on a body at its joints and what exerts it, one text for each: the joint, and "Bx right, By up:
 // from part AB, reversed".
-func (w Speaker) Meetings(b int) [][2]string {
+func (w forces) Meetings(b int) [][2]string {
 	var all [][2]string
 	for _, group := range w.meetings(b) {
 		all = append(all, [2]string{w.joint(w.a.Forces[group[0]].Joint), w.meeting(b, group)})
@@ -95,7 +95,7 @@ func (w Speaker) Meetings(b int) [][2]string {
 }
 
 // meetings groups the unknowns on a body by where they act and what exerts them.
-func (w Speaker) meetings(b int) [][]int {
+func (w forces) meetings(b int) [][]int {
 	var groups [][]int
 	for _, i := range w.a.ForcesOn(statics.FreeBody{b}) {
 		if last := len(groups) - 1; last >= 0 {
@@ -119,7 +119,7 @@ func exerts(b int, f statics.Force) int {
 }
 
 // meeting lists unknowns that one body exerts at one joint: "Bx right, By up: from part AB".
-func (w Speaker) meeting(b int, group []int) string {
+func (w forces) meeting(b int, group []int) string {
 	var all []string
 	for _, i := range group {
 		all = append(all, w.a.Forces[i].Name+" "+w.senseOn(b, w.a.Forces[i]))
@@ -137,7 +137,7 @@ func (w Speaker) meeting(b int, group []int) string {
 }
 
 // senseOn is the sense in which force f, positive, acts on body b; an inclined force with its direction.
-func (w Speaker) senseOn(b int, f statics.Force) string {
+func (w forces) senseOn(b int, f statics.Force) string {
 	switch {
 	case f.Couple && f.On != b:
 		return Turn(-1)
@@ -151,7 +151,7 @@ func (w Speaker) senseOn(b int, f statics.Force) string {
 
 // OnBody tells how force i acts on a free body, reversed if sign is negative, and on what exerts it; value nil is an
 // unknown.
-func (w Speaker) OnBody(body statics.FreeBody, i, sign int, value *exact.Num) string {
+func (w forces) OnBody(body statics.FreeBody, i, sign int, value *exact.Num) string {
 	f := w.a.Forces[i]
 	name := f.Name + " at " + w.joint(f.Joint)
 	v := one

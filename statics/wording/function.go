@@ -8,7 +8,7 @@ import (
 )
 
 // Function is a polynomial in x: "72 − 10x + 0.5x²", marked if a coefficient is inexact.
-func (w Speaker) Function(p exact.Poly) string {
+func (w base) Function(p exact.Poly) string {
 	var b strings.Builder
 	mark := ""
 	for power, k := range p {
@@ -26,7 +26,7 @@ func (w Speaker) Function(p exact.Poly) string {
 }
 
 // monomial is k·x^power.
-func (w Speaker) monomial(k exact.Num, power int) string {
+func (w base) monomial(k exact.Num, power int) string {
 	size := w.InFull(k)
 	switch {
 	case power == 0:

@@ -3,7 +3,6 @@ package wording
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"unpin/statics"
 	"unpin/statics/exact"
@@ -11,7 +10,7 @@ import (
 )
 
 // Loads describes the loads of the frame. What is the same on several members is one text.
-func (w Speaker) Loads() []string {
+func (w givens) Loads() []string {
 	var all []string
 	loads := w.a.Frame.Loads
 	for i := 0; i < len(loads); {
@@ -34,7 +33,7 @@ func (w Speaker) Loads() []string {
 
 // Load is a load of the frame: "30 kN down on BC, 2.4 m from B"; spoken, what it does: "a force of 30 kN acts down on BC,
 // 2.4 m from B".
-func (w Speaker) Load(l statics.Load) string {
+func (w givens) Load(l statics.Load) string {
 	if w.spoken {
 		return w.spokenLoad(l)
 	}
@@ -43,7 +42,7 @@ func (w Speaker) Load(l statics.Load) string {
 }
 
 // carrier is where a load acts, without the place along the member: "on BC" is "BC" but for the first word.
-func (w Speaker) carrier(l statics.Load) string {
+func (w givens) carrier(l statics.Load) string {
 	switch {
 	case l.Joint == statics.None:
 		return w.member(l.Member)
@@ -54,7 +53,7 @@ func (w Speaker) carrier(l statics.Load) string {
 }
 
 // load is a load up to the name of what carries it, and what follows that name.
-func (w Speaker) load(l statics.Load) (what, where string) {
+func (w givens) load(l statics.Load) (what, where string) {
 	at := " on"
 	if l.Joint != statics.None {
 		at = " at"
@@ -77,13 +76,13 @@ func (w Speaker) load(l statics.Load) (what, where string) {
 }
 
 // pinAt reports whether the pin at joint j is a body of its own.
-func (w Speaker) pinAt(j int) bool {
+func (w givens) pinAt(j int) bool {
 	return slices.ContainsFunc(w.a.Pins, func(p statics.PinBody) bool { return p.Joint == j })
 }
 
 // loadDirection is the direction of a load, reversed if its size is negative; where it is inclined, how it lies to its
 // member or its components.
-func (w Speaker) loadDirection(l statics.Load, sign int) string {
+func (w givens) loadDirection(l statics.Load, sign int) string {
 	v := l.Along
 	if sign < 0 {
 		v = v.Neg()
@@ -102,7 +101,7 @@ func (w Speaker) loadDirection(l statics.Load, sign int) string {
 }
 
 // spread is a spread load up to the name of its member, and its stretch of it.
-func (w Speaker) spread(l statics.Load) (what, where string) {
+func (w givens) spread(l statics.Load) (what, where string) {
 	sign := l.First.Sign()
 	if sign == 0 {
 		sign = l.Last.Sign()
@@ -130,28 +129,6 @@ func (w Speaker) spread(l statics.Load) (what, where string) {
 }
 
 // wholeMember reports whether a spread load covers its member.
-func (w Speaker) wholeMember(l statics.Load) bool {
+func (w givens) wholeMember(l statics.Load) bool {
 	return l.Start.IsZero() && l.End.Equal(w.a.Frame.Length(l.Member))
-}
-
-// Resultant is a load on a body as it counts there: its text, or, if it is spread, the size and place of its resultant and
-// what that is the resultant of.
-func (w Speaker) Resultant(i int) string {
-	x := w.a.Loads[i]
-	l := w.a.Frame.Loads[x.Load]
-	if !x.Shape.Spread() {
-		return w.Load(l)
-	}
-	text := fmt.Sprintf("%s %s, %s: the resultant of %s", w.st.WithUnit(x.Size.Abs(), notation.Force),
-		strings.TrimSuffix(w.loadDirection(l, x.Size.Sign()), ","), w.Along(l.Member, centroid(x)), w.Action(i))
-	if x.Start.IsZero() && x.End.Equal(w.a.Frame.Length(l.Member)) || strings.Contains(text, " to "+w.st.WithUnit(x.End, notation.Length)) {
-		return text
-	}
-	return text + fmt.Sprintf(", from %s to %s", w.st.Given(x.Start, notation.Length), w.Along(l.Member, x.End))
-}
-
-// centroid is the distance at which the resultant of a spread action stands on its member.
-func centroid(x statics.Action) exact.Num {
-	part := map[statics.ActionShape]exact.Num{statics.Uniform: half, statics.RisingRamp: over(exact.Int(2), exact.Int(3)), statics.FallingRamp: over(one, exact.Int(3))}
-	return x.Start.Add(x.End.Sub(x.Start).Mul(part[x.Shape]))
 }

@@ -7,7 +7,7 @@ import (
 )
 
 // spokenLoad tells what a load does and where.
-func (w Speaker) spokenLoad(l statics.Load) string {
+func (w givens) spokenLoad(l statics.Load) string {
 	along := l.Along
 	switch l.Kind {
 	case statics.CoupleLoad:
@@ -22,7 +22,7 @@ func (w Speaker) spokenLoad(l statics.Load) string {
 }
 
 // spokenPlace is the place of a point load or couple.
-func (w Speaker) spokenPlace(l statics.Load) string {
+func (w givens) spokenPlace(l statics.Load) string {
 	switch {
 	case l.Joint != statics.None && l.Member != statics.None:
 		return " at " + w.joint(l.Joint) + " on " + w.member(l.Member)
@@ -33,7 +33,7 @@ func (w Speaker) spokenPlace(l statics.Load) string {
 }
 
 // spokenSpread tells what a spread load does and where.
-func (w Speaker) spokenSpread(l statics.Load) string {
+func (w givens) spokenSpread(l statics.Load) string {
 	m := w.a.Frame.Members[l.Member]
 	intensity := func(n exact.Num) string { return w.st.WithUnit(n, notation.Intensity) }
 	text := "a uniform load of " + intensity(l.First)

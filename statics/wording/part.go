@@ -8,7 +8,7 @@ import (
 )
 
 // Part tells how a part runs, for a reader who does not see it: joint by joint, or member by member if it branches.
-func (w Speaker) Part(i int) string {
+func (w givens) Part(i int) string {
 	p := w.a.Parts[i]
 	text := "part " + strconv.Itoa(i+1) + ", " + p.Name + ", runs from "
 	if len(p.Members)+1 == len(p.Joints) && !strings.HasSuffix(p.Name, "+") {
@@ -30,13 +30,13 @@ func (w Speaker) Part(i int) string {
 }
 
 // jointPlace is a joint with its place: "C at 7.2, 4.5".
-func (w Speaker) jointPlace(j int) string {
+func (w givens) jointPlace(j int) string {
 	at := w.a.Frame.Joints[j].At
 	return w.joint(j) + " at " + w.st.Given(at.X, notation.Length) + ", " + w.st.Given(at.Y, notation.Length)
 }
 
 // way is the direction from one joint to another.
-func (w Speaker) way(from, to int) string {
+func (w givens) way(from, to int) string {
 	joints := w.a.Frame.Joints
 	return notation.DirectionWord(joints[from].At.To(joints[to].At))
 }

@@ -11,10 +11,10 @@ import (
 )
 
 // Point is a place as a pair of coordinates: "(8, 19.67)".
-func (w Speaker) Point(p statics.Point) string { return w.st.Pair(p.X, p.Y, notation.Length) }
+func (w places) Point(p statics.Point) string { return w.st.Pair(p.X, p.Y, notation.Length) }
 
 // Place is a place by its joint: "C"; where none is, "the point (8, 19.67)".
-func (w Speaker) Place(p statics.Point) string {
+func (w places) Place(p statics.Point) string {
 	if j := w.a.JointAt(p); j != statics.None {
 		return w.joint(j)
 	}
@@ -22,7 +22,7 @@ func (w Speaker) Place(p statics.Point) string {
 }
 
 // Along is a place along a member at distance x from its start: "2.4 m from B", "at B", "at C".
-func (w Speaker) Along(member int, x exact.Num) string {
+func (w places) Along(member int, x exact.Num) string {
 	m := w.a.Frame.Members[member]
 	switch {
 	case x.IsZero():
@@ -35,7 +35,7 @@ func (w Speaker) Along(member int, x exact.Num) string {
 
 // Direction is a direction in words: "up"; inclined, with its components, "up to the right along (3, 4)", or spoken with
 // its steepness, "up to the right, 3 across for 4 up".
-func (w Speaker) Direction(v statics.Vector) string {
+func (w places) Direction(v statics.Vector) string {
 	word := notation.DirectionWord(v)
 	switch {
 	case v.X.IsZero() || v.Y.IsZero():
@@ -47,7 +47,7 @@ func (w Speaker) Direction(v statics.Vector) string {
 }
 
 // line is a line of sliding, which has no sense: "horizontally", spoken "along a level line".
-func (w Speaker) line(v statics.Vector) string {
+func (w places) line(v statics.Vector) string {
 	level, upright := "horizontally", "vertically"
 	if w.spoken {
 		level, upright = "along a level line", "along an upright line"

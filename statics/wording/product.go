@@ -16,7 +16,7 @@ type sumFactor struct {
 }
 
 // product writes a term as the product of its factors, its arm last.
-func (w Speaker) product(s statics.Sum, t statics.Term, known func(int) (exact.Num, bool)) string {
+func (w sums) product(s statics.Sum, t statics.Term, known func(int) (exact.Num, bool)) string {
 	all := loadFactors(w.a, t)
 	if t.Force != statics.None {
 		all = forceFactors(w.a, t, known)
@@ -33,7 +33,7 @@ func (w Speaker) product(s statics.Sum, t statics.Term, known func(int) (exact.N
 
 // factor writes one factor of a product: in brackets if it is negative, so that a value found earlier keeps its own sign
 // beside that of the term, and unless it is alone if it is a multiple of letters.
-func (w Speaker) factor(f sumFactor, alone bool) string {
+func (w sums) factor(f sumFactor, alone bool) string {
 	switch {
 	case f.name != "":
 		return f.name

@@ -6,13 +6,13 @@ import (
 )
 
 // SumTitle names a sum and its positive sense: "ΣM about C (counter-clockwise +)", "ΣFx (right +)".
-func (w Speaker) SumTitle(s statics.Sum) string {
+func (w sums) SumTitle(s statics.Sum) string {
 	sense := w.positiveSense(s)
 	return w.SumName(s) + w.either(" ("+sense+" +)", ", "+sense+" positive")
 }
 
 // SumName names a sum: "ΣM about C", "ΣFx", "ΣF square to RD"; in ASCII "sum of moments about C".
-func (w Speaker) SumName(s statics.Sum) string {
+func (w sums) SumName(s statics.Sum) string {
 	if s.Moment {
 		return w.either("ΣM", "sum of moments") + " about " + w.centre(s)
 	}
@@ -32,10 +32,10 @@ func (w Speaker) SumName(s statics.Sum) string {
 }
 
 // BodyAndSum is the free body of a sum and the sum: "part CD, ΣM about C (counter-clockwise +)".
-func (w Speaker) BodyAndSum(s statics.Sum) string { return Body(w.a, s.Body) + ", " + w.SumTitle(s) }
+func (w sums) BodyAndSum(s statics.Sum) string { return Body(w.a, s.Body) + ", " + w.SumTitle(s) }
 
 // centre is the centre of a moment sum: the name of its joint, or its place, "(8, 19.67)".
-func (w Speaker) centre(s statics.Sum) string {
+func (w sums) centre(s statics.Sum) string {
 	if s.Centre != statics.None {
 		return w.joint(s.Centre)
 	}
@@ -43,7 +43,7 @@ func (w Speaker) centre(s statics.Sum) string {
 }
 
 // positiveSense is the sense that counts as positive in a sum.
-func (w Speaker) positiveSense(s statics.Sum) string {
+func (w sums) positiveSense(s statics.Sum) string {
 	if s.Moment {
 		return w.st.Moments.Positive().String()
 	}

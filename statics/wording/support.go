@@ -8,7 +8,7 @@ import (
 
 // Support says what a support is and what it exerts: "D: pinned (Dx, Dy)", "E: roller, its force up (RE)"; spoken, what it
 // does: "E stands on a roller that pushes up".
-func (w Speaker) Support(s statics.Support) string {
+func (w givens) Support(s statics.Support) string {
 	name := w.joint(s.Joint)
 	if w.spoken {
 		text := name + " " + w.holds(s)
@@ -25,7 +25,7 @@ func (w Speaker) Support(s statics.Support) string {
 }
 
 // supportKind is the kind of a support, with the direction of its force where it has but one.
-func (w Speaker) supportKind(s statics.Support) string {
+func (w givens) supportKind(s statics.Support) string {
 	switch s.Kind {
 	case statics.Fixed:
 		return "fixed"
@@ -38,7 +38,7 @@ func (w Speaker) supportKind(s statics.Support) string {
 }
 
 // holds says what a support does to its joint.
-func (w Speaker) holds(s statics.Support) string {
+func (w givens) holds(s statics.Support) string {
 	switch s.Kind {
 	case statics.Fixed:
 		return "is fixed"
@@ -51,7 +51,7 @@ func (w Speaker) holds(s statics.Support) string {
 }
 
 // reactionsAt are the names of the reactions at a joint.
-func (w Speaker) reactionsAt(joint int) []string {
+func (w givens) reactionsAt(joint int) []string {
 	var names []string
 	for _, f := range w.a.Forces {
 		if f.Kind == statics.Reaction && f.Joint == joint {

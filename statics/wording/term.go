@@ -12,7 +12,7 @@ import (
 var componentNames = map[statics.Component]string{statics.Horizontal: "horizontal", statics.Vertical: "vertical"}
 
 // Source names the force or load that a term comes from: "Ay", "the 5 kN load on AB".
-func (w Speaker) Source(t statics.Term) string {
+func (w sums) Source(t statics.Term) string {
 	if t.Force != statics.None {
 		return w.a.Forces[t.Force].Name
 	}
@@ -20,7 +20,7 @@ func (w Speaker) Source(t statics.Term) string {
 }
 
 // Component is Source with the component that a term of two is about: "the horizontal component of the 5 kN load on AB".
-func (w Speaker) Component(t statics.Term) string {
+func (w sums) Component(t statics.Term) string {
 	if name, ok := componentNames[t.What]; ok {
 		return "the " + name + " component of " + w.Source(t)
 	}
@@ -29,7 +29,7 @@ func (w Speaker) Component(t statics.Term) string {
 
 // Term is one term of a sum in words: "4 kN/m over 6 m (24 kN) × 3 m, clockwise", "0.8 of RD, up". For a term that does
 // not count it says why.
-func (w Speaker) Term(s statics.Sum, t statics.Term) string {
+func (w sums) Term(s statics.Sum, t statics.Term) string {
 	if t.Why != statics.Counts {
 		return w.absence(s, []statics.Term{t})
 	}
@@ -49,7 +49,7 @@ func (w Speaker) Term(s statics.Sum, t statics.Term) string {
 
 // TermActs tells how one term acts in a sum, with the value of its force where known knows it: "Dy, 15.3 kN, has an arm of
 // 6 m and turns counter-clockwise", whatever turn the sum counts as positive.
-func (w Speaker) TermActs(s statics.Sum, t statics.Term, known func(force int) (exact.Num, bool)) string {
+func (w sums) TermActs(s statics.Sum, t statics.Term, known func(force int) (exact.Num, bool)) string {
 	text, sign := w.Component(t), t.Sign
 	if t.Force != statics.None {
 		value, ok := known(t.Force)
@@ -75,7 +75,7 @@ func (w Speaker) TermActs(s statics.Sum, t statics.Term, known func(force int) (
 }
 
 // termForce is the force of a term in words, without arm and sense.
-func (w Speaker) termForce(t statics.Term) string {
+func (w sums) termForce(t statics.Term) string {
 	part := ""
 	if name, ok := componentNames[t.What]; ok {
 		part = "the " + name + " component "
@@ -100,7 +100,7 @@ func (w Speaker) termForce(t statics.Term) string {
 }
 
 // loadSize is the size of a load: "10 kN", "4 kN/m over 6 m (24 kN)", "half of 6 kN/m over 2 m of run (6 kN)".
-func (w Speaker) loadSize(x statics.Action) string {
+func (w sums) loadSize(x statics.Action) string {
 	if x.Shape == statics.AtPoint {
 		return w.st.WithUnit(x.Size.Abs(), notation.Force)
 	}

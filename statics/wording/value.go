@@ -20,7 +20,7 @@ func Mark(n exact.Num) string {
 }
 
 // Value is a result with its unit, marked if it is inexact: "15.3 kN", "3/8 P", "12.7~ kN". Zero has no unit.
-func (w Speaker) Value(n exact.Num, dim notation.Dimension) string {
+func (w base) Value(n exact.Num, dim notation.Dimension) string {
 	text := w.st.ResultNumber(n, dim) + Mark(n)
 	if unit := w.st.UnitOf(dim); !n.IsZero() && !w.st.Units.Letters() && unit != "" {
 		text += " " + unit
@@ -39,13 +39,13 @@ const (
 const manyFigures = 1000
 
 // ShownInFull reports whether rounding to the figures of a result leaves n as it is.
-func (w Speaker) ShownInFull(n exact.Num) bool {
+func (w base) ShownInFull(n exact.Num) bool {
 	return n.Terminates() && notation.Number(n, max(w.st.Figures, 1)) == n.Decimal(manyFigures)
 }
 
 // Exactly is the exact value where the result is rounded, without its unit: "46/3", "5√2/2"; empty where it says nothing
 // new or would be too long.
-func (w Speaker) Exactly(n exact.Num, dim notation.Dimension) string {
+func (w base) Exactly(n exact.Num, dim notation.Dimension) string {
 	if n.Inexact() || w.st.Units.Letters() || w.ShownInFull(n) {
 		return ""
 	}
@@ -60,7 +60,7 @@ func (w Speaker) Exactly(n exact.Num, dim notation.Dimension) string {
 }
 
 // surd is an exact text with roots as they are printed, 5*sqrt(2)/2 as 5√2/2; without signs it stays as it is.
-func (w Speaker) surd(text string) string {
+func (w base) surd(text string) string {
 	if w.st.ASCII || w.spoken {
 		return text
 	}
@@ -76,7 +76,7 @@ func (w Speaker) surd(text string) string {
 }
 
 // Cell is a result in a table, whose unit stands in the head.
-func (w Speaker) Cell(n exact.Num) string {
+func (w base) Cell(n exact.Num) string {
 	if text := n.String(); w.st.Units.Letters() && len(text) <= longDecimal {
 		return w.surd(text) + Mark(n)
 	}
@@ -84,7 +84,7 @@ func (w Speaker) Cell(n exact.Num) string {
 }
 
 // InFull is a distance or coefficient without its unit, with more figures than a result.
-func (w Speaker) InFull(n exact.Num) string {
+func (w base) InFull(n exact.Num) string {
 	if text := n.String(); w.st.Units.Letters() && len(text) <= longDecimal {
 		return w.surd(text)
 	}
