@@ -7,6 +7,7 @@ import (
 
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/judging"
 	"unpin/statics/notation"
 )
 
@@ -39,12 +40,12 @@ func (l *Lesson) assume(words []string) Reply {
 // assumedSign is +1 if the sense, on the part it is meant on, is the positive sense that force i has now, else −1.
 func (l *Lesson) assumedSign(i int, word string, on []string) (int, error) {
 	f := l.Solution.Forces[i]
-	q := Question{Kind: ForceValue, Name: f.Name, Dim: notation.ForceDimension(f), Force: i}
+	q := judging.Asked{Name: f.Name, Dim: notation.ForceDimension(f), Force: &f}
 	a, err := notation.ReadAnswer("1 "+strings.ToLower(word), l.Problem.Units, q.Dim)
 	if err != nil || a.Sense == notation.NoSense {
-		return 0, fmt.Errorf("%s is no sense of %s; %s", word, f.Name, l.sensesOf(q))
+		return 0, fmt.Errorf("%s is no sense of %s; %s", word, f.Name, q.Senses())
 	}
-	sign, err := l.senseSign(q, a.Sense)
+	sign, err := q.SenseSign(a.Sense)
 	switch part := strings.Join(on, " "); {
 	case err != nil || part == "" || f.Kind == statics.MemberPull || strings.EqualFold(part, l.Solution.BodyName(f.On)):
 		return sign, err

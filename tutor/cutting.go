@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"unpin/statics"
+	"unpin/statics/judging"
 )
 
 // What is said of N, V and M at a cut: it speaks of jumps, of areas, of what is nought at pins and free ends, and of
@@ -131,8 +132,8 @@ func nought(at spot) string {
 }
 
 // sectionWrong says where to look after a wrong internal force.
-func (l *Lesson) sectionWrong(q Question, v Verdict) string {
-	if v == OtherSense {
+func (l *Lesson) sectionWrong(q Question, v judging.Verdict) string {
+	if v == judging.OtherSense {
 		switch q.Quantity {
 		case AxialForce:
 			return "the size is right: does the cut face pull away from the member or push into it?"

@@ -44,7 +44,7 @@ func TestCheckEquation(t *testing.T) {
 		if err != nil {
 			t.Fatalf("%s: %v", r.equation, err)
 		}
-		says := l.checkEquation(s, typed, func(int) (exact.Num, bool) { return exact.Num{}, false })
+		says := l.judge().Sum(s, typed, func(int) (exact.Num, bool) { return exact.Num{}, false }).Says
 		if r.says == "" && says != "" || !strings.Contains(says, r.says) {
 			t.Errorf("%s: %q, want %q", r.equation, says, r.says)
 		}
@@ -70,7 +70,7 @@ func TestPlansAreTrueEquations(t *testing.T) {
 					if err != nil {
 						t.Fatalf("%s: %s: %v", name, text, err)
 					}
-					if says := l.checkEquation(s, typed, known); says != "" {
+					if says := l.judge().Sum(s, typed, known).Says; says != "" {
 						t.Errorf("%s, step %d: %s: %s", name, i+1, text, says)
 					}
 				}

@@ -10,6 +10,7 @@ import (
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/judging"
 	"unpin/statics/notation"
 )
 
@@ -47,7 +48,7 @@ func TestEquivalentSums(t *testing.T) {
 				t.Fatalf("%s, %s: %s is accepted: %v", p.Name, choiceText(l, s), flawed, r.Lines)
 			}
 		}
-		if r := l.Type(equation); r.Kind != Judged || r.Verdict != Exact {
+		if r := l.Type(equation); r.Kind != Judged || r.Verdict != judging.Exact {
 			t.Fatalf("%s, %s: %s: %v", p.Name, choiceText(l, s), equation, r.Lines)
 		}
 	})

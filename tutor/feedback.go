@@ -4,25 +4,26 @@ import (
 	"strings"
 
 	"unpin/statics"
+	"unpin/statics/judging"
 	"unpin/statics/notation"
 	"unpin/statics/wording"
 )
 
 // feedback is one sentence on a judged value, the principle first and no number in it.
-func (l *Lesson) feedback(q Question, v Verdict, typed Typed) string {
+func (l *Lesson) feedback(q Question, c *judging.Case, v judging.Verdict, typed judging.Typed) string {
 	switch {
-	case v == Rounded:
+	case v == judging.Rounded:
 		return "the method holds; carry one or two more figures until the end."
 	case v.Right():
 		return l.praise(q)
 	case q.Kind == SectionPart:
-		return l.slipOr(q, v, typed, l.sectionWrong)
+		return l.slipOr(q, c, v, typed, l.sectionWrong)
 	case q.Shape():
 		return l.shapeWrong(q, typed)
 	case q.Kind == ForceValue:
-		return l.slipOr(q, v, typed, l.forceWrong)
+		return l.slipOr(q, c, v, typed, l.forceWrong)
 	}
-	if says := l.termSlip(q, typed); says != "" {
+	if says := l.found(c.Find(v, typed)); says != "" {
 		return says
 	}
 	return termRule(q.Kind, l.Solution.Plan[q.Step].Sums[q.Sum])
@@ -87,14 +88,14 @@ func (l *Lesson) alone(q Question) string {
 }
 
 // forceWrong says where to look after a wrong value of a force.
-func (l *Lesson) forceWrong(q Question, v Verdict) string {
+func (l *Lesson) forceWrong(q Question, v judging.Verdict) string {
 	f := l.Solution.Forces[q.Force]
 	body := wording.Body(l.Solution.Assembly, l.Solution.Plan[q.Step].Sums[0].Body)
 	switch {
-	case v == OtherSense && f.By != statics.None:
+	case v == judging.OtherSense && f.By != statics.None:
 		return "the size is right, but what one part gets the other gives: same size, opposite sense; this asks for the force on " +
 			l.Solution.BodyName(f.On) + "."
-	case v == OtherSense:
+	case v == judging.OtherSense:
 		return "the size is right, but not the sense: a negative value says that the force acts against its arrow."
 	case l.answers[l.at].tries > 1:
 		return l.towardsGoal(q)

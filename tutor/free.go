@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"unpin/statics"
+	"unpin/statics/judging"
 	"unpin/statics/notation"
 	"unpin/statics/wording"
 )
@@ -135,11 +136,11 @@ func (l *Lesson) choose(line string) Reply {
 	a := &l.answers[l.at]
 	a.tries++
 	if says := l.useless(s); says != "" {
-		return l.answered(Wrong, line, says)
+		return l.answered(judging.Wrong, line, says)
 	}
 	a.accepted, a.typed, a.first = true, strings.TrimSpace(line), a.tries == 1 && a.unaided()
 	if l.Rung == Blank {
-		r := l.answered(Exact, line, "a sum of "+wording.Body(l.Solution.Assembly, s.Body)+", to be written down.")
+		r := l.answered(judging.Exact, line, "a sum of "+wording.Body(l.Solution.Assembly, s.Body)+", to be written down.")
 		l.route.chosen = s
 		l.ask(Question{Kind: TypeSum, Name: "equation", Step: statics.None, Member: statics.None})
 		if equation != "" {
@@ -147,7 +148,7 @@ func (l *Lesson) choose(line string) Reply {
 		}
 		return r
 	}
-	return l.answered(Exact, line, l.accept(s))
+	return l.answered(judging.Exact, line, l.accept(s))
 }
 
 // useless says why a sum gives nothing: it holds no unknown, or follows from those kept.
@@ -197,19 +198,19 @@ func (l *Lesson) write(line string) Reply {
 	}
 	typed, err := notation.ReadSum(line, l.Problem.Units, func(name string) bool { return l.forceNamed(name) != statics.None })
 	if err != nil {
-		return unread(placed(line, err))
+		return unread(judging.Placed(line, err))
 	}
 	a := &l.answers[l.at]
 	a.tries++
-	if says := l.checkEquation(l.route.chosen, typed, l.Known); says != "" {
-		return l.answered(Wrong, line, says)
+	if found := l.judge().Sum(l.route.chosen, typed, l.Known); !found.Verdict.Right() {
+		return l.answered(found.Verdict, line, l.found(found))
 	}
 	a.accepted, a.typed, a.first = true, strings.TrimSpace(line), a.tries == 1 && a.unaided()
-	return l.answered(Exact, line, l.accept(l.route.chosen))
+	return l.answered(judging.Exact, line, l.accept(l.route.chosen))
 }
 
 // answered replies to a choice or an equation, and goes on if it was right.
-func (l *Lesson) answered(v Verdict, line, says string) Reply {
+func (l *Lesson) answered(v judging.Verdict, line, says string) Reply {
 	q := l.Questions[l.at]
 	l.heed(q, line, v.String())
 	if v.Right() {

@@ -10,6 +10,7 @@ import (
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/judging"
 	"unpin/statics/wording"
 )
 
@@ -142,18 +143,18 @@ func TestUselessSums(t *testing.T) {
 	l.Type("+")
 	l.Type("0")
 	for line, says := range map[string]string{"x": "nothing unknown"} {
-		if r := l.Type(line); r.Verdict != Wrong || !strings.Contains(r.Lines[0], says) {
+		if r := l.Type(line); r.Verdict != judging.Wrong || !strings.Contains(r.Lines[0], says) {
 			t.Errorf("%s: %v", line, r.Lines)
 		}
 	}
 	l = lesson(t, "hillside-garage", Order)
 	whole, part := l.Solution.BodyName(0), l.Solution.BodyName(1)
 	for _, line := range []string{whole + " x", part + " x"} {
-		if r := l.Type(line); r.Verdict != Exact {
+		if r := l.Type(line); r.Verdict != judging.Exact {
 			t.Fatalf("%s: %v", line, r.Lines)
 		}
 	}
-	if r := l.Type("whole x"); r.Verdict != Wrong || !strings.Contains(r.Lines[0], "follows from those you have") {
+	if r := l.Type("whole x"); r.Verdict != judging.Wrong || !strings.Contains(r.Lines[0], "follows from those you have") {
 		t.Errorf("the whole after its parts: %v", r.Lines)
 	}
 }

@@ -9,6 +9,7 @@ import (
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/judging"
 	"unpin/statics/notation"
 )
 
@@ -43,12 +44,12 @@ type answer struct {
 	value    exact.Num // accepted
 	accepted bool
 	told     bool
-	verdict  Verdict     // of the value that stands
-	tries    int         // values judged
-	hints    int         // hints seen
-	examples int         // examples seen
-	first    bool        // right at the first try, without help
-	wrong    []time.Time // when wrong values were typed just now, as far as a clock tells
+	verdict  judging.Verdict //  of the value that stands
+	tries    int             // values judged
+	hints    int             // hints seen
+	examples int             // examples seen
+	first    bool            // right at the first try, without help
+	wrong    []time.Time     // when wrong values were typed just now, as far as a clock tells
 }
 
 // unaided reports whether no help was asked for.
@@ -117,8 +118,8 @@ const (
 // A Reply is what a line brings: lines of text for the student, the first of them the verdict if there is one.
 type Reply struct {
 	Kind    ReplyKind
-	Verdict Verdict  // of a Judged reply
-	Slips   []string // that lead to what was typed, by ID; two that only together do, as "one+other"
+	Verdict judging.Verdict // of a Judged reply
+	Slips   []string        // that lead to what was typed, by ID; two that only together do, as "one+other"
 	Lines   []string
 	Pause   time.Duration // how long a screen takes no answer, so that the reply is read
 }
@@ -163,19 +164,17 @@ func (l *Lesson) take(line string) Reply {
 	case word == "":
 		return Reply{Kind: Unread, Lines: []string{"Type a value for " + q.Name + ", or help."}}
 	}
-	return l.judge(q, line)
+	return l.value(q, line)
 }
 
-// judge reads and judges a value for the question in hand, and moves on if it is right.
-func (l *Lesson) judge(q Question, line string) Reply {
+// value reads and judges a value for the question in hand, and moves on if it is right.
+func (l *Lesson) value(q Question, line string) Reply {
 	v, err := l.read(q, line)
 	if err != nil {
 		return unread(err)
 	}
-	verdict := Judge(v, q.truth, l.balances(q))
-	if verdict == OtherSense && q.Kind != ForceValue && q.Kind != SectionPart {
-		verdict = Wrong
-	}
+	c := l.caseOf(q)
+	verdict := c.Verdict(v)
 	a := &l.answers[l.at]
 	a.tries++
 	if verdict.Right() || l.Exam {
@@ -189,7 +188,7 @@ func (l *Lesson) judge(q Question, line string) Reply {
 		return Reply{Kind: Noted, Lines: []string{"noted"}}
 	}
 	l.heed(q, line, verdict.String())
-	r := Reply{Kind: Judged, Verdict: verdict, Lines: []string{verdict.String() + ": " + l.feedback(q, verdict, v)}}
+	r := Reply{Kind: Judged, Verdict: verdict, Lines: []string{verdict.String() + ": " + l.feedback(q, c, verdict, v)}}
 	if verdict.Right() {
 		l.at++
 		l.finish(q)
@@ -218,7 +217,7 @@ func (l *Lesson) Known(i int) (exact.Num, bool) {
 }
 
 // Standing is how question n stands: what was typed for it, whether it is settled, and how.
-func (l *Lesson) Standing(n int) (typed string, settled bool, told bool, v Verdict) {
+func (l *Lesson) Standing(n int) (typed string, settled bool, told bool, v judging.Verdict) {
 	a := l.answers[n]
 	return a.typed, a.accepted || a.told || l.Exam && a.tries > 0, a.told, a.verdict
 }

@@ -9,7 +9,7 @@ import (
 	"testing"
 
 	"unpin/problems"
-	"unpin/statics/exact"
+	"unpin/statics/judging"
 )
 
 var update = flag.Bool("update", false, "rewrite the transcripts")
@@ -29,7 +29,7 @@ func lesson(t testing.TB, name string, rung Rung) *Lesson {
 }
 
 // play answers every question of a lesson by say, and fails where want does not like the reply.
-func play(t *testing.T, l *Lesson, say func(Question) string, want func(Verdict) bool) {
+func play(t *testing.T, l *Lesson, say func(Question) string, want func(judging.Verdict) bool) {
 	t.Helper()
 	for {
 		q, asking := l.Now()
@@ -67,7 +67,7 @@ func TestLibraryWorkedRight(t *testing.T) {
 				return q.truth.Decimal(30)
 			}
 			t.Run(name+"/"+rung.String()+"/exact", func(t *testing.T) {
-				play(t, lesson(t, name, rung), exactly, Verdict.Exactly)
+				play(t, lesson(t, name, rung), exactly, judging.Verdict.Exactly)
 			})
 			t.Run(name+"/"+rung.String()+"/three figures", func(t *testing.T) {
 				play(t, lesson(t, name, rung), func(q Question) string {
@@ -75,13 +75,13 @@ func TestLibraryWorkedRight(t *testing.T) {
 						return word
 					}
 					return q.truth.Figures(3)
-				}, Verdict.Right)
+				}, judging.Verdict.Right)
 			})
 		}
 		t.Run(name+"/fractions", func(t *testing.T) {
 			play(t, lesson(t, name, Values), func(q Question) string {
 				return strings.ReplaceAll(q.truth.String(), "sqrt", "sqrt")
-			}, func(v Verdict) bool { return v == Exact })
+			}, func(v judging.Verdict) bool { return v == judging.Exact })
 		})
 	}
 }
@@ -95,7 +95,7 @@ func TestOppositeSenseIsNotYet(t *testing.T) {
 				break
 			}
 			if !q.truth.IsZero() {
-				if r := l.Type(q.truth.Neg().Decimal(20)); r.Verdict != OtherSense {
+				if r := l.Type(q.truth.Neg().Decimal(20)); r.Verdict != judging.OtherSense {
 					t.Fatalf("%s: %s turned round: %v", name, q.Name, r.Lines)
 				}
 			}
@@ -136,39 +136,6 @@ func TestCommands(t *testing.T) {
 	}
 	if r := l.Type("quit"); r.Kind != Leaving {
 		t.Errorf("quit: %v", r)
-	}
-}
-
-// The rows of the rules of judging, each against its words.
-func TestJudge(t *testing.T) {
-	n := exact.MustParse
-	sum := []Balance{{Factor: n("6"), Rest: n("-92"), Largest: n("72"), Slips: func() []exact.Num { return []exact.Num{n("8.6667")} }}}
-	rows := []struct {
-		typed  string
-		places []int
-		truth  string
-		want   Verdict
-	}{
-		{"46/3", nil, "46/3", Exact},
-		{"15.33", []int{-2}, "46/3", ToFigures},
-		{"15.3", []int{-1}, "46/3", ToFigures},
-		{"15.4", []int{-1}, "46/3", Rounded}, // 6 × 15.4 is 0.4 off, of 72
-		{"15", []int{0}, "46/3", Wrong},      // two figures only, 2 off
-		{"16.5", []int{-1}, "46/3", Wrong},   // 7 off
-		{"-15.33", []int{-2}, "46/3", OtherSense},
-		{"1230", []int{0, 1}, "1234.6", ToFigures},
-		{"1240", []int{0, 1}, "1234.6", Wrong},
-		{"0", []int{0}, "0", Exact},
-	}
-	for _, r := range rows {
-		v := Typed{Value: n(r.typed), Written: n(r.typed), Unit: n("1"), Places: r.places}
-		balances := sum
-		if r.truth != "46/3" {
-			balances = nil
-		}
-		if got := Judge(v, n(r.truth), balances); got != r.want {
-			t.Errorf("%s for %s: %v, want %v", r.typed, r.truth, int(got), int(r.want))
-		}
 	}
 }
 

@@ -8,6 +8,7 @@ import (
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/judging"
 	"unpin/statics/notation"
 	"unpin/tutor"
 )
@@ -44,7 +45,7 @@ type speaker func(*tutor.Lesson, tutor.Question) string
 
 // answerAll plays a lesson. It types one answer to each question, passes on with tell where there is none or it is not
 // accepted, fails where the verdict is not as wanted, and counts the answers.
-func answerAll(t *testing.T, p *problems.Problem, rung tutor.Rung, say speaker, want func(tutor.Question, tutor.Verdict) bool) int {
+func answerAll(t *testing.T, p *problems.Problem, rung tutor.Rung, say speaker, want func(tutor.Question, judging.Verdict) bool) int {
 	t.Helper()
 	l, err := tutor.New(p, rung, false)
 	if err != nil {
@@ -117,9 +118,9 @@ var writings = []func(exact.Num) string{
 	func(n exact.Num) string { return n.Figures(3) },
 }
 
-func exactly(_ tutor.Question, v tutor.Verdict) bool { return v.Exactly() }
+func exactly(_ tutor.Question, v judging.Verdict) bool { return v.Exactly() }
 
-// Exact values, and those rounded to three figures, are right at every question.
+// judging.Exact values, and those rounded to three figures, are right at every question.
 func TestRightValuesAreRight(t *testing.T) {
 	answers := 0
 	eachProblem(t, func(t *testing.T, p *problems.Problem) {
@@ -152,11 +153,11 @@ func TestOppositeValues(t *testing.T) {
 	t.Logf("%d answers", answers)
 }
 
-func opposite(q tutor.Question, v tutor.Verdict) bool {
+func opposite(q tutor.Question, v judging.Verdict) bool {
 	if q.Kind == tutor.ForceValue || q.Kind == tutor.SectionPart {
-		return v == tutor.OtherSense
+		return v == judging.OtherSense
 	}
-	return v == tutor.Wrong
+	return v == judging.Wrong
 }
 
 // otherUnits are units for each dimension, of which there are no more than six.
@@ -243,7 +244,7 @@ func TestRoundedValuesCarriedOn(t *testing.T) {
 			}
 			mine[q.Force] = exact.MustParse(value.Figures(3))
 			return value.Figures(3)
-		}, func(_ tutor.Question, v tutor.Verdict) bool { return v.Right() })
+		}, func(_ tutor.Question, v judging.Verdict) bool { return v.Right() })
 	})
 	t.Logf("%d answers", answers)
 }

@@ -3,6 +3,8 @@ package tutor
 import (
 	"strings"
 	"testing"
+
+	"unpin/statics/judging"
 )
 
 // Rows: what is typed where RB = 20.5 is asked for, and what is said; nothing where it is right.
@@ -23,7 +25,7 @@ func TestNamesInAnswers(t *testing.T) {
 		l := lesson(t, "jetty-deck", Values)
 		l.Type("0")
 		reply := l.Type(r[0])
-		if r[1] == "" && reply.Verdict != Exact || r[1] != "" && (reply.Kind != Unread || !strings.Contains(reply.Lines[0], r[1])) {
+		if r[1] == "" && reply.Verdict != judging.Exact || r[1] != "" && (reply.Kind != Unread || !strings.Contains(reply.Lines[0], r[1])) {
 			t.Errorf("%q: %v", r[0], reply.Lines)
 		}
 	}

@@ -8,6 +8,7 @@ import (
 
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/judging"
 	"unpin/statics/notation"
 )
 
@@ -70,7 +71,7 @@ func bending(p statics.Piece) int {
 }
 
 // readShape reads a degree, or the way a slope goes.
-func (l *Lesson) readShape(q Question, line string) (Typed, error) {
+func (l *Lesson) readShape(q Question, line string) (judging.Typed, error) {
 	words := map[string]int{
 		"level": 0, "constant": 0, "straight": 1, "linear": 1, "second": 2, "quadratic": 2, "third": 3, "cubic": 3,
 	}
@@ -84,11 +85,11 @@ func (l *Lesson) readShape(q Question, line string) (Typed, error) {
 	}
 	switch {
 	case ok:
-		return Typed{Value: exact.Int(int64(n)), Unit: exact.Int(1)}, nil
+		return judging.Word(n), nil
 	case q.Kind == ShapeSlope:
-		return Typed{}, fmt.Errorf("type rises or falls: how does the slope of M go along the stretch, from its start?")
+		return judging.Typed{}, fmt.Errorf("type rises or falls: how does the slope of M go along the stretch, from its start?")
 	}
-	return Typed{}, fmt.Errorf("type a degree: 0 level, 1 straight, 2 or 3 for a curve")
+	return judging.Typed{}, fmt.Errorf("type a degree: 0 level, 1 straight, 2 or 3 for a curve")
 }
 
 // shapeRight says why a shape is so.
@@ -132,7 +133,7 @@ func (l *Lesson) shapeHints(q Question) [3]string {
 }
 
 // shapeWrong says where to look after a wrong shape or place.
-func (l *Lesson) shapeWrong(q Question, v Typed) string {
+func (l *Lesson) shapeWrong(q Question, v judging.Typed) string {
 	if q.Kind == ZeroPlace && l.fromOtherEnd(q, v) {
 		return "from which end did you measure?"
 	}
@@ -140,10 +141,10 @@ func (l *Lesson) shapeWrong(q Question, v Typed) string {
 }
 
 // fromOtherEnd reports whether a place was measured from the member's end, or from the start of the stretch.
-func (l *Lesson) fromOtherEnd(q Question, v Typed) bool {
+func (l *Lesson) fromOtherEnd(q Question, v judging.Typed) bool {
 	length := l.Solution.Diagrams[q.Member].Length
 	for _, from := range []exact.Num{length.Sub(q.truth), q.truth.Sub(q.Stretch.From), q.Stretch.Until.Sub(q.truth)} {
-		if !from.Equal(q.truth) && (v.Value.Equal(from) || v.roundedFrom(from)) {
+		if !from.Equal(q.truth) && v.Means(from) {
 			return true
 		}
 	}

@@ -6,6 +6,7 @@ import (
 
 	"unpin/problems"
 	"unpin/statics/exact"
+	"unpin/statics/judging"
 )
 
 // The degree of M is one above that of V wherever V is not nought throughout, and the slope goes the way of the shear.
@@ -70,11 +71,11 @@ func TestShapeWords(t *testing.T) {
 			t.Errorf("%s: perhaps: %v", q.Name, r.Lines)
 		}
 		wrong := map[Kind]string{ShapeDegree: "9", ShapeSlope: map[bool]string{true: "falls", false: "rises"}[q.truth.Sign() > 0]}[q.Kind]
-		if r := l.Type(wrong); r.Verdict != Wrong {
+		if r := l.Type(wrong); r.Verdict != judging.Wrong {
 			t.Errorf("%s: %s: %v", q.Name, wrong, r.Lines)
 		}
 		right, _ := inWords(q)
-		if r := l.Type(right); r.Verdict != Exact {
+		if r := l.Type(right); r.Verdict != judging.Exact {
 			t.Errorf("%s: %s: %v", q.Name, right, r.Lines)
 		}
 	}

@@ -7,6 +7,7 @@ import (
 
 	"unpin/problems"
 	"unpin/statics"
+	"unpin/statics/judging"
 )
 
 // A sibling of every problem has the same plan, and no value of a force but nought is as it was.
@@ -36,7 +37,7 @@ func TestToldComesAgain(t *testing.T) {
 				if l.givesAway(q) {
 					t.Errorf("%s, %s: %s comes again with the same value", name, rung, q.Name)
 				}
-				play(t, again, func(q Question) string { return answerExactly(again, q) }, Verdict.Exactly)
+				play(t, again, func(q Question) string { return answerExactly(again, q) }, judging.Verdict.Exactly)
 				if len(again.Again()) > 0 {
 					t.Errorf("%s, %s: %s comes again for ever", name, rung, q.Name)
 				}

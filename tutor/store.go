@@ -12,6 +12,8 @@ import (
 	"os"
 	"path/filepath"
 	"time"
+
+	"unpin/statics/judging"
 )
 
 // A Record is one thing a student did, as the store keeps it: one line of JSON.
@@ -157,7 +159,7 @@ func (l *Lesson) recall(records []Record) {
 			run, l.earlier, l.lets = r.Run, map[int]string{}, map[int][]string{}
 		}
 		switch r.Outcome {
-		case Exact.String(), Rounded.String():
+		case judging.Exact.String(), judging.Rounded.String():
 			l.earlier[r.Number] = r.Typed
 		case "let":
 			l.lets[r.Number] = append(l.lets[r.Number], r.Typed)

@@ -6,6 +6,7 @@ import (
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/judging"
 )
 
 // A student who writes the right sum with the values found so far, and rounds every result to three figures, is right at
@@ -96,7 +97,7 @@ func TestSenseWords(t *testing.T) {
 		case f.Along.Y.IsZero():
 			word = map[bool]string{true: "right", false: "left"}[q.truth.Sign() > 0]
 		}
-		if r := l.Type(q.truth.Abs().Decimal(20) + " " + word); r.Kind != Judged || r.Verdict != Exact {
+		if r := l.Type(q.truth.Abs().Decimal(20) + " " + word); r.Kind != Judged || r.Verdict != judging.Exact {
 			t.Fatalf("%s %s: %v", q.Name, word, r.Lines)
 		}
 	}

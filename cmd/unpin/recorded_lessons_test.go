@@ -239,11 +239,6 @@ func sumsOf(word string) []string {
 	return append(sums, "whole x", "whole y", "whole M (1, 2)", "whole F along [4, 3]")
 }
 
-// verdictCodes name the verdicts apart from their wording.
-var verdictCodes = map[tutor.Verdict]string{
-	tutor.Exact: "exact", tutor.ToFigures: "figures", tutor.Rounded: "rounded", tutor.OtherSense: "sense", tutor.Wrong: "wrong",
-}
-
 // codes types the same lines to a lesson once more and lists what it made of each: the number of the question, the line,
 // the verdict and the slips found, or what kind of reply it was.
 func codes(t *testing.T, word, rung string, exam bool, lines []string) string {
@@ -285,7 +280,7 @@ func codes(t *testing.T, word, rung string, exam bool, lines []string) string {
 		reply := l.Type(lines[0])
 		code := "reply " + strconv.Itoa(int(reply.Kind))
 		if reply.Kind == tutor.Judged {
-			code = verdictCodes[reply.Verdict] + " " + strings.Join(slices.Sorted(slices.Values(reply.Slips)), ",")
+			code = reply.Verdict.Code() + " " + strings.Join(slices.Sorted(slices.Values(reply.Slips)), ",")
 		}
 		fmt.Fprintf(&list, "%d | %s | %s\n", at, lines[0], strings.TrimSpace(code))
 		lines = lines[1:]

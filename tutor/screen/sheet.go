@@ -5,6 +5,7 @@ import (
 
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/judging"
 	"unpin/statics/notation"
 	"unpin/statics/wording"
 	"unpin/tutor"
@@ -147,7 +148,7 @@ func (w writer) remark(n int, typed string) string {
 		return "not right: you typed " + typed
 	case told:
 		return "told"
-	case v != tutor.Exact && typed != "":
+	case v != judging.Exact && typed != "":
 		return "you typed " + typed
 	}
 	return ""

@@ -1,4 +1,4 @@
-package tutor
+package judging
 
 import (
 	"slices"
@@ -11,23 +11,13 @@ import (
 
 // Which slip makes a typed sum of the true one.
 
-// slipText says which slip a false sum came from, and in which term; asks where several make the same of it; or says
-// nothing.
-func (e *equation) slipText() string {
-	slips := e.slips()
-	for _, w := range slips {
-		e.l.trace(w.Slip.ID)
-	}
-	return e.l.writtenSays(slips)
-}
-
-// writtenSays is what slips in a written sum say.
-func (l *Lesson) writtenSays(slips []slip.Written) string {
+// writtenSays is what slips in a written sum say: which one, and in which term; a question where several make the same of it; or nothing.
+func (j Judge) writtenSays(slips []slip.Written) string {
 	var matches []slip.Candidate
 	for _, w := range slips {
 		matches = append(matches, slip.Candidate{Slip: w.Slip, Giver: w.Giver})
 	}
-	things := l.things(matches)
+	things := j.things(matches)
 	switch named := (slip.Diagnosis{Matches: matches}).Named(); {
 	case named == nil && len(things) == 0:
 		return ""
@@ -45,7 +35,7 @@ func (l *Lesson) writtenSays(slips []slip.Written) string {
 // slips lists the slips that make of the true sum what was typed, those alone that agree term by term if there are any,
 // or else those that come to the same altogether.
 func (e *equation) slips() []slip.Written {
-	all := slip.OfSum(e.l.Solution.Assembly, e.sum, e.byValue(), e.l.Problem.Units.Customary())
+	all := slip.OfSum(e.judge.Solution.Assembly, e.sum, e.byValue(), e.judge.Style.Units.Customary())
 	honest := e.givenTerms(e.sum)
 	byTerm := func(s statics.Sum, scale exact.Num) bool { return e.agreesByTerm(s, scale, honest) }
 	for _, agrees := range []func(statics.Sum, exact.Num) bool{byTerm, e.agreesInAll} {
@@ -95,7 +85,7 @@ func (e *equation) spells(typed notation.TypedTerm, t statics.Term) bool {
 // byValue lists the values of the known forces that were not typed by name.
 func (e *equation) byValue() map[int]exact.Num {
 	all := map[int]exact.Num{}
-	for i := range e.l.Solution.Forces {
+	for i := range e.judge.Solution.Forces {
 		if v, known := e.known(i); known && e.by[i].IsZero() {
 			all[i] = v
 		}

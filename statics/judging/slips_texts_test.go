@@ -1,4 +1,4 @@
-package tutor
+package judging
 
 import (
 	"math/rand/v2"
@@ -11,28 +11,17 @@ import (
 
 // valueTexts gathers what a lesson says to wrong values: those of all slips, one that fits none, and the right
 // size in the other sense.
-func valueTexts(t *testing.T, test func(l *Lesson, q Question, text string)) {
-	eachQuestion(t, 0, func(l *Lesson, q Question) {
-		if q.Kind != ForceValue && q.Kind != SectionPart {
-			return
-		}
-		lists := l.allCandidates(q)
+func valueTexts(t *testing.T, test func(l *sheet, q question, text string)) {
+	eachQuestion(t, 0, func(l *sheet, q question) {
+		held := l.caseOf(q)
 		say := func(line string) {
-			v, err := l.read(q, line)
-			if err != nil {
-				t.Fatal(err)
+			v := l.read(t, q, line)
+			verdict := held.Verdict(v)
+			if text := held.Find(verdict, v).Says; !verdict.Right() && text != "" {
+				test(l, q, text)
 			}
-			verdict := Judge(v, q.truth, nil)
-			if verdict.Right() {
-				return
-			}
-			text := l.slipSays(verdict, slip.Diagnose(v.places(), lists...))
-			if text == "" || l.passesNoCouple(q) {
-				text = l.feedback(q, verdict, v)
-			}
-			test(l, q, text)
 		}
-		for _, c := range lists[0] {
+		for _, c := range held.lists()[0] {
 			if c.Value.Abs().Cmp(powerOfTen(-9)) > 0 {
 				say(c.Value.Figures(4))
 			}
@@ -45,20 +34,20 @@ func valueTexts(t *testing.T, test func(l *Lesson, q Question, text string)) {
 }
 
 // equationTexts gathers what a lesson says to whole sums that slips lead to.
-func equationTexts(t *testing.T, test func(l *Lesson, q Question, text string)) {
+func equationTexts(t *testing.T, test func(l *sheet, q question, text string)) {
 	random := rand.New(rand.NewPCG(6, 7))
 	none := func(int) (exact.Num, bool) { return exact.Num{}, false }
 	for _, name := range problems.Names() {
-		l := lesson(t, name, Values)
+		l := newSheet(t, libraryProblem(t, name))
 		for _, step := range l.Solution.Plan {
 			for _, s := range step.Sums {
-				for _, w := range slip.OfSum(l.Solution.Assembly, s, nil, l.Problem.Units.Customary()) {
+				for _, w := range slip.OfSum(l.Solution.Assembly, s, nil, l.Style.Units.Customary()) {
 					if random.IntN(20) > 0 {
 						continue
 					}
 					if typed, ok := typedSum(t, l, w.Sum, none); ok {
-						if says := l.checkEquation(s, typed, none); says != "" {
-							test(l, Question{Name: "equation"}, says)
+						if says := l.Sum(s, typed, none).Says; says != "" {
+							test(l, question{Asked: Asked{Name: "equation"}}, says)
 						}
 					}
 				}
@@ -70,9 +59,9 @@ func equationTexts(t *testing.T, test func(l *Lesson, q Question, text string)) 
 // What is said to values and sums that come from slips keeps to the wording of all feedback.
 func TestWordingOfSlips(t *testing.T) {
 	said := map[string]bool{}
-	check := func(l *Lesson, q Question, text string) {
+	check := func(l *sheet, q question, text string) {
 		if !said[text] {
-			checkWording(t, l, l.Problem.Name+", "+q.Name, text)
+			checkWording(t, l, l.name+", "+q.Name, text)
 		}
 		said[text] = true
 	}

@@ -1,123 +1,14 @@
-package tutor
+package judging
 
 import (
-	"encoding/json"
 	"fmt"
 	"math"
 	"math/rand/v2"
-	"os"
-	"path/filepath"
 	"strconv"
 	"testing"
 
-	"unpin/problems"
 	"unpin/statics/exact"
-	"unpin/statics/slip"
 )
-
-// practiceProblems are the library, the published cases, and problems for slips that occur in neither.
-func practiceProblems(t testing.TB) []*problems.Problem {
-	t.Helper()
-	data, err := os.ReadFile("../testdata/cases/published.json")
-	if err != nil {
-		t.Fatal(err)
-	}
-	var cases []struct {
-		ID      string
-		Problem json.RawMessage
-	}
-	if err := json.Unmarshal(data, &cases); err != nil {
-		t.Fatal(err)
-	}
-	var all []*problems.Problem
-	for _, name := range problems.Names() {
-		p, _ := problems.Library(name)
-		all = append(all, p)
-	}
-	own, err := filepath.Glob("testdata/slips/*.yaml")
-	if err != nil || len(own) == 0 {
-		t.Fatalf("no problems for slips that occur nowhere else: %v", err)
-	}
-	for _, name := range own {
-		data, err := os.ReadFile(name)
-		if err != nil {
-			t.Fatal(err)
-		}
-		p, err := problems.Read(name, data)
-		if err != nil {
-			t.Fatal(err)
-		}
-		all = append(all, p)
-	}
-	for _, c := range cases {
-		p, err := problems.Read(c.ID, c.Problem)
-		if err != nil {
-			t.Fatal(err)
-		}
-		all = append(all, p)
-	}
-	return all
-}
-
-// eachLesson begins a lesson on every problem; in a short run, on every fifth.
-func eachLesson(t testing.TB, rung Rung, play func(l *Lesson)) {
-	for i, p := range practiceProblems(t) {
-		if (testing.Short() || raced) && i%5 != 0 {
-			continue
-		}
-		l, err := New(p, rung, false)
-		if err != nil {
-			t.Fatal(err)
-		}
-		play(l)
-	}
-}
-
-// eachQuestion plays a lesson on every problem and gives every question that asks for a value to a test. The student's own
-// values are rounded to that many figures; 0 stands for exact values.
-func eachQuestion(t testing.TB, figures int, test func(l *Lesson, q Question)) {
-	eachLesson(t, Values, func(l *Lesson) {
-		for {
-			q, asking := l.Now()
-			if !asking {
-				break
-			}
-			test(l, q)
-			line := q.truth.Decimal(40)
-			if figures > 0 {
-				line = ownValue(l, q).Figures(figures)
-			}
-			if r := l.Type(line); !r.Verdict.Right() {
-				l.Type("tell")
-			}
-		}
-	})
-}
-
-// eachSlippery is eachQuestion without those at which one sentence is said, whatever led to a wrong value.
-func eachSlippery(t testing.TB, figures int, test func(l *Lesson, q Question)) {
-	eachQuestion(t, figures, func(l *Lesson, q Question) {
-		if !l.passesNoCouple(q) {
-			test(l, q)
-		}
-	})
-}
-
-// ownValue is what the student's own values give in the right sum.
-func ownValue(l *Lesson, q Question) exact.Num {
-	switch {
-	case q.Kind == SectionPart:
-		return l.section(q, l.own()).Value()
-	case q.Kind != ForceValue || len(l.Solution.Plan[q.Step].Sums) > 1:
-		return q.truth
-	}
-	if b, ok := sumBalance(l.Solution.Plan[q.Step].Sums[0], q.Force, l.own()); ok {
-		if v, err := b.Rest.Neg().Quo(b.Factor); err == nil {
-			return v
-		}
-	}
-	return q.truth
-}
 
 // A measure is a rate, with what it must keep to.
 type measure struct {
@@ -188,13 +79,10 @@ func TestSlips(t *testing.T) {
 // going on with these: forces, and N, V and M from them.
 func roundedEveryStep(t *testing.T) measure {
 	m := measure{what: "No slip, every step rounded to three figures: right", least: 99.9}
-	eachQuestion(t, 3, func(l *Lesson, q Question) {
-		v, err := l.read(q, ownValue(l, q).Figures(3))
-		if err != nil {
-			t.Fatal(err)
-		}
+	eachQuestion(t, 3, func(l *sheet, q question) {
+		v := l.read(t, q, l.ownValue(q).Figures(3))
 		m.of++
-		if Judge(v, q.truth, l.balances(q)).Right() {
+		if l.caseOf(q).Verdict(v).Right() {
 			m.count++
 		}
 	})
@@ -207,19 +95,12 @@ func storiesOfWrongNumbers(t *testing.T, own, figures int) measure {
 	before := map[int]string{0: "exact", 3: "rounded to three"}[own]
 	m := measure{what: fmt.Sprintf("Random number of %d figures, values before %s (seed 6, 3): a story", figures, before), most: 1}
 	random := rand.New(rand.NewPCG(6, 3))
-	eachSlippery(t, own, func(l *Lesson, q Question) {
-		targets, lists := l.targets(q), l.allCandidates(q)
+	eachSlippery(t, own, func(l *sheet, q question) {
+		held := l.caseOf(q)
 		for range 20 {
-			v, err := l.read(q, randomNumber(random, figures))
-			if err != nil {
-				t.Fatal(err)
-			}
+			v := l.read(t, q, randomNumber(random, figures))
 			m.of++
-			story := len(slip.Diagnose(v.places(), lists...).Matches) > 0
-			for i, target := range targets {
-				story = story || len(slip.Pairs(v.places(), target.Value(), lists[i])) > 0
-			}
-			if story {
+			if len(held.Diagnosis(v).Matches) > 0 || len(held.pairs(v)) > 0 {
 				m.count++
 			}
 		}

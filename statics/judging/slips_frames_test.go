@@ -1,4 +1,4 @@
-package tutor
+package judging
 
 import (
 	"slices"
@@ -83,11 +83,11 @@ var misreadings = []misreading{
 // slip it stands for.
 func TestMisreadLoads(t *testing.T) {
 	found := map[string]int{}
-	eachQuestion(t, 0, func(l *Lesson, q Question) {
-		if q.Kind != ForceValue || len(l.Solution.Plan[q.Step].Sums) > 1 {
+	eachQuestion(t, 0, func(l *sheet, q question) {
+		if q.step == statics.None || len(l.Solution.Plan[q.step].Sums) > 1 {
 			return
 		}
-		candidates := l.allCandidates(q)[0]
+		candidates := l.caseOf(q).lists()[0]
 		for _, m := range misreadings {
 			for i := range l.Solution.Frame.Loads {
 				value, ok := misread(t, l, q, m, i)
@@ -98,7 +98,7 @@ func TestMisreadLoads(t *testing.T) {
 				if !slices.ContainsFunc(candidates, func(c slip.Candidate) bool {
 					return slices.Contains(m.slips, c.Slip.ID) && c.Value.Equal(value)
 				}) {
-					t.Errorf("%s: %s = %s with load %d misread by %v", l.Problem.Name, q.Name, value, i, m.slips)
+					t.Errorf("%s: %s = %s with load %d misread by %v", l.name, q.Name, value, i, m.slips)
 				}
 			}
 		}
@@ -110,7 +110,7 @@ func TestMisreadLoads(t *testing.T) {
 }
 
 // misread is the force that the sum of a question gives with load i misread.
-func misread(t *testing.T, l *Lesson, q Question, m misreading, i int) (exact.Num, bool) {
+func misread(t *testing.T, l *sheet, q question, m misreading, i int) (exact.Num, bool) {
 	f := l.Solution.Frame
 	load, ok := m.load(&f, f.Loads[i])
 	if !ok {
@@ -122,30 +122,30 @@ func misread(t *testing.T, l *Lesson, q Question, m misreading, i int) (exact.Nu
 	if err != nil {
 		t.Fatal(err)
 	}
-	s := l.Solution.Plan[q.Step].Sums[0]
+	s := l.Solution.Plan[q.step].Sums[0]
 	if s.Moment {
 		s = a.MomentSum(s.Body, s.About)
 	} else {
 		s = a.ForceSum(s.Body, s.Along)
 	}
-	b, ok := sumBalance(s, q.Force, l.Solution.Values)
+	b, ok := sumBalance(s, q.force, l.Solution.Values)
 	if !ok {
 		return load.Size, false
 	}
-	value, err := b.Rest.Neg().Quo(b.Factor)
+	value, err := b.rest.Neg().Quo(b.factor)
 	return value, err == nil
 }
 
 // The sum over the piece that is kept gives what the diagram has at each place asked about.
 func TestSectionsAgreeWithDiagrams(t *testing.T) {
 	sections := 0
-	eachQuestion(t, 0, func(l *Lesson, q Question) {
-		if q.Kind != SectionPart {
+	eachQuestion(t, 0, func(l *sheet, q question) {
+		if q.step != statics.None {
 			return
 		}
 		sections++
-		if v := l.section(q, l.Solution.Values).Value(); !v.Equal(q.truth) && !q.Station.At.Inexact() && q.Station.Exact {
-			t.Errorf("%s: %s is %s by the sum, %s by the diagram", l.Problem.Name, q.Name, v, q.truth)
+		if v := l.Cut(q.member, q.station, q.quantity, l.Solution.Values).Value(); !v.Equal(q.truth) && !q.station.At.Inexact() && q.station.Exact {
+			t.Errorf("%s: %s is %s by the sum, %s by the diagram", l.name, q.Name, v, q.truth)
 		}
 	})
 	if sections < 100 {

@@ -1,12 +1,10 @@
-package tutor
+package judging
 
 import (
 	"os"
 	"slices"
 	"strings"
 	"testing"
-
-	"unpin/statics/slip"
 )
 
 // Wrong values that were worked out by hand, with no help from the catalogue: the slip made is found.
@@ -35,32 +33,27 @@ func TestWorkedSlips(t *testing.T) {
 
 // workedSlip types one worked value and returns its line with what the lesson finds.
 func workedSlip(t *testing.T, row []string) string {
-	l := lesson(t, row[0], Values)
-	for {
-		q, asking := l.Now()
-		if !asking {
-			t.Fatalf("%s does not ask for %s", row[0], row[1])
-		}
+	l := newSheet(t, libraryProblem(t, row[0]))
+	for _, q := range l.questions {
 		if q.Name == row[1] {
 			return strings.Join(append(row[:4], workedOutcome(t, l, q, row)), " | ")
 		}
-		l.Type(q.truth.Decimal(20))
 	}
+	t.Fatalf("%s does not ask for %s", row[0], row[1])
+	return ""
 }
 
-func workedOutcome(t *testing.T, l *Lesson, q Question, row []string) string {
-	v, err := l.read(q, row[2])
-	if err != nil {
-		t.Fatal(err)
-	}
+func workedOutcome(t *testing.T, l *sheet, q question, row []string) string {
+	v := l.read(t, q, row[2])
 	var found []string
-	d := slip.Diagnose(v.places(), l.allCandidates(q)...)
+	held := l.caseOf(q)
+	d := held.Diagnosis(v)
 	for _, m := range d.Matches {
 		if !slices.Contains(found, m.Slip.ID) {
 			found = append(found, m.Slip.ID)
 		}
 	}
-	if Judge(v, q.truth, l.balances(q)).Right() || !slices.Contains(found, row[3]) {
+	if held.Verdict(v).Right() || !slices.Contains(found, row[3]) {
 		t.Errorf("%s: finds %v", strings.Join(row, " | "), found)
 	}
 	if d.Named() != nil {

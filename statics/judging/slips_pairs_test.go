@@ -1,4 +1,4 @@
-package tutor
+package judging
 
 import (
 	"testing"
@@ -11,19 +11,16 @@ import (
 // a single one, which is the simpler story.
 func TestPairsOfSlips(t *testing.T) {
 	asked, silent, single, questions := 0, 0, 0, 0
-	eachSlippery(t, 0, func(l *Lesson, q Question) {
+	eachSlippery(t, 0, func(l *sheet, q question) {
 		if questions++; questions%10 != 0 {
 			return
 		}
-		for _, target := range l.targets(q) {
+		for _, target := range l.caseOf(q).targets {
 			candidates := target.Candidates()
 			for _, both := range pairValues(q.truth, candidates) {
-				v, err := l.read(q, both.Figures(5))
-				if err != nil {
-					t.Fatal(err)
-				}
-				switch pairs := slip.Pairs(v.places(), q.truth, candidates); {
-				case len(slip.Diagnose(v.places(), candidates).Matches) > 0:
+				v := l.read(t, q, both.Figures(5))
+				switch pairs := slip.Pairs(v.Readings(), q.truth, candidates); {
+				case len(slip.Diagnose(v.Readings(), candidates).Matches) > 0:
 					single++
 				case len(l.pairAsks(pairs)) == 1:
 					asked++

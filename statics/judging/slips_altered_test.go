@@ -1,4 +1,4 @@
-package tutor
+package judging
 
 import (
 	"slices"
@@ -155,19 +155,19 @@ func solved(frames []statics.Frame) []*statics.Solution {
 }
 
 // answerIn is what a question's answer is in another frame; false where it has no such answer.
-func answerIn(s *statics.Solution, q Question) (exact.Num, bool) {
-	if q.Kind == ForceValue {
+func answerIn(s *statics.Solution, q question) (exact.Num, bool) {
+	if q.step != statics.None {
 		i := slices.IndexFunc(s.Forces, func(f statics.Force) bool { return f.Name == q.Name })
 		if i < 0 {
 			return exact.Num{}, false
 		}
 		return s.Values[i], true
 	}
-	if q.Member >= len(s.Diagrams) {
+	if q.member >= len(s.Diagrams) {
 		return exact.Num{}, false
 	}
-	in, ok := s.Diagrams[q.Member].Section(q.Station.At, q.Station.Side)
-	return quantities(in)[q.Quantity], ok
+	in, ok := s.Diagrams[q.member].Section(q.station.At, q.station.Side)
+	return [...]exact.Num{in.N, in.V, in.M}[q.quantity], ok
 }
 
 // storiesOfMistakenFrames measures how often a slip is spoken of where a student solves another frame, without any slip:
@@ -180,15 +180,15 @@ func storiesOfMistakenFrames(t *testing.T) []measure {
 	named := measure{what: "Frame solved anew with a hinge ignored or a support of another kind: a slip named that was not made", most: 15}
 	asked := measure{what: "— asked about", open: true}
 	truly := measure{what: "— named truly: a component of the support is missing", open: true}
-	var at *Lesson
+	var at *sheet
 	var frames [][]*statics.Solution
-	eachSlippery(t, 0, func(l *Lesson, q Question) {
+	eachSlippery(t, 0, func(l *sheet, q question) {
 		if at != l {
 			at, frames = l, alteredFrames(l.Solution.Frame)
 		}
-		lists := l.allCandidates(q)
+		held := l.caseOf(q)
 		for n, solutions := range frames {
-			for _, d := range diagnosesIn(t, l, q, solutions, lists) {
+			for _, d := range diagnosesIn(t, l, q, solutions, held) {
 				m := &misread
 				if alterations[n].structural {
 					m = &named
@@ -224,26 +224,16 @@ func alteredFrames(f statics.Frame) [][]*statics.Solution {
 
 // diagnosesIn is what is found in the wrong answers that solutions of other frames give to a question, typed with four
 // figures.
-func diagnosesIn(t *testing.T, l *Lesson, q Question, solutions []*statics.Solution, lists [][]slip.Candidate) []slip.Diagnosis {
-	if len(lists) == 0 {
-		return nil
-	}
-	balances := l.balances(q)
-	for i := range balances {
-		balances[i].Slips = func() []exact.Num { return slipValues(lists) }
-	}
+func diagnosesIn(t *testing.T, l *sheet, q question, solutions []*statics.Solution, held *Case) []slip.Diagnosis {
 	var all []slip.Diagnosis
 	for _, s := range solutions {
 		x, ok := answerIn(s, q)
 		if !ok || x.Abs().Cmp(powerOfTen(-9)) < 0 {
 			continue
 		}
-		v, err := l.read(q, x.Figures(4))
-		if err != nil {
-			t.Fatal(err)
-		}
-		if !Judge(v, q.truth, balances).Right() {
-			all = append(all, slip.Diagnose(v.places(), lists...))
+		v := l.read(t, q, x.Figures(4))
+		if !held.Verdict(v).Right() {
+			all = append(all, held.Diagnosis(v))
 		}
 	}
 	return all

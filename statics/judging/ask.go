@@ -1,4 +1,4 @@
-package tutor
+package judging
 
 import (
 	"slices"
@@ -9,56 +9,49 @@ import (
 	"unpin/statics"
 	"unpin/statics/notation"
 	"unpin/statics/slip"
-	"unpin/statics/wording"
 )
 
-// What slips say: the one that a wrong value came from, or a question that tells several apart.
-
-// slipOr says which slip a wrong value came from, or asks; if it fits none, it says where to look.
-func (l *Lesson) slipOr(q Question, v Verdict, typed Typed, where func(Question, Verdict) string) string {
-	if l.passesNoCouple(q) {
-		if l.answers[l.at].tries > 1 {
-			return where(q, v)
-		}
-		return noCouple
-	}
-	lists := l.allCandidates(q)
-	d := slip.Diagnose(typed.places(), lists...)
-	says := l.slipSays(v, d)
-	for _, m := range d.Matches {
-		l.trace(m.Slip.ID)
-	}
-	if says == "" && v == Wrong {
-		says = l.pairText(q, typed, lists)
-	}
-	if says == "" {
-		return where(q, v)
-	}
-	return says
+// A Finding is what is made of an answer.
+type Finding struct {
+	Verdict Verdict
+	// Says is one sentence to the student, the principle first and no number in it: the one slip that a wrong answer came
+	// from, or a question that tells several apart. It is empty where a value fits none.
+	Says  string
+	Slips []string // the slips that lead to the answer, by their IDs; two that only together do, as "one+other"
 }
 
-// noCouple is said of a wrong moment at an end that is free or can turn: whatever led to it, this it missed.
-const noCouple = "an end that is free or can turn passes no couple, so what moment can be left at this end of the member?"
+// note adds a slip, once.
+func (f *Finding) note(id string) {
+	if !slices.Contains(f.Slips, id) {
+		f.Slips = append(f.Slips, id)
+	}
+}
 
-// passesNoCouple reports whether a question is for the moment at such an end.
-func (l *Lesson) passesNoCouple(q Question) bool {
-	if q.Kind != SectionPart || q.Quantity != BendingMoment || !q.truth.IsZero() {
-		return false
+// Find is what is made of a value that was found wrong, or in the opposite sense.
+func (c *Case) Find(verdict Verdict, v Typed) Finding {
+	f := Finding{Verdict: verdict}
+	if c.term != nil {
+		c.findInTerm(&f, v)
+		return f
 	}
-	switch l.spotOf(q) {
-	case pinned, supported, free:
-		return true
+	d := c.Diagnosis(v)
+	for _, m := range d.Matches {
+		f.note(m.Slip.ID)
 	}
-	return false
+	f.Says = c.judge.slipSays(verdict, d)
+	if f.Says == "" && verdict == Wrong {
+		c.findPair(&f, v)
+	}
+	return f
 }
 
 // slipSays is what a diagnosis of a wrong value says to the student: the one slip, a question that tells several apart,
 // or, where the value fits none, nothing.
-func (l *Lesson) slipSays(v Verdict, d slip.Diagnosis) string {
+func (j Judge) slipSays(v Verdict, d slip.Diagnosis) string {
 	if s := d.Named(); s != nil {
 		return lowerFirst(s.Says)
 	}
-	switch things := l.things(d.Matches); {
+	switch things := j.things(d.Matches); {
 	case len(things) == 0:
 		return ""
 	case v == OtherSense:
@@ -70,33 +63,33 @@ func (l *Lesson) slipSays(v Verdict, d slip.Diagnosis) string {
 	}
 }
 
-// trace notes a slip that leads to the line in hand, once.
-func (l *Lesson) trace(id string) {
-	if !slices.Contains(l.traced, id) {
-		l.traced = append(l.traced, id)
+// findPair asks about two slips at once, where one pair alone would lead to the value.
+func (c *Case) findPair(f *Finding, v Typed) {
+	pairs := c.pairs(v)
+	asks := c.judge.pairAsks(pairs)
+	if len(asks) != 1 {
+		return
+	}
+	f.Says = "two things at once may have led here: " + asks[0]
+	for _, p := range pairs {
+		f.note(p[0].Slip.ID + "+" + p[1].Slip.ID)
 	}
 }
 
-// pairText asks about two slips at once, where one pair alone would lead to the value.
-func (l *Lesson) pairText(q Question, v Typed, lists [][]slip.Candidate) string {
+// pairs lists the pairs of slips that a value agrees with.
+func (c *Case) pairs(v Typed) []slip.Pair {
 	var pairs []slip.Pair
-	for i, t := range l.targets(q) {
-		pairs = append(pairs, slip.Pairs(v.places(), t.Value(), lists[i])...)
+	for i, t := range c.targets {
+		pairs = append(pairs, slip.Pairs(v.Readings(), t.Value(), c.lists()[i])...)
 	}
-	if asks := l.pairAsks(pairs); len(asks) == 1 {
-		for _, p := range pairs {
-			l.trace(p[0].Slip.ID + "+" + p[1].Slip.ID)
-		}
-		return "two things at once may have led here: " + asks[0]
-	}
-	return ""
+	return pairs
 }
 
 // pairAsks asks for what each pair is about, once.
-func (l *Lesson) pairAsks(pairs []slip.Pair) []string {
+func (j Judge) pairAsks(pairs []slip.Pair) []string {
 	var asks []string
 	for _, p := range pairs {
-		if ask := askAll(l.things(p[:])); !slices.Contains(asks, ask) {
+		if ask := askAll(j.things(p[:])); !slices.Contains(asks, ask) {
 			asks = append(asks, ask)
 		}
 	}
@@ -113,10 +106,10 @@ type thing struct {
 }
 
 // things lists what there is to ask for, each giver once.
-func (l *Lesson) things(matches []slip.Candidate) []thing {
+func (j Judge) things(matches []slip.Candidate) []thing {
 	var all []thing
 	for _, m := range matches {
-		t := thing{who: l.slipGiver(m.Giver), force: m.Giver.Force != statics.None}
+		t := thing{who: j.slipGiver(m.Giver), force: m.Giver.Force != statics.None}
 		if t.who == "" || m.Slip.About == slip.Answer {
 			t = thing{ask: m.Slip.Asks()}
 		}
@@ -203,14 +196,14 @@ func askAll(things []thing) string {
 }
 
 // slipGiver names what a changed term comes from, or nothing.
-func (l *Lesson) slipGiver(g slip.Giver) string {
+func (j Judge) slipGiver(g slip.Giver) string {
 	switch {
 	case g.Force != statics.None:
-		return l.Solution.Forces[g.Force].Name
+		return j.Solution.Forces[g.Force].Name
 	case g.Load != statics.None:
-		for i, x := range l.Solution.Loads {
+		for i, x := range j.Solution.Loads {
 			if x.Load == g.Load {
-				return wording.New(l.Solution.Assembly, l.style()).Action(i)
+				return j.say().Action(i)
 			}
 		}
 	}

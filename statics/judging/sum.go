@@ -1,4 +1,4 @@
-package tutor
+package judging
 
 import (
 	"slices"
@@ -11,7 +11,7 @@ import (
 
 // An equation is a typed sum held against the true one.
 type equation struct {
-	l     *Lesson
+	judge Judge
 	sum   statics.Sum
 	known func(int) (exact.Num, bool)
 	typed []notation.TypedTerm // all on the left
@@ -19,65 +19,68 @@ type equation struct {
 	given exact.Num            // what the terms without a name add up to, as typed
 }
 
-// checkEquation says what is wrong with a typed sum, or nothing if it is true: whatever the order of its terms, the
-// sides they stand on, the positive sense, and a factor throughout. Known forces may stand by name or by value. The
-// sentence has the principle first and no number.
-func (l *Lesson) checkEquation(s statics.Sum, typed notation.TypedSum, known func(int) (exact.Num, bool)) string {
-	e := l.equation(s, typed, known)
+// Sum judges a typed sum: it is true whatever the order of its terms, the sides they stand on, the positive sense, and a
+// factor throughout, and else wrong. Known forces may stand by name or by value.
+func (j Judge) Sum(s statics.Sum, typed notation.TypedSum, known func(force int) (exact.Num, bool)) Finding {
+	e := j.equation(s, typed, known)
 	for _, t := range e.typed {
 		if t.Force == "" {
 			continue
 		}
-		if says := e.stranger(l.forceNamed(t.Force)); says != "" {
-			return says
+		if says := e.stranger(ForceNamed(j.Solution.Assembly, t.Force)); says != "" {
+			return Finding{Verdict: Wrong, Says: says}
 		}
 	}
-	best, bestFit := exact.Int(1), -1
+	says := e.wrong(e.bestScale())
+	if says == "" {
+		return Finding{}
+	}
+	slips := e.slips()
+	if story := j.writtenSays(slips); story != "" {
+		says = story
+	}
+	f := Finding{Verdict: Wrong, Says: says}
+	for _, w := range slips {
+		f.note(w.Slip.ID)
+	}
+	return f
+}
+
+// bestScale is the factor throughout with which most agrees.
+func (e *equation) bestScale() exact.Num {
+	best, bestFit := one, -1
 	for _, scale := range e.scales() {
-		fit := e.fit(scale)
-		if fit > bestFit {
+		if fit := e.fit(scale); fit > bestFit {
 			best, bestFit = scale, fit
 		}
 	}
-	says := e.wrongForce(best)
-	if says == "" {
-		says = e.wrongGiven(best)
+	return best
+}
+
+// wrong says what is wrong with a sum that is taken so many times, or nothing.
+func (e *equation) wrong(scale exact.Num) string {
+	if says := e.wrongForce(scale); says != "" {
+		return says
 	}
-	if says == "" {
-		return ""
-	}
-	if slip := e.slipText(); slip != "" {
-		return slip
-	}
-	return says
+	return e.wrongGiven(scale)
 }
 
 // equation gathers what was typed.
-func (l *Lesson) equation(s statics.Sum, typed notation.TypedSum, known func(int) (exact.Num, bool)) *equation {
-	e := &equation{l: l, sum: s, known: known, typed: typed.Terms(), by: map[int]exact.Num{}}
+func (j Judge) equation(s statics.Sum, typed notation.TypedSum, known func(int) (exact.Num, bool)) *equation {
+	e := &equation{judge: j, sum: s, known: known, typed: typed.Terms(), by: map[int]exact.Num{}}
 	for _, t := range e.typed {
 		if t.Force == "" {
 			e.given = e.given.Add(t.Value)
-		} else if f := l.forceNamed(t.Force); f != statics.None {
+		} else if f := ForceNamed(j.Solution.Assembly, t.Force); f != statics.None {
 			e.by[f] = e.by[f].Add(t.Value)
 		}
 	}
 	return e
 }
 
-// forceNamed is the force that a typed name means, or None.
-func (l *Lesson) forceNamed(name string) int {
-	for i, f := range l.Solution.Forces {
-		if notation.NameMatches(name, f.Name) {
-			return i
-		}
-	}
-	return statics.None
-}
-
 // stranger says why a named force has no place in a sum of this body.
 func (e *equation) stranger(f int) string {
-	a, body := e.l.Solution.Assembly, wording.Body(e.l.Solution.Assembly, e.sum.Body)
+	a, body := e.judge.Solution.Assembly, wording.Body(e.judge.Solution.Assembly, e.sum.Body)
 	sign, touches := a.Facing(e.sum.Body, f)
 	switch name := a.Forces[f].Name; {
 	case !touches:
@@ -122,7 +125,7 @@ func near(x, y, size exact.Num) bool {
 
 // wrongForce says which force by name has the wrong factor. A known one may be left to its value.
 func (e *equation) wrongForce(scale exact.Num) string {
-	a := e.l.Solution.Assembly
+	a := e.judge.Solution.Assembly
 	for _, i := range a.ForcesOn(e.sum.Body) {
 		meant := e.sum.Factor(i).Mul(scale)
 		x, name := e.by[i], a.Forces[i].Name
@@ -162,7 +165,7 @@ func (e *equation) wrongGiven(scale exact.Num) string {
 	}
 	loose, name := e.unmatched(&terms), ""
 	if len(terms) > 0 {
-		name = e.l.words().Source(terms[0].of)
+		name = e.judge.say().Source(terms[0].of)
 	}
 	switch {
 	case len(terms) == 0 && len(loose) > 0:

@@ -1,10 +1,10 @@
-package tutor
+package judging
 
 import (
 	"strings"
 	"testing"
 
-	"unpin/statics/exact"
+	"unpin/statics"
 	"unpin/statics/slip"
 )
 
@@ -37,28 +37,24 @@ type student struct {
 }
 
 // outcome is what the lesson says to the value of a slip.
-func (s student) outcome(t testing.TB, l *Lesson, q Question, c slip.Candidate, lists [][]slip.Candidate, balances []Balance) tally {
+func (s student) outcome(t testing.TB, l *sheet, q question, held *Case, c slip.Candidate) tally {
 	text := c.Value.Figures(s.typed)
 	if c.Value.Abs().Cmp(powerOfTen(-9)) < 0 {
 		text = "0" // what is left of an angle that is held to 34 figures
 	}
-	v, err := l.read(q, text)
-	if err != nil {
-		t.Fatalf("%s: %s: %v", q.Name, c.Value, err)
-	}
-	verdict := Judge(v, q.truth, balances)
+	v := l.read(t, q, text)
+	verdict := held.Verdict(v)
 	switch {
 	case verdict.Exactly():
 		return tally{hidden: 1}
 	case verdict.Right():
 		return tally{missed: 1}
 	}
-	d := slip.Diagnose(v.places(), lists...)
-	return heard(l.slipSays(verdict, d), c, l)
+	return heard(l.slipSays(verdict, held.Diagnosis(v)), c, l)
 }
 
 // heard is what a text says of a slip.
-func heard(text string, c slip.Candidate, l *Lesson) tally {
+func heard(text string, c slip.Candidate, l *sheet) tally {
 	about := l.things([]slip.Candidate{c})[0]
 	aspect := " count"
 	if about.who != "" && c.Slip.About != slip.Presence {
@@ -84,23 +80,20 @@ func (s student) bySlip(t testing.TB) map[*slip.Slip]*tally {
 	for _, row := range slip.Catalogue() {
 		by[row] = &tally{}
 	}
-	eachSlippery(t, s.own, func(l *Lesson, q Question) {
-		right := ownValue(l, q)
-		for _, l.Rung = range []Rung{Terms, Values} {
-			lists := l.allCandidates(q)
-			if len(lists) == 0 || l.Rung == Terms && q.Kind != ForceValue {
+	eachSlippery(t, s.own, func(l *sheet, q question) {
+		right := l.ownValue(q)
+		for _, written := range []bool{true, false} {
+			if written && q.step == statics.None {
 				continue
 			}
-			balances := l.balances(q)
-			for i := range balances {
-				balances[i].Slips = func() []exact.Num { return slipValues(lists) }
-			}
+			held := l.caseWith(q, written)
+			lists := held.lists()
 			for _, c := range lists[len(lists)-1] {
 				if c.Value.Equal(right) {
 					by[c.Slip].hidden++
 					continue
 				}
-				by[c.Slip].add(s.outcome(t, l, q, c, lists, balances))
+				by[c.Slip].add(s.outcome(t, l, q, held, c))
 			}
 		}
 	})

@@ -1,4 +1,4 @@
-package tutor
+package judging
 
 import (
 	"math/rand/v2"
@@ -17,11 +17,16 @@ import (
 // of one, and is named, or asked about where another makes the very same entry.
 func slipsByTerm(t *testing.T) measure {
 	var all tally
-	eachLesson(t, Terms, func(l *Lesson) {
-		for _, q := range l.Questions {
-			for _, a := range alteredTerms(l, q) {
-				if typed := typedTerm(l, q, a.Term); !typed.Value.Equal(q.truth) { // else another question shows it
-					all.add(termOutcome(l, q, a.Slip, typed))
+	eachSheet(t, func(l *sheet) {
+		for i, step := range l.Solution.Plan {
+			if step.Relation || step.Check {
+				continue
+			}
+			for n, sum := range step.Sums {
+				for k, term := range sum.Terms {
+					for _, entry := range entries(sum, term) {
+						all.add(termOutcomes(l.Term(l.stepOf(i, false), n, k, entry)))
+					}
 				}
 			}
 		}
@@ -29,9 +34,36 @@ func slipsByTerm(t *testing.T) measure {
 	return measure{what: "Terms typed one by one: named or asked about", count: all.found(), of: all.seen(), least: 99.5}
 }
 
-// termOutcome is what the lesson makes of a slip in one term.
-func termOutcome(l *Lesson, q Question, made *slip.Slip, typed Typed) tally {
-	slips := l.slipsOfTerm(q, typed)
+// entries lists what is asked of a term: the size where it is a load's, the arm where the sum is of moments, the sign
+// always.
+func entries(s statics.Sum, t statics.Term) []Entry {
+	var all []Entry
+	if t.Why != statics.Counts {
+		return nil
+	}
+	if t.Force == statics.None {
+		all = append(all, Size)
+	}
+	if s.Moment && t.What != statics.TurnOnly {
+		all = append(all, Arm)
+	}
+	return append(all, Sign)
+}
+
+// termOutcomes is what is made of all slips that change what a case asks for.
+func termOutcomes(c *Case) tally {
+	var all tally
+	for _, a := range c.alteredTerms() {
+		value := c.judge.entered(c.term, a.Term)
+		if !value.Equal(c.Truth) { // else another question shows it
+			all.add(termOutcome(c.TermSlips(Typed{Value: value, Written: value, Unit: one}), a.Slip))
+		}
+	}
+	return all
+}
+
+// termOutcome is what is made of one of them.
+func termOutcome(slips []*slip.Slip, made *slip.Slip) tally {
 	switch {
 	case len(slips) == 0:
 		return tally{missed: 1}
@@ -43,34 +75,13 @@ func termOutcome(l *Lesson, q Question, made *slip.Slip, typed Typed) tally {
 	return tally{named: 1}
 }
 
-// alteredTerms is what slips make of the term that a question asks about.
-func alteredTerms(l *Lesson, q Question) []slip.Altered {
-	switch q.Kind {
-	case TermSize, TermArm, TermSign:
-		return l.slipQuestion(q, l.Solution.Values).OfTerm(q.Sum, q.Term)
-	}
-	return nil
-}
-
-// typedTerm is the answer to a question about a term, when the student has it so.
-func typedTerm(l *Lesson, q Question, term statics.Term) Typed {
-	value := term.Size
-	switch q.Kind {
-	case TermArm:
-		value = term.Arm
-	case TermSign:
-		value = exact.Int(int64(l.shownSign(l.Solution.Plan[q.Step].Sums[q.Sum], term)))
-	}
-	return Typed{Value: value, Written: value, Unit: exact.Int(1)}
-}
-
 // slipsBySum measures how many slips are found where whole sums are typed: each sum of each plan, as one in six of the
 // slips would have it, with known forces by name or by value.
 func slipsBySum(t *testing.T, byValue bool) measure {
 	var all tally
 	every := rand.New(rand.NewPCG(6, 4))
 	name := map[bool]string{false: "by name", true: "by value"}[byValue]
-	eachLesson(t, Values, func(l *Lesson) {
+	eachSheet(t, func(l *sheet) {
 		for n, step := range l.Solution.Plan {
 			known := func(int) (exact.Num, bool) { return exact.Num{}, false }
 			if byValue {
@@ -85,7 +96,7 @@ func slipsBySum(t *testing.T, byValue bool) measure {
 }
 
 // sumOutcomes is what the lesson makes of one in six of the slips in one sum.
-func sumOutcomes(t *testing.T, l *Lesson, s statics.Sum, known func(int) (exact.Num, bool), every *rand.Rand) tally {
+func sumOutcomes(t *testing.T, l *sheet, s statics.Sum, known func(int) (exact.Num, bool), every *rand.Rand) tally {
 	var all tally
 	values := map[int]exact.Num{}
 	for i := range l.Solution.Forces {
@@ -93,7 +104,7 @@ func sumOutcomes(t *testing.T, l *Lesson, s statics.Sum, known func(int) (exact.
 			values[i] = v
 		}
 	}
-	for _, w := range slip.OfSum(l.Solution.Assembly, s, values, l.Problem.Units.Customary()) {
+	for _, w := range slip.OfSum(l.Solution.Assembly, s, values, l.Style.Units.Customary()) {
 		if every.IntN(6) > 0 {
 			continue
 		}
@@ -101,7 +112,7 @@ func sumOutcomes(t *testing.T, l *Lesson, s statics.Sum, known func(int) (exact.
 		if !ok {
 			continue
 		}
-		says := l.checkEquation(s, typed, known)
+		says := l.Sum(s, typed, known).Says
 		of := tally{hidden: 1}
 		if says != "" {
 			of = heardOfSum(l, says, w)
@@ -113,25 +124,25 @@ func sumOutcomes(t *testing.T, l *Lesson, s statics.Sum, known func(int) (exact.
 
 // typedSum is a sum as a student types it; false where nothing is left in it, or where its
 // units alone give it away.
-func typedSum(t *testing.T, l *Lesson, s statics.Sum, known func(int) (exact.Num, bool)) (notation.TypedSum, bool) {
-	st := l.style()
+func typedSum(t *testing.T, l *sheet, s statics.Sum, known func(int) (exact.Num, bool)) (notation.TypedSum, bool) {
+	st := l.Style
 	st.Figures = 8
 	text := wording.New(l.Solution.Assembly, st).Numbers(s, known)
 	if text == "0 = 0" {
 		return notation.TypedSum{}, false
 	}
-	typed, err := notation.ReadSum(text, l.Problem.Units, func(name string) bool { return l.forceNamed(name) != statics.None })
+	typed, err := notation.ReadSum(text, l.Style.Units, func(name string) bool { return ForceNamed(l.Solution.Assembly, name) != statics.None })
 	if err != nil && !strings.Contains(err.Error(), "do not add") {
-		t.Fatalf("%s: %s: %v", l.Problem.Name, text, err)
+		t.Fatalf("%s: %s: %v", l.name, text, err)
 	}
 	return typed, err == nil
 }
 
 // heardOfSum is what a text says of a slip in a written sum.
-func heardOfSum(l *Lesson, text string, w slip.Written) tally {
+func heardOfSum(l *sheet, text string, w slip.Written) tally {
 	stranger := ""
 	if w.Giver.Force != statics.None {
-		stranger = (&equation{l: l, sum: w.Sum}).stranger(w.Giver.Force)
+		stranger = (&equation{judge: l.Judge, sum: w.Sum}).stranger(w.Giver.Force)
 	}
 	if text == l.writtenSays([]slip.Written{w}) || text == stranger {
 		return tally{named: 1}
@@ -144,7 +155,7 @@ func heardOfSum(l *Lesson, text string, w slip.Written) tally {
 func storiesOfWrongTerms(t *testing.T) measure {
 	m := measure{what: "Whole sums typed, one term a random number of five figures (seed 6, 5): a story", most: 1}
 	random := rand.New(rand.NewPCG(6, 5))
-	eachLesson(t, Values, func(l *Lesson) {
+	eachSheet(t, func(l *sheet) {
 		for _, step := range l.Solution.Plan {
 			for _, s := range step.Sums {
 				known := func(int) (exact.Num, bool) { return exact.Num{}, false }
@@ -157,7 +168,7 @@ func storiesOfWrongTerms(t *testing.T) measure {
 					n := random.IntN(len(other))
 					other[n].Value, other[n].Factors = exact.MustParse(randomNumber(random, 5)), nil
 					e := l.equation(s, notation.TypedSum{Left: other}, known)
-					if m.of++; e.slipText() != "" {
+					if m.of++; l.writtenSays(e.slips()) != "" {
 						m.count++
 					}
 				}

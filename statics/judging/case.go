@@ -1,0 +1,107 @@
+package judging
+
+import (
+	"sync"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/slip"
+)
+
+// A Case is one value asked for, with what an answer is held against. It is not safe for use by several goroutines.
+type Case struct {
+	Truth    exact.Num
+	judge    Judge
+	sensed   bool // a value in the opposite sense is told from other mistakes
+	targets  []target
+	balances []balance
+	term     *termCase // where what is asked for is in one term
+	lists    func() [][]slip.Candidate
+}
+
+// A target is what is asked for as the catalogue of slips sees it, with exact values or the student's own: the right
+// value, and those that slips lead to.
+type target interface {
+	Value() exact.Num
+	Candidates() []slip.Candidate
+}
+
+// newCase gathers what slips lead to, once it is asked for.
+func (j Judge) newCase(truth exact.Num, targets []target, balances []balance) *Case {
+	c := &Case{Truth: truth, judge: j, targets: targets, balances: balances, sensed: len(targets) > 0}
+	c.lists = sync.OnceValue(func() [][]slip.Candidate {
+		var lists [][]slip.Candidate
+		for _, t := range c.targets {
+			lists = append(lists, t.Candidates())
+		}
+		return lists
+	})
+	for i := range c.balances {
+		c.balances[i].slips = c.slipValues
+	}
+	return c
+}
+
+// Plain is the case of a value that must be met as it is: a length along a member, the degree of a curve.
+func (j Judge) Plain(truth exact.Num) *Case { return j.newCase(truth, nil, nil) }
+
+// A Step is where forces are asked for: sums, and the forces that they give, as many as there are sums.
+type Step struct {
+	Sums  []statics.Sum
+	Gives []int
+	// Known tells which forces were known before; those alone can have been put in with a value.
+	Known   func(force int) bool
+	Written bool // the student has written all terms, and they are right
+}
+
+// Force is the case of a force that a step gives.
+func (j Judge) Force(s Step, force int) *Case {
+	var targets []target
+	var balances []balance
+	for _, values := range j.values() {
+		targets = append(targets, j.question(s, force, values))
+		for _, sum := range s.Sums {
+			if b, ok := sumBalance(sum, force, values); ok {
+				balances = append(balances, b)
+			}
+		}
+	}
+	return j.newCase(j.Solution.Values[force], targets, balances)
+}
+
+// question is a force that a step gives as the catalogue of slips sees it, with these values of the forces.
+func (j Judge) question(s Step, force int, values []exact.Num) slip.Question {
+	return slip.Question{
+		Assembly:  j.Solution.Assembly,
+		Sums:      s.Sums,
+		Gives:     s.Gives,
+		Force:     force,
+		Values:    values,
+		Known:     s.Known,
+		Customary: j.Style.Units.Customary(),
+		Written:   s.Written,
+	}
+}
+
+// Verdict judges a typed value by the rules in order.
+func (c *Case) Verdict(v Typed) Verdict {
+	verdict := judge(v, c.Truth, c.balances)
+	if verdict == OtherSense && !c.sensed {
+		return Wrong
+	}
+	return verdict
+}
+
+// slipValues lists the values that slips lead to.
+func (c *Case) slipValues() []exact.Num {
+	var all []exact.Num
+	for _, candidates := range c.lists() {
+		for _, candidate := range candidates {
+			all = append(all, candidate.Value)
+		}
+	}
+	return all
+}
+
+// Diagnosis is what slips a wrong value may have come from.
+func (c *Case) Diagnosis(v Typed) slip.Diagnosis { return slip.Diagnose(v.Readings(), c.lists()...) }

@@ -1,0 +1,61 @@
+package judging
+
+import (
+	"slices"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+	"unpin/statics/wording"
+)
+
+// A Judge is what answers to one problem are held against. It may be copied, and changes nothing that it holds.
+type Judge struct {
+	Solution *statics.Solution // by the senses in which the student takes the forces
+	// Own lists the values of all forces as the student has them: what was typed and accepted, else the exact one. Nil is
+	// the exact ones.
+	Own   []exact.Num
+	Style notation.Style // the units, the positive turn, and how loads are named in what is said
+}
+
+// values lists the values of the forces that an answer may rest on: the exact ones, and the student's own where they
+// differ.
+func (j Judge) values() [][]exact.Num {
+	all := [][]exact.Num{j.Solution.Values}
+	if j.Own != nil && !slices.EqualFunc(j.Own, j.Solution.Values, exact.Num.Equal) {
+		all = append(all, j.Own)
+	}
+	return all
+}
+
+// given are values of the forces by the senses that these were given.
+func (j Judge) given(values []exact.Num) []exact.Num {
+	given := slices.Clone(values)
+	for i, f := range j.Solution.Forces {
+		if f.Turned {
+			given[i] = given[i].Neg()
+		}
+	}
+	return given
+}
+
+// ForceNamed is the force of an assembly that a typed name means, or None.
+func ForceNamed(a *statics.Assembly, name string) int {
+	for i, f := range a.Forces {
+		if notation.NameMatches(name, f.Name) {
+			return i
+		}
+	}
+	return statics.None
+}
+
+// ShownSign is a term's sign by the positive turn that the style asks for.
+func (j Judge) ShownSign(s statics.Sum, t statics.Term) int {
+	if s.Moment {
+		return j.Style.Moments.Sign(t.Sign)
+	}
+	return t.Sign
+}
+
+// say says what a term or a load is.
+func (j Judge) say() wording.Speaker { return wording.New(j.Solution.Assembly, j.Style) }

@@ -1,0 +1,146 @@
+package judging
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"unpin/statics"
+	"unpin/statics/notation"
+)
+
+// An Asked is what a line is read as an answer to.
+type Asked struct {
+	Name  string // as the student reads it: Cy, "V(BC, 2.4 before)", "arm 2"
+	Dim   notation.Dimension
+	Force *statics.Force // the unknown whose value is asked for, or nil
+	Axial bool           // an axial force, in tension or in compression
+}
+
+// Read reads a line as an answer: a number or expression, a unit, a sense. The error is a sentence for the student, where
+// it can with lines beneath that point at the place.
+func (j Judge) Read(q Asked, line string) (Typed, error) {
+	if err := q.strangeName(j.Solution.Assembly, line); err != nil {
+		return Typed{}, err
+	}
+	a, err := notation.ReadAnswer(q.withoutName(line), j.Style.Units, q.Dim)
+	if err != nil {
+		return Typed{}, Placed(line, err)
+	}
+	sign, err := q.SenseSign(a.Sense)
+	if err != nil {
+		return Typed{}, err
+	}
+	v, err := typedAs(a)
+	if sign < 0 {
+		v = v.neg()
+	}
+	return v, err
+}
+
+// withoutName is a line without the name asked for and an equals sign before the answer, as in RB = 20.5. In their place
+// stand blanks, so that the place of a fault stays what it is.
+func (q Asked) withoutName(line string) string {
+	name, _, found := strings.Cut(line, "=")
+	if !found || !notation.NameMatches(strings.TrimSpace(name), q.Name) {
+		return line
+	}
+	return strings.Repeat(" ", len(name)+1) + line[len(name)+1:]
+}
+
+// strangeName is the error of an answer that names an unknown other than the one asked for, alone or in an expression.
+func (q Asked) strangeName(a *statics.Assembly, line string) error {
+	apart := func(r rune) bool { return strings.ContainsRune(" \t+-−*×·/()=", r) }
+	for _, word := range strings.FieldsFunc(q.withoutName(line), apart) {
+		f := ForceNamed(a, word)
+		switch {
+		case f == statics.None:
+		case a.Forces[f].Name == q.Name:
+			return fmt.Errorf("%s itself is asked for: type what it comes to as a number", q.Name)
+		default:
+			return fmt.Errorf("%s is asked for, as a number: where %s stands in the sum, put its value", q.Name, a.Forces[f].Name)
+		}
+	}
+	return nil
+}
+
+// Placed is the error of a line that could not be read, with the place shown beneath where it is known. What was typed
+// stands in from the margin, so that it is not taken for a reply.
+func Placed(line string, err error) error {
+	var at *notation.ReadError
+	if errors.As(err, &at) {
+		return fmt.Errorf("%w\n  %s", err, strings.ReplaceAll(at.Caret(line), "\n", "\n  "))
+	}
+	return err
+}
+
+// SenseSign is +1 if a sense word agrees with the positive direction of what is asked, −1 if it is the opposite. A word
+// that the quantity cannot have is an error.
+func (q Asked) SenseSign(s notation.Sense) (int, error) {
+	if s == notation.NoSense {
+		return 1, nil
+	}
+	sign := 0
+	switch {
+	case q.Force != nil:
+		sign = notation.SignOf(*q.Force, s)
+	case q.Axial:
+		sign = map[notation.Sense]int{notation.Tension: 1, notation.Compression: -1}[s]
+	}
+	if sign == 0 {
+		return 0, fmt.Errorf("%s has no such sense; %s", q.Name, q.Senses())
+	}
+	return sign, nil
+}
+
+// Senses says which sense words fit what is asked.
+func (q Asked) Senses() string {
+	switch {
+	case q.Axial:
+		return "it is tension or compression."
+	case q.Force == nil:
+		return "give its sign."
+	case q.Force.Couple:
+		return "it is cw or ccw."
+	case q.Force.Along.X.IsZero():
+		return "it is up or down."
+	case q.Force.Along.Y.IsZero():
+		return "it is left or right."
+	}
+	return "it is up or down, left or right."
+}
+
+// ReadSign reads the sign of a term: + or −, or a sense of the sum.
+func (j Judge) ReadSign(s statics.Sum, line string) (Typed, error) {
+	for sign, words := range map[int][]string{1: j.senses(s, 1), -1: j.senses(s, -1)} {
+		for _, w := range words {
+			if strings.EqualFold(strings.TrimSpace(line), w) {
+				return Word(sign), nil
+			}
+		}
+	}
+	return Typed{}, errors.New("Type + or -: does this term count with or against the positive sense of the sum?")
+}
+
+// senses are the words for a sign in a sum.
+func (j Judge) senses(s statics.Sum, sign int) []string {
+	words := []string{"+", "plus", "+1", "1"}
+	if sign < 0 {
+		words = []string{"-", "−", "minus", "-1", "−1"}
+	}
+	turn := []string{"ccw", "counter-clockwise", "anticlockwise"}
+	if j.Style.Moments.Sign(sign) < 0 {
+		turn = []string{"cw", "clockwise"}
+	}
+	along := map[bool]string{true: "right", false: "left"}[s.Along.X.Sign()*sign > 0]
+	if s.Along.X.IsZero() {
+		along = map[bool]string{true: "up", false: "down"}[s.Along.Y.Sign()*sign > 0]
+	}
+	switch {
+	case s.Moment:
+		return append(words, turn...)
+	case s.Along.X.IsZero() || s.Along.Y.IsZero():
+		return append(words, along)
+	}
+	return words
+}

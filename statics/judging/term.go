@@ -1,0 +1,92 @@
+package judging
+
+import (
+	"slices"
+	"strings"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/slip"
+)
+
+// An Entry is what is asked for in one term of a sum.
+type Entry int
+
+// The entries of a term.
+const (
+	Size Entry = iota // the force, or its component
+	Arm
+	Sign // +1 or −1, by the positive turn of the style
+)
+
+// A termCase is what is asked for in one term of a step's sums.
+type termCase struct {
+	step  Step
+	sum   int
+	term  int
+	entry Entry
+}
+
+// Term is the case of what is in one term: the one numbered term of the step's sum numbered sum.
+func (j Judge) Term(s Step, sum, term int, entry Entry) *Case {
+	t := &termCase{s, sum, term, entry}
+	truth := j.entered(t, s.Sums[sum].Terms[term])
+	var balances []balance
+	if entry != Sign {
+		balances = []balance{{factor: one, rest: truth.Neg(), largest: truth}}
+	}
+	c := j.newCase(truth, nil, balances)
+	c.term = t
+	return c
+}
+
+// entered is what stands in a term where it is asked for.
+func (j Judge) entered(c *termCase, t statics.Term) exact.Num {
+	switch c.entry {
+	case Size:
+		return t.Size
+	case Arm:
+		return t.Arm
+	}
+	return exact.Int(int64(j.ShownSign(c.step.Sums[c.sum], t)))
+}
+
+// TermSlips lists the slips that make of a term what was typed of it; none where no term is asked about.
+func (c *Case) TermSlips(v Typed) []*slip.Slip {
+	var all []*slip.Slip
+	if c.term == nil {
+		return nil
+	}
+	for _, a := range c.alteredTerms() {
+		is := c.judge.entered(c.term, a.Term)
+		if same := v.Value.Equal(is) || c.term.entry != Sign && v.Means(is); same && !slices.Contains(all, a.Slip) {
+			all = append(all, a.Slip)
+		}
+	}
+	return all
+}
+
+// alteredTerms lists what slips make of the term.
+func (c *Case) alteredTerms() []slip.Altered {
+	t := c.term
+	force := t.step.Sums[t.sum].Terms[t.term].Force
+	return c.judge.question(t.step, force, c.judge.Solution.Values).OfTerm(t.sum, t.term)
+}
+
+// findInTerm says which slip a wrong size, arm or sign of a term came from, asks where several make the same of it, or
+// says nothing.
+func (c *Case) findInTerm(f *Finding, v Typed) {
+	slips := c.TermSlips(v)
+	var asks []string
+	for _, s := range slips {
+		f.note(s.ID)
+		asks = append(asks, s.Asks())
+	}
+	switch len(slips) {
+	case 0:
+	case 1:
+		f.Says = lowerFirst(slips[0].Says)
+	default:
+		f.Says = "there is more than one way to this entry: " + strings.Join(asks, ", and ") + "?"
+	}
+}

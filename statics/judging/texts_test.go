@@ -1,0 +1,37 @@
+package judging
+
+import (
+	"regexp"
+	"strings"
+	"testing"
+)
+
+// blame are words that speak of the student and not of the work, or make light of it.
+var blame = regexp.MustCompile(`(?i)\b(wrong|mistake|mistaken|error|careless|careful|fail|failed|failure|forgot|forgotten|forget|bad|incorrect|should have|must not|never|obvious|obviously|simply|easy|trivial|sorry|unfortunately)\b`)
+
+// digits are numbers, without those in names of joints and loads.
+var digits = regexp.MustCompile(`[0-9]`)
+
+// checkWording holds a piece of feedback to what feedback is: one sentence, without a number of its own, without blame.
+func checkWording(t *testing.T, l *sheet, where, text string) {
+	t.Helper()
+	bare := text
+	for i := range l.Solution.Loads {
+		bare = strings.ReplaceAll(bare, l.say().Action(i), "a load")
+	}
+	for _, j := range l.Solution.Frame.Joints {
+		if digits.MatchString(j.Name) {
+			bare = strings.ReplaceAll(bare, j.Name, "J")
+		}
+	}
+	switch end := text[len(text)-1]; {
+	case end != '.' && end != '?':
+		t.Errorf("%s: no end: %s", where, text)
+	case strings.Contains(text[:len(text)-1], ". ") || strings.Contains(text[:len(text)-1], "? "):
+		t.Errorf("%s: more than one sentence: %s", where, text)
+	case digits.MatchString(bare):
+		t.Errorf("%s: a number: %s", where, text)
+	case blame.MatchString(text):
+		t.Errorf("%s: blame: %s", where, text)
+	}
+}
