@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"unpin/statics"
+	"unpin/statics/wording"
 )
 
 // A feature is something a frame or its loads can have.
@@ -104,13 +105,13 @@ func crossingBars(p solved) bool {
 
 func loadOfKind(kind string) func(solved) bool {
 	return func(p solved) bool {
-		return slices.ContainsFunc(p.Entries, func(e Entry) bool { return e.Kind == kind })
+		return slices.ContainsFunc(p.Entries, func(e wording.Entry) bool { return e.Kind == kind })
 	}
 }
 
 func per(base string) func(solved) bool {
 	return func(p solved) bool {
-		return slices.ContainsFunc(p.Entries, func(e Entry) bool { return e.Per == base })
+		return slices.ContainsFunc(p.Entries, func(e wording.Entry) bool { return e.Per == base })
 	}
 }
 

@@ -5,6 +5,7 @@ import (
 
 	"unpin/statics"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // loads reads the loads, in file order.
@@ -83,14 +84,14 @@ func placeField(name string) bool {
 }
 
 // entryOf is the load as written.
-func entryOf(kind string, values map[string]*node) Entry {
+func entryOf(kind string, values map[string]*node) wording.Entry {
 	text := func(name string) string {
 		if n := values[name]; n != nil {
 			return n.text
 		}
 		return ""
 	}
-	e := Entry{Kind: kind, To: text("to"), Joint: text("joint"), At: text("at"), From: text("from"), Until: text("until"), Per: text("per")}
+	e := wording.Entry{Kind: kind, To: text("to"), Joint: text("joint"), At: text("at"), From: text("from"), Until: text("until"), Per: text("per")}
 	e.Size = words(values[kind])
 	e.On = words(values["on"])
 	if turn, ok := notation.ReadMomentTurn(e.To); ok && kind == "couple" {
