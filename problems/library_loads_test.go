@@ -50,7 +50,7 @@ func hinged(p solved, joint int) bool {
 // loadAcrossPin reports whether one spread load of the file acts on several parts.
 func loadAcrossPin(p solved) bool {
 	bodies := map[int]int{}
-	for _, a := range p.Assembly.Loads {
+	for _, a := range p.Assembly.Actions {
 		load := p.Problem.Frame.Loads[a.Load]
 		if load.Kind != statics.SpreadLoad {
 			continue

@@ -26,7 +26,7 @@ func solvedLibrary(t *testing.T) []solved {
 			t.Fatalf("%s is not found", name)
 		}
 		s, err := statics.Solve(p.Frame)
-		if err != nil || s.Count.Verdict() != statics.Determinate {
+		if err != nil || s.Count.Determinacy() != statics.Determinate {
 			t.Fatalf("%s is not determinate (%v)", name, err)
 		}
 		all = append(all, solved{p, s})

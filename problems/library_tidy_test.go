@@ -87,7 +87,7 @@ func equalLoads(p solved) (faults []string) {
 
 func equalResultants(p solved) (faults []string) {
 	sizes := map[string]bool{}
-	for _, a := range p.Assembly.Loads {
+	for _, a := range p.Assembly.Actions {
 		key := a.Size.Abs().String()
 		if a.Shape != statics.Turning && sizes[key] {
 			faults = append(faults, "two resultants are "+key)
@@ -98,7 +98,7 @@ func equalResultants(p solved) (faults []string) {
 }
 
 func shortStretches(p solved) (faults []string) {
-	for _, a := range p.Assembly.Loads {
+	for _, a := range p.Assembly.Actions {
 		length := a.End.Sub(a.Start)
 		if length.Equal(exact.Int(1)) || length.Equal(exact.Int(2)) {
 			faults = append(faults, fmt.Sprintf("a spread load is %s long", length))
@@ -123,7 +123,7 @@ func swamped(value, by exact.Num) bool {
 
 func smallForces(p solved) (faults []string) {
 	var largest exact.Num
-	for _, a := range p.Assembly.Loads {
+	for _, a := range p.Assembly.Actions {
 		if a.Shape != statics.Turning {
 			largest = exact.Max(largest, a.Size.Abs())
 		}

@@ -17,7 +17,7 @@ var printedTerm = regexp.MustCompile(`^([+-]?[0-9.]+)(x(\^([0-9]))?)?$`)
 func checkPolynomial(t *testing.T, s *statics.Solution, v publishedValue) {
 	t.Helper()
 	words := strings.Split(v.What, ".") // poly, V, A-B
-	pieces := diagramOf(t, s, words[2]).Pieces
+	pieces := diagramOf(t, s, words[2]).Stretches
 	if len(pieces) != 1 {
 		t.Fatalf("%s: the member has %d pieces", v.What, len(pieces))
 	}

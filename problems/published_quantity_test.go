@@ -175,7 +175,7 @@ func zeroShear(t *testing.T, s *statics.Solution, member string) statics.Station
 func zeroMoment(t *testing.T, s *statics.Solution, member string) exact.Num {
 	t.Helper()
 	var found []exact.Num
-	for _, p := range diagramOf(t, s, member).Pieces {
+	for _, p := range diagramOf(t, s, member).Stretches {
 		for _, root := range p.M.Roots(p.From, p.Until) {
 			found = append(found, root.X)
 		}

@@ -92,7 +92,7 @@ func solvePublished(t *testing.T, c publishedCase) *statics.Solution {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if v := s.Count.Verdict(); v != statics.Determinate {
+	if v := s.Count.Determinacy(); v != statics.Determinate {
 		t.Fatalf("the frame is %s", v)
 	}
 	return s

@@ -10,7 +10,7 @@ import (
 // practice, no source). Numbers of unknowns and sums do not show the faults of the first and the last: their rank does.
 var refusedFrames = []struct {
 	name, problem string
-	verdict       statics.Verdict
+	verdict       statics.Determinacy
 	count         statics.Count
 }{
 	{
@@ -50,8 +50,8 @@ func TestRefusedFrames(t *testing.T) {
 			t.Errorf("%s: %v", r.name, err)
 			continue
 		}
-		if s.Count != r.count || s.Count.Verdict() != r.verdict {
-			t.Errorf("%s: %s with %+v, want %s with %+v", r.name, s.Count.Verdict(), s.Count, r.verdict, r.count)
+		if s.Count != r.count || s.Count.Determinacy() != r.verdict {
+			t.Errorf("%s: %s with %+v, want %s with %+v", r.name, s.Count.Determinacy(), s.Count, r.verdict, r.count)
 		}
 		if s.Values != nil || len(s.Plan) > 0 || len(s.Diagrams) > 0 {
 			t.Errorf("%s: it has values, a plan or diagrams", r.name)

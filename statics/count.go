@@ -1,6 +1,6 @@
 package statics
 
-// count compares the unknowns with the sums of all bodies, brought to triangular form. The verdict rests on the rank
+// count compares the unknowns with the sums of all bodies, brought to triangular form. What it comes to rests on the rank
 // alone, so that it holds also for frames of the right number whose forces are badly placed.
 func (a *Assembly) count() (Count, *elimination) {
 	rows, inexact := a.rows()
@@ -12,12 +12,12 @@ func (a *Assembly) count() (Count, *elimination) {
 	return c, e
 }
 
-// A Verdict says what a count and a rank come to.
-type Verdict int
+// A Determinacy says what a count and a rank come to.
+type Determinacy int
 
-// The verdicts.
+// What a count comes to.
 const (
-	Determinate Verdict = iota
+	Determinate Determinacy = iota
 	Indeterminate
 	Unstable
 	IndeterminateUnstable
@@ -28,7 +28,7 @@ type Count struct {
 	Unknowns int  // of the plain count: reactions, pin forces
 	Sums     int  // 3 a part, 2 a pin that is a body
 	Rank     int  // independent sums
-	Inner    int  // unknowns hidden in rings of parts, which the verdict leaves out
+	Inner    int  // unknowns hidden in rings of parts, which Determinacy leaves out
 	Inexact  bool // the rank rests on an angle outside the exact set
 }
 
@@ -38,8 +38,8 @@ func (c Count) Degree() int { return c.Unknowns - c.Rank }
 // Motions is the number of independent ways the frame can move.
 func (c Count) Motions() int { return c.Sums - c.Rank }
 
-// Verdict is determinate when unknowns, sums and rank are equal.
-func (c Count) Verdict() Verdict {
+// Determinacy is determinate when unknowns, sums and rank are equal.
+func (c Count) Determinacy() Determinacy {
 	switch {
 	case c.Degree() > 0 && c.Motions() > 0:
 		return IndeterminateUnstable
@@ -51,7 +51,7 @@ func (c Count) Verdict() Verdict {
 	return Determinate
 }
 
-// String is the verdict in words: "determinate", "indeterminate", "unstable" or "indeterminate, unstable".
-func (v Verdict) String() string {
+// String is the determinacy in words: "determinate", "indeterminate", "unstable" or "indeterminate, unstable".
+func (v Determinacy) String() string {
 	return [...]string{"determinate", "indeterminate", "unstable", "indeterminate, unstable"}[v]
 }

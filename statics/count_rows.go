@@ -45,7 +45,7 @@ func (a *Assembly) writeRows(b int, of []row) {
 		}
 	}
 	for _, i := range a.actionsOn[b] {
-		whole := a.Loads[i].effect(*centre)
+		whole := a.Actions[i].effect(*centre)
 		for k, c := range whole[:len(of)] {
 			of[k].rhs = of[k].rhs.Sub(c)
 		}

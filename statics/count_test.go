@@ -17,7 +17,7 @@ func TestVerdicts(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		got := fmt.Sprintf("%s, %d, %d, %d", s.Count.Verdict(), s.Count.Degree(), s.Count.Motions(), s.Count.Inner)
+		got := fmt.Sprintf("%s, %d, %d, %d", s.Count.Determinacy(), s.Count.Degree(), s.Count.Motions(), s.Count.Inner)
 		if _, want, _ := strings.Cut(c.title, " => "); got != want {
 			t.Errorf("%s, want %s", got, want)
 		}

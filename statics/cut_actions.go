@@ -4,7 +4,7 @@ import "unpin/statics/exact"
 
 // actions says what each load does to each body, in simple shapes.
 func (c *cutter) actions() {
-	c.a.Loads = make([]Action, 0, len(c.a.Frame.Loads))
+	c.a.Actions = make([]Action, 0, len(c.a.Frame.Loads))
 	for i, l := range c.a.Frame.Loads {
 		switch l.Kind {
 		case SpreadLoad:
@@ -20,7 +20,7 @@ func (c *cutter) actions() {
 // add notes an action, unless it comes to nothing.
 func (c *cutter) add(x Action) {
 	if !x.Size.IsZero() {
-		c.a.Loads = append(c.a.Loads, x)
+		c.a.Actions = append(c.a.Actions, x)
 	}
 }
 

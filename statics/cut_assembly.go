@@ -5,11 +5,11 @@ import "unpin/statics/exact"
 // An Assembly is a frame cut at its pins: the bodies, the forces between them and the ground, and the loads on each.
 // Bodies are numbered with the parts first, in file order of their first members, then the pins, in file order.
 type Assembly struct {
-	Frame  Frame
-	Parts  []Part
-	Pins   []PinBody
-	Forces []Force  // the unknowns, in file order of their joints
-	Loads  []Action // what the loads do to the bodies
+	Frame   Frame
+	Parts   []Part
+	Pins    []PinBody
+	Forces  []Force  // the unknowns, in file order of their joints
+	Actions []Action // what the loads do to the bodies
 
 	axes      []axes  // of each member
 	trees     []tree  // of each part
@@ -40,7 +40,7 @@ type ForceKind int
 // The kinds of unknown.
 const (
 	Reaction   ForceKind = iota // of the ground on a body
-	PinPair                     // of one part on another through a pin, slot or sleeve
+	PinForce                    // of one part on another through a pin, slot or sleeve
 	PinOnPart                   // of a pin that is a body of its own, on a part
 	MemberPull                  // of a two-force member, tension positive
 	CutForce                    // N, V or M where a member is cut, on the piece that is kept

@@ -85,11 +85,16 @@ func (a *Assembly) across(i, body int) int {
 	return a.Forces[i].By
 }
 
+// PartOf is the part that a member belongs to, or None: then it is of a two-force member, which WithPulls left out.
+func (a *Assembly) PartOf(member int) int {
+	return slices.IndexFunc(a.Parts, func(p Part) bool { return contains(p.Members, member) })
+}
+
 // ForcesOn lists the unknowns with at least one face inside the cut, in order.
 func (a *Assembly) ForcesOn(b FreeBody) []int { return a.gather(b, a.forcesOn, len(a.Forces)) }
 
 // ActionsOn lists what the loads do to the bodies inside the cut, in order.
-func (a *Assembly) ActionsOn(b FreeBody) []int { return a.gather(b, a.actionsOn, len(a.Loads)) }
+func (a *Assembly) ActionsOn(b FreeBody) []int { return a.gather(b, a.actionsOn, len(a.Actions)) }
 
 // gather lists what is on the bodies inside the cut, out of so many in all.
 func (a *Assembly) gather(b FreeBody, lists [][]int, all int) []int {
@@ -145,8 +150,8 @@ func (a *Assembly) index() {
 		}
 	})
 	a.actionsOn = lists(a.Bodies(), func(tell func(body, action int)) {
-		for i := range a.Loads {
-			tell(a.Loads[i].Body, i)
+		for i := range a.Actions {
+			tell(a.Actions[i].Body, i)
 		}
 	})
 }

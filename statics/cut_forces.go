@@ -58,7 +58,7 @@ func (c *cutter) connectionForces(j int) {
 		}
 		return
 	}
-	c.pair(j, PinPair, parts[0], parts[1], "")
+	c.pair(j, PinForce, parts[0], parts[1], "")
 }
 
 // pair adds the forces that the connection at joint j lets pass from body `by` to body `on`. Where a reaction at the joint

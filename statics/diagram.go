@@ -15,7 +15,7 @@ func (a *Assembly) diagrams(values []exact.Num) []Diagram {
 			d[m] = Diagram{Member: m, Length: a.axes[m].length, Withheld: contains(a.Parts[p].Ring, m)}
 			if !d[m].Withheld {
 				start := g.before(m)
-				d[m].Pieces = a.axes[m].pieces(&start, loads[m])
+				d[m].Stretches = a.axes[m].stretches(&start, loads[m])
 			}
 		}
 	}
@@ -24,15 +24,15 @@ func (a *Assembly) diagrams(values []exact.Num) []Diagram {
 
 // A Diagram is the internal forces along one member, by the distance x from its start.
 type Diagram struct {
-	Member   int
-	Length   exact.Num
-	Pieces   []Piece
-	Withheld bool // the member lies on a ring of its part: equilibrium alone does not give N, V, M
+	Member    int
+	Length    exact.Num
+	Stretches []Stretch
+	Withheld  bool // the member lies on a ring of its part: equilibrium alone does not give N, V, M
 }
 
-// A Piece is a stretch of a member over which N, V and M are single polynomials in x (lowest power first). N is
+// A Stretch is a stretch of a member over which N, V and M are single polynomials in x (lowest power first). N is
 // positive in tension, dM/dx = V.
-type Piece struct {
+type Stretch struct {
 	From, Until exact.Num
 	N, V, M     exact.Poly
 }

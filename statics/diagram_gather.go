@@ -22,7 +22,7 @@ func (g *gathering) part(p int, t *tree) {
 		g.force(p, i)
 	}
 	for _, i := range g.a.actionsOn[p] {
-		x := &g.a.Loads[i]
+		x := &g.a.Actions[i]
 		w := x.effect(Point{})
 		if l := &g.a.Frame.Loads[x.Load]; l.Joint != None {
 			g.atJoint[l.Joint].add(&w)

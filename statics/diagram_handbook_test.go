@@ -235,7 +235,7 @@ func TestInclinedSpans(t *testing.T) {
 			run := frac(6*k, 4)
 			at, _ := d.Section(d.Length.Mul(frac(k, 4)), Both)
 			shear := num(4, exact.Int(3).Sub(run))
-			want := Internal{N: over(num(shear, h), d.Length).Neg(), V: over(num(shear, 6), d.Length), M: num(2, run, exact.Int(6).Sub(run))}
+			want := InternalForces{N: over(num(shear, h), d.Length).Neg(), V: over(num(shear, 6), d.Length), M: num(2, run, exact.Int(6).Sub(run))}
 			if !at.Equal(want) {
 				t.Errorf("rise %s, run %s: %s, want %s", rise, run, show(at), show(want))
 			}

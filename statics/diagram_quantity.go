@@ -16,4 +16,4 @@ const (
 func (q Quantity) Letter() string { return [...]string{"N", "V", "M"}[q] }
 
 // Of is the quantity among the internal forces at one section.
-func (i Internal) Of(q Quantity) exact.Num { return [...]exact.Num{i.N, i.V, i.M}[q] }
+func (i InternalForces) Of(q Quantity) exact.Num { return [...]exact.Num{i.N, i.V, i.M}[q] }

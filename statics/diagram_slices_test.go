@@ -41,12 +41,12 @@ type slicer struct {
 	cuts int
 }
 
-// member compares at both ends of each piece and at two places between, and each derivative.
+// member compares at both ends of each stretch and at two places between, and each derivative.
 func (z *slicer) member(d Diagram) error {
 	if err := covers(d); err != nil {
 		return err
 	}
-	for _, p := range d.Pieces {
+	for _, p := range d.Stretches {
 		width := p.Until.Sub(p.From)
 		for k, side := range []Side{After, Both, Both, Before} {
 			x := p.From.Add(width.Mul(frac(int64(k), 3)))
@@ -66,17 +66,17 @@ func (z *slicer) member(d Diagram) error {
 	return nil
 }
 
-// covers reports whether the pieces follow one on another from the start of the member to its end.
+// covers reports whether the stretches follow one on another from the start of the member to its end.
 func covers(d Diagram) error {
 	var x exact.Num
-	for _, p := range d.Pieces {
+	for _, p := range d.Stretches {
 		if !p.From.Equal(x) || p.Until.Cmp(p.From) <= 0 {
-			return fmt.Errorf("a piece from %s to %s begins after %s", p.From, p.Until, x)
+			return fmt.Errorf("a stretch from %s to %s begins after %s", p.From, p.Until, x)
 		}
 		x = p.Until
 	}
 	if !x.Equal(d.Length) {
-		return fmt.Errorf("the pieces end at %s of %s", x, d.Length)
+		return fmt.Errorf("the stretches end at %s of %s", x, d.Length)
 	}
 	return nil
 }
@@ -94,10 +94,10 @@ func samePoly(p, q exact.Poly) bool {
 	return true
 }
 
-func show(i Internal) string { return fmt.Sprintf("N %s, V %s, M %s", i.N, i.V, i.M) }
+func show(i InternalForces) string { return fmt.Sprintf("N %s, V %s, M %s", i.N, i.V, i.M) }
 
 // cut is N, V and M at distance x of member m, just before it or just after it.
-func (z *slicer) cut(m int, x exact.Num, before bool) Internal {
+func (z *slicer) cut(m int, x exact.Num, before bool) InternalForces {
 	fx, fy, turn := z.startingSide(m, x, before)
 	f := z.s.Frame
 	a, b := f.Joints[f.Members[m].From].At, f.Joints[f.Members[m].To].At
@@ -105,7 +105,7 @@ func (z *slicer) cut(m int, x exact.Num, before bool) Internal {
 	length := root(ex.Square().Add(ey.Square()))
 	ex, ey = over(ex, length), over(ey, length)
 	px, py := a.X.Add(ex.Mul(x)), a.Y.Add(ey.Mul(x))
-	return Internal{
+	return InternalForces{
 		N: fx.Mul(ex).Add(fy.Mul(ey)).Neg(),
 		V: fy.Mul(ex).Sub(fx.Mul(ey)),
 		M: px.Mul(fy).Sub(py.Mul(fx)).Sub(turn), // the moment about the place, turned round
@@ -192,12 +192,12 @@ func TestJointsBalance(t *testing.T) {
 					continue
 				}
 				joints++
-				if !rest.Equal(Internal{}) {
+				if !rest.Equal(InternalForces{}) {
 					return fmt.Errorf("at joint %s the ends leave %s", f.Joints[j].Name, show(rest))
 				}
 				if ends == 1 && !loaded {
 					free++
-					if at := z.endOf(m, j); !at.Equal(Internal{}) {
+					if at := z.endOf(m, j); !at.Equal(InternalForces{}) {
 						return fmt.Errorf("the free end %s has %s", f.Joints[j].Name, show(at))
 					}
 				}
@@ -211,7 +211,7 @@ func TestJointsBalance(t *testing.T) {
 }
 
 // endOf is N, V and M at the end of member m that is joint j.
-func (z *slicer) endOf(m, j int) Internal {
+func (z *slicer) endOf(m, j int) InternalForces {
 	d := z.s.Diagrams[m]
 	x, side := exact.Num{}, After
 	if z.s.Frame.Members[m].To == j {
@@ -224,12 +224,12 @@ func (z *slicer) endOf(m, j int) Internal {
 // ends adds up, for one body at joint j, what acts there and what the ends of its members there take: force and couple
 // (in the fields N, V and M) that are left over, how many ends there are and whether anything acts there. It is not ok
 // if one of them is withheld.
-func (z *slicer) ends(j, body int) (rest Internal, ends int, loaded, ok bool) {
+func (z *slicer) ends(j, body int) (rest InternalForces, ends int, loaded, ok bool) {
 	f := z.s.Frame
 	p := f.Joints[j].At
 	add := func(fx, fy, turn exact.Num) {
 		about := turn.Sub(p.X.Mul(fy).Sub(p.Y.Mul(fx)))
-		rest = Internal{rest.N.Add(fx), rest.V.Add(fy), rest.M.Add(about)}
+		rest = InternalForces{rest.N.Add(fx), rest.V.Add(fy), rest.M.Add(about)}
 	}
 	for m, x := range f.Members {
 		if z.o.body[m] != body || x.From != j && x.To != j {
@@ -257,7 +257,7 @@ func (z *slicer) ends(j, body int) (rest Internal, ends int, loaded, ok bool) {
 }
 
 // take takes from what acts at joint j the share of the end of member m.
-func (z *slicer) take(rest Internal, m, j int) Internal {
+func (z *slicer) take(rest InternalForces, m, j int) InternalForces {
 	f := z.s.Frame
 	at := z.endOf(m, j)
 	e := f.Span(m).Times(over(exact.Int(1), f.Length(m)))
@@ -265,9 +265,9 @@ func (z *slicer) take(rest Internal, m, j int) Internal {
 	fx := at.V.Mul(n.X).Sub(at.N.Mul(e.X)) // of the starting side on what lies beyond
 	fy := at.V.Mul(n.Y).Sub(at.N.Mul(e.Y))
 	if f.Members[m].From == j {
-		return Internal{rest.N.Sub(fx), rest.V.Sub(fy), rest.M.Add(at.M)}
+		return InternalForces{rest.N.Sub(fx), rest.V.Sub(fy), rest.M.Add(at.M)}
 	}
-	return Internal{rest.N.Add(fx), rest.V.Add(fy), rest.M.Sub(at.M)}
+	return InternalForces{rest.N.Add(fx), rest.V.Add(fy), rest.M.Sub(at.M)}
 }
 
 // atJoint reports whether a load acts at joint j, given there or at that end of a member.

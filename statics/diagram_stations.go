@@ -17,7 +17,7 @@ const (
 type Station struct {
 	At   exact.Num // from the member's start
 	Side Side
-	Internal
+	InternalForces
 	Extreme bool // the shear changes sign here, or is nought between two such places, so the moment has a peak
 	Found   bool // it is no end and no load stands here: the place itself had to be found
 	Exact   bool // At is exact; otherwise it is a rational to 34 figures
@@ -25,10 +25,10 @@ type Station struct {
 
 // Section is N, V and M at distance x from the member's start, just before or just after it; Both is as After. It is
 // false where the diagram is withheld, where x lies off the member, and before its start or after its end.
-func (d Diagram) Section(x exact.Num, side Side) (Internal, bool) {
-	for i, p := range d.Pieces {
+func (d Diagram) Section(x exact.Num, side Side) (InternalForces, bool) {
+	for i, p := range d.Stretches {
 		from, until := x.Cmp(p.From), x.Cmp(p.Until)
-		last := i == len(d.Pieces)-1
+		last := i == len(d.Stretches)-1
 		switch {
 		case side == Before && from > 0 && until <= 0,
 			side == After && from >= 0 && until < 0,
@@ -36,55 +36,55 @@ func (d Diagram) Section(x exact.Num, side Side) (Internal, bool) {
 			return p.At(x), true
 		}
 	}
-	return Internal{}, false
+	return InternalForces{}, false
 }
 
 // Stations lists the critical points of the member in order. Where the values step there are two, before and after.
 func (d Diagram) Stations() []Station {
 	var all []Station
-	for i, p := range d.Pieces {
+	for i, p := range d.Stretches {
 		all = append(all, d.start(i)...)
 		all = append(all, p.peaks()...)
 	}
-	if n := len(d.Pieces); n > 0 {
-		end := d.Pieces[n-1]
-		all = append(all, Station{At: end.Until, Side: Before, Internal: end.At(end.Until), Exact: true})
+	if n := len(d.Stretches); n > 0 {
+		end := d.Stretches[n-1]
+		all = append(all, Station{At: end.Until, Side: Before, InternalForces: end.At(end.Until), Exact: true})
 	}
 	return all
 }
 
-// start lists the stations at which piece i begins.
+// start lists the stations at which stretch i begins.
 func (d Diagram) start(i int) []Station {
-	p := d.Pieces[i]
-	after := Station{At: p.From, Side: After, Internal: p.At(p.From), Exact: true}
+	p := d.Stretches[i]
+	after := Station{At: p.From, Side: After, InternalForces: p.At(p.From), Exact: true}
 	if i == 0 {
 		return []Station{after}
 	}
-	before := Station{At: p.From, Side: Before, Internal: d.Pieces[i-1].At(p.From), Exact: true}
+	before := Station{At: p.From, Side: Before, InternalForces: d.Stretches[i-1].At(p.From), Exact: true}
 	extreme := d.turns(i)
 	before.Extreme, after.Extreme = extreme, extreme
-	if before.Equal(after.Internal) {
+	if before.Equal(after.InternalForces) {
 		after.Side = Both
 		return []Station{after}
 	}
 	return []Station{before, after}
 }
 
-// turns reports whether the shear changes sign where piece i begins. Where it is nought over whole pieces, it counts
+// turns reports whether the shear changes sign where stretch i begins. Where it is nought over whole stretches, it counts
 // what it was before them and will be after them: the moment is the same all along, and a peak.
 func (d Diagram) turns(i int) bool {
 	before, after := 0, 0
 	for k := i - 1; k >= 0 && before == 0; k-- {
-		before = d.Pieces[k].signBefore(d.Pieces[k].Until)
+		before = d.Stretches[k].signBefore(d.Stretches[k].Until)
 	}
-	for k := i; k < len(d.Pieces) && after == 0; k++ {
-		after = d.Pieces[k].signAfter(d.Pieces[k].From)
+	for k := i; k < len(d.Stretches) && after == 0; k++ {
+		after = d.Stretches[k].signAfter(d.Stretches[k].From)
 	}
 	return before*after < 0
 }
 
-// signBefore is the sign of the piece's shear just before x: if it is nought there, the sign it comes from.
-func (p Piece) signBefore(x exact.Num) int {
+// signBefore is the sign of the stretch's shear just before x: if it is nought there, the sign it comes from.
+func (p Stretch) signBefore(x exact.Num) int {
 	v := p.V
 	for sign := 1; ; sign, v = -sign, v.Derivative() {
 		if s := v.At(x).Sign(); s != 0 {
@@ -96,8 +96,8 @@ func (p Piece) signBefore(x exact.Num) int {
 	}
 }
 
-// signAfter is the sign of the piece's shear just after x.
-func (p Piece) signAfter(x exact.Num) int {
+// signAfter is the sign of the stretch's shear just after x.
+func (p Stretch) signAfter(x exact.Num) int {
 	for v := p.V; ; v = v.Derivative() {
 		if s := v.At(x).Sign(); s != 0 {
 			return s
@@ -108,8 +108,8 @@ func (p Piece) signAfter(x exact.Num) int {
 	}
 }
 
-// peaks lists the places inside the piece where the shear is nought.
-func (p Piece) peaks() []Station {
+// peaks lists the places inside the stretch where the shear is nought.
+func (p Stretch) peaks() []Station {
 	var all []Station
 	for _, r := range p.V.Roots(p.From, p.Until) {
 		if r.X.Cmp(p.From) <= 0 || r.X.Cmp(p.Until) >= 0 {
@@ -118,11 +118,11 @@ func (p Piece) peaks() []Station {
 		at := p.At(r.X)
 		at.V = exact.Num{} // it is nought there, even if the place is held to 34 figures only
 		all = append(all, Station{
-			At:       r.X,
-			Internal: at,
-			Extreme:  !r.Exact || p.signBefore(r.X)*p.signAfter(r.X) < 0, // a place isolated by halving has a change of sign about it
-			Found:    true,
-			Exact:    r.Exact,
+			At:             r.X,
+			InternalForces: at,
+			Extreme:        !r.Exact || p.signBefore(r.X)*p.signAfter(r.X) < 0, // a place isolated by halving has a change of sign about it
+			Found:          true,
+			Exact:          r.Exact,
 		})
 	}
 	return all

@@ -76,7 +76,7 @@ func stationsFit(d Diagram, stations []Station) error {
 		if i > 0 && st.At.Cmp(stations[i-1].At) < 0 {
 			return fmt.Errorf("%s comes after %s", st.At, stations[i-1].At)
 		}
-		if at, ok := d.Section(st.At, st.Side); st.Exact && (!ok || !at.Equal(st.Internal)) {
+		if at, ok := d.Section(st.At, st.Side); st.Exact && (!ok || !at.Equal(st.InternalForces)) {
 			return fmt.Errorf("%s, but the section has %s", stationText(st), show(at))
 		}
 		if st.Found && st.Exact && !st.V.IsZero() {
@@ -85,7 +85,7 @@ func stationsFit(d Diagram, stations []Station) error {
 	}
 	moment := func(x, y Station) int { return x.M.Cmp(y.M) }
 	least, most := slices.MinFunc(stations, moment).M, slices.MaxFunc(stations, moment).M
-	for _, p := range d.Pieces {
+	for _, p := range d.Stretches {
 		for k := int64(1); k < 12; k++ {
 			x := p.From.Add(p.Until.Sub(p.From).Mul(frac(k, 12)))
 			at := p.At(x)

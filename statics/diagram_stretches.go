@@ -7,10 +7,10 @@ import (
 )
 
 // internal is N, V and M just at the member's start, from all forces at and before it.
-func (x *axes) internal(w *wrench) Internal {
+func (x *axes) internal(w *wrench) InternalForces {
 	force := Vector{w[0], w[1]}
 	moment := w[2].Sub(Point{}.To(x.origin).Cross(force))
-	return Internal{force.Dot(x.e).Neg(), force.Dot(x.n), moment.Neg()}
+	return InternalForces{force.Dot(x.e).Neg(), force.Dot(x.n), moment.Neg()}
 }
 
 // loadsByMember lists the loads on each member between or at its ends, but not those given at a joint.
@@ -24,17 +24,17 @@ func (f *Frame) loadsByMember() [][]*Load {
 	})
 }
 
-// pieces integrates along the member, from what acts at and before its start.
-func (x *axes) pieces(start *wrench, loads []*Load) []Piece {
+// stretches integrates along the member, from what acts at and before its start.
+func (x *axes) stretches(start *wrench, loads []*Load) []Stretch {
 	now := x.internal(start)
 	cuts := breaks(x.length, loads)
-	pieces := make([]Piece, len(cuts)-1)
-	for i := range pieces {
+	stretches := make([]Stretch, len(cuts)-1)
+	for i := range stretches {
 		x.jump(&now, loads, cuts[i])
-		pieces[i] = x.piece(cuts[i], cuts[i+1], &now, loads)
-		now = pieces[i].At(cuts[i+1])
+		stretches[i] = x.stretch(cuts[i], cuts[i+1], &now, loads)
+		now = stretches[i].At(cuts[i+1])
 	}
-	return pieces
+	return stretches
 }
 
 // breaks are the distances at which the loads on a member begin, end or stand, with both ends, in order.
@@ -53,7 +53,7 @@ func breaks(length exact.Num, loads []*Load) []exact.Num {
 }
 
 // jump adds how N, V and M step at a distance, by the point loads and couples there.
-func (x *axes) jump(now *Internal, loads []*Load, at exact.Num) {
+func (x *axes) jump(now *InternalForces, loads []*Load, at exact.Num) {
 	for _, l := range loads {
 		switch {
 		case l.Kind == SpreadLoad || !l.At.Equal(at):
@@ -66,8 +66,8 @@ func (x *axes) jump(now *Internal, loads []*Load, at exact.Num) {
 	}
 }
 
-// piece is the stretch between two breaks: it starts with what is now and adds the spread loads over it.
-func (x *axes) piece(from, until exact.Num, now *Internal, loads []*Load) Piece {
+// stretch is the stretch between two breaks: it starts with what is now and adds the spread loads over it.
+func (x *axes) stretch(from, until exact.Num, now *InternalForces, loads []*Load) Stretch {
 	var axial, across line
 	for _, l := range loads {
 		if l.Kind != SpreadLoad || l.Start.Cmp(from) > 0 || l.End.Cmp(until) < 0 {
@@ -77,7 +77,7 @@ func (x *axes) piece(from, until exact.Num, now *Internal, loads []*Load) Piece 
 		e, n := x.shares(l.Along)
 		axial, across = axial.plus(q.times(e.Neg())), across.plus(q.times(n))
 	}
-	p := Piece{From: from, Until: until}
+	p := Stretch{From: from, Until: until}
 	n, v := axial.terms(), across.terms()
 	room := make(exact.Poly, 2*len(v)+len(n)+4)
 	p.N, room = integral(n, from, now.N, room)
@@ -129,13 +129,15 @@ func integral(p exact.Poly, x, y exact.Num, room exact.Poly) (q, left exact.Poly
 	return q, left
 }
 
-// Internal is the internal forces at one section.
-type Internal struct{ N, V, M exact.Num }
+// InternalForces is the internal forces at one section.
+type InternalForces struct{ N, V, M exact.Num }
 
 // Equal reports whether all three are equal.
-func (i Internal) Equal(o Internal) bool {
+func (i InternalForces) Equal(o InternalForces) bool {
 	return i.N.Equal(o.N) && i.V.Equal(o.V) && i.M.Equal(o.M)
 }
 
-// At is N, V and M at distance x from the member's start, as the piece's polynomials give them.
-func (p Piece) At(x exact.Num) Internal { return Internal{p.N.At(x), p.V.At(x), p.M.At(x)} }
+// At is N, V and M at distance x from the member's start, as the stretch's polynomials give them.
+func (p Stretch) At(x exact.Num) InternalForces {
+	return InternalForces{p.N.At(x), p.V.At(x), p.M.At(x)}
+}

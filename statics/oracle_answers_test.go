@@ -12,7 +12,7 @@ import (
 // and M along each member. Pins that are bodies of their own are left out, since a load on a pin makes it one.
 type answers struct {
 	acts     map[string]contact
-	internal map[string][]Internal // of each member at quarters of its length, before and after; nil if withheld
+	internal map[string][]InternalForces // of each member at quarters of its length, before and after; nil if withheld
 }
 
 // A contact is a force and a couple on a part.
@@ -23,7 +23,7 @@ type contact struct {
 
 // answersOf collects the answers of a solved frame.
 func answersOf(s *Solution) answers {
-	a := answers{acts: map[string]contact{}, internal: map[string][]Internal{}}
+	a := answers{acts: map[string]contact{}, internal: map[string][]InternalForces{}}
 	for i, f := range s.Forces {
 		a.add(s, f, f.On, s.Values[i])
 		if f.By != None {
@@ -66,7 +66,7 @@ func (a answers) add(s *Solution, f Force, body int, value exact.Num) {
 }
 
 // same compares with other answers, each of which is changed first.
-func (a answers) same(b answers, acts func(contact) contact, inside func([]Internal) []Internal) error {
+func (a answers) same(b answers, acts func(contact) contact, inside func([]InternalForces) []InternalForces) error {
 	if len(a.acts) != len(b.acts) || len(a.internal) != len(b.internal) {
 		return fmt.Errorf("%d contacts and %d members, want %d and %d", len(a.acts), len(a.internal), len(b.acts), len(b.internal))
 	}
@@ -79,7 +79,7 @@ func (a answers) same(b answers, acts func(contact) contact, inside func([]Inter
 	}
 	for member, list := range b.internal {
 		want, got := inside(slices.Clone(list)), a.internal[member]
-		if !slices.EqualFunc(got, want, Internal.Equal) {
+		if !slices.EqualFunc(got, want, InternalForces.Equal) {
 			return fmt.Errorf("%s: %v, want %v", member, got, want)
 		}
 	}
@@ -89,11 +89,11 @@ func (a answers) same(b answers, acts func(contact) contact, inside func([]Inter
 // unchanged, keep and such are what same needs.
 func unchanged(c contact) contact { return c }
 
-func keep(list []Internal) []Internal { return list }
+func keep(list []InternalForces) []InternalForces { return list }
 
 // each changes every internal force in the same way.
-func each(change func(Internal) Internal) func([]Internal) []Internal {
-	return func(list []Internal) []Internal {
+func each(change func(InternalForces) InternalForces) func([]InternalForces) []InternalForces {
+	return func(list []InternalForces) []InternalForces {
 		for i := range list {
 			list[i] = change(list[i])
 		}

@@ -15,7 +15,7 @@ func (p *planner) closing() {
 			best, most = s, n
 		}
 	}
-	tries := max(2, closingWork/(len(p.entire.faces)+len(p.a.Loads)+1))
+	tries := max(2, closingWork/(len(p.entire.faces)+len(p.a.Actions)+1))
 	for j := range p.a.Frame.Joints[:min(len(p.a.Frame.Joints), tries)] {
 		try(p.a.momentAbout(j))
 	}
@@ -41,7 +41,7 @@ func (p *planner) counting(s *spec) int {
 			n += 2
 		}
 	}
-	for i := range p.a.Loads {
+	for i := range p.a.Actions {
 		if p.a.countsAction(s, i) {
 			n += 2
 		}

@@ -183,7 +183,7 @@ func sameAs(s, o Sum) bool {
 func TestPlanIsChecked(t *testing.T) {
 	overSeeds(t, 1000, 300, func(f Frame) error {
 		s, err := Solve(f)
-		if err != nil || s.Values == nil || len(s.Loads) == 0 {
+		if err != nil || s.Values == nil || len(s.Actions) == 0 {
 			return err
 		}
 		if last := s.Plan[len(s.Plan)-1]; !last.Check {

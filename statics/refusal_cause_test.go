@@ -35,7 +35,7 @@ func TestRefusals(t *testing.T) {
 // refusalLines is why a frame is not determinate.
 func refusalLines(s *Solution) string {
 	var b strings.Builder
-	fmt.Fprintln(&b, s.Count.Verdict())
+	fmt.Fprintln(&b, s.Count.Determinacy())
 	for _, m := range s.Motions() {
 		fmt.Fprintf(&b, "motion: %s\n  %s\n", motionText(s.Assembly, m), reasonText(s.Assembly, s.Reason(m)))
 	}

@@ -124,15 +124,7 @@ func (g *grouping) parts(c Connection) bool {
 	if len(c.Pieces) != 2 {
 		return false
 	}
-	var groups []int
-	for p, part := range g.Parts {
-		for _, piece := range c.Pieces {
-			if slices.Contains(part.Members, piece[0]) {
-				groups = append(groups, g.of[p])
-			}
-		}
-	}
-	return len(groups) == 2 && groups[0] != groups[1]
+	return g.of[g.PartOf(c.Pieces[0][0])] != g.of[g.PartOf(c.Pieces[1][0])]
 }
 
 // newSupports adds supports at joints that move and have neither support nor connection: rollers, upright where that holds

@@ -20,7 +20,7 @@ func Solve(f Frame) (*Solution, error) {
 	}
 	s := &Solution{Assembly: a}
 	count, sums := a.count()
-	if s.Count = count; count.Verdict() == Determinate {
+	if s.Count = count; count.Determinacy() == Determinate {
 		s.Values = a.forces(sums)
 		s.Plan = a.plan(s.Values)
 		s.Diagrams = a.diagrams(s.Values)

@@ -88,7 +88,7 @@ func (r *reduction) choose(bars []Bar) bool {
 // bodies makes the assembly without the parts that are bars.
 func (r *reduction) bodies() {
 	s := r.s
-	r.a = &Assembly{Frame: s.Frame, Pins: s.Pins, Loads: slices.Clone(s.Loads), axes: s.axes, outer: s.outer}
+	r.a = &Assembly{Frame: s.Frame, Pins: s.Pins, Actions: slices.Clone(s.Actions), axes: s.axes, outer: s.outer}
 	for b := range r.bodyOf {
 		switch {
 		case r.barOf[b] != nil:
@@ -100,8 +100,8 @@ func (r *reduction) bodies() {
 			r.a.Parts, r.a.trees = append(r.a.Parts, s.Parts[b]), append(r.a.trees, s.trees[b])
 		}
 	}
-	for i := range r.a.Loads {
-		r.a.Loads[i].Body = r.bodyOf[s.Loads[i].Body]
+	for i := range r.a.Actions {
+		r.a.Actions[i].Body = r.bodyOf[s.Actions[i].Body]
 	}
 }
 

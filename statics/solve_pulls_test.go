@@ -62,7 +62,7 @@ func pullsFit(s, short *Solution) error {
 		}
 	}
 	c := short.Count
-	if rows, _ := short.rows(); c.Unknowns != len(short.Forces) || c.Sums != len(rows) || c.Rank != eliminate(rows, c.Unknowns).rank() || c.Verdict() != Determinate {
+	if rows, _ := short.rows(); c.Unknowns != len(short.Forces) || c.Sums != len(rows) || c.Rank != eliminate(rows, c.Unknowns).rank() || c.Determinacy() != Determinate {
 		return fmt.Errorf("count %+v", c)
 	}
 	p := planReader{Solution: short, known: map[int]bool{}}
@@ -84,7 +84,7 @@ func pullFits(s *Solution, f Force, value exact.Num) error {
 			continue
 		}
 		d := s.Diagrams[s.Parts[b.Part].Members[0]]
-		if n := d.Pieces[0].N; n.Degree() > 0 || !n[0].Equal(value) {
+		if n := d.Stretches[0].N; n.Degree() > 0 || !n[0].Equal(value) {
 			return fmt.Errorf("%s = %s, N = %v", f.Name, value, n)
 		}
 	}

@@ -11,19 +11,19 @@ import (
 // TestAgainstOracle solves thousands of random frames in both ways: the verdict, the rank, every force and the list of
 // forces that equilibrium alone cannot give must agree.
 func TestAgainstOracle(t *testing.T) {
-	verdicts := map[Verdict]int{}
+	verdicts := map[Determinacy]int{}
 	forces := 0
 	overSeeds(t, 5000, 500, func(f Frame) error {
 		s, err := Solve(f)
 		if err != nil {
 			return err
 		}
-		verdicts[s.Count.Verdict()]++
+		verdicts[s.Count.Determinacy()]++
 		forces += len(s.Values)
 		return agree(s, consult(f))
 	})
 	t.Logf("%v, %d forces", verdicts, forces)
-	for _, v := range []Verdict{Determinate, Indeterminate, Unstable, IndeterminateUnstable} {
+	for _, v := range []Determinacy{Determinate, Indeterminate, Unstable, IndeterminateUnstable} {
 		if verdicts[v] < 10 {
 			t.Errorf("only %d frames are %s", verdicts[v], v)
 		}

@@ -9,7 +9,7 @@ import (
 )
 
 // alike solves a random frame and a changed copy of it, and compares the answers.
-func alike(t *testing.T, change func(*rapid.T, *Frame) (func(contact) contact, func([]Internal) []Internal)) {
+func alike(t *testing.T, change func(*rapid.T, *Frame) (func(contact) contact, func([]InternalForces) []InternalForces)) {
 	t.Helper()
 	rapid.Check(t, func(t *rapid.T) {
 		f := drawnFrame(t, 5)
@@ -56,7 +56,7 @@ func mirror(v Vector) Vector { return Vector{v.X.Neg(), v.Y} }
 // TestMirrored mirrors a frame at a vertical line: forces are mirrored, couples change sense, N stays, and V and M
 // change sign, since the side of a member to which n points is now the other.
 func TestMirrored(t *testing.T) {
-	alike(t, func(_ *rapid.T, f *Frame) (func(contact) contact, func([]Internal) []Internal) {
+	alike(t, func(_ *rapid.T, f *Frame) (func(contact) contact, func([]InternalForces) []InternalForces) {
 		mapVectors(f, func(p Point) Point { return Point{p.X.Neg(), p.Y} }, mirror)
 		for i, l := range f.Loads {
 			if l.Kind == CoupleLoad {
@@ -64,13 +64,13 @@ func TestMirrored(t *testing.T) {
 			}
 		}
 		return func(c contact) contact { return contact{mirror(c.force), c.couple.Neg()} },
-			each(func(i Internal) Internal { return Internal{i.N, i.V.Neg(), i.M.Neg()} })
+			each(func(i InternalForces) InternalForces { return InternalForces{i.N, i.V.Neg(), i.M.Neg()} })
 	})
 }
 
 // TestTurned turns a frame by 90°: the forces turn with it, N, V and M stay. Runs and rises change places.
 func TestTurned(t *testing.T) {
-	alike(t, func(_ *rapid.T, f *Frame) (func(contact) contact, func([]Internal) []Internal) {
+	alike(t, func(_ *rapid.T, f *Frame) (func(contact) contact, func([]InternalForces) []InternalForces) {
 		mapVectors(f, func(p Point) Point { return Point{p.Y.Neg(), p.X} }, Vector.Left)
 		for i, l := range f.Loads {
 			f.Loads[i].Per = map[Per]Per{PerLength: PerLength, PerRun: PerRise, PerRise: PerRun}[l.Per]
@@ -81,7 +81,7 @@ func TestTurned(t *testing.T) {
 
 // TestMoved moves a frame, by an irrational way too: nothing changes.
 func TestMoved(t *testing.T) {
-	alike(t, func(t *rapid.T, f *Frame) (func(contact) contact, func([]Internal) []Internal) {
+	alike(t, func(t *rapid.T, f *Frame) (func(contact) contact, func([]InternalForces) []InternalForces) {
 		by := Vector{frac(rapid.Int64Range(-50, 50).Draw(t, "x"), 3), exact.Sin(exact.Int(15 * rapid.Int64Range(0, 3).Draw(t, "y")))}
 		mapVectors(f, func(p Point) Point { return p.Plus(by) }, func(v Vector) Vector { return v })
 		return unchanged, keep
@@ -90,19 +90,19 @@ func TestMoved(t *testing.T) {
 
 // TestScaledLoads multiplies all loads: everything is multiplied.
 func TestScaledLoads(t *testing.T) {
-	alike(t, func(t *rapid.T, f *Frame) (func(contact) contact, func([]Internal) []Internal) {
+	alike(t, func(t *rapid.T, f *Frame) (func(contact) contact, func([]InternalForces) []InternalForces) {
 		k := frac(rapid.Int64Range(1, 30).Draw(t, "k"), -7)
 		for i, l := range f.Loads {
 			f.Loads[i].Size, f.Loads[i].First, f.Loads[i].Last = l.Size.Mul(k), l.First.Mul(k), l.Last.Mul(k)
 		}
 		return func(c contact) contact { return contact{c.force.Times(k), c.couple.Mul(k)} },
-			each(func(i Internal) Internal { return Internal{i.N.Mul(k), i.V.Mul(k), i.M.Mul(k)} })
+			each(func(i InternalForces) InternalForces { return InternalForces{i.N.Mul(k), i.V.Mul(k), i.M.Mul(k)} })
 	})
 }
 
 // TestScaledLengths multiplies all lengths and keeps all forces: couples and moments are multiplied.
 func TestScaledLengths(t *testing.T) {
-	alike(t, func(t *rapid.T, f *Frame) (func(contact) contact, func([]Internal) []Internal) {
+	alike(t, func(t *rapid.T, f *Frame) (func(contact) contact, func([]InternalForces) []InternalForces) {
 		k := frac(rapid.Int64Range(1, 30).Draw(t, "k"), 7)
 		mapVectors(f, func(p Point) Point { return Point{p.X.Mul(k), p.Y.Mul(k)} }, func(v Vector) Vector { return v })
 		for i := range f.Loads {
@@ -114,13 +114,13 @@ func TestScaledLengths(t *testing.T) {
 			}
 		}
 		return func(c contact) contact { return contact{c.force, c.couple.Mul(k)} },
-			each(func(i Internal) Internal { return Internal{i.N, i.V, i.M.Mul(k)} })
+			each(func(i InternalForces) InternalForces { return InternalForces{i.N, i.V, i.M.Mul(k)} })
 	})
 }
 
 // TestScaledDirections makes directions longer and shorter: they are unscaled, so nothing changes.
 func TestScaledDirections(t *testing.T) {
-	alike(t, func(t *rapid.T, f *Frame) (func(contact) contact, func([]Internal) []Internal) {
+	alike(t, func(t *rapid.T, f *Frame) (func(contact) contact, func([]InternalForces) []InternalForces) {
 		mapVectors(f, func(p Point) Point { return p }, func(v Vector) Vector {
 			return v.Times(frac(rapid.Int64Range(1, 9).Draw(t, "k"), 4))
 		})
@@ -131,7 +131,7 @@ func TestScaledDirections(t *testing.T) {
 // TestReversedMembers turns members round: the places on them are counted from the other end, and of the internal
 // forces only M changes sign.
 func TestReversedMembers(t *testing.T) {
-	alike(t, func(_ *rapid.T, f *Frame) (func(contact) contact, func([]Internal) []Internal) {
+	alike(t, func(_ *rapid.T, f *Frame) (func(contact) contact, func([]InternalForces) []InternalForces) {
 		for i := range f.Loads {
 			if l := &f.Loads[i]; l.Joint == None {
 				length := f.Length(l.Member)
@@ -145,8 +145,8 @@ func TestReversedMembers(t *testing.T) {
 		for i, m := range f.Members {
 			f.Members[i].From, f.Members[i].To = m.To, m.From
 		}
-		flip := each(func(i Internal) Internal { return Internal{i.N, i.V, i.M.Neg()} })
-		return unchanged, func(list []Internal) []Internal {
+		flip := each(func(i InternalForces) InternalForces { return InternalForces{i.N, i.V, i.M.Neg()} })
+		return unchanged, func(list []InternalForces) []InternalForces {
 			slices.Reverse(list)
 			return flip(list)
 		}
@@ -156,7 +156,7 @@ func TestReversedMembers(t *testing.T) {
 // TestReordered lists joints, members, connections, pieces, supports and loads in another order, with other names for
 // none of them: nothing changes but the order in which the forces are found.
 func TestReordered(t *testing.T) {
-	alike(t, func(t *rapid.T, f *Frame) (func(contact) contact, func([]Internal) []Internal) {
+	alike(t, func(t *rapid.T, f *Frame) (func(contact) contact, func([]InternalForces) []InternalForces) {
 		shuffle := func(n int) []int { return rapid.Permutation(indexes(n)).Draw(t, "order") }
 		joints, members := shuffle(len(f.Joints)), shuffle(len(f.Members))
 		f.Joints, f.Members = picked(f.Joints, joints), picked(f.Members, members)
@@ -271,7 +271,7 @@ func TestSuperposition(t *testing.T) {
 
 // plus adds answers of the same frame under other loads.
 func (a answers) plus(b answers) answers {
-	sum := answers{acts: map[string]contact{}, internal: map[string][]Internal{}}
+	sum := answers{acts: map[string]contact{}, internal: map[string][]InternalForces{}}
 	for key, c := range a.acts {
 		d := b.acts[key]
 		sum.acts[key] = contact{c.force.Plus(d.force), c.couple.Add(d.couple)}
@@ -280,7 +280,7 @@ func (a answers) plus(b answers) answers {
 		sum.internal[m] = nil
 		for i, x := range list {
 			y := b.internal[m][i]
-			sum.internal[m] = append(sum.internal[m], Internal{x.N.Add(y.N), x.V.Add(y.V), x.M.Add(y.M)})
+			sum.internal[m] = append(sum.internal[m], InternalForces{x.N.Add(y.N), x.V.Add(y.V), x.M.Add(y.M)})
 		}
 	}
 	return sum

@@ -124,10 +124,10 @@ func (c *stiffComparison) compare(s *Solution, e *stiffFrame) error {
 		if d.Withheld {
 			continue
 		}
-		first, _ := d.Section(d.Pieces[0].From, After)
+		first, _ := d.Section(d.Stretches[0].From, After)
 		last, _ := d.Section(d.Length, Before)
 		start, end := e.ends(d.Member)
-		for k, in := range [2]Internal{first, last} {
+		for k, in := range [2]InternalForces{first, last} {
 			for q, want := range [3]float64{in.N.Float(), in.V.Float(), in.M.Float()} {
 				name := fmt.Sprintf("%c of %s at its %s", "NVM"[q], s.Frame.Members[d.Member].Name, [2]string{"start", "end"}[k])
 				if err := c.close(name, [2][3]float64{start, end}[k][q], want, scale); err != nil {

@@ -42,7 +42,7 @@ const (
 // adds nothing is a term too, with sign 0 and the reason.
 type Term struct {
 	Force  int // the unknown, or None
-	Action int // index into Assembly.Loads, or None
+	Action int // index into Assembly.Actions, or None
 	What   Component
 	Size   exact.Num // a load's component; for an unknown the share of its value, 1 or say 3/5
 	Arm    exact.Num // 1 in a force sum and for a couple

@@ -64,6 +64,6 @@ func (a *Assembly) countsForce(s *spec, i int) bool {
 
 // countsAction reports whether an action has a part in a sum of the body on which it acts.
 func (a *Assembly) countsAction(s *spec, i int) bool {
-	x := &a.Loads[i]
+	x := &a.Actions[i]
 	return s.counts(x.Shape == Turning, &x.Along, &x.At)
 }

@@ -71,7 +71,7 @@ func (a *Assembly) collect(s *Sum, finish func(*Term)) {
 		finish(t)
 	}
 	for _, i := range actions {
-		x := &a.Loads[i]
+		x := &a.Actions[i]
 		s.Terms = append(s.Terms, Term{Force: None, Action: i, At: x.At, Toward: x.Along, Size: x.Size.Abs(), Arm: one})
 		t := &s.Terms[len(s.Terms)-1]
 		if x.Shape == Turning {

@@ -11,7 +11,7 @@ import (
 func report(s *Solution) string {
 	var b strings.Builder
 	c := s.Count
-	fmt.Fprintf(&b, "count: %d unknowns, %d sums, rank %d, %d inner: %s\n", c.Unknowns, c.Sums, c.Rank, c.Inner, c.Verdict())
+	fmt.Fprintf(&b, "count: %d unknowns, %d sums, rank %d, %d inner: %s\n", c.Unknowns, c.Sums, c.Rank, c.Inner, c.Determinacy())
 	fmt.Fprintf(&b, "bodies: %s\n", bodyNames(s.Assembly, s.Whole()))
 	if s.Values == nil {
 		return b.String()
@@ -115,7 +115,7 @@ func termsText(a *Assembly, s Sum) string {
 		if t.Force != None {
 			name = a.Forces[t.Force].Name
 		} else {
-			name = fmt.Sprintf("load%d", a.Loads[t.Action].Load+1)
+			name = fmt.Sprintf("load%d", a.Actions[t.Action].Load+1)
 		}
 		if t.Why != Counts {
 			absent = append(absent, name)
@@ -147,7 +147,7 @@ func diagramLines(s *Solution, d Diagram) string {
 	if d.Withheld {
 		return fmt.Sprintf("  %s: withheld, on a ring\n", name)
 	}
-	for _, p := range d.Pieces {
+	for _, p := range d.Stretches {
 		fmt.Fprintf(&b, "  %s %s..%s: N = %s, V = %s, M = %s\n", name, p.From, p.Until, polyText(p.N), polyText(p.V), polyText(p.M))
 	}
 	for _, st := range d.Stations() {

@@ -141,7 +141,7 @@ func TestShrunk(t *testing.T) {
 		if err != nil {
 			return nil
 		}
-		for _, x := range a.Loads {
+		for _, x := range a.Actions {
 			if x.Shape == RisingRamp && !a.IsPin(x.Body) && len(a.Parts[x.Body].Members) > 1 {
 				return errors.New("a triangle")
 			}

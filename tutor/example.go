@@ -151,7 +151,7 @@ func (l *Lesson) traits(q Question) traits {
 			x.couple = x.couple || t.What == statics.TurnOnly
 			x.slanting = x.slanting || t.What == statics.Horizontal || t.What == statics.Vertical || t.Size.Cmp(exact.Int(1)) != 0 && t.Force != statics.None
 			if t.Action != statics.None {
-				shape := a.Loads[t.Action].Shape
+				shape := a.Actions[t.Action].Shape
 				x.spread = x.spread || shape == statics.Uniform
 				x.ramp = x.ramp || shape == statics.RisingRamp || shape == statics.FallingRamp
 			}

@@ -48,7 +48,7 @@ func (l *Lesson) praise(q Question) string {
 func (l *Lesson) termRight(q Question) string {
 	spread := false
 	if t := l.Solution.Plan[q.Step].Sums[q.Sum].Terms[q.Term]; t.Action != statics.None {
-		spread = l.Solution.Loads[t.Action].Shape.Spread()
+		spread = l.Solution.Actions[t.Action].Shape.Spread()
 	}
 	switch {
 	case q.Kind == TermArm && spread:

@@ -69,7 +69,7 @@ func New(p *problems.Problem, rung Rung, exam bool) (*Lesson, error) {
 	if err != nil {
 		return nil, err
 	}
-	if v := s.Count.Verdict(); v != statics.Determinate {
+	if v := s.Count.Determinacy(); v != statics.Determinate {
 		return nil, fmt.Errorf("%s is %s, so its forces cannot all be found from equilibrium", p.Title, v)
 	}
 	l := &Lesson{Problem: p, Solution: s, Rung: rung, Exam: exam, done: map[task]bool{}}

@@ -82,7 +82,7 @@ func truth(l *tutor.Lesson, q tutor.Question) exact.Num {
 	case tutor.ForceValue:
 		return l.Solution.Values[q.Force]
 	case tutor.SectionPart:
-		i := q.Station.Internal
+		i := q.Station.InternalForces
 		return [...]exact.Num{i.N, i.V, i.M}[q.Quantity]
 	}
 	sum := l.Solution.Plan[q.Step].Sums[q.Sum]

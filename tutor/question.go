@@ -52,7 +52,7 @@ type Question struct {
 	Member   int // for a section, and for reading a member's diagram
 	Station  statics.Station
 	Quantity Quantity
-	Stretch  statics.Piece // for a place or shape on it
+	Stretch  statics.Stretch // for a place or shape on it
 	truth    exact.Num
 }
 

@@ -13,7 +13,7 @@ func (l *Lesson) sectionQuestions(d statics.Diagram) []Question {
 	var last [3]*exact.Num
 	stations := d.Stations()
 	for i, st := range stations {
-		for q, value := range quantities(st.Internal) {
+		for q, value := range quantities(st.InternalForces) {
 			q := Quantity(q)
 			same := last[q] != nil && last[q].Equal(value)
 			again := i > 0 && stations[i-1].At.Equal(st.At)
@@ -43,13 +43,13 @@ func (l *Lesson) sectionQuestions(d statics.Diagram) []Question {
 }
 
 // quantities lists N, V and M in order.
-func quantities(i statics.Internal) [3]exact.Num { return [3]exact.Num{i.N, i.V, i.M} }
+func quantities(i statics.InternalForces) [3]exact.Num { return [3]exact.Num{i.N, i.V, i.M} }
 
 // sideWord is "before" or "after" where the quantity steps at station i, and nothing where it does not.
 func sideWord(stations []statics.Station, i int, q Quantity) string {
 	steps := func(j int) bool {
 		return j >= 0 && j < len(stations) && stations[j].At.Equal(stations[i].At) &&
-			!quantities(stations[j].Internal)[q].Equal(quantities(stations[i].Internal)[q])
+			!quantities(stations[j].InternalForces)[q].Equal(quantities(stations[i].InternalForces)[q])
 	}
 	switch {
 	case steps(i + 1):

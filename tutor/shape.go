@@ -18,7 +18,7 @@ import (
 
 // zeroQuestion asks where the shear is nought within the stretch that holds station st.
 func (l *Lesson) zeroQuestion(d statics.Diagram, st statics.Station) Question {
-	p := d.Pieces[slices.IndexFunc(d.Pieces, func(p statics.Piece) bool { return st.At.Cmp(p.Until) < 0 })]
+	p := d.Stretches[slices.IndexFunc(d.Stretches, func(p statics.Stretch) bool { return st.At.Cmp(p.Until) < 0 })]
 	return Question{
 		Kind:    ZeroPlace,
 		Name:    fmt.Sprintf("x of V = 0 in %s", l.stretchName(d.Member, p)),
@@ -32,14 +32,14 @@ func (l *Lesson) zeroQuestion(d statics.Diagram, st statics.Station) Question {
 }
 
 // stretchName is BC from 2.4 to 7.2.
-func (l *Lesson) stretchName(member int, p statics.Piece) string {
+func (l *Lesson) stretchName(member int, p statics.Stretch) string {
 	return l.Solution.Frame.Members[member].Name + " from " + placeText(p.From) + " to " + placeText(p.Until)
 }
 
 // shapeQuestions ask for the degree of V and M on each stretch, and where M curves, for the way its slope goes.
 func (l *Lesson) shapeQuestions(d statics.Diagram) []Question {
 	var all []Question
-	for _, p := range d.Pieces {
+	for _, p := range d.Stretches {
 		for _, q := range []Quantity{ShearForce, BendingMoment} {
 			poly := []exact.Poly{ShearForce: p.V, BendingMoment: p.M}[q]
 			ask := func(kind Kind, word string, truth int) {
@@ -58,7 +58,7 @@ func (l *Lesson) shapeQuestions(d statics.Diagram) []Question {
 }
 
 // bending is +1 if the slope of M rises all along the stretch, −1 if it falls, and 0 if it does neither.
-func bending(p statics.Piece) int {
+func bending(p statics.Stretch) int {
 	slope := p.V.Derivative()
 	from, until := slope.At(p.From).Sign(), slope.At(p.Until).Sign()
 	switch {

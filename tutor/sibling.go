@@ -71,7 +71,7 @@ func (l *Lesson) onceMore(q Question) *Lesson {
 	for n := range shares {
 		p := sibling(l.Problem, n)
 		s, err := statics.Solve(p.Frame)
-		if err != nil || s.Count.Verdict() != statics.Determinate || !l.planOn(s) {
+		if err != nil || s.Count.Determinacy() != statics.Determinate || !l.planOn(s) {
 			return nil
 		}
 		again := &Lesson{Problem: p, Solution: s, Clock: l.Clock, signs: l.signs, again: true, record: l.record, done: map[task]bool{}}

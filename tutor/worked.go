@@ -61,7 +61,7 @@ func (l *Lesson) knownLines(q Question, known func(int) bool) []string {
 // restsOn reports whether force f counts in the sums of a question, or touches the part of its member.
 func (l *Lesson) restsOn(q Question, f int) bool {
 	if q.Step == statics.None {
-		return slices.Contains(l.Solution.ForcesOn(statics.FreeBody{l.partOf(q.Member)}), f)
+		return slices.Contains(l.Solution.ForcesOn(statics.FreeBody{l.Solution.PartOf(q.Member)}), f)
 	}
 	return slices.ContainsFunc(l.Solution.Plan[q.Step].Sums, func(s statics.Sum) bool { return !s.Factor(f).IsZero() })
 }
@@ -114,7 +114,7 @@ func (l *Lesson) unknownText(x statics.Force) string {
 // slidingText says of the force of a slot or a sleeve why it has the direction it has.
 func (l *Lesson) slidingText(x statics.Force) string {
 	slides := func(c statics.Connection) bool { return c.Joint == x.Joint && c.Kind != statics.Pin }
-	if x.Kind != statics.PinPair || x.Couple || !slices.ContainsFunc(l.Solution.Frame.Connections, slides) {
+	if x.Kind != statics.PinForce || x.Couple || !slices.ContainsFunc(l.Solution.Frame.Connections, slides) {
 		return ""
 	}
 	return ", the force square to the line of sliding at " + l.Solution.Frame.Joints[x.Joint].Name + ","

@@ -72,7 +72,7 @@ func checkProblem(text string) string {
 	if err != nil {
 		return err.Error()
 	}
-	if v := s.Count.Verdict(); v != statics.Determinate {
+	if v := s.Count.Determinacy(); v != statics.Determinate {
 		return fmt.Sprintf("the problem shown is %s", v)
 	}
 	return ""

@@ -50,7 +50,7 @@ func solved(cmd *cobra.Command, word string) (*problems.Problem, *statics.Soluti
 
 // sound is errNo where the frame is not determinate.
 func sound(s *statics.Solution) error {
-	if s.Count.Verdict() != statics.Determinate {
+	if s.Count.Determinacy() != statics.Determinate {
 		return errNo
 	}
 	return nil

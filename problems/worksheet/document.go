@@ -34,7 +34,7 @@ func newDocument(p *problems.Problem, s *statics.Solution, ascii bool) *document
 func (d *document) solution() {
 	d.opening()
 	given{d}.write()
-	if d.Count.Verdict() != statics.Determinate {
+	if d.Count.Determinacy() != statics.Determinate {
 		counting{d}.write()
 		refusal{d}.write()
 		drawing{d}.motions()

@@ -176,7 +176,7 @@ func (d drawing) isNought(q figure.Quantity) bool {
 		if g.Withheld {
 			return false
 		}
-		for _, p := range g.Pieces {
+		for _, p := range g.Stretches {
 			for _, k := range [...]exact.Poly{p.N, p.V, p.M}[q] {
 				if !k.IsZero() {
 					return false

@@ -20,7 +20,7 @@ func Inspect(p *problems.Problem, s *statics.Solution, o Options) string {
 	for _, w := range p.Warnings {
 		d.item("Warning    ", w)
 	}
-	if s.Count.Verdict() != statics.Determinate {
+	if s.Count.Determinacy() != statics.Determinate {
 		refusal{d.document}.write()
 		return d.asText(o)
 	}

@@ -22,7 +22,7 @@ import (
 func InspectJSON(p *problems.Problem, s *statics.Solution) []byte {
 	d := inspection{newDocument(p, s, false)}
 	fields := append(headFields(p, s), field{"warnings", texts(p.Warnings)})
-	if s.Count.Verdict() == statics.Determinate {
+	if s.Count.Determinacy() == statics.Determinate {
 		fields = append(fields, field{"answers", d.jsonAnswers()}, field{"plan", d.jsonPlanning()})
 	} else {
 		fields = append(fields, field{"refusal", d.jsonRefusal()})

@@ -22,7 +22,7 @@ import (
 //   - inexact stands beside what rests on an angle outside the exact set, which is carried to 34 figures.
 func JSON(p *problems.Problem, s *statics.Solution) []byte {
 	fields := headFields(p, s)
-	if s.Count.Verdict() == statics.Determinate {
+	if s.Count.Determinacy() == statics.Determinate {
 		fields = append(fields,
 			field{"forces", list(1, jsonForces(s))},
 			field{"plan", list(1, jsonPlan(s))},
@@ -50,7 +50,7 @@ func countFields(c statics.Count) []field {
 		{"unknowns", number(c.Unknowns)},
 		{"sums", number(c.Sums)},
 		{"rank", number(c.Rank)},
-		{"verdict", quote(c.Verdict().String())},
+		{"verdict", quote(c.Determinacy().String())},
 		{"degree", number(c.Degree())},
 		{"motions", number(c.Motions())},
 		{"inner", number(c.Inner)},
@@ -175,7 +175,7 @@ func withheld(s *statics.Solution, member int) string {
 
 func jsonPieces(d statics.Diagram) []string {
 	var pieces []string
-	for _, p := range d.Pieces {
+	for _, p := range d.Stretches {
 		fields := []field{{"from", quote(decimal(p.From))}, {"until", quote(decimal(p.Until))}}
 		rough := p.From.Inexact() || p.Until.Inexact()
 		for _, c := range []struct {

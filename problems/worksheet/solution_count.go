@@ -51,7 +51,7 @@ func (d counting) sumsByBody() string {
 
 func (d counting) verdict() string {
 	c := d.Count
-	switch c.Verdict() {
+	switch c.Determinacy() {
 	case statics.Indeterminate:
 		return fmt.Sprintf("U − r = %d: statically indeterminate to degree %d", c.Degree(), c.Degree())
 	case statics.Unstable:

@@ -50,14 +50,14 @@ func (d diagrams) diagram(g statics.Diagram) {
 		d.station(&t, g, stations[i], largest == &stations[i])
 	}
 	d.tabulate(2, t)
-	for _, p := range g.Pieces {
+	for _, p := range g.Stretches {
 		d.polynomials(p)
 	}
 }
 
 // idle reports whether a member carries nothing at all.
 func idle(g statics.Diagram) bool {
-	for _, p := range g.Pieces {
+	for _, p := range g.Stretches {
 		for _, f := range []exact.Poly{p.N, p.V, p.M} {
 			for _, k := range f {
 				if !k.IsZero() {

@@ -44,7 +44,7 @@ func (d results) pulls() {
 			d.blank()
 			first = false
 		}
-		n := d.Diagrams[p.Members[0]].Pieces[0].N.At(exact.Num{})
+		n := d.Diagrams[p.Members[0]].Stretches[0].N.At(exact.Num{})
 		sense := " in tension"
 		switch n.Sign() {
 		case 0:

@@ -49,7 +49,7 @@ func (d diagrams) remark(s statics.Station, largest bool) string {
 }
 
 // polynomials writes N, V and M of one piece as functions of x.
-func (d diagrams) polynomials(p statics.Piece) {
+func (d diagrams) polynomials(p statics.Stretch) {
 	var all []string
 	for _, f := range []struct {
 		name string

@@ -36,7 +36,7 @@ func DescribeBody(a *statics.Assembly, body statics.FreeBody, known map[int]exac
 	lines := []string{wording.Body(a, body) + " is cut free"}
 	seen := statics.None
 	for _, i := range a.ActionsOn(body) {
-		if l := a.Loads[i].Load; l != seen {
+		if l := a.Actions[i].Load; l != seen {
 			seen = l
 			lines = append(lines, w.load(a.Frame.Loads[l]))
 		}

@@ -40,7 +40,7 @@ func (w words) along(g statics.Diagram, q Quantity) string {
 	text, idle := start, true
 	steps := q.steps(g.Stations(), w.o)
 	for i, st := range steps {
-		value := q.of(st.Internal, w.o)
+		value := q.of(st.InternalForces, w.o)
 		idle = idle && value.IsZero()
 		if i > 0 {
 			text += q.going(g, steps[i-1].At, st.At)
@@ -61,7 +61,7 @@ func (q Quantity) going(g statics.Diagram, from, to exact.Num) string {
 	if from.Equal(to) {
 		return "; "
 	}
-	for _, p := range g.Pieces {
+	for _, p := range g.Stretches {
 		if p.From.Cmp(from) <= 0 && p.Until.Cmp(to) >= 0 {
 			return [...]string{", level to ", ", straight to ", ", in a curve to "}[min(max([...]exact.Poly{p.N, p.V, p.M}[q].Degree(), 0), 2)]
 		}
@@ -74,7 +74,7 @@ func (q Quantity) steps(stations []statics.Station, o Options) []statics.Station
 	var list []statics.Station
 	for _, st := range stations {
 		last := len(list) - 1
-		if st.Side == statics.After && last >= 0 && list[last].At.Equal(st.At) && q.of(list[last].Internal, o).Equal(q.of(st.Internal, o)) {
+		if st.Side == statics.After && last >= 0 && list[last].At.Equal(st.At) && q.of(list[last].InternalForces, o).Equal(q.of(st.InternalForces, o)) {
 			list[last].Side = statics.Both
 			continue
 		}

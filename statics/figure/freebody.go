@@ -107,7 +107,7 @@ func (c cutBody) hasPin(j int) bool {
 func (c cutBody) loadsOn() []int {
 	var list []int
 	for _, i := range c.a.ActionsOn(c.body) {
-		if l := c.a.Loads[i].Load; len(list) == 0 || list[len(list)-1] != l {
+		if l := c.a.Actions[i].Load; len(list) == 0 || list[len(list)-1] != l {
 			list = append(list, l)
 		}
 	}

@@ -6,7 +6,7 @@ import (
 
 // A Growth is how much of an internal force is drawn along one member while it is being found.
 type Growth struct {
-	Stretches []bool            // of the member's Diagram.Pieces: those drawn as a curve; those beyond its length are not
+	Stretches []bool            // of the member's Diagram.Stretches: those drawn as a curve; those beyond its length are not
 	Places    []statics.Station // where a single stroke square to the member shows the value
 }
 
@@ -31,18 +31,18 @@ func Growing(s *statics.Solution, q Quantity, found map[int]Growth, o Options) S
 // grow draws so much of a member's curve: neighbouring stretches as one, then the places that none of them reaches.
 func (d *draft) grow(g statics.Diagram, q Quantity, so Growth, greatest float64) {
 	drawn := func(i int) bool { return i < len(so.Stretches) && so.Stretches[i] }
-	for i := 0; i < len(g.Pieces); i++ {
+	for i := 0; i < len(g.Stretches); i++ {
 		from := i
-		for i < len(g.Pieces) && drawn(i) {
+		for i < len(g.Stretches) && drawn(i) {
 			i++
 		}
 		if from == i {
 			continue
 		}
 		run := g
-		run.Pieces = g.Pieces[from:i]
+		run.Stretches = g.Stretches[from:i]
 		if !d.curve(run, q, greatest) {
-			d.nought(d.atDistance(g, run.Pieces[0].From).between(d.atDistance(g, run.Pieces[len(run.Pieces)-1].Until)))
+			d.nought(d.atDistance(g, run.Stretches[0].From).between(d.atDistance(g, run.Stretches[len(run.Stretches)-1].Until)))
 		}
 	}
 	for _, st := range so.Places {
@@ -54,7 +54,7 @@ func (d *draft) grow(g statics.Diagram, q Quantity, so Growth, greatest float64)
 
 // reached reports whether a place lies in or at the end of a piece that is drawn.
 func reached(g statics.Diagram, st statics.Station, drawn func(int) bool) bool {
-	for i, p := range g.Pieces {
+	for i, p := range g.Stretches {
 		from, until := st.At.Cmp(p.From), st.At.Cmp(p.Until)
 		starts, ends := from == 0 && st.Side != statics.Before, until == 0 && st.Side != statics.After
 		if drawn(i) && (from > 0 && until < 0 || starts || ends) {
@@ -66,7 +66,7 @@ func reached(g statics.Diagram, st statics.Station, drawn func(int) bool) bool {
 
 // ordinate draws the value at one place.
 func (d *draft) ordinate(g statics.Diagram, q Quantity, st statics.Station, greatest float64) {
-	at, value := d.atDistance(g, st.At), q.of(st.Internal, d.o)
+	at, value := d.atDistance(g, st.At), q.of(st.InternalForces, d.o)
 	if value.IsZero() {
 		d.nought(at)
 		return

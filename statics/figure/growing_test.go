@@ -19,10 +19,10 @@ func TestGrowing(t *testing.T) {
 		for _, q := range []figure.Quantity{figure.AxialForce, figure.ShearForce, figure.BendingMoment} {
 			whole := map[int]figure.Growth{}
 			for m, g := range s.Diagrams {
-				all := make([]bool, len(g.Pieces))
+				all := make([]bool, len(g.Stretches))
 				for i := range all {
 					all[i] = true
-					one := figure.Growth{Stretches: make([]bool, len(g.Pieces))}
+					one := figure.Growth{Stretches: make([]bool, len(g.Stretches))}
 					one.Stretches[i] = true
 					checkStretch(t, filepath.Base(file), g, i, figure.Growing(s, q, map[int]figure.Growth{m: one}, o))
 				}
@@ -37,7 +37,7 @@ func TestGrowing(t *testing.T) {
 
 // checkStretch holds the scene of stretch i alone against its ends: a curve over it, or a 0 in its middle.
 func checkStretch(t *testing.T, file string, g statics.Diagram, i int, scene figure.Scene) {
-	p := g.Pieces[i]
+	p := g.Stretches[i]
 	if len(scene.Curves) == 0 {
 		noughts := 0
 		for _, n := range scene.Notes {
@@ -68,7 +68,7 @@ func TestPlaces(t *testing.T) {
 	if len(alone.Curves) != 1 || alone.Curves[0].From != alone.Curves[0].To || len(alone.Curves[0].Values) != 1 {
 		t.Errorf("a place alone has %+v", alone.Curves)
 	}
-	stretches := make([]bool, len(g.Pieces))
+	stretches := make([]bool, len(g.Stretches))
 	stretches[0] = true
 	both := figure.Growing(s, figure.ShearForce, map[int]figure.Growth{0: {stretches, []statics.Station{first}}}, o)
 	if len(both.Curves) != 1 || both.Curves[0].From == both.Curves[0].To {

@@ -37,7 +37,7 @@ func (q Quantity) dimension() notation.Dimension {
 }
 
 // of is the quantity among the internal forces of a section, in the signs that the options ask for.
-func (q Quantity) of(at statics.Internal, o Options) exact.Num {
+func (q Quantity) of(at statics.InternalForces, o Options) exact.Num {
 	return [...]exact.Num{at.N, o.Style.Shear.Value(at.V), at.M}[q]
 }
 
@@ -124,7 +124,7 @@ func greatestOf(s *statics.Solution, q Quantity) float64 {
 	greatest := 0.0
 	for _, g := range s.Diagrams {
 		for _, st := range g.Stations() {
-			greatest = max(greatest, math.Abs(q.of(st.Internal, Options{}).Float()))
+			greatest = max(greatest, math.Abs(q.of(st.InternalForces, Options{}).Float()))
 		}
 	}
 	if greatest == 0 {
@@ -153,11 +153,11 @@ func (d *draft) side(member int, q Quantity) Vector {
 // whether it is more than nought all along.
 func (d *draft) curve(g statics.Diagram, q Quantity, greatest float64) bool {
 	c := Curve{Side: d.side(g.Member, q), Look: Look{Role: DiagramMark, Emphasis: emphasis(g.Member, d.o.LitMembers, nil)}}
-	from, until := g.Pieces[0].From, g.Pieces[len(g.Pieces)-1].Until
+	from, until := g.Stretches[0].From, g.Stretches[len(g.Stretches)-1].Until
 	c.From, c.To = d.atDistance(g, from), d.atDistance(g, until)
 	share := func(x exact.Num) float64 { return x.Sub(from).Float() / until.Sub(from).Float() }
 	flat := true
-	for _, p := range g.Pieces {
+	for _, p := range g.Stretches {
 		for _, x := range samples(p, q) {
 			value := q.of(p.At(x), d.o)
 			flat = flat && value.IsZero()
@@ -218,7 +218,7 @@ func (c Curve) at(t float64) Point {
 var bend = exact.MustParse("0.0625")
 
 // samples are the places of a piece between which the quantity is drawn straight.
-func samples(p statics.Piece, q Quantity) []exact.Num {
+func samples(p statics.Stretch, q Quantity) []exact.Num {
 	list := []exact.Num{p.From}
 	if [...]exact.Poly{p.N, p.V, p.M}[q].Degree() > 1 {
 		step := p.Until.Sub(p.From).Mul(bend)
@@ -238,9 +238,9 @@ func readings(g statics.Diagram, q Quantity, o Options) []reading {
 	var list []reading
 	stations := g.Stations()
 	for i := 0; i < len(stations); {
-		value := q.of(stations[i].Internal, o)
+		value := q.of(stations[i].InternalForces, o)
 		n := i + 1
-		for n < len(stations) && q.of(stations[n].Internal, o).Equal(value) && q.isLevel(g, stations[n-1], stations[n], o) {
+		for n < len(stations) && q.of(stations[n].InternalForces, o).Equal(value) && q.isLevel(g, stations[n-1], stations[n], o) {
 			n++
 		}
 		if at := stations[i].At.Add(stations[n-1].At).Mul(half); !value.IsZero() {
@@ -257,5 +257,5 @@ var half = exact.MustParse("0.5")
 // halfway it has that value too, and it cannot pass it there, for a peak would be a station.
 func (q Quantity) isLevel(g statics.Diagram, a, b statics.Station, o Options) bool {
 	middle, ok := g.Section(a.At.Add(b.At).Mul(half), statics.Both)
-	return ok && q.of(middle, o).Equal(q.of(a.Internal, o))
+	return ok && q.of(middle, o).Equal(q.of(a.InternalForces, o))
 }

@@ -63,7 +63,7 @@ func point(s *statics.Solution, j int) figure.Point {
 // occurs reports whether the quantity has that value at x, as the piece before or after it has it.
 func occurs(g statics.Diagram, q figure.Quantity, x, value float64) bool {
 	at := exact.MustParse(strconv.FormatFloat(x, 'f', 9, 64))
-	return slices.ContainsFunc(g.Pieces, func(p statics.Piece) bool {
+	return slices.ContainsFunc(g.Stretches, func(p statics.Stretch) bool {
 		in := p.At(at)
 		got := [...]exact.Num{in.N, in.V, in.M}[q].Float()
 		return p.From.Float() < x+1e-6 && p.Until.Float() > x-1e-6 && math.Abs(got-value) < 1e-5*(1+math.Abs(value))

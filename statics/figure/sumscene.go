@@ -34,7 +34,7 @@ func idleIn(a *statics.Assembly, s statics.Sum) (forces, loads []int) {
 		if t.Force != statics.None {
 			return [2]int{t.Force, statics.None}
 		}
-		return [2]int{statics.None, a.Loads[t.Action].Load}
+		return [2]int{statics.None, a.Actions[t.Action].Load}
 	}
 	for _, t := range s.Terms {
 		counts[key(t)] = counts[key(t)] || t.Why == statics.Counts
@@ -88,7 +88,7 @@ func (c cutBody) arms(s statics.Sum) {
 
 // resultant adds the resultant of a spread load, where it acts.
 func (c cutBody) resultant(t statics.Term) {
-	x := c.a.Loads[t.Action]
+	x := c.a.Actions[t.Action]
 	if x.Shape == statics.AtPoint {
 		return
 	}

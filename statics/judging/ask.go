@@ -201,7 +201,7 @@ func (j Judge) slipGiver(g slip.Giver) string {
 	case g.Force != statics.None:
 		return j.Solution.Forces[g.Force].Name
 	case g.Load != statics.None:
-		for i, x := range j.Solution.Loads {
+		for i, x := range j.Solution.Actions {
 			if x.Load == g.Load {
 				return j.say().Action(i)
 			}

@@ -63,7 +63,7 @@ func (j Judge) largestForce(p int) exact.Num {
 		}
 	}
 	for _, i := range j.Solution.ActionsOn(body) {
-		if x := j.Solution.Loads[i]; x.Shape != statics.Turning {
+		if x := j.Solution.Actions[i]; x.Shape != statics.Turning {
 			largest = exact.Max(largest, x.Size.Abs())
 		}
 	}

@@ -147,7 +147,7 @@ var alterations = []alteration{
 func solved(frames []statics.Frame) []*statics.Solution {
 	var all []*statics.Solution
 	for _, f := range frames {
-		if s, err := statics.Solve(f); err == nil && s.Count.Verdict() == statics.Determinate {
+		if s, err := statics.Solve(f); err == nil && s.Count.Determinacy() == statics.Determinate {
 			all = append(all, s)
 		}
 	}

@@ -16,7 +16,7 @@ var digits = regexp.MustCompile(`[0-9]`)
 func checkWording(t *testing.T, l *sheet, where, text string) {
 	t.Helper()
 	bare := text
-	for i := range l.Solution.Loads {
+	for i := range l.Solution.Actions {
 		bare = strings.ReplaceAll(bare, l.say().Action(i), "a load")
 	}
 	for _, j := range l.Solution.Frame.Joints {

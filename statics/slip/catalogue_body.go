@@ -146,7 +146,7 @@ func wholeLoadOnStretch(s *setting) []change {
 	whole := func(t statics.Term) []statics.Term {
 		x := s.action(t)
 		size := x.Size
-		for _, y := range s.Assembly.Loads {
+		for _, y := range s.Assembly.Actions {
 			if y.Load != x.Load && y.Shape == statics.Uniform && !s.sum.Body.Has(y.Body) &&
 				s.Assembly.Frame.Loads[y.Load].Entry == s.load(t).Entry {
 				size = size.Add(y.Size)

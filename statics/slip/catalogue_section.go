@@ -335,7 +335,7 @@ func loadBeyondCut(s *setting) []change {
 		// The assembly of the cut numbers actions anew, so the term stands for itself.
 		v := t.Value()
 		stray := statics.Term{Force: t.Force, Action: t.Action, Size: v.Abs(), Arm: one, Sign: v.Sign()}
-		all = append(all, change{giver: Giver{statics.None, a.Loads[t.Action].Load}, stray: []statics.Term{stray}})
+		all = append(all, change{giver: Giver{statics.None, a.Actions[t.Action].Load}, stray: []statics.Term{stray}})
 	}
 	return all
 }

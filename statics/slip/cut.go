@@ -36,11 +36,7 @@ func (k *cut) place() int {
 func (c Section) keep() *cut {
 	f := &c.Solution.Frame
 	k := &cut{Section: c, at: f.Along(c.Member, c.Station.At), along: f.Span(c.Member)}
-	for p, part := range c.Solution.Parts {
-		if slices.Contains(part.Members, c.Member) {
-			k.part = p
-		}
-	}
+	k.part = c.Solution.PartOf(c.Member)
 	k.kept = []int{f.Members[c.Member].From}
 	for i := 0; i < len(k.kept); i++ {
 		for _, m := range c.Solution.Parts[k.part].Members {
@@ -115,7 +111,7 @@ func (k *cut) keeps(a *statics.Assembly, t statics.Term) bool {
 	if t.Force != statics.None {
 		return slices.Contains(k.kept, a.Forces[t.Force].Joint)
 	}
-	l := a.Frame.Loads[a.Loads[t.Action].Load]
+	l := a.Frame.Loads[a.Actions[t.Action].Load]
 	switch {
 	case l.Joint != statics.None:
 		return slices.Contains(k.kept, l.Joint)
@@ -138,7 +134,7 @@ func (k *cut) loadsHere() []statics.Load {
 
 // whole is an action of a trimmed spread load as it was before the cut; false if the cut does not go through it.
 func (k *cut) whole(x statics.Action) (statics.Action, bool) {
-	for _, y := range k.Solution.Loads {
+	for _, y := range k.Solution.Actions {
 		if y.Load == x.Load && y.Shape == x.Shape && y.End.Cmp(x.End) > 0 {
 			return y, true
 		}
@@ -148,11 +144,11 @@ func (k *cut) whole(x statics.Action) (statics.Action, bool) {
 
 // piece is the stretch of the diagram that ends at the section or holds it, with the values at its start; false at the
 // start of the member, and where the question is not for M.
-func (k *cut) piece() (p statics.Piece, ok bool) {
+func (k *cut) piece() (p statics.Stretch, ok bool) {
 	if k == nil || k.Quantity != statics.BendingMoment {
 		return p, false
 	}
-	for _, p := range k.Solution.Diagrams[k.Member].Pieces {
+	for _, p := range k.Solution.Diagrams[k.Member].Stretches {
 		if p.From.Cmp(k.Station.At) < 0 && p.Until.Cmp(k.Station.At) >= 0 && k.Station.Side != statics.After {
 			return p, true
 		}

@@ -16,13 +16,13 @@ type site struct {
 // giver is what a term comes from.
 func (s *site) giver(t statics.Term) Giver {
 	if t.Action != statics.None {
-		return Giver{statics.None, s.Assembly.Loads[t.Action].Load}
+		return Giver{statics.None, s.Assembly.Actions[t.Action].Load}
 	}
 	return Giver{t.Force, statics.None}
 }
 
 // action is the action of a term that comes from a load.
-func (s *site) action(t statics.Term) statics.Action { return s.Assembly.Loads[t.Action] }
+func (s *site) action(t statics.Term) statics.Action { return s.Assembly.Actions[t.Action] }
 
 // load is the load that a term comes from.
 func (s *site) load(t statics.Term) statics.Load { return s.Assembly.Frame.Loads[s.action(t).Load] }
@@ -149,7 +149,7 @@ func (s *site) sharedPin(l statics.Load) bool {
 // continued reports whether a load of another body is a stretch of one that this body carries too.
 func (s *site) continued(l statics.Load) bool {
 	for _, i := range s.Assembly.ActionsOn(s.sum.Body) {
-		if m := s.Assembly.Frame.Loads[s.Assembly.Loads[i].Load]; m.Entry == l.Entry && l.Kind == statics.SpreadLoad {
+		if m := s.Assembly.Frame.Loads[s.Assembly.Actions[i].Load]; m.Entry == l.Entry && l.Kind == statics.SpreadLoad {
 			return true
 		}
 	}

@@ -45,7 +45,7 @@ func middle(x statics.Action) exact.Num { return x.Start.Add(x.End).Mul(half) }
 // mixed reports whether a load's term is one shape of two.
 func (s *site) mixed(t statics.Term) bool {
 	n := 0
-	for _, x := range s.Assembly.Loads {
+	for _, x := range s.Assembly.Actions {
 		if x.Load == s.action(t).Load {
 			n++
 		}

@@ -13,7 +13,7 @@ import (
 // bear the same name, the distance from the member's start is added.
 func (w actions) Action(i int) string {
 	text := w.action(i)
-	for j := range w.a.Loads {
+	for j := range w.a.Actions {
 		if j != i && alike(w.a, i, j) {
 			return text + ", " + w.actionPlace(i)
 		}
@@ -23,7 +23,7 @@ func (w actions) Action(i int) string {
 
 // alike reports whether two actions would bear the same name.
 func alike(a *statics.Assembly, i, j int) bool {
-	x, y := a.Loads[i], a.Loads[j]
+	x, y := a.Actions[i], a.Actions[j]
 	l, m := a.Frame.Loads[x.Load], a.Frame.Loads[y.Load]
 	return x.Shape == y.Shape && l.Joint == m.Joint && l.Member == m.Member && l.Per == m.Per &&
 		size(x).Abs().Equal(size(y).Abs())
@@ -39,7 +39,7 @@ func size(x statics.Action) exact.Num {
 
 // action names action i without its distance along the member.
 func (w actions) action(i int) string {
-	x := w.a.Loads[i]
+	x := w.a.Actions[i]
 	on := " " + w.loadPlace(x.Load)
 	switch x.Shape {
 	case statics.AtPoint:
@@ -60,8 +60,8 @@ func (w actions) action(i int) string {
 
 // isShare reports whether a load comes in several actions, which stand side by side.
 func isShare(a *statics.Assembly, i int) bool {
-	load := a.Loads[i].Load
-	return i > 0 && a.Loads[i-1].Load == load || i+1 < len(a.Loads) && a.Loads[i+1].Load == load
+	load := a.Actions[i].Load
+	return i > 0 && a.Actions[i-1].Load == load || i+1 < len(a.Actions) && a.Actions[i+1].Load == load
 }
 
 // perText says on what length the intensity of a spread action is counted, if it is not the member's own.
@@ -89,7 +89,7 @@ func (w actions) loadPlace(load int) string {
 
 // actionPlace is where along its member action i acts or begins.
 func (w actions) actionPlace(i int) string {
-	x := w.a.Loads[i]
+	x := w.a.Actions[i]
 	l := w.a.Frame.Loads[x.Load]
 	if l.Joint != statics.None {
 		return notation.DirectionWord(x.Along)
@@ -103,7 +103,7 @@ func (w actions) actionPlace(i int) string {
 // Resultant is a load on a body as it counts there: its text, or, if it is spread, the size and place of its resultant and
 // what that is the resultant of.
 func (w actions) Resultant(i int) string {
-	x := w.a.Loads[i]
+	x := w.a.Actions[i]
 	l := w.a.Frame.Loads[x.Load]
 	if !x.Shape.Spread() {
 		return w.Load(l)

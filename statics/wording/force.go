@@ -73,7 +73,7 @@ func (w forces) Unknown(i int) string {
 
 // sliding says of the force of a slot or a sleeve why it has the direction it has.
 func (w forces) sliding(f statics.Force) string {
-	if f.Kind != statics.PinPair || f.Couple {
+	if f.Kind != statics.PinForce || f.Couple {
 		return ""
 	}
 	for _, c := range w.a.Frame.Connections {

@@ -66,7 +66,7 @@ func loadFactors(a *statics.Assembly, t statics.Term) []sumFactor {
 	if t.Action == statics.None {
 		return nil
 	}
-	x := a.Loads[t.Action]
+	x := a.Actions[t.Action]
 	var all []sumFactor
 	switch x.Shape {
 	case statics.Turning:

@@ -87,7 +87,7 @@ func (w sums) termForce(t statics.Term) string {
 		}
 		return part + name
 	}
-	x := w.a.Loads[t.Action]
+	x := w.a.Actions[t.Action]
 	switch {
 	case x.Shape == statics.Turning:
 		return "the couple " + w.st.WithUnit(x.Size.Abs(), notation.Moment)

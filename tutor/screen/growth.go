@@ -67,7 +67,7 @@ func (c *course) diagramTitle(n tutor.Quantity) string {
 // growth is how much of N, V or M is found along one member, and whether anything is.
 func (c *course) growth(d statics.Diagram, n tutor.Quantity) (g figure.Growth, begun bool) {
 	if c.tells(d.Member) {
-		for range d.Pieces {
+		for range d.Stretches {
 			g.Stretches = append(g.Stretches, true)
 		}
 		return g, true
@@ -83,7 +83,7 @@ func (c *course) growth(d statics.Diagram, n tutor.Quantity) (g figure.Growth, b
 			begun = true
 		}
 	}
-	for _, p := range d.Pieces {
+	for _, p := range d.Stretches {
 		g.Stretches = append(g.Stretches, c.knownStretch(d, p, stations, known, n))
 	}
 	return g, begun
@@ -142,7 +142,7 @@ func (c *course) knownStations(d statics.Diagram, stations []statics.Station, n 
 }
 
 // knownStretch reports whether all that is asked about a stretch is settled.
-func (c *course) knownStretch(d statics.Diagram, p statics.Piece, stations []statics.Station, known []bool, n tutor.Quantity) bool {
+func (c *course) knownStretch(d statics.Diagram, p statics.Stretch, stations []statics.Station, known []bool, n tutor.Quantity) bool {
 	for i, st := range stations {
 		from, until := st.At.Cmp(p.From), st.At.Cmp(p.Until)
 		within := from > 0 && until < 0 || from == 0 && st.Side != statics.Before || until == 0 && st.Side != statics.After

@@ -47,7 +47,7 @@ func isDrawn(c *course, q tutor.Question) bool {
 	d := c.l.Solution.Diagrams[q.Member]
 	g, _ := c.growth(d, quantityOf(q))
 	for i, drawn := range g.Stretches {
-		p := d.Pieces[i]
+		p := d.Stretches[i]
 		from, until := q.Station.At.Cmp(p.From), q.Station.At.Cmp(p.Until)
 		within := from > 0 && until < 0 || from == 0 && q.Station.Side != statics.Before || until == 0 && q.Station.Side != statics.After
 		if drawn && (q.Shape() && p.From.Equal(q.Stretch.From) || q.Kind == tutor.SectionPart && within) {

@@ -127,8 +127,7 @@ func (c *course) bodyInHand() statics.FreeBody {
 		return s.Body
 	}
 	q, _ := c.l.Now()
-	part := slices.IndexFunc(c.l.Solution.Parts, func(p statics.Part) bool { return slices.Contains(p.Members, q.Member) })
-	return statics.FreeBody{max(part, 0)}
+	return statics.FreeBody{max(c.l.Solution.PartOf(q.Member), 0)}
 }
 
 // draw makes the figure of a scene.

@@ -52,7 +52,7 @@ func (c *course) light(q tutor.Question, s statics.Sum, o *figure.Options) {
 	case s.Terms[q.Term].Force != statics.None:
 		o.LitForces = []int{s.Terms[q.Term].Force}
 	default:
-		o.LitLoads = []int{c.l.Solution.Assembly.Loads[s.Terms[q.Term].Action].Load}
+		o.LitLoads = []int{c.l.Solution.Assembly.Actions[s.Terms[q.Term].Action].Load}
 	}
 }
 
@@ -88,7 +88,7 @@ func fade(a *statics.Assembly, s statics.Sum, o *figure.Options) {
 		case t.Force != statics.None:
 			forces = append(forces, t.Force)
 		default:
-			loads = append(loads, a.Loads[t.Action].Load)
+			loads = append(loads, a.Actions[t.Action].Load)
 		}
 	}
 	for i := range a.Forces {
