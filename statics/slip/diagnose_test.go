@@ -33,3 +33,29 @@ func TestDiagnose(t *testing.T) {
 		}
 	}
 }
+
+// The first reading of a value that agrees with any candidate counts, in all lists; each slip of a giver is told once.
+func TestDiagnoseReadings(t *testing.T) {
+	t.Parallel()
+	n := exact.MustParse
+	a, b := &Slip{ID: "a"}, &Slip{ID: "b"}
+	first := []Candidate{{a, n("1200"), nobody}, {a, n("1204"), nobody}, {b, n("1249"), nobody}}
+	second := []Candidate{{a, n("1203"), Giver{Load: 1}}, {b, n("1249"), nobody}}
+	ones, tens, hundreds := Typed{n("1203"), n("0.5"), 4}, Typed{n("1200"), n("5"), 3}, Typed{n("1200"), n("50"), 2}
+	for _, r := range []struct {
+		readings []Typed
+		matches  int
+		named    *Slip
+	}{
+		{[]Typed{ones, tens}, 1, a}, // 1203 alone
+		{[]Typed{tens, ones}, 2, a}, // 1200 and 1203; 1204 is the slip of 1200 once more
+		{[]Typed{hundreds}, 3, nil}, // 1249 as well, which stands in both lists
+		{[]Typed{{n("7"), n("0"), 1}, tens}, 2, a},
+		{nil, 0, nil},
+	} {
+		d := Diagnose(r.readings, first, second)
+		if len(d.Matches) != r.matches || d.Named() != r.named {
+			t.Errorf("%v: %d matches, named %v", r.readings, len(d.Matches), d.Named())
+		}
+	}
+}
