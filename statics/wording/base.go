@@ -47,6 +47,14 @@ func (w base) members(list []int) []string {
 	return names
 }
 
+// number is the text of a number; spoken, its minus is a word.
+func (w base) number(text string) string {
+	if size, negative := strings.CutPrefix(text, "-"); negative && w.spoken {
+		return "minus " + size
+	}
+	return text
+}
+
 // add adds a term with its sign.
 func (w base) add(b *strings.Builder, negative bool, size string) {
 	minus := w.either("−", "-")

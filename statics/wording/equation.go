@@ -74,7 +74,7 @@ func (w sums) Gathered(s statics.Sum, gives []int, values []exact.Num) string {
 	if turned {
 		right = right.Neg()
 	}
-	return left.String() + w.equals() + w.st.Given(right, sumDimension(s))
+	return left.String() + w.equals() + w.number(w.st.Given(right, sumDimension(s)))
 }
 
 // multiple is force i times a positive factor, which is an arm in a moment sum.

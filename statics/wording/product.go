@@ -40,7 +40,10 @@ func (w sums) factor(f sumFactor, alone bool) string {
 	case f.d == notation.Pure:
 		return w.st.Coefficient(f.n)
 	}
-	text := w.st.Given(f.n, f.d)
+	text := w.number(w.st.Given(f.n, f.d))
+	if w.spoken {
+		return text
+	}
 	if f.n.Sign() < 0 || !alone && strings.ContainsAny(text, "/ ") {
 		return "(" + text + ")"
 	}

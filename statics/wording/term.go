@@ -38,7 +38,7 @@ func (w sums) Term(s statics.Sum, t statics.Term) string {
 	case t.What == statics.TurnOnly:
 		return text + ", " + Turn(t.Sign)
 	case s.Moment:
-		return fmt.Sprintf("%s %s %s, %s", text, w.either("×", "x"), w.st.WithUnit(t.Arm, notation.Length), Turn(t.Sign))
+		return fmt.Sprintf("%s %s %s, %s", text, w.across(), w.st.WithUnit(t.Arm, notation.Length), Turn(t.Sign))
 	}
 	along := s.Along
 	if t.Sign < 0 {
@@ -72,6 +72,14 @@ func (w sums) TermActs(s statics.Sum, t statics.Term, known func(force int) (exa
 		along = along.Neg()
 	}
 	return text + " acts " + notation.DirectionWord(along)
+}
+
+// across is the sign between a force and its arm.
+func (w sums) across() string {
+	if w.spoken {
+		return "times"
+	}
+	return w.either("×", "x")
 }
 
 // termForce is the force of a term in words, without arm and sense.

@@ -21,7 +21,7 @@ func Mark(n exact.Num) string {
 
 // Value is a result with its unit, marked if it is inexact: "15.3 kN", "3/8 P", "12.7~ kN". Zero has no unit.
 func (w base) Value(n exact.Num, dim notation.Dimension) string {
-	text := w.st.ResultNumber(n, dim) + Mark(n)
+	text := w.number(w.st.ResultNumber(n, dim)) + Mark(n)
 	if unit := w.st.UnitOf(dim); !n.IsZero() && !w.st.Units.Letters() && unit != "" {
 		text += " " + unit
 	}

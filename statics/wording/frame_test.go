@@ -1,0 +1,177 @@
+package wording
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// A sample is a frame and what is said of it, read from a test file, one item a line:
+//
+//	units kN m
+//	joint A 0 0
+//	member A B                     its name is AB
+//	pin B AB | BC                  the pieces; a star after one marks that which was not named as hinged
+//	slot B 0 1 BE | AB BC *        and sleeve: the line of sliding, then the pieces
+//	support D roller -3 4 on CD    fixed, pinned, or roller or guide with its direction, which may be an angle: 20deg
+//	load point 30 0 -1 on BC at 2.4
+//	load point 15 0 -1 joint B on BC
+//	load couple -20 joint E
+//	load spread 0 12 0 -1 on BC from 1 to 7.2 per run
+//	say plan moments=cw            what is said of the plan, in a convention; also page, given, bodies, results, sections
+type sample struct {
+	frame statics.Frame
+	style notation.Style
+	says  [][]string
+}
+
+// reader reads the items of a sample.
+type reader struct {
+	*sample
+	words []string
+}
+
+func readSample(text string) (d *sample, err error) {
+	d = &sample{}
+	for i, line := range strings.Split(text, "\n") {
+		if strings.TrimSpace(line) == "" {
+			continue
+		}
+		r := &reader{d, strings.Fields(line)}
+		if err := r.item(); err != nil {
+			return nil, fmt.Errorf("line %d: %w", i+1, err)
+		}
+	}
+	return d, nil
+}
+
+func (r *reader) item() (err error) {
+	defer func() {
+		if p := recover(); p != nil {
+			err = fmt.Errorf("cannot read: %v", p)
+		}
+	}()
+	switch word := r.next(); word {
+	case "units":
+		r.style.Units, err = notation.ParseUnits(strings.Join(r.words, " "))
+	case "joint":
+		r.frame.Joints = append(r.frame.Joints, statics.Joint{Name: r.next(), At: statics.Point(r.vector())})
+	case "member":
+		a, b := r.next(), r.next()
+		r.frame.Members = append(r.frame.Members, statics.Member{Name: a + b, From: r.joint(a), To: r.joint(b)})
+	case "pin", "slot", "sleeve":
+		r.connection(word)
+	case "support":
+		r.support()
+	case "load":
+		r.load()
+	case "say":
+		r.says = append(r.says, r.words)
+	default:
+		return fmt.Errorf("no item %q", word)
+	}
+	return err
+}
+
+func (r *reader) next() string {
+	w := r.words[0]
+	r.words = r.words[1:]
+	return w
+}
+
+func (r *reader) number() exact.Num { return exact.MustParse(r.next()) }
+
+func (r *reader) vector() statics.Vector {
+	if angle, ok := strings.CutSuffix(r.words[0], "deg"); ok {
+		r.next()
+		a := exact.MustParse(angle)
+		return statics.Vector{X: exact.Cos(a), Y: exact.Sin(a)}
+	}
+	x := r.number()
+	return statics.Vector{X: x, Y: r.number()}
+}
+
+// after is the word that follows another, or nothing.
+func (r *reader) after(word string) string {
+	if i := slices.Index(r.words, word); i >= 0 {
+		return r.words[i+1]
+	}
+	return ""
+}
+
+func (r *reader) joint(name string) int {
+	i := slices.IndexFunc(r.frame.Joints, func(j statics.Joint) bool { return j.Name == name })
+	if i < 0 && name != "" {
+		panic("no joint " + name)
+	}
+	return i
+}
+
+func (r *reader) member(name string) int {
+	i := slices.IndexFunc(r.frame.Members, func(m statics.Member) bool { return m.Name == name })
+	if i < 0 && name != "" {
+		panic("no member " + name)
+	}
+	return i
+}
+
+func (r *reader) connection(kind string) {
+	c := statics.Connection{Joint: r.joint(r.next()), Main: statics.None}
+	c.Kind = map[string]statics.ConnectionKind{"pin": statics.Pin, "slot": statics.Slot, "sleeve": statics.Sleeve}[kind]
+	if c.Kind != statics.Pin {
+		c.Along = r.vector()
+	}
+	c.Pieces = [][]int{nil}
+	for _, w := range r.words {
+		last := len(c.Pieces) - 1
+		switch w {
+		case "|":
+			c.Pieces = append(c.Pieces, nil)
+		case "*":
+			c.Main = last
+		default:
+			c.Pieces[last] = append(c.Pieces[last], r.member(w))
+		}
+	}
+	r.frame.Connections = append(r.frame.Connections, c)
+}
+
+func (r *reader) support() {
+	s := statics.Support{Joint: r.joint(r.next())}
+	kind := r.next()
+	s.Kind = map[string]statics.SupportKind{"pinned": statics.Pinned, "fixed": statics.Fixed, "roller": statics.Roller, "guide": statics.Guide}[kind]
+	if s.Kind == statics.Roller || s.Kind == statics.Guide {
+		s.Along = r.vector()
+	}
+	s.On = r.member(r.after("on"))
+	r.frame.Supports = append(r.frame.Supports, s)
+}
+
+func (r *reader) load() {
+	l := statics.Load{Entry: len(r.frame.Loads)}
+	switch r.next() {
+	case "couple":
+		l.Kind, l.Size = statics.CoupleLoad, r.number()
+	case "spread":
+		l.Kind, l.First, l.Last = statics.SpreadLoad, r.number(), r.number()
+		l.Along = r.vector()
+	default:
+		l.Size, l.Along = r.number(), r.vector()
+	}
+	l.Joint, l.Member = r.joint(r.after("joint")), r.member(r.after("on"))
+	if at := r.after("at"); at != "" {
+		l.At = exact.MustParse(at)
+	}
+	if l.Kind == statics.SpreadLoad {
+		l.End = r.frame.Length(l.Member)
+		if from := r.after("from"); from != "" {
+			l.Start, l.End = exact.MustParse(from), exact.MustParse(r.after("to"))
+		}
+		l.Per = map[string]statics.Per{"run": statics.PerRun, "rise": statics.PerRise}[r.after("per")]
+	}
+	r.frame.Loads = append(r.frame.Loads, l)
+}
