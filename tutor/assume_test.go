@@ -10,6 +10,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/tutor/record"
 )
 
 // letLine takes a force in the other sense than now.
@@ -101,7 +102,7 @@ func TestSectionsWithSensesAssumed(t *testing.T) {
 
 // Senses assumed are taken up again with the work that rests on them.
 func TestSensesResumed(t *testing.T) {
-	s, now := StoreAt(filepath.Join(t.TempDir(), "practice.jsonl")), clock()
+	s, now := record.At(filepath.Join(t.TempDir(), "practice.jsonl")), clock()
 	first := lesson(t, "quay-gantry", Blank)
 	first.Keep(s, now, noComplaint(t))
 	for _, line := range []string{"let Cx left", "CD M D", "4.5Cx = 9*1.5", "3", "let Dx left", "let Dx right", "CD x", "Cx + Dx = 9", "let Dx left"} {

@@ -8,11 +8,13 @@ import (
 	"unpin/statics/exact"
 	"unpin/statics/notation"
 	"unpin/statics/wording"
+	"unpin/tutor/record"
 )
 
 // A command is a word that works at every question.
 type command struct {
 	word, help string
+	outcome    record.Outcome // how it is kept; empty where it keeps that itself
 	do         func(l *Lesson, q Question, asking bool) Reply
 }
 
@@ -20,14 +22,14 @@ var commands []command
 
 func init() { // here, since help lists the table itself
 	commands = []command{
-		{"hint", "points, then teaches, then says what to write", (*Lesson).hint},
-		{"example", "shows a step of the same kind from another problem, worked whole", (*Lesson).example},
-		{"tell", "tells the value and goes on", (*Lesson).tell},
-		{"back", "returns to the question before", (*Lesson).back},
-		{"resume", "takes up earlier work on this problem, before anything is answered", (*Lesson).resume},
-		{"sheet", "lists what is known", (*Lesson).sheet},
-		{"help", "lists what can be typed", (*Lesson).help},
-		{"quit", "stops; what is done is kept", (*Lesson).quit},
+		{"hint", "points, then teaches, then says what to write", record.Hinted, (*Lesson).hint},
+		{"example", "shows a step of the same kind from another problem, worked whole", record.Example, (*Lesson).example},
+		{"tell", "tells the value and goes on", record.Told, (*Lesson).tell},
+		{"back", "returns to the question before", record.Back, (*Lesson).back},
+		{"resume", "takes up earlier work on this problem, before anything is answered", "", (*Lesson).resume},
+		{"sheet", "lists what is known", record.Listed, (*Lesson).sheet},
+		{"help", "lists what can be typed", record.Listed, (*Lesson).help},
+		{"quit", "stops; what is done is kept", record.Left, (*Lesson).quit},
 	}
 }
 
@@ -48,10 +50,11 @@ func (l *Lesson) help(Question, bool) Reply {
 func (l *Lesson) quit(Question, bool) Reply { return Reply{Kind: Leaving} }
 
 // resume takes up earlier work.
-func (l *Lesson) resume(Question, bool) Reply {
+func (l *Lesson) resume(q Question, _ bool) Reply {
 	if l.begun() || l.Earlier() == 0 {
 		return Reply{Kind: Unread, Lines: []string{"There is no earlier work to take up here."}}
 	}
+	l.heed(q, "resume", record.Resumed)
 	l.Resume()
 	return Reply{Kind: Resumed, Lines: []string{fmt.Sprintf("Taken up: %d questions are settled.", l.at)}}
 }

@@ -10,6 +10,7 @@ import (
 	"unpin/statics/exact"
 	"unpin/statics/figure"
 	"unpin/statics/wording"
+	"unpin/tutor/record"
 )
 
 // An example is a step of another problem, worked whole: the reader sees the method and no value of the problem in hand.
@@ -58,7 +59,7 @@ var shelf = sync.OnceValue(func() []shelved {
 		if err != nil {
 			continue
 		}
-		s := shelved{Lesson: l, frame: l.fingerprint()}
+		s := shelved{Lesson: l, frame: record.Fingerprint(p)}
 		for _, q := range l.Questions {
 			s.traits = append(s.traits, l.traits(q))
 		}
@@ -70,7 +71,7 @@ var shelf = sync.OnceValue(func() []shelved {
 // examples lists the questions of other problems most like q, the most alike first, one of each problem.
 func (l *Lesson) examples(q Question) []example {
 	var all []example
-	like, frame := l.traits(q), l.fingerprint()
+	like, frame := l.traits(q), record.Fingerprint(l.Problem)
 	for _, other := range shelf() {
 		if other.Problem.Name == l.Problem.Name || other.frame == frame {
 			continue

@@ -8,6 +8,7 @@ import (
 	"unpin/statics/judging"
 	"unpin/statics/notation"
 	"unpin/statics/wording"
+	"unpin/tutor/record"
 )
 
 // At the rungs order and blank the student makes the plan: it grows by the sums chosen, in Solution.Plan, and the
@@ -212,7 +213,8 @@ func (l *Lesson) write(line string) Reply {
 // answered replies to a choice or an equation, and goes on if it was right.
 func (l *Lesson) answered(v judging.Verdict, line, says string) Reply {
 	q := l.Questions[l.at]
-	l.heed(q, line, v.String())
+	l.answers[l.at].slips = append(l.answers[l.at].slips, l.traced...)
+	l.heed(q, line, record.Outcome(v.Code()))
 	if v.Right() {
 		l.at++
 	}

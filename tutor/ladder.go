@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"unpin/statics"
+	"unpin/tutor/record"
 )
 
 // Worked steps give way to asked ones from the last backwards, which helps more than from the first (Atkinson, Renkl and
@@ -21,16 +22,16 @@ func (q Question) task() (task, bool) {
 }
 
 // kind is the kind of a task, which a record keeps.
-func (l *Lesson) kind(t task) string {
+func (l *Lesson) kind(t task) record.Kind {
 	switch {
 	case t.step == statics.None:
-		return "diagrams"
+		return record.Diagrams
 	case len(l.Solution.Plan[t.step].Sums) > 1:
-		return "sums together"
+		return record.Together
 	case l.Solution.Plan[t.step].Sums[0].Moment:
-		return "sum of moments"
+		return record.Moments
 	}
-	return "sum of forces"
+	return record.Forces
 }
 
 // A ladder is the rung of each step and of each member; empty where all have that of the lesson.
@@ -72,8 +73,8 @@ func faded(right, following int) Rung {
 const FadingRule = "Of each kind of step the last is yours at first, and those before it are worked; with each that comes right one more is asked."
 
 // fade gives each step and each member its rung, by how many of each kind came right before.
-func (l *Lesson) fade(right map[string]int) {
-	following := map[string]int{}
+func (l *Lesson) fade(right map[record.Kind]int) {
+	following := map[record.Kind]int{}
 	next := func(t task) Rung {
 		k := l.kind(t)
 		following[k]++
@@ -94,20 +95,13 @@ func (l *Lesson) fade(right map[string]int) {
 	}
 }
 
-// How a task came out, as a record keeps it.
-const (
-	cameRight  = "step right"  // all of it at the first try and without help
-	cameHelped = "step helped" // with wrong tries or hints
-	cameTold   = "step told"   // some of it was told
-)
-
 // finish keeps how a task came out, once all of it is settled.
 func (l *Lesson) finish(q Question) {
 	t, ok := q.task()
 	if !ok || l.Exam || l.done[t] {
 		return
 	}
-	came, last := cameRight, 0
+	came, last := record.StepRight, 0
 	for n, other := range l.Questions {
 		if of, _ := other.task(); of != t || other.Composing() {
 			continue
@@ -116,29 +110,14 @@ func (l *Lesson) finish(q Question) {
 		case !a.accepted && !a.told:
 			return
 		case a.told:
-			came = cameTold
-		case !a.first && came == cameRight:
-			came = cameHelped
+			came = record.StepTold
+		case !a.first && came == record.StepRight:
+			came = record.StepHelped
 		}
 		last = n
 	}
 	l.done[t] = true
 	if l.Heed != nil {
-		l.Heed(Event{Number: last, Question: l.kind(t), Outcome: came})
+		l.Heed(Event{Number: last, Kind: l.kind(t), Outcome: came})
 	}
-}
-
-// shown counts, for each kind of task, how many came right on other frames, less those that were told.
-func shown(records []Record, frame string) map[string]int {
-	right := map[string]int{}
-	for _, r := range records {
-		switch {
-		case r.Frame == frame:
-		case r.Outcome == cameRight:
-			right[r.Question]++
-		case r.Outcome == cameTold:
-			right[r.Question] = max(right[r.Question]-1, 0)
-		}
-	}
-	return right
 }

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"unpin/problems"
+	"unpin/tutor/record"
 )
 
 // Rows: how many came right, and what each of five steps of a kind then is, from the first to the last.
@@ -26,14 +27,14 @@ func TestFaded(t *testing.T) {
 
 // Each kind of step has its own rung: what comes right on one frame is asked more of on the next, and what is told less.
 func TestFadingByKind(t *testing.T) {
-	s, now := StoreAt(filepath.Join(t.TempDir(), "practice.jsonl")), clock()
+	s, now := record.At(filepath.Join(t.TempDir(), "practice.jsonl")), clock()
 	begin := func(name string) *Lesson {
 		l := lesson(t, name, Fading)
 		l.Keep(s, now, noComplaint(t))
 		return l
 	}
-	asked := func(l *Lesson) map[string]int {
-		n := map[string]int{}
+	asked := func(l *Lesson) map[record.Kind]int {
+		n := map[record.Kind]int{}
 		for _, q := range l.Questions {
 			if of, ok := q.task(); ok && q.Kind != Reading {
 				n[l.kind(of)]++
@@ -42,7 +43,7 @@ func TestFadingByKind(t *testing.T) {
 		return n
 	}
 	first := begin("quay-gantry")
-	if n := asked(first); n["sum of forces"] != 1 || n["sum of moments"] != 1 {
+	if n := asked(first); n[record.Forces] != 1 || n[record.Moments] != 1 {
 		t.Errorf("at first %v is asked", n)
 	}
 	for {
@@ -53,22 +54,22 @@ func TestFadingByKind(t *testing.T) {
 		line := answerExactly(first, q)
 		if of, _ := q.task(); q.Kind == Reading {
 			line = ""
-		} else if first.kind(of) == "sum of forces" {
+		} else if first.kind(of) == record.Forces {
 			line = "tell"
 		}
 		first.Type(line)
 	}
-	if n := asked(begin("quay-gantry")); n["sum of moments"] != 1 {
+	if n := asked(begin("quay-gantry")); n[record.Moments] != 1 {
 		t.Errorf("the same frame again asks %v", n)
 	}
-	if n := asked(begin("sawmill-portal")); n["sum of forces"] != 1 || n["sum of moments"] != 2 {
+	if n := asked(begin("sawmill-portal")); n[record.Forces] != 1 || n[record.Moments] != 2 {
 		t.Errorf("the next frame asks %v", n)
 	}
 }
 
 // A fading lesson is taken up where it was left, over worked steps and asked ones.
 func TestFadingResumed(t *testing.T) {
-	s, now := StoreAt(filepath.Join(t.TempDir(), "practice.jsonl")), clock()
+	s, now := record.At(filepath.Join(t.TempDir(), "practice.jsonl")), clock()
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Fading)
 		l.Keep(s, now, noComplaint(t))

@@ -11,6 +11,7 @@ import (
 	"unpin/statics/exact"
 	"unpin/statics/judging"
 	"unpin/statics/notation"
+	"unpin/tutor/record"
 )
 
 // A Lesson carries a student through one problem. It is not safe for use by several goroutines at once.
@@ -25,17 +26,16 @@ type Lesson struct {
 	// Clock, if set, tells the time at which a line was typed, so that guessing in haste is noticed.
 	Clock func() time.Time
 
-	route   *route                    // at the rungs order and blank
-	rungs   ladder                    // where each step and each member has its own rung
-	again   bool                      // it brings back something that was told in another lesson
-	record  func(*Lesson) func(Event) // how what is done in a lesson is kept
+	route   *route  // at the rungs order and blank
+	rungs   ladder  // where each step and each member has its own rung
+	again   bool    // it brings back something that was told in another lesson
+	keeper  *keeper // how what is done is kept, or nil
+	past    past    // what was done in earlier work
 	done    map[task]bool
 	at      int
-	answers []answer         // of each question
-	signs   bool             // sums are written with the signs of the trade, not in ASCII
-	lets    map[int][]string // the senses assumed in earlier work, by the question they were assumed at
-	traced  []string         // the slips that lead to the line in hand
-	earlier map[int]string   // how questions were settled in earlier work: what was typed, or tell
+	answers []answer // of each question
+	signs   bool     // sums are written with the signs of the trade, not in ASCII
+	traced  []string // the slips that lead to the line in hand
 }
 
 // An answer is how far a student is with one question.
@@ -44,11 +44,12 @@ type answer struct {
 	value    exact.Num // accepted
 	accepted bool
 	told     bool
-	verdict  judging.Verdict //  of the value that stands
+	verdict  judging.Verdict // of the value that stands
 	tries    int             // values judged
 	hints    int             // hints seen
 	examples int             // examples seen
 	first    bool            // right at the first try, without help
+	slips    []string        // that led to the wrong values here, by ID
 	wrong    []time.Time     // when wrong values were typed just now, as far as a clock tells
 }
 
@@ -59,8 +60,12 @@ func (a answer) unaided() bool { return a.hints == 0 && a.examples == 0 && !a.to
 type Event struct {
 	Number   int    // of the question, from nought
 	Question string // its name
+	Key      string // its name where that stands for itself in the lesson, else with the step and sum before it
 	Typed    string // what was typed: a value or a command
-	Outcome  string // how the reply's verdict line began, or what the command did
+	Outcome  record.Outcome
+	Slips    []string    // that lead to what was typed, by ID; more than one where they cannot be told apart
+	Kind     record.Kind // of a step that is settled whole; such an event is of no question
+	From     string      // where earlier work was taken up, the run it was done in
 }
 
 // New begins a lesson. The error says why a frame is not fit for one: it is not determinate.
@@ -140,14 +145,16 @@ func (l *Lesson) take(line string) Reply {
 	word := strings.ToLower(strings.TrimSpace(line))
 	for _, c := range commands {
 		if c.word == word {
-			l.heed(q, word, c.word)
+			if c.outcome != "" {
+				l.heed(q, word, c.outcome)
+			}
 			return c.do(l, q, asking)
 		}
 	}
 	if words := strings.Fields(line); len(words) > 0 && strings.EqualFold(words[0], "let") {
 		r := l.assume(words[1:])
 		if r.Kind == Listed {
-			l.heed(q, line, "let")
+			l.heed(q, line, record.Let)
 		}
 		return r
 	}
@@ -183,12 +190,13 @@ func (l *Lesson) value(q Question, line string) Reply {
 		a.first = a.tries == 1 && a.unaided()
 	}
 	if l.Exam {
-		l.heed(q, line, "noted")
+		l.heed(q, line, record.Noted)
 		l.at++
 		return Reply{Kind: Noted, Lines: []string{"noted"}}
 	}
-	l.heed(q, line, verdict.String())
 	r := Reply{Kind: Judged, Verdict: verdict, Lines: []string{verdict.String() + ": " + l.feedback(q, c, verdict, v)}}
+	a.slips = append(a.slips, l.traced...)
+	l.heed(q, line, record.Outcome(verdict.Code()))
 	if verdict.Right() {
 		l.at++
 		l.finish(q)
@@ -196,10 +204,16 @@ func (l *Lesson) value(q Question, line string) Reply {
 	return r
 }
 
-func (l *Lesson) heed(q Question, typed, outcome string) {
-	if l.Heed != nil {
-		l.Heed(Event{Number: l.at, Question: q.Name, Typed: strings.TrimSpace(typed), Outcome: outcome})
+// heed tells of what was done at a question.
+func (l *Lesson) heed(q Question, typed string, outcome record.Outcome) {
+	if l.Heed == nil {
+		return
 	}
+	e := Event{Number: l.at, Question: q.Name, Key: q.key(), Typed: strings.TrimSpace(typed), Outcome: outcome, Slips: l.traced}
+	if outcome == record.Resumed {
+		e.From = l.past.latest()
+	}
+	l.Heed(e)
 }
 
 // Known is the value of force i on the student's sheet: the exact one, once the student has found it or been told. The

@@ -56,6 +56,15 @@ type Question struct {
 	truth    exact.Num
 }
 
+// key is the question's name where that stands for itself in the lesson, else with the step and sum before it: 2.1 arm 3.
+func (q Question) key() string {
+	switch q.Kind {
+	case TermSize, TermArm, TermSign:
+		return strconv.Itoa(q.Step+1) + "." + strconv.Itoa(q.Sum+1) + " " + q.Name
+	}
+	return q.Name
+}
+
 // script lists the questions of a lesson whose plan is given, in order.
 func (l *Lesson) script() []Question {
 	var all []Question

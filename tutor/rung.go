@@ -23,6 +23,11 @@ var rungNames = []string{"read", "values", "terms", "order", "blank", "fading"}
 // String is the rung's name as it is typed.
 func (r Rung) String() string { return rungNames[r] }
 
+// code is the rung's name in records, which never changes.
+func (r Rung) code() string {
+	return [...]string{"read", "values", "terms", "plan", "blank", "gradual"}[r]
+}
+
 // Rungs lists the names of the rungs in order.
 func Rungs() []string { return rungNames }
 

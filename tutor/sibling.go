@@ -6,6 +6,7 @@ import (
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/tutor/record"
 )
 
 // A sibling of a problem has the same frame with other numbers: all lengths are doubled, and each load is taken a number
@@ -46,7 +47,7 @@ func (l *Lesson) Again() []*Lesson {
 		return nil
 	}
 	var all []*Lesson
-	var kinds []string
+	var kinds []record.Kind
 	for n, q := range l.Questions {
 		if !l.answers[n].told {
 			continue
@@ -74,13 +75,13 @@ func (l *Lesson) onceMore(q Question) *Lesson {
 		if err != nil || s.Count.Determinacy() != statics.Determinate || !l.planOn(s) {
 			return nil
 		}
-		again := &Lesson{Problem: p, Solution: s, Clock: l.Clock, signs: l.signs, again: true, record: l.record, done: map[task]bool{}}
+		again := &Lesson{Problem: p, Solution: s, Clock: l.Clock, signs: l.signs, again: true, keeper: l.keeper, done: map[task]bool{}}
 		again.askAgain(l, q)
 		if last, asks := again.Now(); !asks || l.givesAway(last) {
 			continue
 		}
-		if l.record != nil {
-			again.Heed = l.record(again)
+		if l.keeper != nil {
+			again.Heed = l.keeper.keep(again)
 		}
 		return again
 	}

@@ -8,6 +8,7 @@ import (
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/judging"
+	"unpin/tutor/record"
 )
 
 // A sibling of every problem has the same plan, and no value of a force but nought is as it was.
@@ -47,8 +48,8 @@ func TestToldComesAgain(t *testing.T) {
 }
 
 // toldThrough has all of a lesson told, and gives the kinds of its steps.
-func toldThrough(l *Lesson) map[string]bool {
-	kinds := map[string]bool{}
+func toldThrough(l *Lesson) map[record.Kind]bool {
+	kinds := map[record.Kind]bool{}
 	for {
 		q, asking := l.Now()
 		if !asking {

@@ -3,6 +3,7 @@ package tutor
 import (
 	"unpin/problems"
 	"unpin/statics"
+	"unpin/tutor/record"
 )
 
 // UseSigns has sums, numbers and units in replies written with the signs of the trade, as Σ, · and −, where they are
@@ -31,7 +32,7 @@ func (l *Lesson) Own(i int) bool {
 // Progress is how many questions of a problem, from the first on, were settled in earlier work at a rung, and how many
 // there are: nought where more come with each choice of the student. It is nought of nought for a frame that is not fit
 // for a lesson.
-func Progress(p *problems.Problem, rung Rung, records []Record) (settled, of int) {
+func Progress(p *problems.Problem, rung Rung, records []record.Record) (settled, of int) {
 	l, err := New(p, rung, false)
 	if err != nil {
 		return 0, 0

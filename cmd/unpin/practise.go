@@ -11,6 +11,7 @@ import (
 	"unpin/problems"
 	"unpin/problems/worksheet"
 	"unpin/tutor"
+	"unpin/tutor/record"
 	"unpin/tutor/screen"
 )
 
@@ -83,7 +84,7 @@ func newLesson(cmd *cobra.Command, word string, rung tutor.Rung, exam bool) (*tu
 // lesson goes on.
 func keep(cmd *cobra.Command, lesson *tutor.Lesson) {
 	complain := func(err error) { fmt.Fprintf(cmd.ErrOrStderr(), "warning: %v\n", err) }
-	store, err := tutor.OpenStore()
+	store, err := record.Open()
 	if err != nil {
 		complain(err)
 		return

@@ -17,7 +17,7 @@ import (
 	"unpin/problems"
 )
 
-var record = flag.String("record", "", "write everything that TestRecorded looks at into this `FOLDER`, to compare two revisions")
+var recordTo = flag.String("record", "", "write everything that TestRecorded looks at into this `FOLDER`, to compare two revisions")
 
 // digestFolder holds a line for each output that TestRecorded looks at: its name and the start of its SHA-256.
 const digestFolder = "testdata/recorded"
@@ -66,8 +66,8 @@ func TestRecorded(t *testing.T) {
 	if len(all) < 100 {
 		t.Errorf("only %d outputs", len(all))
 	}
-	if *record != "" {
-		writeOut(t, *record, all)
+	if *recordTo != "" {
+		writeOut(t, *recordTo, all)
 	}
 	compareDigests(t, all)
 }

@@ -7,7 +7,7 @@ import (
 	"github.com/mattn/go-isatty"
 	"github.com/spf13/cobra"
 
-	"unpin/tutor"
+	"unpin/tutor/record"
 	"unpin/tutor/screen"
 )
 
@@ -26,7 +26,7 @@ func isTerminal(stream any) bool {
 func show(cmd *cobra.Command, o screen.Options) error {
 	o.Colour = os.Getenv("NO_COLOR") == "" // https://no-color.org: any value that is not empty
 	o.Entries = func() []screen.Entry { return append(screen.Library(), screen.Folder(".")...) }
-	store, err := tutor.OpenStore()
+	store, err := record.Open()
 	if err != nil {
 		o.Notice = "warning: " + err.Error()
 	}

@@ -11,12 +11,13 @@ import (
 	"unpin/statics/notation"
 	"unpin/statics/wording"
 	"unpin/tutor"
+	"unpin/tutor/record"
 )
 
 // A chooser is the list of problems, what is typed to find one, and the one in hand.
 type chooser struct {
 	entries []Entry
-	records []tutor.Record
+	records []record.Record
 	ready   bool // the list has come
 	filter  editor
 	at, top int // among those found: the one in hand, and the first in sight
@@ -36,8 +37,8 @@ type progressKey struct {
 // listed is the message that brings the problems and what was practised.
 type listed struct {
 	entries []Entry
-	records []tutor.Record
-	err     error
+	records []record.Record
+	warning string // what of earlier work cannot be read
 }
 
 // list finds the problems and what was practised.
@@ -49,7 +50,11 @@ func (m *Model) list() tea.Cmd {
 			l.entries = entries()
 		}
 		if store != nil {
-			l.records, l.err = store.Records()
+			all, passed, err := store.Records()
+			l.records, l.warning = all, passed.String()
+			if err != nil {
+				l.warning = err.Error()
+			}
 		}
 		return l
 	}

@@ -9,6 +9,7 @@ import (
 
 	"unpin/statics"
 	"unpin/tutor"
+	"unpin/tutor/record"
 )
 
 // TestHelpTellsAllKeys holds the help page to the tables: each view's keys stand there, and none is bound twice.
@@ -91,7 +92,7 @@ func TestKeysOfTheLesson(t *testing.T) {
 
 // TestProgress works a little, goes back to the problems, and goes on or starts over.
 func TestProgress(t *testing.T) {
-	m := atChooser(Options{Store: tutor.StoreAt(t.TempDir() + "/practice.jsonl"), Rung: tutor.Values})
+	m := atChooser(Options{Store: record.At(t.TempDir() + "/practice.jsonl"), Rung: tutor.Values})
 	size(m, 80, 24)
 	press(m, "mill", "enter")
 	work(t, m, 3)

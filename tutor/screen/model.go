@@ -7,6 +7,7 @@ import (
 
 	"unpin/problems"
 	"unpin/tutor"
+	"unpin/tutor/record"
 )
 
 // A view is what the screen shows.
@@ -26,7 +27,7 @@ const (
 type Options struct {
 	Entries func() []Entry // lists the problems to choose from; called once, when they are first shown
 	Lesson  *tutor.Lesson  // the lesson to begin with, or nil to choose one
-	Store   *tutor.Store   // where progress is kept, or nil
+	Store   *record.Store  // where progress is kept, or nil
 	Notice  string         // something to say at the start, or nothing
 	Rung    tutor.Rung     // for the lessons chosen
 	Exam    bool
@@ -90,6 +91,9 @@ func (m *Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 		return m, cmd
 	case listed:
 		m.chooser.take(msg)
+		if msg.warning != "" {
+			m.notice = "warning: " + msg.warning
+		}
 	}
 	m.arrange()
 	return m, nil

@@ -1,0 +1,48 @@
+package tutor
+
+import (
+	"crypto/rand"
+	"errors"
+	"time"
+
+	"unpin/tutor/record"
+)
+
+// Keep tells a lesson of earlier work on the same problem at the same rung, and keeps what is done from now on. What goes
+// wrong in keeping is told once to complain, and the lesson goes on without; so is what of earlier work cannot be read.
+func (l *Lesson) Keep(s *record.Store, now func() time.Time, complain func(error)) {
+	all, passed, err := s.Records()
+	if err != nil {
+		complain(err)
+		return
+	}
+	if text := passed.String(); text != "" {
+		complain(errors.New(text))
+	}
+	l.recall(all)
+	l.keeper = &keeper{store: s, now: now, complain: complain, run: now().UTC().Format(time.RFC3339Nano) + " " + rand.Text()[:8]}
+	l.Heed = l.keeper.keep(l)
+}
+
+// A keeper writes down what is done in one run: in a lesson, and in those that bring back what was told in it.
+type keeper struct {
+	store    *record.Store
+	now      func() time.Time
+	complain func(error)
+	run      string
+	broken   bool // a fault was told
+}
+
+// keep is what a lesson has to tell of, to be kept.
+func (k *keeper) keep(l *Lesson) func(Event) {
+	base := record.Record{Run: k.run, Problem: l.Problem.Name, Frame: record.Fingerprint(l.Problem), Level: l.Rung.code(), Exam: l.Exam}
+	return func(e Event) {
+		r := base
+		r.At, r.Number, r.Question, r.Key, r.Typed = k.now(), e.Number, e.Question, e.Key, e.Typed
+		r.Outcome, r.Slips, r.Kind, r.From = e.Outcome, e.Slips, e.Kind, e.From
+		if err := k.store.Add(r); err != nil && !k.broken {
+			k.broken = true
+			k.complain(err)
+		}
+	}
+}

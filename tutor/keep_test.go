@@ -1,0 +1,294 @@
+package tutor
+
+import (
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"unpin/problems"
+	"unpin/statics"
+	"unpin/statics/judging"
+	"unpin/tutor/record"
+)
+
+// clock gives a later time at each call.
+func clock() func() time.Time {
+	t := time.Date(2026, 1, 2, 3, 4, 5, 0, time.UTC)
+	return func() time.Time { t = t.Add(time.Second); return t }
+}
+
+// backwards gives an earlier time at each call.
+func backwards() func() time.Time {
+	t := time.Date(2026, 1, 2, 3, 4, 5, 0, time.UTC)
+	return func() time.Time { t = t.Add(-time.Hour); return t }
+}
+
+func noComplaint(t *testing.T) func(error) {
+	return func(err error) { t.Helper(); t.Error(err) }
+}
+
+// store is an empty store.
+func store(t *testing.T) *record.Store {
+	return record.At(filepath.Join(t.TempDir(), "unpin", "practice.jsonl"))
+}
+
+// kept begins a lesson whose work is kept.
+func kept(t *testing.T, s *record.Store, name string, rung Rung, now func() time.Time) *Lesson {
+	t.Helper()
+	l := lesson(t, name, rung)
+	l.Keep(s, now, noComplaint(t))
+	return l
+}
+
+// typeAll types lines.
+func typeAll(l *Lesson, lines ...string) {
+	for _, line := range lines {
+		l.Type(line)
+	}
+}
+
+func TestResume(t *testing.T) {
+	t.Parallel()
+	for what, now := range map[string]func() time.Time{"as ever": clock(), "a clock that runs backwards": backwards()} {
+		s, name := store(t), problems.Names()[0]
+		first := kept(t, s, name, Values, now)
+		typeAll(first, "7", "0", "tell", "hint", "nonsense", "11.5")
+		at, _ := first.Position()
+
+		again := kept(t, s, name, Values, now)
+		if n := again.Earlier(); n != at || n != 3 {
+			t.Fatalf("%s: %d questions are settled in earlier work, want %d", what, n, at)
+		}
+		if r := again.Type("resume"); r.Kind != Resumed {
+			t.Fatalf("%s: resume: %v", what, r)
+		}
+		if got, _ := again.Position(); got != at {
+			t.Errorf("%s: taken up at %d, want %d", what, got, at)
+		}
+		if _, _, told, _ := again.Standing(1); !told {
+			t.Errorf("%s: what was told is not marked so after resuming", what)
+		}
+		if first, _ := again.Score(); first != 0 {
+			t.Errorf("%s: %d of three questions with a wrong try, told and with a hint count as right at the first try", what, first)
+		}
+		for other, l := range map[string]*Lesson{"another rung": kept(t, s, name, Terms, now), "another problem": kept(t, s, problems.Names()[1], Values, now)} {
+			if n := l.Earlier(); n != 0 {
+				t.Errorf("%s: %s takes up %d questions", what, other, n)
+			}
+		}
+	}
+}
+
+// answerRight answers so many questions.
+func answerRight(l *Lesson, n int) {
+	for range n {
+		q, _ := l.Now()
+		l.Type(answerExactly(l, q))
+	}
+}
+
+// Two windows in turn: what either settled can be taken up.
+func TestTwoWindows(t *testing.T) {
+	t.Parallel()
+	s, now := store(t), clock()
+	one, two := kept(t, s, "jetty-deck", Values, now), kept(t, s, "jetty-deck", Values, now)
+	for range 8 {
+		answerRight(one, 1)
+		answerRight(two, 1)
+	}
+	if n := kept(t, s, "jetty-deck", Values, now).Earlier(); n != 8 {
+		t.Errorf("%d questions can be taken up, want 8", n)
+	}
+}
+
+// A run that did less hides nothing of one that did more.
+func TestShorterRunAfter(t *testing.T) {
+	t.Parallel()
+	s, now := store(t), clock()
+	answerRight(kept(t, s, "jetty-deck", Values, now), 6)
+	answerRight(kept(t, s, "jetty-deck", Values, now), 1)
+	l := kept(t, s, "jetty-deck", Values, now)
+	if n := l.Earlier(); n != 6 {
+		t.Errorf("%d questions can be taken up, want 6", n)
+	}
+	l.Type("resume")
+	answerRight(l, 2)
+	if n := kept(t, s, "jetty-deck", Values, now).Earlier(); n != 8 {
+		t.Errorf("after resuming, %d questions can be taken up, want 8", n)
+	}
+}
+
+// Leaving and resuming changes no mark: neither at questions that are settled nor at the one in hand.
+func TestMistakesStay(t *testing.T) {
+	t.Parallel()
+	finish := func(l *Lesson) (first, of int) {
+		for _, asking := l.Now(); asking; _, asking = l.Now() {
+			answerRight(l, 1)
+		}
+		return l.Score()
+	}
+	mistakes := []string{"7", "0", "hint", "hint", "-20.5", "14.25", "16.25"}
+	through := lesson(t, "jetty-deck", Values)
+	typeAll(through, mistakes...)
+	wantFirst, wantOf := finish(through)
+	if !slices.ContainsFunc(through.answers, func(a answer) bool { return len(a.slips) > 0 }) {
+		t.Fatal("no mistake was traced")
+	}
+
+	s, now := store(t), clock()
+	typeAll(kept(t, s, "jetty-deck", Values, now), mistakes...)
+	l := kept(t, s, "jetty-deck", Values, now)
+	l.Type("resume")
+	for n, a := range l.answers {
+		if !slices.Equal(a.slips, through.answers[n].slips) {
+			t.Errorf("question %d has the mistakes %v after resuming, %v in one sitting", n, a.slips, through.answers[n].slips)
+		}
+	}
+	if first, of := finish(l); first != wantFirst || of != wantOf || first == of {
+		t.Errorf("%d of %d after resuming, %d of %d in one sitting", first, of, wantFirst, wantOf)
+	}
+	done := kept(t, s, "jetty-deck", Values, now)
+	done.Type("resume")
+	if first, _ := done.Score(); first != wantFirst {
+		t.Errorf("%d at the first try when taken up once more, want %d", first, wantFirst)
+	}
+}
+
+// Taking up earlier work writes nothing but that it was done, so no step counts twice.
+func TestResumingEarnsNothing(t *testing.T) {
+	t.Parallel()
+	s, now := store(t), clock()
+	answerRight(kept(t, s, "jetty-deck", Values, now), 6)
+	before, _, _ := s.Records()
+	for range 3 {
+		kept(t, s, "jetty-deck", Values, now).Type("resume")
+	}
+	after, _, _ := s.Records()
+	if len(after) != len(before)+3 {
+		t.Errorf("%d lines were written, want 3", len(after)-len(before))
+	}
+	if x, y := record.Earned(before, nil), record.Earned(after, nil); x[record.Forces] != y[record.Forces] || x[record.Forces] == 0 {
+		t.Errorf("earned %v, after resuming %v", x, y)
+	}
+}
+
+// A plan of one's own is taken up as one run left it, since choices of two runs cannot be mixed.
+func TestOwnPlansAreNotMixed(t *testing.T) {
+	t.Parallel()
+	s, now := store(t), clock()
+	typeAll(kept(t, s, "jetty-deck", Blank, now), "ABC M A: 8RB = 50 + 12*9.5", "20.5", "y")
+	typeAll(kept(t, s, "jetty-deck", Blank, now), "x", "Ax = 0", "0", "ABC M A", "8RB = 50", "8RB = 50 + 12*9.5", "20.5")
+	typeAll(kept(t, s, "jetty-deck", Blank, now), "x")
+	l := kept(t, s, "jetty-deck", Blank, now)
+	l.Type("resume")
+	if at, _ := l.Position(); at != 6 || l.Solution.Plan[0].Sums[0].Moment || len(l.Solution.Plan) != 2 {
+		t.Errorf("taken up at question %d with %d steps", at, len(l.Solution.Plan))
+	}
+	l.Type("y")
+	third := kept(t, s, "jetty-deck", Blank, now)
+	third.Type("resume")
+	if q, _ := third.Now(); q.Kind != TypeSum || third.Chosen().Moment {
+		t.Errorf("what was added after resuming is not taken up: %s is asked", q.Name)
+	}
+}
+
+// A choice that was taken back is not what the lesson goes on from.
+func TestChoiceTakenBack(t *testing.T) {
+	t.Parallel()
+	s, now := store(t), clock()
+	typeAll(kept(t, s, "jetty-deck", Blank, now), "x", "back", "ABC M A", "8RB = 50 + 12*9.5")
+	l := kept(t, s, "jetty-deck", Blank, now)
+	l.Type("resume")
+	if q, _ := l.Now(); q.Name != "RB" {
+		t.Errorf("%s is asked, want RB", q.Name)
+	}
+}
+
+// Work kept by version 1, at each kind of rung, is taken up.
+func TestVersion1TakenUp(t *testing.T) {
+	t.Parallel()
+	data, err := os.ReadFile("record/testdata/version1.jsonl")
+	if err != nil {
+		t.Fatal(err)
+	}
+	path := filepath.Join(t.TempDir(), "practice.jsonl")
+	if err := os.WriteFile(path, data, 0o600); err != nil {
+		t.Fatal(err)
+	}
+	for _, want := range []struct {
+		name    string
+		rung    Rung
+		settled int
+		asked   string // once it is taken up
+	}{
+		{"jetty-deck", Values, 3, "N(AB, 0)"}, {"quay-gantry", Order, 4, "force 2"}, {"jetty-deck", Fading, 9, ""}, {"quay-gantry", Fading, 17, ""},
+	} {
+		l := kept(t, record.At(path), want.name, want.rung, clock())
+		if n := l.Earlier(); n != want.settled {
+			t.Errorf("%s, %v: %d are settled, want %d", want.name, want.rung, n, want.settled)
+		}
+		l.Type("resume")
+		if q, _ := l.Now(); q.Name != want.asked {
+			t.Errorf("%s, %v: %q is asked, want %q", want.name, want.rung, q.Name, want.asked)
+		}
+		if want.rung == Values && (l.answers[0].tries != 2 || l.answers[2].hints != 1 || l.answers[3].tries != 1 || l.answers[3].hints != 1) {
+			t.Errorf("tries and hints are %+v", l.answers[:4])
+		}
+	}
+}
+
+// Lines of no use are told of, and the others count.
+func TestBrokenLinesAreTold(t *testing.T) {
+	t.Parallel()
+	path := filepath.Join(t.TempDir(), "practice.jsonl")
+	s := record.At(path)
+	answerRight(kept(t, s, "jetty-deck", Values, clock()), 2)
+	good, _ := os.ReadFile(path)
+	if err := os.WriteFile(path, append([]byte("{\"v\":9}\n"+strings.Repeat("x", 2<<20)+"\n"), good...), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	var told []string
+	l := lesson(t, "jetty-deck", Values)
+	l.Keep(s, clock(), func(err error) { told = append(told, err.Error()) })
+	if n := l.Earlier(); n != 2 || len(told) != 1 || !strings.Contains(told[0], "1 too long, 1 from a newer version") {
+		t.Errorf("%d are settled; told: %q", n, told)
+	}
+}
+
+// Where nothing can be kept the lesson says so once and goes on.
+func TestNothingCanBeKept(t *testing.T) {
+	t.Parallel()
+	inTheWay := filepath.Join(t.TempDir(), "file")
+	if err := os.WriteFile(inTheWay, nil, 0o600); err != nil {
+		t.Fatal(err)
+	}
+	complaints := 0
+	l := lesson(t, problems.Names()[0], Values)
+	l.Keep(record.At(filepath.Join(inTheWay, "practice.jsonl")), clock(), func(error) { complaints++ })
+	typeAll(l, "0", "tell")
+	if at, _ := l.Position(); at != 2 || complaints != 1 {
+		t.Errorf("at question %d with %d complaints", at, complaints)
+	}
+}
+
+// The codes of verdicts and of rungs in records never change.
+func TestCodes(t *testing.T) {
+	t.Parallel()
+	for v, want := range []record.Outcome{"exact", "figures", "rounded", "sense", "wrong"} {
+		if got := record.Outcome(judging.Verdict(v).Code()); got != want || got.Right() != judging.Verdict(v).Right() {
+			t.Errorf("verdict %d is kept as %s, want %s", v, got, want)
+		}
+	}
+	for r, want := range []string{"read", "values", "terms", "plan", "blank", "gradual"} {
+		if got := Rung(r).code(); got != want {
+			t.Errorf("rung %d is kept as %s, want %s", r, got, want)
+		}
+	}
+	q := Question{Kind: TermArm, Name: "arm 3", Step: 1, Sum: 0, Member: statics.None}
+	if q.key() != "2.1 arm 3" {
+		t.Errorf("a term's key is %q", q.key())
+	}
+}

@@ -1,0 +1,93 @@
+package record
+
+import "slices"
+
+// Work is what was done before on one problem at one level.
+type Work struct{ events []Record }
+
+// WorkOn picks out of all records, in the order of the file, those of lessons on a problem with one of these
+// fingerprints at a level, none of exams; of what was set aside by a restart, nothing.
+func WorkOn(all []Record, frames []string, level string) Work {
+	var w Work
+	for _, r := range all {
+		if r.Exam || r.Level != level || !slices.Contains(frames, r.Frame) {
+			continue
+		}
+		if r.Outcome == Restarted {
+			w.events = nil
+		}
+		w.events = append(w.events, r)
+	}
+	return w
+}
+
+// Together are the events of all runs as if they had been one: for lessons whose questions are the same in every run.
+func (w Work) Together() []Record { return w.events }
+
+// Furthest are the events of the run that settled the most questions, of several the latest: for lessons whose questions
+// follow from what was answered, so that those of two runs cannot be mixed.
+func (w Work) Furthest() []Record {
+	var best []Record
+	most := 0
+	for _, run := range w.runs() {
+		events := w.history(run, len(w.events))
+		if n := settled(events); n >= most {
+			best, most = events, n
+		}
+	}
+	return best
+}
+
+// runs lists the runs in the order in which they began.
+func (w Work) runs() []string {
+	var all []string
+	for _, r := range w.events {
+		if !slices.Contains(all, r.Run) {
+			all = append(all, r.Run)
+		}
+	}
+	return all
+}
+
+// history lists the events of a run before a place in the file, in the order of the lesson: where it took up another run,
+// what had been done in that by then comes first. It ends, since each run taken up is read up to an earlier place.
+func (w Work) history(run string, before int) []Record {
+	var events []Record
+	for i, r := range w.events[:before] {
+		switch {
+		case r.Run != run:
+		case r.Outcome == Resumed && r.From != "":
+			events = append(w.history(r.From, i), r)
+		default:
+			events = append(events, r)
+		}
+	}
+	return events
+}
+
+// settled counts the questions that are settled.
+func settled(events []Record) int {
+	numbers := map[int]bool{}
+	for _, r := range events {
+		if r.Outcome.Settles() {
+			numbers[r.Number] = true
+		}
+	}
+	return len(numbers)
+}
+
+// Earned counts for each kind of step how many came right on frames other than those with these fingerprints, less
+// those that were told.
+func Earned(all []Record, but []string) map[Kind]int {
+	earned := map[Kind]int{}
+	for _, r := range all {
+		switch {
+		case slices.Contains(but, r.Frame):
+		case r.Outcome == StepRight:
+			earned[r.Kind]++
+		case r.Outcome == StepTold:
+			earned[r.Kind] = max(earned[r.Kind]-1, 0)
+		}
+	}
+	return earned
+}

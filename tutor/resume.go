@@ -1,0 +1,170 @@
+package tutor
+
+import (
+	"strings"
+
+	"unpin/problems"
+	"unpin/tutor/record"
+)
+
+// A past is what was done earlier on the problem of a lesson, in the order of the file.
+type past struct {
+	events []record.Record
+	open   bool // the questions follow from what was chosen, so that only their numbers tell them apart
+}
+
+// fingerprints are those under which work on a problem may be kept.
+func fingerprints(p *problems.Problem) []string {
+	return []string{record.Fingerprint(p), record.OldFingerprint(&p.Frame)}
+}
+
+// recall finds what was done earlier on the problem at the same rung. An exam has no earlier work.
+func (l *Lesson) recall(all []record.Record) {
+	frames := fingerprints(l.Problem)
+	if l.Rung == Fading {
+		l.fade(record.Earned(all, frames))
+		l.Questions, l.answers = nil, nil
+		l.ask(l.script()...)
+	}
+	if l.Exam {
+		return
+	}
+	work := record.WorkOn(all, frames, l.Rung.code())
+	l.past = past{events: work.Together(), open: l.Open()}
+	if l.past.open {
+		l.past.events = work.Furthest()
+	}
+}
+
+// of lists what was done at question n.
+func (p past) of(n int, q Question) []record.Record {
+	var all []record.Record
+	for _, r := range p.events {
+		switch {
+		case r.Kind != "": // of a step
+		case !p.open && r.Key == q.key(), (p.open || r.Key == "") && r.Number == n && r.Question == q.Name:
+			all = append(all, r)
+		}
+	}
+	return all
+}
+
+// settling is the event that settles a question, or -1. The first does, since what comes after it was typed once more; but
+// a choice that was taken back is not what the lesson went on from.
+func (p past) settling(events []record.Record) int {
+	found := -1
+	for i, r := range events {
+		if r.Outcome.Settles() && (found < 0 || p.open) {
+			found = i
+		}
+	}
+	return found
+}
+
+// latest is the run in which something was done last.
+func (p past) latest() string {
+	if len(p.events) == 0 {
+		return ""
+	}
+	return p.events[len(p.events)-1].Run
+}
+
+// Earlier is how many questions from the first on were settled in earlier work that can be taken up again.
+func (l *Lesson) Earlier() int {
+	if l.past.open {
+		return l.past.numbered()
+	}
+	settled := 0
+	for n, q := range l.Questions {
+		switch {
+		case l.past.settling(l.past.of(n, q)) >= 0:
+			settled = n + 1
+		case q.Kind != Reading:
+			return settled
+		}
+	}
+	return settled
+}
+
+// numbered is how many questions from the first on are settled, by their numbers.
+func (p past) numbered() int {
+	settled := map[int]bool{}
+	for _, r := range p.events {
+		settled[r.Number] = settled[r.Number] || r.Outcome.Settles()
+	}
+	n := 0
+	for settled[n] {
+		n++
+	}
+	return n
+}
+
+// begun reports whether anything was answered.
+func (l *Lesson) begun() bool {
+	for n := range l.at {
+		if l.Questions[n].Kind != Reading {
+			return true
+		}
+	}
+	return false
+}
+
+// Resume takes up earlier work: what was settled then is answered again, through the same judging, so that it never shows
+// a value as right that is not; what was tried and asked for at each question counts as it did. It does nothing once
+// something was answered.
+func (l *Lesson) Resume() {
+	if l.begun() {
+		return
+	}
+	heed, clock := l.Heed, l.Clock
+	l.Heed, l.Clock = nil, nil // it is kept already
+	for n := l.Earlier(); ; {
+		q, asking := l.Now()
+		switch {
+		case asking && q.Kind == Reading && l.at < n:
+			l.Type("")
+			continue
+		case asking && l.restore(q, l.past.of(l.at, q)):
+			continue
+		}
+		break
+	}
+	l.Heed, l.Clock = heed, clock
+}
+
+// restore does at the question in hand what was done there in earlier work, and reports whether that settles it.
+func (l *Lesson) restore(q Question, events []record.Record) bool {
+	settles := l.past.settling(events)
+	for i, r := range events {
+		a := &l.answers[l.at]
+		switch {
+		case i == settles:
+			before := l.at
+			l.Type(retyped(q, r))
+			return l.at > before // or what was right then is not now
+		case r.Outcome.Try():
+			a.tries++
+			a.slips = append(a.slips, r.Slips...)
+		case r.Outcome == record.Hinted:
+			a.hints++
+		case r.Outcome == record.Example:
+			a.examples++
+		case r.Outcome == record.Let:
+			l.Type(r.Typed)
+		}
+	}
+	return false
+}
+
+// retyped is what is typed to settle a question as it was. The equation that followed a choice in one line is kept at the
+// question after it.
+func retyped(q Question, r record.Record) string {
+	if r.Outcome == record.Told {
+		return "tell"
+	}
+	if q.Kind == ChooseSum && strings.Contains(r.Typed, "=") {
+		name, _, _ := strings.Cut(r.Typed, ":")
+		return name
+	}
+	return r.Typed
+}
