@@ -35,7 +35,7 @@ func (p *painter) beside(at spot, side, ray Vector) spot {
 	for k := 1.0; k < skip; k++ {
 		from := at.by(side, 2*k)
 		c, r := from.cell()
-		dc, dr := ray.axis()
+		dc, dr := cellStep(ray)
 		free := true
 		for i := 1; i < p.reach(dc) && free; i++ {
 			free = p.open(c+i*dc, r+i*dr)
@@ -50,7 +50,7 @@ func (p *painter) beside(at spot, side, ray Vector) spot {
 // straight draws a level or upright arrow outward along a ray, beyond what already stands there.
 func (p *painter) straight(a Arrow, at spot, ray Vector) {
 	c, r := at.cell()
-	dc, dr := ray.axis()
+	dc, dr := cellStep(ray)
 	n := p.reach(dc)
 	first := 1
 	if !a.Beside.isZero() && p.open(c, r) {

@@ -131,7 +131,7 @@ func TestSnap(t *testing.T) {
 		{"one", bays(7), 9.99},
 	} {
 		r := snap(c.list, c.scale, 4)
-		if r.uneven() != 0 {
+		if uneven(r) != 0 {
 			t.Errorf("%s: bays come out at %v", c.name, r.cells)
 		}
 		if r.scale > c.scale || r.scale < c.scale*(1-maxShrink) {

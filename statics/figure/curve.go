@@ -14,7 +14,7 @@ func (p *painter) curve(c Curve) {
 	n := max(1, math.Round(max(math.Abs(b.c-a.c), math.Abs(b.r-a.r))))
 	for i := range int(n) {
 		t := (float64(i) + 0.5) / n
-		base, tip := p.ordinate(c, Ordinate{t, c.value(t)})
+		base, tip := p.ordinate(c, Ordinate{t, curveAt(c, t)})
 		p.slope(base, tip, 1, false, Look{Role: DiagramHatch, Emphasis: c.Emphasis})
 	}
 	for _, o := range c.Ordinates {
@@ -39,8 +39,8 @@ func (p *painter) curveValue(c Curve, v CurveValue) {
 	p.ask(request{text: v.Text, near: area{at, r, at, r}, c: at, r: r, look: c.Look, rank: rankValue, side: outward(out)})
 }
 
-// value is the value of a curve at a share of its member, after a step.
-func (c Curve) value(t float64) float64 {
+// curveAt is the value of a curve at a share of its member, after a step.
+func curveAt(c Curve, t float64) float64 {
 	for i := len(c.Ordinates) - 1; i > 0; i-- {
 		a, b := c.Ordinates[i-1], c.Ordinates[i]
 		if a.Along <= t && a.Along < b.Along {

@@ -54,18 +54,18 @@ const (
 // apart is how far each body is moved: away from the middle of the frame, in proportion, until the faces of every pin stand
 // apart. Where that would take too much, since parts have nearly one middle, they move along one axis only, as the columns
 // and beams of storeys can, or else stand in a row.
-func apart(a *statics.Assembly) []Vector {
-	middles, bounds := middlesOf(a)
-	gap := faceGap * max(bounds.x1-bounds.x0, bounds.y1-bounds.y0)
-	if factor := spreading(a, middles, gap, Vector{1, 1}); factor <= farthest {
-		return movedOut(middles, bounds.middle(), Vector{factor, factor})
+func apart(a *statics.Assembly) []offset {
+	middles, all := middlesOf(a)
+	gap := faceGap * all.longer()
+	if factor := spreading(a, middles, gap, offset{1, 1}); factor <= farthest {
+		return movedOut(middles, all.middle(), offset{factor, factor})
 	}
-	for _, axis := range []Vector{{1, 0}, {0, 1}} {
+	for _, axis := range []offset{{1, 0}, {0, 1}} {
 		factor := spreading(a, middles, gap, axis)
-		if factor > sideways || axis.X > 0 && bounds.height() == 0 {
+		if factor > sideways || axis.X > 0 && all.height() == 0 {
 			continue
 		}
-		moves := movedOut(middles, bounds.middle(), Vector{axis.X * factor, axis.Y * factor})
+		moves := movedOut(middles, all.middle(), offset{axis.X * factor, axis.Y * factor})
 		if areFree(a, moves, gap/4) {
 			return moves
 		}
@@ -75,7 +75,7 @@ func apart(a *statics.Assembly) []Vector {
 
 // spreading is the factor by which the middles of bodies must move apart, along the axes that count, for the faces of every
 // pin to stand as far apart as the gap.
-func spreading(a *statics.Assembly, middles []Point, gap float64, axes Vector) float64 {
+func spreading(a *statics.Assembly, middles []Point, gap float64, axes offset) float64 {
 	factor := 0.0
 	for _, f := range a.Forces {
 		if f.By != statics.None {
@@ -87,20 +87,20 @@ func spreading(a *statics.Assembly, middles []Point, gap float64, axes Vector) f
 }
 
 // movedOut moves each body away from the centre, by so much of its distance along x and along y.
-func movedOut(middles []Point, centre Place, factor Vector) []Vector {
-	moves := make([]Vector, len(middles))
+func movedOut(middles []Point, centre Point, factor offset) []offset {
+	moves := make([]offset, len(middles))
 	for i, m := range middles {
-		moves[i] = Vector{(m.X - centre.X) * factor.X, (m.Y - centre.Y) * factor.Y}
+		moves[i] = offset{(m.X - centre.X) * factor.X, (m.Y - centre.Y) * factor.Y}
 	}
 	return moves
 }
 
 // areFree reports whether bodies that have moved keep so far apart from one another.
-func areFree(a *statics.Assembly, moves []Vector, gap float64) bool {
-	var boxes []rect
+func areFree(a *statics.Assembly, moves []offset, gap float64) bool {
+	var boxes []bounds
 	for i, v := range moves {
 		b := boundsOf(a, i)
-		b = rect{b.x0 + v.X, b.y0 + v.Y, b.x1 + v.X, b.y1 + v.Y}
+		b = bounds{b.low.moved(v), b.high.moved(v)}
 		for _, other := range boxes {
 			if b.grown(gap / 2).meets(other.grown(gap / 2)) {
 				return false
@@ -112,22 +112,22 @@ func areFree(a *statics.Assembly, moves []Vector, gap float64) bool {
 }
 
 // middlesOf are the middles of the bodies, and the rectangle around the frame.
-func middlesOf(a *statics.Assembly) (middles []Point, all rect) {
-	all = noRect
+func middlesOf(a *statics.Assembly) (middles []Point, all bounds) {
+	all = noBounds
 	for i := range a.Bodies() {
 		r := boundsOf(a, i)
 		all = all.with(r)
-		middles = append(middles, Point(r.middle()))
+		middles = append(middles, r.middle())
 	}
 	return middles, all
 }
 
 // boundsOf is the rectangle around a body, in the frame.
-func boundsOf(a *statics.Assembly, body int) rect {
-	r := noRect
+func boundsOf(a *statics.Assembly, body int) bounds {
+	r := noBounds
 	for _, j := range jointsOf(a, body) {
 		at := point(a.Frame.Joints[j].At)
-		r = r.with(rect{at.X, at.Y, at.X, at.Y})
+		r = r.with(bounds{at, at})
 	}
 	return r
 }
@@ -141,16 +141,16 @@ func jointsOf(a *statics.Assembly, body int) []int {
 }
 
 // inRow is how far each body is moved to stand in a row, in the order of their middles.
-func inRow(a *statics.Assembly, middles []Point, gap float64) []Vector {
+func inRow(a *statics.Assembly, middles []Point, gap float64) []offset {
 	order := make([]int, len(middles))
 	for i := range order {
 		order[i] = i
 	}
 	slices.SortStableFunc(order, func(i, j int) int { return cmp.Compare(middles[i].X, middles[j].X) })
-	moves, end := make([]Vector, len(middles)), 0.0
+	moves, end := make([]offset, len(middles)), 0.0
 	for _, i := range order {
 		r := boundsOf(a, i)
-		moves[i].X = end - r.x0
+		moves[i].X = end - r.low.X
 		end += r.width() + gap
 	}
 	return moves
@@ -173,10 +173,10 @@ func links(a *statics.Assembly) []Link {
 	return list
 }
 
-func (p Point) moved(by Vector) Point { return Point{p.X + by.X, p.Y + by.Y} }
+func (p Point) moved(by offset) Point { return Point{p.X + by.X, p.Y + by.Y} }
 
 // moved is the scene at another place.
-func (s Scene) moved(by Vector) Scene {
+func (s Scene) moved(by offset) Scene {
 	for i := range s.Strokes {
 		s.Strokes[i].From, s.Strokes[i].To = s.Strokes[i].From.moved(by), s.Strokes[i].To.moved(by)
 	}

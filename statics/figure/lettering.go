@@ -75,9 +75,9 @@ func lineWidth(runs []Run, size float64) float64 {
 // A Symbolic is a force's name as print sets it.
 type Symbolic struct{ Letter, Index string }
 
-// parts are the two parts of an index: the letter of an axis, which stands for a number and is italic, and the name of a
+// indexParts are the two parts of an index: the letter of an axis, which stands for a number and is italic, and the name of a
 // joint, part or member, which is upright (ISO 80000-1, 7.1; from memory).
-func (k Symbolic) parts() (axis, name string) {
+func indexParts(k Symbolic) (axis, name string) {
 	if first, _, _ := strings.Cut(k.Index, "."); first == "x" || first == "y" {
 		return first, k.Index[1:]
 	}
@@ -85,12 +85,12 @@ func (k Symbolic) parts() (axis, name string) {
 }
 
 // typeset is a label in type. A force's name at its beginning is set as a symbol; what is lit, and a joint's name, is bold.
-func (s *Scene) typeset(text string, look Look) []Run {
+func typeset(s *Scene, text string, look Look) []Run {
 	var runs []Run
 	first, _, _ := strings.Cut(text, " ")
 	if name, ok := s.Names[first]; ok {
 		runs = append(runs, Run{Text: name.Letter, Italic: true})
-		axis, part := name.parts()
+		axis, part := indexParts(name)
 		if axis != "" {
 			runs = append(runs, Run{Text: axis, Index: true, Italic: true})
 		}

@@ -34,12 +34,12 @@ func Motion(a *statics.Assembly, m statics.Motion, o Options) Scene {
 }
 
 // moved is how fast a point goes with a body.
-func moved(b statics.BodyMotion, at Point) Vector {
+func moved(b statics.BodyMotion, at Point) offset {
 	turn, centre := b.Turn.Float(), point(b.Centre)
 	if b.Turn.IsZero() {
-		return Vector{b.Slide.X.Float(), b.Slide.Y.Float()}
+		return offset{b.Slide.X.Float(), b.Slide.Y.Float()}
 	}
-	return Vector{-turn * (at.Y - centre.Y), turn * (at.X - centre.X)}
+	return offset{-turn * (at.Y - centre.Y), turn * (at.X - centre.X)}
 }
 
 // motionShare is how far the fastest joint is drawn to go, as a share of the frame's longer side.
@@ -47,7 +47,7 @@ const motionShare = 0.16
 
 // stretchOf is the factor by which velocities are drawn.
 func (d *draft) stretchOf(a *statics.Assembly, m statics.Motion) float64 {
-	_, bounds := middlesOf(a)
+	_, all := middlesOf(a)
 	fastest := 0.0
 	for _, b := range m {
 		for _, j := range jointsOf(a, b.Body) {
@@ -58,7 +58,7 @@ func (d *draft) stretchOf(a *statics.Assembly, m statics.Motion) float64 {
 	if fastest == 0 {
 		return 0
 	}
-	return motionShare * max(bounds.width(), bounds.height()) / fastest
+	return motionShare * all.longer() / fastest
 }
 
 // moving draws where a body goes, and what it turns about.
@@ -82,8 +82,8 @@ func (d *draft) moving(a *statics.Assembly, b statics.BodyMotion, scale float64)
 		kind = TurnRight
 	}
 	at := point(b.Centre)
-	_, bounds := middlesOf(a)
-	if far := bounds.grown(max(bounds.width(), bounds.height()) / 3); at.X < far.x0 || at.X > far.x1 || at.Y < far.y0 || at.Y > far.y1 {
+	_, all := middlesOf(a)
+	if !all.grown(all.longer() / 3).holds(at) {
 		return
 	}
 	d.Symbols = append(d.Symbols,

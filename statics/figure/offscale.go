@@ -6,7 +6,7 @@ const offScale = "not all to scale"
 // warnOffScale says at the head or the foot of the window, where there is room, that a length is drawn far too long, because
 // what stands at its ends was held apart.
 func (p *painter) warnOffScale(window area) {
-	if !p.x.isStretched() && !p.y.isStretched() {
+	if !isStretched(p.x) && !isStretched(p.y) {
 		return
 	}
 	n := len(offScale)
@@ -23,7 +23,7 @@ func (p *painter) warnOffScale(window area) {
 
 // isStretched reports whether neighbouring stations stand at least twice as far apart as they should, by more than rounding
 // to whole cells does.
-func (r ruler) isStretched() bool {
+func isStretched(r ruler) bool {
 	for i := 1; i < len(r.stations); i++ {
 		due := (r.stations[i].at - r.stations[i-1].at) * r.scale
 		if drawn := float64(r.cells[i] - r.cells[i-1]); drawn > 2*due && drawn-due > 1.5 {

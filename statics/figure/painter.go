@@ -116,8 +116,8 @@ func (v Vector) dot(w Vector) float64 { return v.X*w.X + v.Y*w.Y }
 // isZero reports whether v stands for no direction.
 func (v Vector) isZero() bool { return v.X == 0 && v.Y == 0 }
 
-// axis is the nearest of the four directions, as a step in cells.
-func (v Vector) axis() (dc, dr int) {
+// cellStep is the nearest of the four directions, as a step in cells.
+func cellStep(v Vector) (dc, dr int) {
 	if math.Abs(v.X) > math.Abs(v.Y) {
 		return sign(v.X), 0
 	}
@@ -148,15 +148,14 @@ func head(v Vector, open bool) rune {
 		}
 		return headSW
 	}
-	dc, dr := v.axis()
-	i := 0
+	level, i := math.Abs(v.X) > math.Abs(v.Y), 0
 	switch {
-	case dr > 0:
-		i = 1
-	case dc > 0:
+	case level && v.X > 0:
 		i = 2
-	case dc < 0:
+	case level:
 		i = 3
+	case v.Y < 0:
+		i = 1
 	}
 	if open {
 		return [...]rune{openUp, openDown, openRight, openLeft}[i]

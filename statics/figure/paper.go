@@ -147,7 +147,7 @@ type paper struct {
 func (p *paper) place(at Point) Place {
 	if p.stretched {
 		for _, k := range p.scene.Strokes {
-			if t, on := k.share(at); on {
+			if t, on := shareOf(k, at); on {
 				return p.plain(k.From).between(p.plain(k.To), t)
 			}
 		}
@@ -158,8 +158,8 @@ func (p *paper) place(at Point) Place {
 // plain is where the axes put a point.
 func (p *paper) plain(at Point) Place { return Place{p.x.at(at.X), p.y.length - p.y.at(at.Y)} }
 
-// share is where on a stroke a point lies, from 0 at its beginning to 1, if it does.
-func (k Stroke) share(at Point) (t float64, on bool) {
+// shareOf is where on a stroke a point lies, from 0 at its beginning to 1, if it does.
+func shareOf(k Stroke, at Point) (t float64, on bool) {
 	whole := math.Hypot(k.To.X-k.From.X, k.To.Y-k.From.Y)
 	before, after := math.Hypot(at.X-k.From.X, at.Y-k.From.Y), math.Hypot(k.To.X-at.X, k.To.Y-at.Y)
 	return before / whole, before+after < whole*(1+1e-9)
@@ -218,7 +218,7 @@ func (p *paper) scaleRemark() string {
 // remark writes a line under all that has been drawn.
 func (p *paper) remark(text string) {
 	look := Look{Role: KeyMark}
-	runs := p.scene.typeset(text, look)
+	runs := typeset(p.scene, text, look)
 	wide := lineWidth(runs, typeSize)
 	x, y := p.bounds.middle().X-wide/2, p.bounds.y1+typeSize*0.4
 	p.write(runs, rect{x, y, x + wide, y + labelTall}, look)
@@ -246,7 +246,7 @@ func (p *paper) guide(k Stroke) {
 // note asks for the place of a name or remark.
 func (p *paper) note(n Note) {
 	at := p.place(n.At)
-	p.ask(want{text: p.scene.typeset(n.Text, n.Look), near: rectOf(at), at: at, look: n.Look, rank: rankOf(n.Role)})
+	p.ask(want{text: typeset(p.scene, n.Text, n.Look), near: rectOf(at), at: at, look: n.Look, rank: rankOf(n.Role)})
 }
 
 // draw puts a mark on a layer.

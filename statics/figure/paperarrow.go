@@ -8,11 +8,12 @@ import (
 // Sizes of arrows on paper, in points.
 const (
 	arrowLength = 32.0
-	arrowLeast  = 17.0 // where its opposite lies ahead
-	arrowRoom   = 7.0  // the width kept free for one
-	arrowStep   = 3.0  // by which one moves out to find room
-	arrowMost   = 90.0 // how far one may move out
-	clearance   = 2.2  // between its end and its point, which is the middle of a member
+	arrowLeast  = 17.0               // where its opposite lies ahead
+	arrowRoom   = 7.0                // the width kept free for one
+	arrowStep   = 3.0                // by which one moves out to find room
+	arrowMost   = 90.0               // how far one may move out
+	aheadAngle  = 20 * math.Pi / 180 // within which the other face of a pin lies ahead of an arrow
+	clearance   = 2.2                // between its end and its point, which is the middle of a member
 )
 
 // arrow draws a force and asks for its label.
@@ -32,7 +33,7 @@ func (p *paper) arrow(a Arrow) {
 	}
 	p.shaft(tail, tip, a.Look)
 	p.take(bar(near, far.by(ray, arrowStep), arrowRoom))
-	w := want{text: p.scene.typeset(a.Text, a.Look), near: rectOf(near.between(far, 0.6), far).grown(2), at: far, look: a.Look, rank: rankValue}
+	w := want{text: typeset(p.scene, a.Text, a.Look), near: rectOf(near.between(far, 0.6), far).grown(2), at: far, look: a.Look, rank: rankValue}
 	w.side = outward(ray)
 	if ray.upright() {
 		w.side = atLeft | atRight | outward(ray)
@@ -69,7 +70,7 @@ func (p *paper) arrowLong(at Point, ray Vector) float64 {
 		if at == to {
 			from, to = to, from
 		}
-		if a, b := p.place(from), p.place(to); at == from && offAxis(a.toward(b), ray) < narrow {
+		if a, b := p.place(from), p.place(to); at == from && offAxis(a.toward(b), ray) < aheadAngle {
 			return min(arrowLength, max(arrowLeast, a.distance(b)/2-pinRadius-clearance-arrowStep))
 		}
 	}
@@ -153,7 +154,7 @@ func (p *paper) couple(s Symbol) {
 		p.take(bar(path[i-2], path[i], 5))
 	}
 	p.ask(want{
-		text: p.scene.typeset(s.Text, s.Look), near: rectOf(path...), at: at.by(s.Toward, radius), look: s.Look, rank: rankValue,
+		text: typeset(p.scene, s.Text, s.Look), near: rectOf(path...), at: at.by(s.Toward, radius), look: s.Look, rank: rankValue,
 		side: outward(s.Toward),
 	})
 }

@@ -44,7 +44,7 @@ func (p *paper) curve(c Curve) {
 		if v.Value < 0 {
 			out = out.neg()
 		}
-		p.ask(want{text: p.scene.typeset(v.Text, c.Look), near: rectOf(tip), at: tip, look: c.Look, rank: rankValue, side: outward(out)})
+		p.ask(want{text: typeset(p.scene, v.Text, c.Look), near: rectOf(tip), at: tip, look: c.Look, rank: rankValue, side: outward(out)})
 	}
 }
 

@@ -40,7 +40,7 @@ func (p *paper) widestUpright() float64 {
 	wide := 0.0
 	for _, d := range p.scene.Dimensions {
 		if d.Vertical {
-			wide = max(wide, lineWidth(p.scene.typeset(d.Text, Look{Role: DimensionMark}), typeSize))
+			wide = max(wide, lineWidth(typeset(p.scene, d.Text, Look{Role: DimensionMark}), typeSize))
 		}
 	}
 	return wide
@@ -72,9 +72,9 @@ func (p *paper) dimension(d Dimension, k local, length float64) {
 		p.line(fineLayer, look, symbolWeight, k.to(-2, -2), k.to(2, 2))
 		p.line(fineLayer, look, symbolWeight, k.to(length-2, -2), k.to(length+2, 2))
 	}
-	text := p.scene.typeset(d.Text, look)
+	text := typeset(p.scene, d.Text, look)
 	if lineWidth(text, typeSize)+4 > length && !d.Vertical {
-		text = p.scene.typeset(d.Short, look)
+		text = typeset(p.scene, d.Short, look)
 	}
 	if due := (d.To - d.From) * p.scale(); math.Abs(length-due) > 1+0.04*due {
 		for i := range text {

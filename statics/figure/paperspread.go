@@ -55,12 +55,12 @@ func (p *paper) spread(index int) {
 		if w.depth(t) < 0 {
 			out = out.neg()
 		}
-		p.ask(want{text: p.scene.typeset(text, s.Look), near: rectOf(top).grown(1), at: top, look: s.Look, rank: rankValue, side: outward(out)})
+		p.ask(want{text: typeset(p.scene, text, s.Look), near: rectOf(top).grown(1), at: top, look: s.Look, rank: rankValue, side: outward(out)})
 	}
 	ask(s.FirstText, 0)
 	ask(s.LastText, 1)
 	if p.isCovered(index) {
-		p.ask(want{text: p.scene.typeset(s.MidText, s.Look), near: rectOf(w.b, w.top(1)), at: w.at(1).between(w.top(1), 0.5), look: s.Look, rank: rankValue, side: atRight | atLeft})
+		p.ask(want{text: typeset(p.scene, s.MidText, s.Look), near: rectOf(w.b, w.top(1)), at: w.at(1).between(w.top(1), 0.5), look: s.Look, rank: rankValue, side: atRight | atLeft})
 		return
 	}
 	ask(s.MidText, 0.5)

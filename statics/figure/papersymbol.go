@@ -50,7 +50,7 @@ func (p *paper) symbol(s Symbol) {
 	}
 	p.take(body)
 	if s.Text != "" {
-		p.ask(want{text: p.scene.typeset(s.Text, s.Look), near: body.rect, at: body.rect.middle(), look: s.Look, rank: rankNote})
+		p.ask(want{text: typeset(p.scene, s.Text, s.Look), near: body.rect, at: body.rect.middle(), look: s.Look, rank: rankNote})
 	}
 }
 
@@ -71,7 +71,7 @@ func (p *paper) centre(k local, s Symbol) {
 	p.draw(symbolLayer, Mark{Path: []Place{k.at}, Radius: inner, Line: NoInk, Fill: lineInk(s.Look)})
 	p.take(square(k.at, outer))
 	if s.Text != "" {
-		p.ask(want{text: p.scene.typeset(s.Text, s.Look), near: rectOf(k.at).grown(outer), at: k.at, look: s.Look, rank: rankNote})
+		p.ask(want{text: typeset(p.scene, s.Text, s.Look), near: rectOf(k.at).grown(outer), at: k.at, look: s.Look, rank: rankNote})
 	}
 }
 

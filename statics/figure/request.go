@@ -1,5 +1,7 @@
 package figure
 
+import "math"
+
 // The order in which labels take their places.
 const (
 	rankDimension = iota
@@ -30,12 +32,12 @@ const (
 
 // outward is the side that a direction points to.
 func outward(v Vector) sides {
-	switch dc, dr := v.axis(); {
-	case dc > 0:
+	switch level := math.Abs(v.X) > math.Abs(v.Y); {
+	case level && v.X > 0:
 		return atRight
-	case dc < 0:
+	case level:
 		return atLeft
-	case dr < 0:
+	case v.Y > 0:
 		return above
 	}
 	return below

@@ -92,7 +92,7 @@ func (r ruler) place(x float64) float64 {
 }
 
 // uneven counts pairs of equal bays that do not come out equal, and wider bays that come out narrower.
-func (r ruler) uneven() int {
+func uneven(r ruler) int {
 	bad := 0
 	for i := 1; i < len(r.stations); i++ {
 		for j := 1; j < i; j++ {
@@ -123,11 +123,11 @@ func snap(stations []station, scale float64, most int) ruler {
 	if len(stations) < 3 || length == 0 || len(stations) > 60 {
 		return best
 	}
-	bad := best.uneven()
+	bad := uneven(best)
 	full := scale * length
 	for cells := math.Floor(full); bad > 0 && cells >= full*(1-maxShrink) && cells > 0; cells-- {
 		r := newRuler(stations, cells/length, most)
-		if u := r.uneven(); u < bad && r.length() <= best.length() {
+		if u := uneven(r); u < bad && r.length() <= best.length() {
 			best, bad = r, u
 		}
 	}

@@ -208,7 +208,7 @@ func (p *painter) tooth(s Spread, base spot, out Vector, w float64, turned bool)
 	}
 	c, r := base.cell()
 	tc, tr := base.by(out, 2*math.Abs(w)).cell()
-	dc, dr := out.axis()
+	dc, dr := cellStep(out)
 	hc, hr := c+dc, r+dr
 	for i := 0; i < 5 && p.isMember(hc, hr); i++ {
 		hc, hr = hc+dc, hr+dr

@@ -69,15 +69,12 @@ func (d *draft) stretch(l statics.Load) string {
 
 // leaves reports whether a load points away from the middle of the frame, so that it is drawn outside, leaving it.
 func (d *draft) leaves(s Spread) bool {
-	low, high := Point{math.Inf(1), math.Inf(1)}, Point{math.Inf(-1), math.Inf(-1)}
+	all := noBounds
 	for _, k := range d.Strokes {
-		for _, p := range [2]Point{k.From, k.To} {
-			low = Point{min(low.X, p.X), min(low.Y, p.Y)}
-			high = Point{max(high.X, p.X), max(high.Y, p.Y)}
-		}
+		all = all.with(bounds{k.From, k.From}).with(bounds{k.To, k.To})
 	}
-	off := Vector{s.From.X + s.To.X - low.X - high.X, s.From.Y + s.To.Y - low.Y - high.Y}
-	return off.dot(s.Toward) > 0
+	x, y := s.From.X+s.To.X-all.low.X-all.high.X, s.From.Y+s.To.Y-all.low.Y-all.high.Y
+	return x*s.Toward.X+y*s.Toward.Y > 0
 }
 
 // project moves a load to a line along an axis, at the end of its member that lies furthest out.

@@ -43,7 +43,7 @@ func (p *painter) slider(c, r int, s Symbol) {
 		ends, middle = [2]rune{'[', ']'}, '='
 	}
 	p.put(c, r, middle, s.Look)
-	if dc, _ := s.Toward.axis(); dc == 0 && s.Kind == SlotSymbol {
+	if dc, _ := cellStep(s.Toward); dc == 0 && s.Kind == SlotSymbol {
 		p.put(c, r-1, slotTop, s.Look)
 		p.put(c, r+1, slotFoot, s.Look)
 		return
@@ -63,7 +63,7 @@ func (p *painter) couple(c, r int, s Symbol) {
 		k.holder, k.char, k.look = mark, glyph, s.Look
 		return
 	}
-	dc, dr := s.Toward.axis()
+	dc, dr := cellStep(s.Toward)
 	for i := 1; i < 4; i++ {
 		if p.at(c+i*dc, r+i*dr).holder == nothing {
 			p.put(c+i*dc, r+i*dr, glyph, s.Look)
@@ -80,7 +80,7 @@ func (p *painter) support(at spot, s Symbol) {
 		return
 	}
 	c, r := at.cell()
-	dc, dr := s.Toward.axis()
+	dc, dr := cellStep(s.Toward)
 	far := 1
 	switch s.Kind {
 	case PinnedSupport:
