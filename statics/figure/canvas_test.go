@@ -73,7 +73,7 @@ func TestLoadsSpareMembers(t *testing.T) {
 	v := newCanvas(5, 5, nil)
 	v.line(0, 2, 4, 2, heavy, Look{Role: MemberLine})
 	v.line(2, 0, 2, 4, light, Look{Role: LoadMark})
-	v.put(1, 2, headDown, Look{Role: LoadMark})
+	v.put(1, 2, '▼', Look{Role: LoadMark})
 	for c := range 5 {
 		if k := v.at(c, 2); k.look.Role != MemberLine {
 			t.Errorf("cell %d holds role %d", c, k.look.Role)

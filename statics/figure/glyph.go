@@ -60,18 +60,6 @@ func asciiBox(arms [4]weight) rune {
 const (
 	pinGlyph    = '○'
 	centreGlyph = '◉'
-	headDown    = '▼'
-	headUp      = '▲'
-	headRight   = '►'
-	headLeft    = '◄'
-	openDown    = '▽'
-	openUp      = '△'
-	openRight   = '▷'
-	openLeft    = '◁'
-	headNE      = '↗'
-	headNW      = '↖'
-	headSE      = '↘'
-	headSW      = '↙'
 	turnLeft    = '↺'
 	turnRight   = '↻'
 	hatchGlyph  = '╱'
@@ -83,9 +71,9 @@ const (
 
 // asciiTwin maps every mark, and every rune that a label of this package may hold beyond ASCII, to its stand-in.
 var asciiTwin = map[rune]rune{
-	pinGlyph: 'o', centreGlyph: '0', headDown: 'v', headUp: '^', headRight: '>', headLeft: '<',
-	openDown: 'v', openUp: '^', openRight: '>', openLeft: '<',
-	headNE: '/', headNW: '\\', headSE: '\\', headSW: '/',
+	pinGlyph: 'o', centreGlyph: '0', '▼': 'v', '▲': '^', '►': '>', '◄': '<',
+	'▽': 'v', '△': '^', '▷': '>', '◁': '<',
+	'↗': '/', '↖': '\\', '↘': '\\', '↙': '/',
 	turnLeft: '@', turnRight: '@', hatchGlyph: '/', dashLevel: '.', dashUpright: ':',
 	slotTop: '^', slotFoot: 'v',
 	'·': '.', '−': '-', '°': 'd', '×': 'x', '…': '.', '√': 'V',

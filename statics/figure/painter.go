@@ -140,13 +140,13 @@ func head(v Vector, open bool) rune {
 	if math.Abs(v.X) > tilt && math.Abs(v.Y) > tilt {
 		switch {
 		case v.X > 0 && v.Y > 0:
-			return headNE
+			return '↗'
 		case v.X > 0:
-			return headSE
+			return '↘'
 		case v.Y > 0:
-			return headNW
+			return '↖'
 		}
-		return headSW
+		return '↙'
 	}
 	level, i := math.Abs(v.X) > math.Abs(v.Y), 0
 	switch {
@@ -158,7 +158,7 @@ func head(v Vector, open bool) rune {
 		i = 1
 	}
 	if open {
-		return [...]rune{openUp, openDown, openRight, openLeft}[i]
+		return [...]rune{'△', '▽', '▷', '◁'}[i]
 	}
-	return [...]rune{headUp, headDown, headRight, headLeft}[i]
+	return [...]rune{'▲', '▼', '►', '◄'}[i]
 }
