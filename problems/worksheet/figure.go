@@ -10,6 +10,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/figure"
+	"unpin/statics/figure/paper"
 	"unpin/statics/wording"
 )
 
@@ -89,7 +90,7 @@ func (d drawing) svg() []byte {
 	if len(b.picture.Links) > 0 {
 		tall = max(tall, min(arrowTall*float64(len(b.picture.Arrows)), bodiesMost))
 	}
-	return figure.SVG(figure.Paper(b.picture, figureWide, tall), b.words)
+	return paper.SVG(paper.Layout(b.picture, figureWide, tall), b.words)
 }
 
 // solved draws a figure that only a determinate frame has.
@@ -100,7 +101,7 @@ func (d drawing) solved(name string) {
 		for i, v := range d.Values {
 			known[i] = v
 		}
-		d.draw(figure.FreeBody(d.Assembly, d.Whole(), known, d.options()), figure.DescribeBody(d.Assembly, d.Whole(), known, d.options()))
+		d.draw(figure.OfBody(d.Assembly, d.Whole(), known, d.options()), figure.DescribeBody(d.Assembly, d.Whole(), known, d.options()))
 	case "forces":
 		d.bodies(true)
 	case "N":
@@ -122,7 +123,7 @@ func (d drawing) given() {
 	if !d.pictures {
 		return
 	}
-	d.draw(figure.Given(&d.Frame, d.options()), figure.Describe(d.Assembly, d.options()))
+	d.draw(figure.OfFrame(&d.Frame, d.options()), figure.Describe(d.Assembly, d.options()))
 }
 
 // bodies draws all free bodies with their unknowns in the senses taken, or, if solved, with all forces as they act.
@@ -139,7 +140,7 @@ func (d drawing) bodies(solved bool) {
 			known[i] = v
 		}
 	}
-	scene := figure.Exploded(d.Assembly, known, d.options())
+	scene := figure.OfParts(d.Assembly, known, d.options())
 	scene.Title = title
 	var words []string
 	for b := range d.Bodies() {
@@ -154,7 +155,7 @@ func (d drawing) internal() {
 		return
 	}
 	var nought []string
-	for _, q := range []figure.Quantity{figure.AxialForce, figure.ShearForce, figure.BendingMoment} {
+	for _, q := range []figure.InternalForce{figure.AxialForce, figure.ShearForce, figure.BendingMoment} {
 		if d.isNought(q) {
 			nought = append(nought, q.Letter())
 		}
@@ -163,7 +164,7 @@ func (d drawing) internal() {
 		d.prose(strings.Join(nought, " = ") + " = 0 in every member.")
 		d.symbolic("NVM")
 	}
-	for _, q := range []figure.Quantity{figure.AxialForce, figure.ShearForce, figure.BendingMoment} {
+	for _, q := range []figure.InternalForce{figure.AxialForce, figure.ShearForce, figure.BendingMoment} {
 		if !d.isNought(q) {
 			d.quantity(q)
 		}
@@ -171,7 +172,7 @@ func (d drawing) internal() {
 }
 
 // isNought reports whether a quantity is nought in all of the frame.
-func (d drawing) isNought(q figure.Quantity) bool {
+func (d drawing) isNought(q figure.InternalForce) bool {
 	for _, g := range d.Diagrams {
 		if g.Withheld {
 			return false
@@ -187,9 +188,9 @@ func (d drawing) isNought(q figure.Quantity) bool {
 	return true
 }
 
-func (d drawing) quantity(q figure.Quantity) {
+func (d drawing) quantity(q figure.InternalForce) {
 	if d.pictures {
-		d.draw(figure.Internal(d.Solution, q, nil, d.options()), figure.DescribeInternal(d.Solution, q, d.options()))
+		d.draw(figure.OfDiagram(d.Solution, q, nil, d.options()), figure.DescribeDiagram(d.Solution, q, d.options()))
 	}
 }
 
@@ -204,6 +205,6 @@ func (d drawing) motions() {
 		for _, text := range r.motionTexts(m) {
 			words = append(words, wording.Sentence(text))
 		}
-		d.draw(figure.Motion(d.Assembly, m, d.options()), words)
+		d.draw(figure.OfMotion(d.Assembly, m, d.options()), words)
 	}
 }

@@ -8,6 +8,8 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/figure"
+	"unpin/statics/figure/cells"
+	"unpin/statics/figure/paper"
 )
 
 // screens are thirty sizes of a terminal.
@@ -29,12 +31,12 @@ type view struct {
 func viewsOf(p *problems.Problem, s *statics.Solution) []view {
 	d := newDocument(p, s, false)
 	o := drawing{d}.options()
-	views := []view{{"given", figure.Given(&s.Frame, o), 80, 24}, {"apart", figure.Exploded(s.Assembly, nil, o), 120, 40}}
+	views := []view{{"given", figure.OfFrame(&s.Frame, o), 80, 24}, {"apart", figure.OfParts(s.Assembly, nil, o), 120, 40}}
 	for i := range s.Bodies() {
-		views = append(views, view{"body " + s.BodyName(i), figure.FreeBody(s.Assembly, statics.FreeBody{i}, nil, o), 80, 24})
+		views = append(views, view{"body " + s.BodyName(i), figure.OfBody(s.Assembly, statics.FreeBody{i}, nil, o), 80, 24})
 	}
 	for i, m := range s.Motions() {
-		views = append(views, view{fmt.Sprint("motion ", i+1), figure.Motion(s.Assembly, m, o), 80, 24})
+		views = append(views, view{fmt.Sprint("motion ", i+1), figure.OfMotion(s.Assembly, m, o), 80, 24})
 	}
 	if s.Values == nil {
 		return views
@@ -47,11 +49,11 @@ func viewsOf(p *problems.Problem, s *statics.Solution) []view {
 		}
 	}
 	views = append(views,
-		view{"whole, unsolved", figure.FreeBody(s.Assembly, s.Whole(), nil, o), 80, 24},
-		view{"whole", figure.FreeBody(s.Assembly, s.Whole(), known, o), 80, 24},
-		view{"apart, solved", figure.Exploded(s.Assembly, known, o), 120, 40})
-	for _, q := range []figure.Quantity{figure.AxialForce, figure.ShearForce, figure.BendingMoment} {
-		views = append(views, view{q.Letter(), figure.Internal(s, q, nil, o), 80, 24})
+		view{"whole, unsolved", figure.OfBody(s.Assembly, s.Whole(), nil, o), 80, 24},
+		view{"whole", figure.OfBody(s.Assembly, s.Whole(), known, o), 80, 24},
+		view{"apart, solved", figure.OfParts(s.Assembly, known, o), 120, 40})
+	for _, q := range []figure.InternalForce{figure.AxialForce, figure.ShearForce, figure.BendingMoment} {
+		views = append(views, view{q.Letter(), figure.OfDiagram(s, q, nil, o), 80, 24})
 	}
 	return views
 }
@@ -65,14 +67,14 @@ func TestFigures(t *testing.T) {
 	}
 	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
 		for k, v := range viewsOf(p, s) {
-			if err := figure.Paper(v.scene, figureWide, figureTall).Check(); err != nil {
+			if err := paper.Layout(v.scene, figureWide, figureTall).Check(); err != nil {
 				t.Errorf("%s on paper: %v", v.name, err)
 			}
 			scenes++
 			for i := (k + len(p.Title)) % step; i < len(screens); i += step {
 				drawings++
 				w, h := screens[i][0], screens[i][1]
-				g := figure.Cells(v.scene, w, h, false)
+				g := cells.Draw(v.scene, w, h, false)
 				if err := g.Check(); err != nil || g.Width != w || g.Height != h {
 					t.Errorf("%s at %d × %d: %v", v.name, w, h, err)
 				}

@@ -5,7 +5,7 @@ import (
 
 	"unpin/problems"
 	"unpin/statics"
-	"unpin/statics/figure"
+	"unpin/statics/figure/cells"
 )
 
 // Markdown is the worked solution as Markdown with tables (CommonMark 0.31 with the pipe tables that most readers know). It
@@ -131,7 +131,7 @@ func (m *markdown) picture(b passage) {
 	if len(b.picture.Links) > 0 {
 		w, h = apartWide, apartTall
 	}
-	g := figure.Cells(b.picture, w, h, false)
+	g := cells.Draw(b.picture, w, h, false)
 	m.apart("*" + escaped(strings.TrimSuffix(b.text, ".")) + ":*")
 	m.fence("text")
 	m.WriteString(trimmed(g.Text()))

@@ -6,7 +6,7 @@ import (
 
 	"codeberg.org/go-pdf/fpdf"
 
-	"unpin/statics/figure"
+	"unpin/statics/figure/paper"
 )
 
 // Sizes of a printed page, in points.
@@ -47,10 +47,10 @@ type composer struct {
 	strips  []strip
 	last    passageKind
 	figures int
-	sheets  map[int]figure.Sheet // of the figures among the passages
-	indent  float64              // of the list in hand,
-	left    int                  // how many items it has left,
-	short   bool                 // and whether it is short
+	sheets  map[int]paper.Sheet // of the figures among the passages
+	indent  float64             // of the list in hand,
+	left    int                 // how many items it has left,
+	short   bool                // and whether it is short
 }
 
 func newComposer(doc *fpdf.Fpdf, d *document, size PaperSize) *composer {

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"unpin/statics/figure"
+	"unpin/statics/figure/paper"
 )
 
 // Heights of printed figures at most, in points: of a frame; taken apart, for each of its arrows where they are many, and in
@@ -42,8 +43,8 @@ func kindOf(s figure.Scene) pictureKind {
 
 // sheetsOf lays all figures of a document out, those that have one scale together. Size is the share of their usual height
 // that they may have.
-func (c *composer) sheetsOf(size float64) map[int]figure.Sheet {
-	sheets := map[int]figure.Sheet{}
+func (c *composer) sheetsOf(size float64) map[int]paper.Sheet {
+	sheets := map[int]paper.Sheet{}
 	together := map[pictureKind][]int{}
 	for i, b := range c.d.list {
 		if b.kind != picturePassage {
@@ -57,7 +58,7 @@ func (c *composer) sheetsOf(size float64) map[int]figure.Sheet {
 		if len(b.picture.Links) > 0 {
 			tall = min(max(bodiesTall, arrowTall*float64(len(b.picture.Arrows))), bodiesMost)
 		}
-		sheets[i] = figure.Paper(b.picture, c.wide(), tall*size)
+		sheets[i] = paper.Layout(b.picture, c.wide(), tall*size)
 	}
 	for kind, list := range together {
 		scenes := make([]figure.Scene, len(list))
@@ -68,7 +69,7 @@ func (c *composer) sheetsOf(size float64) map[int]figure.Sheet {
 		if kind == besidePicture {
 			wide, tall = (c.wide()-besideGap)/2, besideTall*size
 		}
-		for k, s := range figure.Papers(scenes, wide, tall) {
+		for k, s := range paper.LayoutAll(scenes, wide, tall) {
 			sheets[list[k]] = s
 		}
 	}
@@ -143,7 +144,7 @@ func (c *composer) pictures(group []int, left []float64) {
 	}
 	c.strips = append(c.strips, strip{above: 10, height: over + under, with: true, draw: func(y float64) {
 		for k, i := range group {
-			figure.DrawPDF(c.doc, c.sheets[i], left[k], y+over-c.sheets[i].Origin.Y, family)
+			paper.DrawPDF(c.doc, c.sheets[i], left[k], y+over-c.sheets[i].Origin.Y, family)
 		}
 	}})
 	var captions [][]typeWord

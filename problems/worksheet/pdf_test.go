@@ -8,7 +8,7 @@ import (
 
 	"unpin/problems"
 	"unpin/statics"
-	"unpin/statics/figure"
+	"unpin/statics/figure/paper"
 )
 
 // TestPDF prints every problem: without an error, and no longer than a reader expects.
@@ -202,7 +202,7 @@ func TestFiguresFitTheFont(t *testing.T) {
 		p, s := solveFile(t, path)
 		c := composed(p, s, A4)
 		for _, b := range c.d.list {
-			for _, m := range figure.Paper(b.picture, 400, 300).Marks {
+			for _, m := range paper.Layout(b.picture, 400, 300).Marks {
 				wide, room := 0.0, 0.5
 				for _, r := range m.Text {
 					style, size := "", m.Size

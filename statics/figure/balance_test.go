@@ -8,12 +8,13 @@ import (
 	"testing"
 
 	"unpin/statics/figure"
+	"unpin/statics/figure/figuretest"
 )
 
 // pull is what acts in a figure: forces, and moment about the origin.
 type pull struct{ x, y, turn float64 }
 
-func (p *pull) add(at figure.Point, toward figure.Vector, size float64) {
+func (p *pull) add(at figure.Position, toward figure.Direction, size float64) {
 	p.x += toward.X * size
 	p.y += toward.Y * size
 	p.turn += (at.X*toward.Y - at.Y*toward.X) * size
@@ -22,13 +23,13 @@ func (p *pull) add(at figure.Point, toward figure.Vector, size float64) {
 // TestBalance reads the solved free bodies as a student would, senses from the arrows and sizes from the labels, and
 // finds each in equilibrium.
 func TestBalance(t *testing.T) {
-	for _, file := range drawingFiles(t) {
-		d, _, _ := load(t, file)
-		if d.style.Units.Letters() {
+	for _, file := range figuretest.Files(t, "testdata") {
+		d, _, _ := figuretest.Load(t, file)
+		if d.Style.Units.Letters() {
 			continue
 		}
-		d.style.Figures = 12
-		for name, s := range d.scenes(t, false) {
+		d.Style.Figures = 12
+		for name, s := range d.Scenes(t, false) {
 			if !strings.HasPrefix(name, "solved") {
 				continue
 			}
@@ -61,8 +62,8 @@ func read(t *testing.T, s figure.Scene) (p pull, size float64) {
 		long := math.Hypot(k.To.X-k.From.X, k.To.Y-k.From.Y)
 		first, last := k.First*unit*long/2, k.Last*unit*long/2 // two triangles, each nought at the far end; a
 		// projection lies on the lines of action of what it stands for
-		third := func(f float64) figure.Point {
-			return figure.Point{X: k.From.X + (k.To.X-k.From.X)*f, Y: k.From.Y + (k.To.Y-k.From.Y)*f}
+		third := func(f float64) figure.Position {
+			return figure.Position{X: k.From.X + (k.To.X-k.From.X)*f, Y: k.From.Y + (k.To.Y-k.From.Y)*f}
 		}
 		p.add(third(1.0/3), k.Toward, first)
 		p.add(third(2.0/3), k.Toward, last)

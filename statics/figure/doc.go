@@ -1,22 +1,22 @@
-// Package figure says what to draw of a frame, and draws it in terminal cells and on paper.
+// Package figure says what to draw of a frame. It knows no size, no colour and no medium: package cells draws its scenes in
+// terminal cells, package paper on paper.
 //
-// A Scene holds what the drawing means, in the frame's own coordinates (x right, y up, the frame's unit of length):
-// members, symbols, arrows, spread loads, dimensions and names, each with a Role. It knows no size, no colour and no
-// medium. [Given] makes the scene of the frame as a problem gives it, [FreeBody] that of bodies cut free, [Exploded] that of
-// all parts apart, [Internal] that of N, V or M along the members.
+// A [Scene] holds what the drawing means, in the frame's own coordinates (x right, y up, the frame's unit of length):
+// members, symbols, arrows, distributed loads, dimensions and names, each with a [Role]. [OfFrame] makes the scene of the
+// frame as a problem gives it, [OfBody] that of bodies cut free, [OfParts] that of all parts apart, [OfSum] that of one sum
+// with its arms, [OfDiagram] that of N, V or M along the members, [OfDiagramSoFar] that of so much of it as is found, and
+// [OfMotion] that of a way in which a frame that does not stand can move. [Describe] and its kin say in sentences what these
+// show.
 //
-// [Cells] renders a scene to a Grid of terminal cells of an exact size. It holds to these invariants:
+// Sizes are shares: 1 is the greatest intensity, or the greatest value of a curve, in the scene; each medium has a depth for
+// that. An arrow points as the force acts on what is drawn; a couple counter-clockwise is a [TurnLeft]. Positive N and V
+// stand above a member, or to the left of an upright one; M stands on the side in tension unless [Options] say otherwise.
 //
-//  1. A grid has exactly the height and width asked for, from 1×1 up, and every rune takes one cell.
-//  2. No label is cut off, overwritten or closer to another label than a blank cell. One that finds no place stands in
-//     the key at the foot of the grid under a number (#1), or else in Grid.Dropped; none is lost silently.
-//  3. One scale serves both axes (a cell counts as twice as tall as wide), but each axis may shrink up to 12 % so that
-//     equal bays come out equal, and joints that would fall together are held a few cells apart.
-//  4. Meaning never rests on colour: every role differs in glyph or words as well, and every glyph has an ASCII twin.
+// What both media need to lay a scene out is here as well: a [Ruler], which is to scale but holds near joints apart, and
+// the rank and the best side of a label.
 //
-// [Paper] lays a scene out in points, as a [Sheet] of lines and texts that [SVG] writes down: to one scale where near joints
-// need not be held apart, every label on a free place of its own, differences by weight, dashes and heads as well as by
-// colour. The same scene gives the same bytes.
+// The files: scene_ is what a scene is made of, draft_ how one is put together from a frame, of_ the scenes, describe_ the
+// sentences.
 //
 // Numbers are floats here, since they only draw; every number that is read goes through package notation.
 package figure

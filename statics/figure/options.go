@@ -29,7 +29,8 @@ func emphasis(i int, lit, faded []int) Emphasis {
 }
 
 func (o Options) force(i int) Emphasis { return emphasis(i, o.LitForces, o.FadedForces) }
-func (o Options) load(i int) Emphasis  { return emphasis(i, o.LitLoads, o.FadedLoads) }
+
+func (o Options) load(i int) Emphasis { return emphasis(i, o.LitLoads, o.FadedLoads) }
 
 // result is a value that was worked out, with its unit.
 func (o Options) result(n exact.Num, d notation.Dimension) string {

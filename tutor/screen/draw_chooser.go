@@ -25,7 +25,7 @@ func (m *Model) arrangeChooser() {
 		return
 	}
 	_, place := splitDetails(e.Problem, l.details)
-	c.figure = c.gallery.picture(figure.Given(&e.Problem.Frame, figure.Options{Style: e.Problem.Style(m.o.ASCII)}), place.w, place.h, m.o.ASCII)
+	c.figure = c.gallery.picture(figure.OfFrame(&e.Problem.Frame, figure.Options{Style: e.Problem.Style(m.o.ASCII)}), place.w, place.h, m.o.ASCII)
 }
 
 // drawChooser draws the list of problems and the details of the one in hand.

@@ -19,7 +19,7 @@ func (c *course) diagramScene(n tutor.Quantity, o figure.Options) figure.Scene {
 			found[d.Member] = g
 		}
 	}
-	scene := figure.Growing(c.l.Solution, figure.Quantity(n), found, o)
+	scene := figure.OfDiagramSoFar(c.l.Solution, figure.InternalForce(n), found, o)
 	if note, ok := c.askedAlong(n); ok {
 		scene.Notes = append(scene.Notes, note)
 	}

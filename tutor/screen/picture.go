@@ -5,11 +5,12 @@ import (
 	"slices"
 
 	"unpin/statics/figure"
+	"unpin/statics/figure/cells"
 )
 
 // A picture is a scene drawn for one place.
 type picture struct {
-	grid  figure.Grid
+	grid  cells.Grid
 	scene figure.Scene
 	w, h  int
 	ascii bool
@@ -29,7 +30,7 @@ func (g *gallery) picture(s figure.Scene, w, h int, ascii bool) *picture {
 		return p.w == w && p.h == h && p.ascii == ascii && reflect.DeepEqual(p.scene, s)
 	})
 	if i < 0 {
-		*g = append(*g, &picture{figure.Cells(s, w, h, ascii), s, w, h, ascii})
+		*g = append(*g, &picture{cells.Draw(s, w, h, ascii), s, w, h, ascii})
 		i = len(*g) - 1
 	}
 	p := (*g)[i]

@@ -137,11 +137,11 @@ func (c *course) draw(s scene) figure.Scene {
 	q, asking := c.l.Now()
 	switch s {
 	case asGiven:
-		return figure.Given(&a.Frame, o)
+		return figure.OfFrame(&a.Frame, o)
 	case allApart:
-		return figure.Exploded(a, c.known(), o)
+		return figure.OfParts(a, c.known(), o)
 	case wholeBody:
-		return figure.FreeBody(a, a.Whole(), c.known(), o)
+		return figure.OfBody(a, a.Whole(), c.known(), o)
 	case thisBody:
 		return c.bodyScene(q, asking, o)
 	case thisSum:

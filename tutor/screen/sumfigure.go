@@ -25,7 +25,7 @@ func (c *course) sumScene(q tutor.Question, asking bool, o figure.Options) figur
 		return c.armScene(s, o)
 	}
 	fade(c.l.Solution.Assembly, s, &o)
-	return figure.FreeBody(c.l.Solution.Assembly, s.Body, c.known(), o)
+	return figure.OfBody(c.l.Solution.Assembly, s.Body, c.known(), o)
 }
 
 // armScene is a sum of moments with all its arms, and as on every free body what the other parts receive.
@@ -33,7 +33,7 @@ func (c *course) armScene(s statics.Sum, o figure.Options) figure.Scene {
 	a := c.l.Solution.Assembly
 	scene := figure.OfSum(a, s, c.known(), o)
 	scene.Legend = nil // the sum is named beneath
-	for _, n := range figure.FreeBody(a, s.Body, c.known(), o).Notes {
+	for _, n := range figure.OfBody(a, s.Body, c.known(), o).Notes {
 		if n.Role == figure.ReversedForce {
 			scene.Notes = append(scene.Notes, n)
 		}
@@ -63,7 +63,7 @@ func (c *course) termScene(q tutor.Question, s statics.Sum, o figure.Options) fi
 	if !c.hiding() {
 		fade(c.l.Solution.Assembly, s, &o)
 	}
-	scene := figure.FreeBody(c.l.Solution.Assembly, s.Body, c.known(), o)
+	scene := figure.OfBody(c.l.Solution.Assembly, s.Body, c.known(), o)
 	if !s.Moment {
 		return scene
 	}
@@ -137,7 +137,7 @@ func addArm(scene *figure.Scene, s statics.Sum, t statics.Term, text string) {
 		centre, foot := place(s.About), place(footOf(s.About, t))
 		scene.Guides = append(scene.Guides, figure.Stroke{From: centre, To: foot, Look: look},
 			figure.Stroke{From: foot, To: place(t.At), Look: figure.Look{Role: figure.DimensionMark, Emphasis: figure.Faded}})
-		scene.Notes = append(scene.Notes, figure.Note{At: figure.Point{X: (centre.X + foot.X) / 2, Y: (centre.Y + foot.Y) / 2}, Text: text, Look: look})
+		scene.Notes = append(scene.Notes, figure.Note{At: figure.Position{X: (centre.X + foot.X) / 2, Y: (centre.Y + foot.Y) / 2}, Text: text, Look: look})
 	}
 }
 
@@ -158,7 +158,7 @@ func addDimension(scene *figure.Scene, vertical bool, from, to exact.Num, text s
 }
 
 // place is a point as figures have it.
-func place(p statics.Point) figure.Point { return figure.Point{X: p.X.Float(), Y: p.Y.Float()} }
+func place(p statics.Point) figure.Position { return figure.Position{X: p.X.Float(), Y: p.Y.Float()} }
 
 // footOf is where the line of a term's force is nearest to a centre.
 func footOf(centre statics.Point, t statics.Term) statics.Point {
@@ -177,7 +177,7 @@ func (c *course) bodyScene(q tutor.Question, asking bool, o figure.Options) figu
 	if asking && q.Kind == tutor.ForceValue && c.looked == statics.None {
 		o.LitForces = []int{q.Force}
 	}
-	scene := figure.FreeBody(a, c.bodyInHand(), c.known(), o)
+	scene := figure.OfBody(a, c.bodyInHand(), c.known(), o)
 	switch {
 	case c.looked != statics.None || !asking:
 	case q.Kind == tutor.TypeSum && c.l.Chosen().Moment:

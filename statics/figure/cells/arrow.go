@@ -1,0 +1,142 @@
+package cells
+
+import (
+	"unpin/statics/figure"
+)
+
+// stroke lengths of an arrow, in cells, along a direction.
+func (p *painter) reach(dc int) int {
+	if dc == 0 {
+		return p.detail.arms
+	}
+	return 2*p.detail.arms + 1
+}
+
+// skip is how many cells an arrow may move out from its point to stand clear of what is there.
+const skip = 10
+
+// arrow draws a force and asks for its label.
+func (p *painter) arrow(a figure.Arrow) {
+	ray := a.Toward.Opposite()
+	if a.Pull {
+		ray = a.Toward
+	}
+	at := p.spot(a.At)
+	if !a.Beside.IsZero() {
+		at = p.beside(at, a.Beside, ray)
+	}
+	if ray.Level() || ray.Upright() {
+		p.straight(a, at, ray)
+		return
+	}
+	p.slanted(a, at, ray)
+}
+
+// beside is the nearest place on that side of a point from which an arrow finds free cells along a ray.
+func (p *painter) beside(at spot, side, ray figure.Direction) spot {
+	for k := 1.0; k < skip; k++ {
+		from := at.by(side, 2*k)
+		c, r := from.cell()
+		dc, dr := cellStep(ray)
+		free := true
+		for i := 1; i < p.reach(dc) && free; i++ {
+			free = p.open(c+i*dc, r+i*dr)
+		}
+		if free {
+			return from
+		}
+	}
+	return at.by(side, 2)
+}
+
+// straight draws a level or upright arrow outward along a ray, beyond what already stands there.
+func (p *painter) straight(a figure.Arrow, at spot, ray figure.Direction) {
+	c, r := at.cell()
+	dc, dr := cellStep(ray)
+	n := p.reach(dc)
+	first := 1
+	if !a.Beside.IsZero() && p.open(c, r) {
+		first = 0 // its head stands level with the point
+	}
+	start := p.clear(c, r, dc, dr, n, first)
+	tip, tail := start, start+n-1
+	if a.Pull {
+		tip, tail = tail, start
+	}
+	p.shaft(c, r, dc, dr, start, n, tip, a)
+	p.put(c+tip*dc, r+tip*dr, figure.Head(a.Toward, a.Role == figure.UnknownForce), a.Look)
+	near := cellArea(c+start*dc, r+start*dr, c+(start+n-1)*dc, r+(start+n-1)*dr)
+	out := max(tail, tip)
+	want := request{text: a.Text, near: near, c: c + out*dc, r: r + out*dr, look: a.Look, rank: figure.RankValue}
+	want.side = figure.AtLeft | figure.AtRight
+	if dc != 0 {
+		want.c = (near.c0 + near.c1) / 2
+		want.side = figure.Above | figure.Below | figure.SideToward(ray)
+	}
+	p.ask(want)
+}
+
+// clear is how far out from (c, r) a run of n free cells begins.
+func (p *painter) clear(c, r, dc, dr, n, first int) int {
+	for start := first; start <= first+skip; start++ {
+		free := true
+		for i := start; i < start+n && free; i++ {
+			free = p.open(c+i*dc, r+i*dr)
+		}
+		if free {
+			return start
+		}
+	}
+	return first
+}
+
+// shaft draws the line of a straight arrow from start, n cells long, but for its head.
+func (p *painter) shaft(c, r, dc, dr, start, n, tip int, a figure.Arrow) {
+	for i := start; i < start+n; i++ {
+		cc, rr := c+i*dc, r+i*dr
+		if i == tip || !p.takes(cc, rr, a.Look) {
+			p.use(cc, rr)
+			continue
+		}
+		sides := [2]int{north, south}
+		if dc != 0 {
+			sides = [2]int{east, west}
+		}
+		p.arm(cc, rr, sides[0], light, a.Look)
+		p.arm(cc, rr, sides[1], light, a.Look)
+		p.at(cc, rr).dashed = a.Role == figure.UnknownForce || a.Role == figure.ResultantMark
+	}
+}
+
+// slanted draws an arrow at any other angle, in dots.
+func (p *painter) slanted(a figure.Arrow, at spot, ray figure.Direction) {
+	long := 2*float64(p.detail.arms) + 3
+	start := p.clearSlant(at, ray, long)
+	near, far := at.by(ray, start), at.by(ray, start+long)
+	tip := near
+	if a.Pull {
+		tip = far
+	}
+	hc, hr := tip.cell()
+	p.put(hc, hr, figure.Head(a.Toward, a.Role == figure.UnknownForce), a.Look)
+	p.slope(near, far, 1, a.Role == figure.UnknownForce, a.Look)
+	c0, r0 := near.between(far, 0.6).cell() // a label by the tail is read with the arrow
+	c1, r1 := far.cell()
+	p.ask(request{text: a.Text, near: cellArea(c0, r0, c1, r1), c: c1, r: r1, look: a.Look, rank: figure.RankValue})
+}
+
+// clearSlant is how far out, in cell widths, a slanted arrow finds free cells.
+func (p *painter) clearSlant(at spot, ray figure.Direction, long float64) float64 {
+	const first = 1.7
+	for start := first; start < first+skip; start++ {
+		free := true
+		for t := start; t <= start+long && free; t++ {
+			c, r := at.by(ray, t).cell()
+			free = p.open(c, r)
+		}
+		if free {
+			return start
+		}
+	}
+	return first
+}

@@ -1,0 +1,68 @@
+package cells
+
+import (
+	"unpin/statics/figure"
+)
+
+// foot adds lines beneath the grid.
+func (g *Grid) foot(lines []string, ascii bool) {
+	look := figure.Look{Role: figure.KeyMark}
+	for _, line := range lines {
+		if ascii {
+			line = asciiText(line)
+		}
+		row := make([]Cell, g.Width)
+		for i := range row {
+			row[i] = Cell{Rune: ' '}
+		}
+		col := (g.Width - len([]rune(line))) / 2
+		for i, char := range []rune(line) {
+			row[col+i] = Cell{char, look}
+		}
+		g.Labels = append(g.Labels, Label{line, col, g.Height, look})
+		g.Cells = append(g.Cells, row...)
+		g.Height++
+	}
+}
+
+// cut places the labels in the grid's window on what was painted, and cuts that out. It tells whether every label found
+// a place.
+func (p *painter) cut(r renderer) (Grid, bool) {
+	window := p.window(r.w, r.h)
+	left := p.labels(window)
+	p.warnOffScale(window)
+	g := p.grid(window, r)
+	for _, q := range left {
+		g.Dropped = append(g.Dropped, q.text)
+	}
+	g.Dropped = append(g.Dropped, p.untold()...)
+	return g, len(left) == 0
+}
+
+// window is the block of w × h cells with what was painted in its middle.
+func (p *painter) window(w, h int) area {
+	c := p.used.c0 - (w-p.used.width())/2
+	r := p.used.r0 - (h-p.used.height())/2
+	return area{c, r, c + w - 1, r + h - 1}
+}
+
+// grid cuts a window out of the canvas.
+func (p *painter) grid(window area, r renderer) Grid {
+	g := Grid{Width: r.w, Height: r.h, Cells: make([]Cell, r.w*r.h)}
+	for i := range g.Cells {
+		k := *p.at(window.c0+i%r.w, window.r0+i/r.w)
+		g.Cells[i] = Cell{' ', figure.Look{}}
+		if k.holder != nothing {
+			g.Cells[i] = Cell{k.glyph(r.ascii), k.look}
+		}
+	}
+	for _, l := range p.placed {
+		l.Col -= window.c0
+		l.Row -= window.r0
+		if r.ascii {
+			l.Text = asciiText(l.Text)
+		}
+		g.Labels = append(g.Labels, l)
+	}
+	return g
+}

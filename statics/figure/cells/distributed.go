@@ -1,0 +1,280 @@
+package cells
+
+import (
+	"math"
+
+	"unpin/statics/figure"
+)
+
+// deep is the depth in rows of a spread load of the greatest intensity in the scene.
+func (p *painter) deep() float64 {
+	for _, s := range p.scene.Spreads {
+		if s.First != s.Last {
+			return float64(p.detail.arms + 1)
+		}
+	}
+	return float64(p.detail.arms)
+}
+
+// depth is the signed depth in rows where the intensity is w; a load that is there at all shows its heads.
+func (p *painter) depth(w float64, even bool) float64 {
+	d := w * p.deep()
+	if even && math.Abs(d) < 2 {
+		return math.Copysign(2, w)
+	}
+	return d
+}
+
+// spread draws a spread load and asks for its labels.
+func (p *painter) spread(s figure.Spread) {
+	stand := p.stand(s)
+	a, b := p.spot(s.From).by(s.Outward(), stand), p.spot(s.To).by(s.Outward(), stand)
+	along := figure.Direction{X: b.c - a.c, Y: 2 * (a.r - b.r)}
+	length := math.Hypot(along.X, along.Y)
+	if length == 0 { // too small a scale to draw it
+		c, r := a.cell()
+		p.askEnds(s, a, b, area{c, r, c, r})
+		return
+	}
+	along = figure.Direction{X: along.X / length, Y: along.Y / length}
+	was := p.used
+	p.used = emptyArea
+	square := math.Abs(along.X*s.Toward.Y - along.Y*s.Toward.X)
+	switch {
+	case square < 0.17: // within 10° of its line
+		p.draw(s, a, b, along)
+	case s.Toward.Upright() && along.X != 0:
+		p.comb(s, a, b, false)
+	case s.Toward.Level() && along.Y != 0:
+		p.comb(s, a, b, true)
+	default:
+		p.rake(s, a, b, length)
+	}
+	near := p.used
+	p.used = p.used.with(was)
+	p.askEnds(s, a, b, near)
+}
+
+// askEnds asks for the labels of a spread load at its ends and its middle.
+func (p *painter) askEnds(s figure.Spread, a, b spot, near area) {
+	if near.empty() {
+		c, r := a.cell()
+		near = area{c, r, c, r}
+	}
+	even := s.First == s.Last
+	ask := func(text string, w, at float64) {
+		if text == "" {
+			return
+		}
+		out := s.Outward()
+		if w < 0 {
+			out = out.Opposite()
+		}
+		tail := a.between(b, at).by(out, 2*math.Abs(p.depth(w, even)))
+		c, r := tail.cell()
+		c, r = min(max(c, near.c0), near.c1), min(max(r, near.r0), near.r1)
+		block := area{c - 2, min(r, near.r1), c + 2, r}
+		if out.Level() || math.Abs(out.X) > math.Abs(out.Y) {
+			block = area{c, r - 1, c, r + 1}
+		}
+		p.ask(request{text: text, near: block, c: c, r: r, look: s.Look, rank: figure.RankValue, side: figure.SideToward(out)})
+	}
+	ask(s.FirstText, s.First, 0)
+	ask(s.LastText, s.Last, 1)
+	ask(s.MidText, (s.First+s.Last)/2, 0.5)
+}
+
+// stand is how far in cell widths the base of a load stands off its line: a row if it is a projection, and as far as
+// the loads reach that it stands on.
+func (p *painter) stand(s figure.Spread) float64 {
+	off := 0.0
+	if s.Projected {
+		off = 2
+	}
+	for _, i := range s.On {
+		under := p.scene.Spreads[i]
+		if under.From.X != under.To.X && under.From.Y != under.To.Y {
+			off += 2
+		}
+		off += 2 * max(math.Abs(p.depth(under.First, under.First == under.Last)), math.Abs(p.depth(under.Last, under.First == under.Last)))
+	}
+	return off
+}
+
+// draw draws a load that runs along its own line: heads in a row beside the member.
+func (p *painter) draw(s figure.Spread, a, b spot, along figure.Direction) {
+	side := along.Left()
+	if side.Y < 0 || side.Y == 0 && side.X > 0 {
+		side = side.Opposite()
+	}
+	a, b = a.by(side, 2), b.by(side, 2)
+	toward := s.Toward
+	if s.First+s.Last < 0 {
+		toward = toward.Opposite()
+	}
+	if toward.Dot(along) < 0 {
+		a, b = b, a
+	}
+	p.track(a, b, s.Look)
+	n := max(1, int(math.Hypot(b.c-a.c, 2*(b.r-a.r))/5))
+	for i := range n {
+		c, r := a.between(b, float64(i+1)/float64(n)).cell()
+		p.put(c, r, figure.Head(toward, false), s.Look)
+	}
+}
+
+// track draws a light stroke, in arms if it lies along an axis.
+func (p *painter) track(a, b spot, look figure.Look) {
+	c0, r0 := a.cell()
+	c1, r1 := b.cell()
+	if c0 == c1 || r0 == r1 {
+		p.line(c0, r0, c1, r1, light, look)
+		return
+	}
+	p.slope(a, b, 1, false, look)
+}
+
+// comb draws a load whose arrows are upright (or level, if turned): an outline, and arrows from it to the base.
+func (p *painter) comb(s figure.Spread, a, b spot, turned bool) {
+	out := s.Outward()
+	even := s.First == s.Last
+	k := p.steepness(a, b, turned)
+	d0, d1 := k*p.depth(s.First, even), k*p.depth(s.Last, even)
+	if !s.Pull {
+		p.track(a.by(out, 2*d0), b.by(out, 2*d1), s.Look)
+	}
+	n := teeth(a.c, b.c, 4, 3, 5, 6)
+	if turned {
+		n = teeth(a.r, b.r, 2, 3)
+	}
+	if s.Projected {
+		step := 2.0
+		if turned {
+			step = 1
+		}
+		p.track(a.by(out, step), b.by(out, step), s.Look)
+	}
+	p.shade(a, b, out, d0, d1)
+	for i := range n + 1 {
+		t := float64(i) / float64(n)
+		w := d0 + (d1-d0)*t
+		p.tooth(s, a.between(b, t), out, w, turned)
+	}
+}
+
+// steepness is the factor by which a load on a steep member is deeper, so that its arrows clear the member's own cells.
+func (p *painter) steepness(a, b spot, turned bool) float64 {
+	climb := math.Abs(b.r-a.r) / max(1, math.Abs(b.c-a.c))
+	if turned {
+		climb = math.Abs(b.c-a.c) / max(1, 2*math.Abs(b.r-a.r))
+	}
+	return 1 + min(climb, 3)/p.deep()
+}
+
+// shade keeps everything else out of the cells between a base and its outline.
+func (p *painter) shade(a, b spot, out figure.Direction, d0, d1 float64) {
+	n := max(1, int(math.Ceil(max(math.Abs(b.c-a.c), math.Abs(b.r-a.r)))))
+	for i := range n + 1 {
+		t := float64(i) / float64(n)
+		base, w := a.between(b, t), d0+(d1-d0)*t
+		for k := 0.0; k <= 2*math.Abs(w); k++ {
+			c, r := base.by(out, math.Copysign(k, w)).cell()
+			p.at(c, r).shade = true
+		}
+	}
+}
+
+// teeth is the number of gaps between the arrows of a comb: the first of the given steps that divides it evenly, else
+// as near to the first as may be.
+func teeth(from, to float64, steps ...int) int {
+	length := int(math.Round(math.Abs(to - from)))
+	for _, step := range steps {
+		if length%step == 0 {
+			return max(1, length/step)
+		}
+	}
+	return max(1, (length+steps[0]/2)/steps[0])
+}
+
+// tooth draws one arrow of a comb, from its outline at depth w to the member at the base.
+func (p *painter) tooth(s figure.Spread, base spot, out figure.Direction, w float64, turned bool) {
+	toward := s.Toward
+	if w < 0 {
+		out, toward = out.Opposite(), toward.Opposite()
+	}
+	c, r := base.cell()
+	tc, tr := base.by(out, 2*math.Abs(w)).cell()
+	dc, dr := cellStep(out)
+	hc, hr := c+dc, r+dr
+	for i := 0; i < 5 && p.isMember(hc, hr); i++ {
+		hc, hr = hc+dc, hr+dr
+	}
+	if (tc-hc)*dc+(tr-hr)*dr < 0 || math.Abs(w) < 0.8 { // too shallow for an arrow
+		return
+	}
+	if s.Projected && !s.Pull {
+		p.wipe(hc, hr)
+	}
+	if s.Pull {
+		p.line(hc, hr, tc, tr, light, s.Look)
+		p.put(tc, tr, figure.Head(toward, false), s.Look)
+		return
+	}
+	if hc != tc || hr != tr {
+		p.line(hc+dc, hr+dr, tc, tr, light, s.Look)
+		p.join(hc+dc, hr+dr, dc, dr, s.Look)
+	}
+	p.put(hc, hr, figure.Head(toward, false), s.Look)
+}
+
+// join carries the shaft of a tooth down to its head, so that a shaft of one cell is a whole stroke.
+func (p *painter) join(c, r, dc, dr int, look figure.Look) {
+	if k := p.at(c, r); k.holder == dotted {
+		return
+	}
+	switch {
+	case dr < 0:
+		p.arm(c, r, south, light, look)
+	case dr > 0:
+		p.arm(c, r, north, light, look)
+	case dc < 0:
+		p.arm(c, r, east, light, look)
+	default:
+		p.arm(c, r, west, light, look)
+	}
+}
+
+// isMember reports whether a member or what holds it lies in a cell.
+func (p *painter) isMember(c, r int) bool {
+	k := p.at(c, r)
+	return k.holder != nothing && k.look.Role <= figure.GroundMark && k.look.Role != figure.Blank
+}
+
+// rake draws a load at any other angle to the axes: its outline and arrows in dots.
+func (p *painter) rake(s figure.Spread, a, b spot, length float64) {
+	out := s.Toward.Opposite()
+	even := s.First == s.Last
+	d0, d1 := p.depth(s.First, even), p.depth(s.Last, even)
+	n := max(1, int(math.Round(length/6)))
+	tail := func(t float64) spot { return a.between(b, t).by(out, 2*(d0+(d1-d0)*t)+1.2*float64(sign(d0+d1))) }
+	for i := range n + 1 {
+		t := float64(i) / float64(n)
+		w := d0 + (d1-d0)*t
+		if math.Abs(w) < 0.8 {
+			continue
+		}
+		toward, away := s.Toward, out
+		if w < 0 {
+			toward, away = toward.Opposite(), away.Opposite()
+		}
+		tip := a.between(b, t)
+		c, r := tip.by(away, 1.5).cell()
+		for j := 0; j < 4 && p.isMember(c, r); j++ {
+			c, r = tip.by(away, 2+float64(j)).cell()
+		}
+		p.put(c, r, figure.Head(toward, false), s.Look)
+		p.slope(tip.by(away, 1.5), tail(t), 1, false, s.Look)
+	}
+	p.shade(a, b, out, d0, d1)
+	p.slope(tail(0), tail(1), 1, false, s.Look)
+}

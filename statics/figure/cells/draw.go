@@ -1,0 +1,137 @@
+package cells
+
+import (
+	"math"
+	"slices"
+
+	"unpin/statics/figure"
+)
+
+// Draw draws a scene in exactly w × h terminal cells; nought or less counts as 1. Where room is short it gives up the
+// dimensions first, then the values beside their arrows, then the names. With ascii it uses no rune beyond ASCII, for
+// a scene whose texts were written so.
+func Draw(s figure.Scene, w, h int, ascii bool) Grid {
+	if n := len(s.Legend); n > 0 {
+		legend := s.Legend
+		s.Legend = nil
+		if h < legendRows*n || slices.ContainsFunc(legend, func(line string) bool { return len([]rune(line)) > w }) {
+			g := Draw(s, w, h, ascii)
+			g.Dropped = append(g.Dropped, legend...)
+			return g
+		}
+		g := Draw(s, w, h-n, ascii)
+		g.foot(legend, ascii)
+		return g
+	}
+	r := renderer{scene: &s, w: max(w, 1), h: max(h, 1), ascii: ascii}
+	r.xs, r.ys = figure.Stations(&s)
+	for _, d := range r.details() {
+		p, ok := r.fit(d, 0)
+		if !ok {
+			continue
+		}
+		if g, whole := p.cut(r); whole {
+			return g
+		}
+		if g, whole := r.keyed(d); whole {
+			return g
+		}
+	}
+	return r.bare()
+}
+
+// legendRows is how many rows of a grid there must be for one line of the legend.
+const legendRows = 6
+
+// A renderer draws one scene at one size, in as many tries as it takes.
+type renderer struct {
+	scene  *figure.Scene
+	w, h   int
+	ascii  bool
+	xs, ys []figure.Station
+	memory []cell // of the last canvas, used again
+}
+
+// details lists how much to draw, from all to the least.
+func (r *renderer) details() []detail {
+	arms, curve := min(max(r.h/12, 2), 4), min(float64(r.h)/6, 7)
+	if figure.Span(r.ys) == 0 {
+		arms, curve = min(max(r.h/7, 2), 4), min(float64(r.h)/3.5, 9)
+	}
+	all := detail{curve: curve, apart: 4, dimensions: true, values: true, names: true}
+	var list []detail
+	for most := arms; arms >= 2; arms-- {
+		all.arms, all.curve = arms, curve*float64(arms)/float64(most)
+		list = append(list, all)
+		all.apart = 3
+	}
+	return append(list,
+		detail{arms: 2, curve: 2.5, apart: 2, dimensions: true, values: true, names: true},
+		detail{arms: 2, curve: 2.5, apart: 3, values: true, names: true},
+		detail{arms: 2, curve: 2.5, apart: 2, values: true, names: true},
+		detail{arms: 2, curve: 2.5, apart: 2, values: true, names: true, longest: 10},
+		detail{arms: 1, curve: 1.5, apart: 2, values: true, names: true, longest: 8},
+		detail{arms: 1, curve: 1.5, apart: 2, names: true},
+		detail{arms: 1, curve: 1.5, apart: 1, names: true})
+}
+
+// fit finds the largest scale at which the scene at that detail fills no more than the grid, less a key's rows, and
+// paints it there. Margins come from what sticks out: each try keeps room for what the last one found.
+func (r *renderer) fit(d detail, key int) (*painter, bool) {
+	w, h := r.w, r.h-key
+	marginX, marginY := 2, 1
+	for range 5 {
+		if h < 1 || w-1 < marginX || h-1 < marginY {
+			return nil, false
+		}
+		scale := largest(figure.Span(r.xs), figure.Span(r.ys), w-1-marginX, h-1-marginY)
+		p := r.painter(d, snap(r.xs, scale, d.apart), snap(r.ys, scale/2, d.apart/2))
+		p.paint()
+		p.wish()
+		p.dimensions()
+		if p.used.width() <= w && p.used.height() <= h {
+			window := p.window(w, h)
+			window.r1 += key
+			return p, area{0, 0, p.cols - 1, p.rows - 1}.contains(window)
+		}
+		marginX = grown(marginX, p.used.width(), p.x.Length(), w)
+		marginY = grown(marginY, p.used.height(), p.y.Length(), h)
+	}
+	return nil, false
+}
+
+// grown is the margin for the next try along one axis, after a try in which so many cells were used, with the frame so
+// long, of those there are.
+func grown(margin, used, frame, cells int) int {
+	margin = max(margin, used-frame-1)
+	if frame > cells-1-margin {
+		margin++
+	}
+	return margin
+}
+
+// largest is the scale, in columns a unit, that fills so many columns or twice so many rows, whichever is less.
+func largest(spanX, spanY float64, cols, rows int) float64 {
+	scale := math.Inf(1)
+	if spanX > 0 {
+		scale = float64(cols) / spanX
+	}
+	if spanY > 0 {
+		scale = min(scale, 2*float64(rows)/spanY)
+	}
+	if math.IsInf(scale, 1) {
+		return 1
+	}
+	return scale
+}
+
+// painter prepares a canvas with the frame in its middle and room around.
+func (r *renderer) painter(d detail, x, y figure.Ruler) *painter {
+	cols, rows := max(r.w, x.Length()+1)+2*min(r.w, 40), max(r.h, y.Length()+1)+2*min(r.h, 16)
+	v := newCanvas(cols, rows, r.memory)
+	r.memory = v.cells
+	return &painter{
+		canvas: v, scene: r.scene, detail: d, x: x, y: y,
+		left: (cols - x.Length()) / 2, foot: (rows + y.Length()) / 2,
+	}
+}

@@ -1,0 +1,4 @@
+package cells
+
+// ASCIIText is asciiText for the tests outside the package.
+var ASCIIText = asciiText

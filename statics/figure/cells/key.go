@@ -1,0 +1,115 @@
+package cells
+
+import (
+	"strconv"
+
+	"unpin/statics/figure"
+)
+
+// mostKey is the share of a grid's height that a key may take: one row in so many.
+const mostKey = 3
+
+// keyed fits the scene above a key: labels that find no place give way to a number there. It tells whether every label
+// stands in the figure or the key.
+func (r *renderer) keyed(d detail) (Grid, bool) {
+	for rows := 1; rows <= r.h/mostKey; rows++ {
+		p, ok := r.fit(d, rows)
+		if !ok {
+			break
+		}
+		if g, whole, fits := p.cutKeyed(*r, rows); fits {
+			return g, whole
+		}
+	}
+	return Grid{}, false
+}
+
+// cutKeyed places labels or their numbers and writes the key in the last rows. It tells whether no label was dropped,
+// and whether the key fitted.
+func (p *painter) cutKeyed(r renderer, rows int) (g Grid, whole, fits bool) {
+	window := p.window(r.w, r.h-rows)
+	var entries, dropped []string
+	tags := map[string]string{}
+	for _, q := range p.labels(window) {
+		text := q.text
+		tag, seen := tags[text]
+		if !seen {
+			tag = "#" + strconv.Itoa(len(entries)+1)
+		}
+		q.text, q.look.Role = tag, figure.KeyMark
+		switch {
+		case q.rank == figure.RankName || !p.settle(q, -1, window):
+			dropped = append(dropped, text)
+		case !seen:
+			tags[text] = tag
+			entries = append(entries, tag+" "+text)
+		}
+	}
+	p.warnOffScale(window)
+	lines, ok := wrap(entries, r.w)
+	if !ok || len(lines) > rows {
+		return Grid{}, false, false
+	}
+	for i, line := range lines {
+		p.keyLine(line, window.c0, window.r1+1+i)
+	}
+	window.r1 += rows
+	g = p.grid(window, r)
+	g.Dropped = append(dropped, p.untold()...)
+	return g, len(dropped) == 0, true
+}
+
+// keyLine writes one line of the key.
+func (p *painter) keyLine(entries []string, col, row int) {
+	for _, e := range entries {
+		p.write(e, col, row, figure.Look{Role: figure.KeyMark})
+		col += len([]rune(e)) + 2
+	}
+}
+
+// wrap sets entries in lines no wider than w, two blanks apart; it fails if one is wider than that.
+func wrap(entries []string, w int) ([][]string, bool) {
+	var lines [][]string
+	col := w + 1
+	for _, e := range entries {
+		n := len([]rune(e))
+		if n > w {
+			return nil, false
+		}
+		if col+n > w {
+			lines = append(lines, nil)
+			col = 0
+		}
+		lines[len(lines)-1] = append(lines[len(lines)-1], e)
+		col += n + 2
+	}
+	return lines, true
+}
+
+// untold lists, in words, the dimensions that this much detail leaves out.
+func (p *painter) untold() []string {
+	if p.detail.dimensions {
+		return nil
+	}
+	var out []string
+	for _, d := range p.scene.Dimensions {
+		out = append(out, d.Meaning)
+	}
+	return out
+}
+
+// bare draws what it can where nothing whole fits: the frame as large as there is room for, and such labels as find a
+// place.
+func (r *renderer) bare() Grid {
+	d := detail{arms: 1, apart: 1, names: true}
+	p, ok := r.fit(d, 0)
+	if !ok {
+		scale := max(largest(figure.Span(r.xs), figure.Span(r.ys), r.w-1, r.h-1), 1e-9)
+		p = r.painter(d, figure.NewRuler(r.xs, scale, 0), figure.NewRuler(r.ys, scale/2, 0))
+		p.paint()
+		p.used = p.frame
+	}
+	g, _ := p.cut(*r)
+	g.Clipped = !ok
+	return g
+}

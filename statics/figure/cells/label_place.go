@@ -1,0 +1,157 @@
+package cells
+
+import (
+	"slices"
+
+	"unpin/statics/figure"
+)
+
+// A Label is a label that stands in a grid.
+type Label struct {
+	Text     string
+	Col, Row int
+	figure.Look
+}
+
+func (l Label) area() area { return area{l.Col, l.Row, l.Col + len([]rune(l.Text)) - 1, l.Row} }
+
+// How far from its thing a label may stand, in cells, and what that may cost before it goes into the key.
+const (
+	reachCols = 9
+	reachRows = 3
+	dear      = 12.0
+)
+
+// write sets text into the canvas and keeps a record of it.
+func (p *painter) write(s string, c, r int, look figure.Look) {
+	i := 0
+	for _, char := range s {
+		k := p.at(c+i, r)
+		*k = cell{holder: text, char: char, look: look}
+		p.use(c+i, r)
+		i++
+	}
+	p.placed = append(p.placed, Label{s, c, r, look})
+}
+
+// labels gives every label its place inside the window, in order of rank, and returns those that found none.
+func (p *painter) labels(window area) []request {
+	slices.SortStableFunc(p.requests, func(a, b request) int { return a.rank - b.rank })
+	var left []request
+	for i, q := range p.requests {
+		if !p.shows(q) || !p.settle(q, i, window) {
+			left = append(left, q)
+		}
+	}
+	return left
+}
+
+// settle writes a label at its cheapest free place, if there is one.
+func (p *painter) settle(q request, index int, window area) bool {
+	n := len([]rune(q.text))
+	best, least := area{}, dear
+	for r := max(window.r0, q.near.r0-reachRows); r <= min(window.r1, q.near.r1+reachRows); r++ {
+		for c := max(window.c0, q.near.c0-reachCols-n); c+n-1 <= min(window.c1, q.near.c1+reachCols+n); c++ {
+			spot := area{c, r, c + n - 1, r}
+			cost := q.distance(spot)
+			if cost >= least || !p.free(spot) {
+				continue
+			}
+			if cost += p.crowding(spot) + p.mistaken(q, index, spot); cost < least {
+				best, least = spot, cost
+			}
+		}
+	}
+	if least == dear {
+		return false
+	}
+	p.write(q.text, best.c0, best.r0, q.look)
+	return true
+}
+
+// distance is what a place costs for lying away from what the label belongs to.
+func (q request) distance(at area) float64 {
+	cols, rows := q.near.gap(at)
+	mid := float64(at.c0+at.c1)/2 - float64(q.c)
+	if mid < 0 {
+		mid = -mid
+	}
+	cost := 0.0
+	switch {
+	case rows < 0: // beside it
+		if cols < 1 {
+			return dear
+		}
+		cost = float64(cols-1) + 0.7*float64(abs(at.r0-q.r))
+		if at.c1 < q.near.c0 {
+			cost += 0.2
+		}
+	case cols < 0: // above or below it
+		cost = 2.2*float64(rows) + 0.12*mid + 0.3
+	default: // off its corner
+		cost = 2.2*float64(rows) + float64(cols) + 0.5
+		if q.rank == figure.RankName {
+			cost -= 0.4
+		}
+	}
+	if at.r0 > q.r {
+		cost += 0.15
+	}
+	if q.side != 0 && q.side&q.on(at) == 0 {
+		cost += 1.5
+	}
+	return cost
+}
+
+// free reports whether a label may stand in a block: all blank, and a blank before the next label on either side.
+func (p *painter) free(at area) bool {
+	for c := at.c0; c <= at.c1; c++ {
+		if !p.open(c, at.r0) {
+			return false
+		}
+	}
+	return p.at(at.c0-1, at.r0).holder != text && p.at(at.c1+1, at.r0).holder != text
+}
+
+// crowding is what a place costs for touching other things on its row.
+func (p *painter) crowding(at area) float64 {
+	cost := 0.0
+	for _, c := range [2]int{at.c0 - 1, at.c1 + 1} {
+		if p.at(c, at.r0).holder != nothing {
+			cost += 2.2
+		}
+	}
+	for _, c := range [2]int{at.c0 - 2, at.c1 + 2} {
+		if p.at(c, at.r0).holder == text {
+			cost += 1.2
+		}
+	}
+	return cost
+}
+
+// mistaken is what a place costs for lying as near to something else that has a label.
+func (p *painter) mistaken(q request, index int, at area) float64 {
+	own := nearness(q.near, at)
+	cost := 0.0
+	for i, other := range p.requests {
+		if i == index || (other.rank == figure.RankName) != (q.rank == figure.RankName) || other.near == q.near {
+			continue
+		}
+		switch d := nearness(other.near, at); {
+		case d < own:
+			cost += 2.5
+		case d == own:
+			cost += 0.8
+		}
+	}
+	return cost
+}
+
+// nearness is the distance between two blocks in cell widths; side by side, a blank between them counts as touching.
+func nearness(a, b area) int {
+	cols, rows := a.gap(b)
+	if rows < 0 {
+		cols--
+	}
+	return max(cols, 0) + 2*max(rows, 0)
+}

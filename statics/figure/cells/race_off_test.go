@@ -1,0 +1,6 @@
+//go:build !race
+
+package cells_test
+
+// raced reports whether the race detector is at work.
+const raced = false

@@ -1,4 +1,0 @@
-package figure
-
-// ASCIIText is asciiText for the tests outside the package.
-var ASCIIText = asciiText

@@ -1,0 +1,113 @@
+package figure
+
+import (
+	"slices"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+	"unpin/statics/wording"
+)
+
+// A InternalForce is one of the three internal forces.
+type InternalForce int
+
+// The internal forces.
+const (
+	AxialForce    InternalForce = iota // N
+	ShearForce                         // V
+	BendingMoment                      // M
+)
+
+// Letter is the letter of a quantity: N, V or M.
+func (q InternalForce) Letter() string { return [...]string{"N", "V", "M"}[q] }
+
+// name is the quantity in words.
+func (q InternalForce) name() string {
+	return [...]string{"axial force", "shear force", "bending moment"}[q]
+}
+
+// dimension is what a quantity measures.
+func (q InternalForce) dimension() notation.Dimension {
+	if q == BendingMoment {
+		return notation.Moment
+	}
+	return notation.Force
+}
+
+// of is the quantity among the internal forces of a section, in the signs that the options ask for.
+func (q InternalForce) of(at statics.InternalForces, o Options) exact.Num {
+	return [...]exact.Num{at.N, o.Style.Shear.Value(at.V), at.M}[q]
+}
+
+// OfDiagram is the scene of one internal force, drawn along the members square to them, with its critical values. Members
+// lists by index those of which it is drawn; nil stands for all. N and V stand above a member where they are positive, or
+// to the left of an upright one; M stands on the side that is in tension, unless the options say otherwise. The scale is
+// that of all members, so that it stays when members are added. The solution must have its values.
+func OfDiagram(s *statics.Solution, q InternalForce, members []int, o Options) Scene {
+	d := bareMembers(s, q, o)
+	greatest := greatestOf(s, q)
+	for _, g := range s.Diagrams {
+		switch {
+		case members != nil && !slices.Contains(members, g.Member):
+		case g.Withheld:
+			d.withheld(g.Member)
+		default:
+			d.curve(g, q, greatest)
+		}
+	}
+	d.names(d.joints())
+	d.Legend = d.legend(q)
+	if len(d.Curves) == 0 {
+		d.Legend = []string{q.Letter() + " = 0 all along"}
+	}
+	return d.Scene
+}
+
+// bareMembers begins the scene of a quantity with all members and connections.
+func bareMembers(s *statics.Solution, q InternalForce, o Options) *draft {
+	inside := make([]bool, len(s.Frame.Members))
+	for i := range inside {
+		inside[i] = true
+	}
+	d := newDraft(&s.Frame, o, inside)
+	d.Title = wording.Sentence(q.name() + " " + q.Letter() + " of the members")
+	for _, c := range s.Frame.Connections {
+		d.connection(c)
+	}
+	d.Names = map[string]Symbolic{q.Letter(): {Letter: q.Letter()}}
+	return d
+}
+
+// legend says in which unit and on which sides a quantity is drawn, and what its sign means.
+func (d *draft) legend(q InternalForce) []string {
+	text := q.Letter()
+	if unit := d.o.Style.UnitOf(q.dimension()); unit != "" && !d.o.Style.Units.Letters() {
+		text += " in " + unit
+	}
+	if q == BendingMoment {
+		return []string{text + ", " + d.meaning(q), sagging}
+	}
+	return []string{text + ", " + d.meaning(q), upperSide}
+}
+
+// meaning is what the sign of N or V means, and on which side M stands.
+func (d *draft) meaning(q InternalForce) string {
+	switch {
+	case q == AxialForce:
+		return "+ in tension"
+	case q == ShearForce && d.o.Style.Shear == notation.CounterClockwiseShear:
+		return "+ turns a piece counter-clockwise"
+	case q == ShearForce:
+		return "+ turns a piece clockwise"
+	case d.o.Style.Side == notation.CompressionSide:
+		return "drawn on the side in compression"
+	}
+	return "drawn on the side in tension"
+}
+
+// The second lines of legends.
+const (
+	upperSide = "+ above a member, left of an upright one"
+	sagging   = "+ tension below, read from left to right"
+)

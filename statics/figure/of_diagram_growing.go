@@ -1,0 +1,85 @@
+package figure
+
+import (
+	"unpin/statics"
+)
+
+// A Growth is how much of an internal force is drawn along one member while it is being found.
+type Growth struct {
+	Stretches []bool            // of the member's Diagram.Stretches: those drawn as a curve; those beyond its length are not
+	Places    []statics.Station // where a single stroke square to the member shows the value
+}
+
+// OfDiagramSoFar is the scene of one internal force while it is being found: as Internal, but along each member only the
+// stretches and the places that found has for it. What is drawn and nought is marked with a 0, so that it differs from
+// what is not found yet.
+func OfDiagramSoFar(s *statics.Solution, q InternalForce, found map[int]Growth, o Options) Scene {
+	d := bareMembers(s, q, o)
+	greatest := greatestOf(s, q)
+	for _, g := range s.Diagrams {
+		if so, begun := found[g.Member]; begun && g.Withheld {
+			d.withheld(g.Member)
+		} else if begun {
+			d.grow(g, q, so, greatest)
+		}
+	}
+	d.names(d.joints())
+	d.Legend = d.legend(q)
+	return d.Scene
+}
+
+// grow draws so much of a member's curve: neighbouring stretches as one, then the places that none of them reaches.
+func (d *draft) grow(g statics.Diagram, q InternalForce, so Growth, greatest float64) {
+	drawn := func(i int) bool { return i < len(so.Stretches) && so.Stretches[i] }
+	for i := 0; i < len(g.Stretches); i++ {
+		from := i
+		for i < len(g.Stretches) && drawn(i) {
+			i++
+		}
+		if from == i {
+			continue
+		}
+		run := g
+		run.Stretches = g.Stretches[from:i]
+		if !d.curve(run, q, greatest) {
+			d.nought(d.atDistance(g, run.Stretches[0].From).between(d.atDistance(g, run.Stretches[len(run.Stretches)-1].Until)))
+		}
+	}
+	for _, st := range so.Places {
+		if !reached(g, st, drawn) {
+			d.ordinate(g, q, st, greatest)
+		}
+	}
+}
+
+// reached reports whether a place lies in or at the end of a piece that is drawn.
+func reached(g statics.Diagram, st statics.Station, drawn func(int) bool) bool {
+	for i, p := range g.Stretches {
+		from, until := st.At.Cmp(p.From), st.At.Cmp(p.Until)
+		starts, ends := from == 0 && st.Side != statics.Before, until == 0 && st.Side != statics.After
+		if drawn(i) && (from > 0 && until < 0 || starts || ends) {
+			return true
+		}
+	}
+	return false
+}
+
+// ordinate draws the value at one place.
+func (d *draft) ordinate(g statics.Diagram, q InternalForce, st statics.Station, greatest float64) {
+	at, value := d.atDistance(g, st.At), q.of(st.InternalForces, d.o)
+	if value.IsZero() {
+		d.nought(at)
+		return
+	}
+	o := Ordinate{0, value.Float() / greatest}
+	d.Curves = append(d.Curves, Curve{
+		From: at, To: at, Side: d.side(g.Member, q), Ordinates: []Ordinate{o},
+		Values: []CurveValue{{o, d.o.Style.ResultNumber(value, q.dimension())}},
+		Look:   Look{Role: DiagramMark, Emphasis: emphasis(g.Member, d.o.LitMembers, nil)},
+	})
+}
+
+// nought marks a place where the quantity is found to be nought.
+func (d *draft) nought(at Position) {
+	d.Notes = append(d.Notes, Note{at, "0", Look{Role: DiagramMark}})
+}

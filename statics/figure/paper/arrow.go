@@ -1,0 +1,127 @@
+package paper
+
+import (
+	"math"
+
+	"unpin/statics/figure"
+)
+
+// Sizes of arrows on paper, in points.
+const (
+	arrowLength = 32.0
+	arrowLeast  = 17.0               // where its opposite lies ahead
+	arrowRoom   = 7.0                // the width kept free for one
+	arrowStep   = 3.0                // by which one moves out to find room
+	arrowMost   = 90.0               // how far one may move out
+	aheadAngle  = 20 * math.Pi / 180 // within which the other face of a pin lies ahead of an arrow
+	clearance   = 2.2                // between its end and its point, which is the middle of a member
+)
+
+// arrow draws a force and asks for its label.
+func (p *layout) arrow(a figure.Arrow) {
+	ray := a.Toward.Opposite()
+	if a.Pull {
+		ray = a.Toward
+	}
+	at := p.place(a.At)
+	if !a.Beside.IsZero() {
+		at = p.besides(at, a.Beside, ray)
+	}
+	near, far := p.room(at, ray, p.arrowLong(a.At, ray))
+	tip, tail := near, far
+	if a.Pull {
+		tip, tail = far, near
+	}
+	p.shaft(tail, tip, a.Look)
+	p.take(bar(near, far.by(ray, arrowStep), arrowRoom))
+	w := want{text: typeset(p.scene, a.Text, a.Look), near: rectOf(near.between(far, 0.6), far).grown(2), at: far, look: a.Look, rank: figure.RankValue}
+	w.side = figure.SideToward(ray)
+	if ray.Upright() {
+		w.side = figure.AtLeft | figure.AtRight | figure.SideToward(ray)
+	}
+	p.ask(w)
+}
+
+// besides is the nearest place on that side of a point from which an arrow finds room along a ray.
+func (p *layout) besides(at Place, side, ray figure.Direction) Place {
+	for off := 8.0; off < arrowMost; off += arrowStep {
+		from := at.by(side, off)
+		if p.isFree(bar(from, from.by(ray, arrowLength), arrowRoom), at) {
+			return from
+		}
+	}
+	return at.by(side, 8)
+}
+
+// room is where an arrow so long, from a point outward along a ray, finds its nearest free place.
+func (p *layout) room(at Place, ray figure.Direction, long float64) (near, far Place) {
+	for start := clearance; start < arrowMost; start += arrowStep {
+		near, far = at.by(ray, start), at.by(ray, start+long)
+		if p.isFree(bar(near.by(ray, 0.5), far, arrowRoom), at) {
+			return near, far
+		}
+	}
+	return at.by(ray, clearance), at.by(ray, clearance+long)
+}
+
+// arrowLong is how long an arrow is: no longer than leaves room for its opposite where the other face of its pin lies ahead.
+func (p *layout) arrowLong(at figure.Position, ray figure.Direction) float64 {
+	for _, k := range p.scene.Links {
+		from, to := k.From, k.To
+		if at == to {
+			from, to = to, from
+		}
+		if a, b := p.place(from), p.place(to); at == from && figure.AngleBetween(a.toward(b), ray) < aheadAngle {
+			return min(arrowLength, max(arrowLeast, a.distance(b)/2-pinRadius-clearance-arrowStep))
+		}
+	}
+	return arrowLength
+}
+
+// isFree reports whether a shape meets nothing but what holds the point itself, as the members there.
+func (p *layout) isFree(s shape, at Place) bool {
+	for i := range p.solid {
+		if t := &p.solid[i]; t.meets(s) && !t.holds(at) {
+			return false
+		}
+	}
+	return true
+}
+
+// shaft draws an arrow: solid with a full head if its sense is known, else dashed with an open head.
+func (p *layout) shaft(tail, tip Place, l figure.Look) {
+	weight, size := forceWeight, 8.0
+	if l.Role == figure.KnownForce {
+		weight = 1.7
+	}
+	if l.Emphasis == figure.Lit {
+		p.glow(tail, tip)
+		weight, size = weight+0.7, 10
+	}
+	toward := tail.toward(tip)
+	p.draw(forceLayer, Mark{
+		Path: []Place{tail, tip.by(toward, -size+1)}, Weight: weight, Line: lineInk(l), Fill: NoInk, Dashed: l.Role == figure.UnknownForce || l.Role == figure.ResultantMark,
+	})
+	p.head(tip, toward, size, l)
+}
+
+// glow puts a band of colour behind what is lit.
+func (p *layout) glow(a, b Place) {
+	p.draw(shadeLayer, Mark{Path: []Place{a, b}, Weight: 9, Line: yellow, Fill: NoInk})
+}
+
+// head draws an arrow head: full, or open for an assumed sense.
+func (p *layout) head(tip Place, toward figure.Direction, size float64, l figure.Look) {
+	across := toward.Left()
+	back := tip.by(toward, -size)
+	half := size * 0.33
+	m := Mark{
+		Path: []Place{tip, back.by(across, half), back.by(toward, size*0.15), back.by(across, -half)}, Closed: true,
+		Line: lineInk(l), Fill: lineInk(l), Weight: fineWeight,
+	}
+	if l.Role == figure.UnknownForce {
+		m.Path = []Place{tip, back.by(across, half), back.by(across, -half)}
+		m.Fill, m.Weight = white, symbolWeight
+	}
+	p.draw(forceLayer, m)
+}

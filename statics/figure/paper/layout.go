@@ -1,0 +1,259 @@
+package paper
+
+import (
+	"math"
+
+	"unpin/statics/figure"
+)
+
+// Sizes on paper, in points. Members are the heaviest lines and dimensions the finest, as technical drawing has it: wide
+// and narrow lines, 2 to 1 or more (ISO 128; from memory).
+const (
+	memberWeight = 2.6
+	groundWeight = 1.4
+	forceWeight  = 1.3
+	symbolWeight = 1.0
+	spreadWeight = 0.9
+	fineWeight   = 0.5
+	heldApart    = 14 // what near joints are held apart
+	rim          = 3  // around all that is drawn
+)
+
+// Layout lays a scene out on a sheet no larger than the given size in points: as large as fits, to one scale, and the sheet
+// no larger than the figure. Every label has a place of its own, with a thin line to what it belongs to where that is not
+// near. A size too small for the symbols and labels gives a larger sheet.
+func Layout(s figure.Scene, width, height float64) Sheet { return fit(&s, width, height).finish() }
+
+// LayoutAll lays scenes of one frame out as Paper does, each on a sheet of its own, but all to the same scale.
+func LayoutAll(scenes []figure.Scene, width, height float64) []Sheet {
+	least := math.Inf(1)
+	fitted := make([]*layout, len(scenes))
+	for i := range scenes {
+		fitted[i] = fit(&scenes[i], width, height)
+		least = min(least, fitted[i].scale())
+	}
+	sheets := make([]Sheet, len(scenes))
+	for i, p := range fitted {
+		if p.scale() > least {
+			xs, ys := figure.Stations(p.scene)
+			p = newLayout(p.scene, xs, ys, least)
+		}
+		sheets[i] = p.finish()
+	}
+	return sheets
+}
+
+// fit draws a scene as large as fits.
+func fit(s *figure.Scene, width, height float64) *layout {
+	xs, ys := figure.Stations(s)
+	marginX, marginY := 60.0, 60.0
+	for try := 1; ; try++ {
+		scale := fillScale(figure.Span(xs), figure.Span(ys), width-marginX, height-marginY)
+		p := newLayout(s, xs, ys, scale)
+		overX, overY := p.bounds.width()-width, p.bounds.height()-height
+		if overX <= 0.01 && overY <= 0.01 || try == tries {
+			return p
+		}
+		marginX = min(max(marginX, p.bounds.width()-scale*figure.Span(xs)+1), mostMargin*width)
+		marginY = min(max(marginY, p.bounds.height()-scale*figure.Span(ys)+1), mostMargin*height)
+	}
+}
+
+// newLayout draws a scene to a scale.
+func newLayout(s *figure.Scene, xs, ys []figure.Station, scale float64) *layout {
+	p := &layout{scene: s, x: newAxis(xs, scale), y: newAxis(ys, scale), bounds: noRect}
+	p.stretched = p.x.stretched() || p.y.stretched()
+	p.paint()
+	return p
+}
+
+// tries is how often the margins are measured and the scale mended.
+const tries = 5
+
+// mostMargin is the share of the paper that the margins may take, for in a frame that has shrunk to nothing its labels
+// crowd one another out.
+const mostMargin = 0.8
+
+// fillScale is the scale, in points a unit, that fills so much width or height, whichever is less.
+func fillScale(spanX, spanY, width, height float64) float64 {
+	scale := math.Inf(1)
+	if spanX > 0 {
+		scale = max(width, 1) / spanX
+	}
+	if spanY > 0 {
+		scale = min(scale, max(height, 1)/spanY)
+	}
+	if math.IsInf(scale, 1) {
+		return 1
+	}
+	return scale
+}
+
+// The layers of a sheet, from the lowest.
+const (
+	shadeLayer = iota
+	fineLayer
+	loadLayer
+	memberLayer
+	forceLayer
+	symbolLayer
+	typeLayer
+	layerCount
+)
+
+// A layout draws one scene at one scale.
+type layout struct {
+	scene     *figure.Scene
+	x, y      axis
+	stretched bool
+	hasShort  bool // a dimension too short for its heads
+	bounds    rect // of all that is drawn
+	solid     []shape
+	crossing  []shape // fine lines, which a label had better not cross
+	wants     []want
+	lettered  []rect // labels
+	layers    [layerCount][]Mark
+}
+
+// place is where a point of the frame lies. A point on a member stays on it even where joints are held apart.
+func (p *layout) place(at figure.Position) Place {
+	if p.stretched {
+		for _, k := range p.scene.Strokes {
+			if t, on := shareOf(k, at); on {
+				return p.plain(k.From).between(p.plain(k.To), t)
+			}
+		}
+	}
+	return p.plain(at)
+}
+
+// plain is where the axes put a point.
+func (p *layout) plain(at figure.Position) Place {
+	return Place{p.x.at(at.X), p.y.length - p.y.at(at.Y)}
+}
+
+// shareOf is where on a stroke a point lies, from 0 at its beginning to 1, if it does.
+func shareOf(k figure.Stroke, at figure.Position) (t float64, on bool) {
+	whole := math.Hypot(k.To.X-k.From.X, k.To.Y-k.From.Y)
+	before, after := math.Hypot(at.X-k.From.X, at.Y-k.From.Y), math.Hypot(k.To.X-at.X, k.To.Y-at.Y)
+	return before / whole, before+after < whole*(1+1e-9)
+}
+
+// paint draws everything: what stands on the frame, then the labels, and around all that the dimensions.
+func (p *layout) paint() {
+	for _, k := range p.scene.Strokes {
+		p.stroke(k)
+	}
+	for _, k := range p.scene.Links {
+		m := Mark{Path: []Place{p.place(k.From), p.place(k.To)}, Weight: fineWeight, Dashed: true, Line: grey, Fill: NoInk}
+		p.draw(fineLayer, m)
+		p.crossing = append(p.crossing, bar(m.Path[0], m.Path[1], m.Weight).withSides())
+	}
+	for _, k := range p.scene.Guides {
+		p.guide(k)
+	}
+	for _, k := range p.scene.Symbols {
+		p.symbol(k)
+	}
+	for i := range p.scene.Spreads {
+		p.spread(i)
+	}
+	for _, k := range p.scene.Arrows {
+		p.arrow(k)
+	}
+	for _, c := range p.scene.Curves {
+		p.curve(c)
+	}
+	for _, n := range p.scene.Notes {
+		p.note(n)
+	}
+	p.label()
+	p.dimensions()
+	p.label()
+	for _, line := range p.scene.Legend {
+		p.remark(line)
+	}
+	if p.stretched {
+		p.remark(p.scaleRemark())
+	}
+}
+
+// scale is how many points stand for a unit of length.
+func (p *layout) scale() float64 { return p.x.Scale / tenths }
+
+// scaleRemark says which lengths are not to scale.
+func (p *layout) scaleRemark() string {
+	if len(p.scene.Dimensions) > 0 {
+		return "underlined: not to scale"
+	}
+	return figure.OffScale
+}
+
+// remark writes a line under all that has been drawn.
+func (p *layout) remark(text string) {
+	look := figure.Look{Role: figure.KeyMark}
+	runs := typeset(p.scene, text, look)
+	wide := lineWidth(runs, typeSize)
+	x, y := p.bounds.middle().X-wide/2, p.bounds.y1+typeSize*0.4
+	p.write(runs, rect{x, y, x + wide, y + labelTall}, look)
+}
+
+// stroke draws a member.
+func (p *layout) stroke(k figure.Stroke) {
+	a, b := p.place(k.From), p.place(k.To)
+	p.draw(memberLayer, Mark{Path: []Place{a, b}, Weight: memberWeight, Round: true, Line: lineInk(k.Look), Fill: NoInk})
+	member := bar(a, b, memberWeight+1)
+	member.from, member.to = a, b
+	p.take(member)
+}
+
+// guide draws a fine line, dashed where something has moved.
+func (p *layout) guide(k figure.Stroke) {
+	m := Mark{Path: []Place{p.place(k.From), p.place(k.To)}, Weight: fineWeight, Line: lineInk(k.Look), Fill: NoInk}
+	if k.Role == figure.MotionMark {
+		m.Weight, m.Dashed = forceWeight, true
+	}
+	p.draw(fineLayer, m)
+	p.take(bar(m.Path[0], m.Path[1], m.Weight))
+}
+
+// note asks for the place of a name or remark.
+func (p *layout) note(n figure.Note) {
+	at := p.place(n.At)
+	p.ask(want{text: typeset(p.scene, n.Text, n.Look), near: rectOf(at), at: at, look: n.Look, rank: figure.RankOf(n.Role)})
+}
+
+// draw puts a mark on a layer.
+func (p *layout) draw(layer int, m Mark) {
+	p.layers[layer] = append(p.layers[layer], m)
+	b := rectOf(m.Path...).grown(max(m.Radius, 0) + m.Weight/2)
+	p.bounds = p.bounds.with(b)
+}
+
+// line draws a line in the look's ink.
+func (p *layout) line(layer int, l figure.Look, weight float64, path ...Place) {
+	p.draw(layer, Mark{Path: path, Weight: weight, Line: lineInk(l), Fill: NoInk})
+}
+
+// take keeps labels, and arrows that can move, out of a shape.
+func (p *layout) take(s shape) { p.solid = append(p.solid, s.withSides()) }
+
+// finish moves all marks to the sheet's corner and stacks the layers.
+func (p *layout) finish() Sheet {
+	out := p.bounds.grown(rim)
+	s := Sheet{
+		Title: p.scene.Title, Width: out.width(), Height: out.height(),
+		Origin: Place{-out.x0, p.y.length - out.y0}, Stretched: p.stretched,
+	}
+	for _, layer := range p.layers {
+		for _, m := range layer {
+			path := make([]Place, len(m.Path)) // of its own, for marks may share one
+			for i, at := range m.Path {
+				path[i] = Place{at.X - out.x0, at.Y - out.y0}
+			}
+			m.Path = path
+			s.Marks = append(s.Marks, m)
+		}
+	}
+	return s
+}

@@ -1,0 +1,36 @@
+package paper
+
+import (
+	"unpin/statics/figure"
+)
+
+// support draws what holds a joint; along points to the ground.
+func (p *layout) support(k local, s figure.Symbol) shape {
+	far := 0.0
+	switch s.Kind {
+	case figure.PinnedSupport:
+		far = 13
+		p.plate(s.Look, symbolWeight, []Place{k.at, k.to(far, 8), k.to(far, -8)})
+		p.ring(k.at, pinRadius, s.Look)
+	case figure.RollerSupport:
+		far = memberWeight/2 + 2*wheelRadius
+		p.ring(k.to(memberWeight/2+wheelRadius, 0), wheelRadius, s.Look)
+	case figure.GuideSupport:
+		const wheel = 3.0
+		p.line(symbolLayer, s.Look, plateWeight, k.to(0, 10), k.to(0, -10))
+		far = memberWeight/2 + 2*wheel
+		p.ring(k.to(memberWeight/2+wheel, 6), wheel, s.Look)
+		p.ring(k.to(memberWeight/2+wheel, -6), wheel, s.Look)
+	}
+	p.ground(k, far)
+	return newShape(k.panel(-1, far+hatchDepth, groundHalf)...)
+}
+
+// ground draws the line of the ground and the hatch beyond it.
+func (p *layout) ground(k local, far float64) {
+	look := figure.Look{Role: figure.GroundMark}
+	p.line(symbolLayer, look, groundWeight, k.to(far, groundHalf), k.to(far, -groundHalf))
+	for v := -groundHalf + hatchStep; v <= groundHalf+0.1; v += hatchStep {
+		p.line(fineLayer, look, fineWeight, k.to(far, v), k.to(far+hatchDepth, v-hatchStep))
+	}
+}
