@@ -29,6 +29,7 @@ const bigHead = "title: Big\nunits: kN m\n"
 
 // TestBig reads what is too large to lie in testdata: each is refused with a short word, at once.
 func TestBig(t *testing.T) {
+	t.Parallel()
 	const beam = "joints: {A: [0, 0], B: [6, 0]}\nmembers: [AB]\n"
 	tests := []struct{ name, text, want string }{
 		{"2 MiB", bigHead + strings.Repeat("# comment\n", 210_000), "the file has more than 1 MiB"},
@@ -107,6 +108,7 @@ func bigFrame(bays int) []byte {
 }
 
 func TestBigFrame(t *testing.T) {
+	t.Parallel()
 	p, err := Read("big.yaml", bigFrame(900))
 	if err != nil {
 		t.Fatalf("%.500s", err)

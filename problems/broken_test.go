@@ -32,6 +32,7 @@ func TestBroken(t *testing.T) {
 // TestFaultsHavePlaces checks of every fault of the broken files that its place is in the file and that it says what
 // would be right.
 func TestFaultsHavePlaces(t *testing.T) {
+	t.Parallel()
 	for _, path := range brokenFiles(t) {
 		data := readFile(t, path)
 		_, err := Read(filepath.Base(path), data)

@@ -105,6 +105,7 @@ func TestLibrarySkills(t *testing.T) {
 
 // TestLibraryFeatures checks that the problems show between them all that a frame can have.
 func TestLibraryFeatures(t *testing.T) {
+	t.Parallel()
 	for _, f := range features {
 		if !slices.ContainsFunc(solvedLibrary(t), f.in) {
 			t.Errorf("no problem has %s", f.name)

@@ -63,6 +63,7 @@ func chainFile(slope [2]int, cuts []int, loads string) string {
 // TestChain: a spread load over a line of members is what it is on one member of the same length. The reactions of the
 // two, found by the engine, are the judge.
 func TestChain(t *testing.T) {
+	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
 		slope := rapid.SampledFrom(slopes).Draw(t, "slope")
 		cuts := []int{0}

@@ -77,6 +77,7 @@ const longestForce = 6
 // TestBenchmarkedFrames sees to it that the frames of the benchmarks are what they are said to be: of so many parts,
 // determinate, with answers that agree with float64 elimination and are no longer in a long frame than in a short one.
 func TestBenchmarkedFrames(t *testing.T) {
+	t.Parallel()
 	sizes := []int{3, 10, 30, 100, 1000}
 	if testing.Short() {
 		sizes = sizes[:4]

@@ -128,6 +128,7 @@ func velocity(m Motion, body int, p Point) (Vector, exact.Num) {
 // TestMotions checks the motions of random frames: as many as there are sums that depend on others, and none against
 // a force.
 func TestMotions(t *testing.T) {
+	t.Parallel()
 	moving := 0
 	overSeeds(t, 5000, 500, func(f Frame) error {
 		a, err := Cut(f)

@@ -27,6 +27,7 @@ type beamCase struct {
 // TestBeamTables compares simple spans, cantilevers and overhangs under point, uniform, triangular and couple loads with
 // the tables, over many sizes.
 func TestBeamTables(t *testing.T) {
+	t.Parallel()
 	cases := 0
 	for _, l := range []string{"1", "6", "15/2", "37/3", "0.04", "1000"} {
 		for _, share := range []string{"1/2", "1/3", "1/4", "2/7", "9/10"} {

@@ -41,6 +41,7 @@ func stationText(st Station) string {
 // TestStationsOfRandomFrames checks that stations come in order, agree with the sections there, miss no place where the
 // shear changes sign, and that no moment between them is greater or less than at all of them.
 func TestStationsOfRandomFrames(t *testing.T) {
+	t.Parallel()
 	found := 0
 	overSeeds(t, 1000, 150, func(f Frame) error {
 		s, err := Solve(f)

@@ -4,6 +4,7 @@ import "testing"
 
 // TestGeneratedFrames sees to it that the frames on which most other tests rest are of every kind.
 func TestGeneratedFrames(t *testing.T) {
+	t.Parallel()
 	seen := map[string]int{}
 	const frames = 400
 	for seed := range uint64(frames) {

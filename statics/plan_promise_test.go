@@ -13,6 +13,7 @@ import (
 // sums together, no sum of the family had one unknown, no smaller set of sums would have done, and no other choice of
 // smallest sets would have led to fewer of them.
 func TestPromise(t *testing.T) {
+	t.Parallel()
 	together := map[int]int{}
 	overSeeds(t, 6000, 400, func(f Frame) error {
 		return keepsPromise(f, together)
@@ -25,6 +26,7 @@ func TestPromise(t *testing.T) {
 
 // TestPromiseOfAwkwardFrames does the same for frames made to need sums solved together.
 func TestPromiseOfAwkwardFrames(t *testing.T) {
+	t.Parallel()
 	together := map[int]int{}
 	n := uint64(2000)
 	if testing.Short() || raced {

@@ -9,6 +9,7 @@ import (
 // TestSidesOfPins compares the groups into which a frame falls at each joint with those that are found by joining, one
 // after the other, the bodies between which anything else passes; also where two-force members were taken out.
 func TestSidesOfPins(t *testing.T) {
+	t.Parallel()
 	seen := map[int]int{}
 	check := func(a *Assembly) error {
 		h := a.hanging()

@@ -10,6 +10,7 @@ import (
 
 // TestPlanIsSound checks of every step of every plan what its words promise.
 func TestPlanIsSound(t *testing.T) {
+	t.Parallel()
 	seen := map[Choice]int{}
 	overSeeds(t, 3000, 300, func(f Frame) error {
 		s, err := Solve(f)
@@ -181,6 +182,7 @@ func sameAs(s, o Sum) bool {
 
 // TestPlanIsChecked sees to it that every plan of a frame with loads ends in a check.
 func TestPlanIsChecked(t *testing.T) {
+	t.Parallel()
 	overSeeds(t, 1000, 300, func(f Frame) error {
 		s, err := Solve(f)
 		if err != nil || s.Values == nil || len(s.Actions) == 0 {
@@ -195,6 +197,7 @@ func TestPlanIsChecked(t *testing.T) {
 
 // TestPlanOfLargeFrames lets frames of up to 12 parts shrink by themselves where a plan is not sound.
 func TestPlanOfLargeFrames(t *testing.T) {
+	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
 		s, err := Solve(drawnFrame(t, 12))
 		if err != nil {

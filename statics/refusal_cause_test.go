@@ -232,6 +232,7 @@ func hingesInLine(a *Assembly, r Reason) error {
 // TestRefusalsOfRandomFrames checks the same for thousands of frames that are not determinate, and that most of those that
 // a few changes could mend are given some.
 func TestRefusalsOfRandomFrames(t *testing.T) {
+	t.Parallel()
 	causes, ways, mendable, mended := map[Cause]int{}, 0, 0, 0
 	check := func(f Frame) error {
 		s, err := Solve(f)

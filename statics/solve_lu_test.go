@@ -53,6 +53,7 @@ func nearLU(s *Solution) error {
 
 // TestAgainstLU compares the forces of random frames with those of gonum's LU.
 func TestAgainstLU(t *testing.T) {
+	t.Parallel()
 	overSeeds(t, 1000, 200, func(f Frame) error {
 		s, err := Solve(f)
 		if err != nil || s.Values == nil || conditionOf(s.Assembly) > 1e7 {

@@ -11,6 +11,7 @@ import (
 // TestWithPulls holds the solution that uses two-force members at once against the plain one: the same forces, pulls that
 // are the N of straight members, and a sound plan.
 func TestWithPulls(t *testing.T) {
+	t.Parallel()
 	bars := 0
 	check := func(f Frame) error {
 		s, err := Solve(unloadedInPart(f))

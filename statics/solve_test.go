@@ -11,6 +11,7 @@ import (
 // TestAgainstOracle solves thousands of random frames in both ways: the verdict, the rank, every force and the list of
 // forces that equilibrium alone cannot give must agree.
 func TestAgainstOracle(t *testing.T) {
+	t.Parallel()
 	verdicts := map[Determinacy]int{}
 	forces := 0
 	overSeeds(t, 5000, 500, func(f Frame) error {

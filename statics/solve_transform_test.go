@@ -56,6 +56,7 @@ func mirror(v Vector) Vector { return Vector{v.X.Neg(), v.Y} }
 // TestMirrored mirrors a frame at a vertical line: forces are mirrored, couples change sense, N stays, and V and M
 // change sign, since the side of a member to which n points is now the other.
 func TestMirrored(t *testing.T) {
+	t.Parallel()
 	alike(t, func(_ *rapid.T, f *Frame) (func(contact) contact, func([]InternalForces) []InternalForces) {
 		mapVectors(f, func(p Point) Point { return Point{p.X.Neg(), p.Y} }, mirror)
 		for i, l := range f.Loads {
@@ -90,6 +91,7 @@ func TestMoved(t *testing.T) {
 
 // TestScaledLoads multiplies all loads: everything is multiplied.
 func TestScaledLoads(t *testing.T) {
+	t.Parallel()
 	alike(t, func(t *rapid.T, f *Frame) (func(contact) contact, func([]InternalForces) []InternalForces) {
 		k := frac(rapid.Int64Range(1, 30).Draw(t, "k"), -7)
 		for i, l := range f.Loads {
@@ -102,6 +104,7 @@ func TestScaledLoads(t *testing.T) {
 
 // TestScaledLengths multiplies all lengths and keeps all forces: couples and moments are multiplied.
 func TestScaledLengths(t *testing.T) {
+	t.Parallel()
 	alike(t, func(t *rapid.T, f *Frame) (func(contact) contact, func([]InternalForces) []InternalForces) {
 		k := frac(rapid.Int64Range(1, 30).Draw(t, "k"), 7)
 		mapVectors(f, func(p Point) Point { return Point{p.X.Mul(k), p.Y.Mul(k)} }, func(v Vector) Vector { return v })
@@ -120,6 +123,7 @@ func TestScaledLengths(t *testing.T) {
 
 // TestScaledDirections makes directions longer and shorter: they are unscaled, so nothing changes.
 func TestScaledDirections(t *testing.T) {
+	t.Parallel()
 	alike(t, func(t *rapid.T, f *Frame) (func(contact) contact, func([]InternalForces) []InternalForces) {
 		mapVectors(f, func(p Point) Point { return p }, func(v Vector) Vector {
 			return v.Times(frac(rapid.Int64Range(1, 9).Draw(t, "k"), 4))

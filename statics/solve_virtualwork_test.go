@@ -12,6 +12,7 @@ import (
 // the power of the loads in that motion and of the unknown, with the value that equilibrium gave it, come to nought
 // together. No sum of a plan is written for this, and loads are integrated anew.
 func TestVirtualWork(t *testing.T) {
+	t.Parallel()
 	frames, releases := 0, 0
 	overSeeds(t, 2000, 200, func(f Frame) error {
 		s, err := Solve(f)

@@ -21,6 +21,7 @@ const (
 // stiffnesses. Frames can move according to both engines or to none. What equilibrium gives must be the exact value with
 // either set; of a determinate frame that is every force, and N, V and M at both ends of every member.
 func TestAgainstStiffness(t *testing.T) {
+	t.Parallel()
 	c := stiffComparison{}
 	overSeeds(t, 5000, 500, func(f Frame) error { return c.frame(f) })
 	t.Logf("%d frames stand, of them %d determinate; %d can move; %d forces and %d values of N, V, M compared; "+

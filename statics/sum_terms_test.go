@@ -11,6 +11,7 @@ import (
 // TestTermsAddUp compares the terms of sums of random free bodies, along random directions and about random points,
 // with the forces and moments of the whole body reckoned otherwise, and checks each term's own words.
 func TestTermsAddUp(t *testing.T) {
+	t.Parallel()
 	absent := map[Absence]int{}
 	overSeeds(t, 1500, 200, func(f Frame) error {
 		a, err := Cut(f)
@@ -148,6 +149,7 @@ func component3(s Sum, x, y, turn exact.Num) exact.Num {
 
 // TestEveryBodyBalances checks that under the forces found every part, every pin, every group and the whole balance.
 func TestEveryBodyBalances(t *testing.T) {
+	t.Parallel()
 	groups := 0
 	overSeeds(t, 1500, 200, func(f Frame) error {
 		s, err := Solve(f)

@@ -61,6 +61,7 @@ func viewsOf(p *problems.Problem, s *statics.Solution) []view {
 // TestFigures draws all scenes of all problems at all sizes, and once on paper: nothing is cut off, no two labels collide,
 // and where there is room nothing is left out. In short mode and with the race detector each has every fifth of the sizes, beginning with another one.
 func TestFigures(t *testing.T) {
+	t.Parallel()
 	step, scenes, drawings := 1, 0, 0
 	if testing.Short() || raced {
 		step = 5

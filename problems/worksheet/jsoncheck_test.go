@@ -55,6 +55,7 @@ type jsonSum struct {
 // TestJSONReads reads every document strictly and checks what must hold in it without looking at the engine: the plan
 // gives each force once, its bodies are known, the pieces of a member join and dM/dx = V, dV/dx being the load across.
 func TestJSONReads(t *testing.T) {
+	t.Parallel()
 	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
 		var d jsonDocument
 		r := json.NewDecoder(bytes.NewReader(JSON(p, s)))
@@ -158,6 +159,7 @@ func (d *jsonDocument) checkMembers(t *testing.T) {
 // TestInspectJSONReads reads what inspect says of every problem strictly, and checks that it has a refusal just where it has
 // no answers, with as many motions as are counted.
 func TestInspectJSONReads(t *testing.T) {
+	t.Parallel()
 	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
 		var d inspectDocument
 		r := json.NewDecoder(bytes.NewReader(InspectJSON(p, s)))

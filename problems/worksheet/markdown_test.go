@@ -44,6 +44,7 @@ func TestPictures(t *testing.T) {
 // TestMarkdownIsWhole holds every document to what Markdown needs: code blocks end, the rows of a table are as long as
 // its head, a table and a code block have a free line before them, and outside of code no sign is taken for markup.
 func TestMarkdownIsWhole(t *testing.T) {
+	t.Parallel()
 	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
 		text := Markdown(p, s)
 		if !strings.HasPrefix(text, "# ") || !strings.HasSuffix(text, "\n") {

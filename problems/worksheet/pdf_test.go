@@ -13,6 +13,7 @@ import (
 
 // TestPDF prints every problem: without an error, and no longer than a reader expects.
 func TestPDF(t *testing.T) {
+	t.Parallel()
 	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
 		document, err := PDF(p, s, A4)
 		if err != nil || !bytes.HasPrefix(document, []byte("%PDF-1.")) || !bytes.HasSuffix(bytes.TrimSpace(document), []byte("%%EOF")) {
@@ -27,6 +28,7 @@ func TestPDF(t *testing.T) {
 
 // TestPrintedTwice: a document comes out the same again, and on the other paper as large as that.
 func TestPrintedTwice(t *testing.T) {
+	t.Parallel()
 	for _, path := range glob(t, filepath.Join(testdata, "examples", "*.yaml")) {
 		p, s := solveFile(t, path)
 		first, _ := PDF(p, s, A4)
@@ -52,6 +54,7 @@ func composed(p *problems.Problem, s *statics.Solution, size PaperSize) *compose
 
 // TestStrips: every strip fits a page, and so does what must stay together.
 func TestStrips(t *testing.T) {
+	t.Parallel()
 	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
 		c := composed(p, s, Letter)
 		room, together := Letter.Height-headMargin-footMargin, 0.0
@@ -70,6 +73,7 @@ func TestStrips(t *testing.T) {
 // TestPages: on both papers nothing reaches into the foot of a page, no page ends with a heading or cuts what stays together,
 // and no figure is wider than the text.
 func TestPages(t *testing.T) {
+	t.Parallel()
 	pages := 0
 	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
 		for _, size := range []PaperSize{A4, Letter} {
@@ -198,6 +202,7 @@ func BenchmarkPDF(b *testing.B) {
 
 // TestFiguresFitTheFont: no label of a figure is wider in the font of the PDF than the layout reckons with.
 func TestFiguresFitTheFont(t *testing.T) {
+	t.Parallel()
 	for _, path := range glob(t, filepath.Join("..", "library", "*.yaml")) {
 		p, s := solveFile(t, path)
 		c := composed(p, s, A4)

@@ -46,6 +46,7 @@ func golden(t *testing.T, file, got string) {
 // TestText compares worked solutions with files that a person can read: the examples, problems of the library, frames
 // with slots, letters, rings and inexact angles, and frames that cannot be solved.
 func TestText(t *testing.T) {
+	t.Parallel()
 	for _, pattern := range []string{"solutions/*.yaml", "examples/*.yaml"} {
 		for _, path := range glob(t, filepath.Join(testdata, pattern)) {
 			p, s := solveFile(t, path)
@@ -128,6 +129,7 @@ func every(t *testing.T, test func(t *testing.T, p *problems.Problem, s *statics
 // TestLines holds every text to the layout: no line wider than asked for, none with blanks at its end, and no character
 // beyond ASCII where that is asked for.
 func TestLines(t *testing.T) {
+	t.Parallel()
 	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
 		for _, o := range []Options{{}, {Width: 60}, {Width: 60, ASCII: true}, {ASCII: true}, {Width: 200}} {
 			for _, text := range []string{Text(p, s, o), Inspect(p, s, o)} {
@@ -159,6 +161,7 @@ func checkLines(t *testing.T, text string, o Options) {
 
 // TestLongNames holds the layout for a part whose name alone is wider than the page.
 func TestLongNames(t *testing.T) {
+	t.Parallel()
 	var joints, members []string
 	for i := range 60 {
 		joints = append(joints, fmt.Sprintf("K%d: [%d, %d]", i, i, i*i%7))
@@ -191,6 +194,7 @@ func TestHugeNumbers(t *testing.T) {
 
 // TestManyMotions inspects a chain of a thousand bars that hangs by one end: what is told stays short.
 func TestManyMotions(t *testing.T) {
+	t.Parallel()
 	var joints, members, pins []string
 	for i := range 1000 {
 		joints = append(joints, fmt.Sprintf("J%d: [%d, 0]", i, i))

@@ -23,6 +23,7 @@ func (p *pull) add(at figure.Position, toward figure.Direction, size float64) {
 // TestBalance reads the solved free bodies as a student would, senses from the arrows and sizes from the labels, and
 // finds each in equilibrium.
 func TestBalance(t *testing.T) {
+	t.Parallel()
 	for _, file := range figuretest.Files(t, "testdata") {
 		d, _, _ := figuretest.Load(t, file)
 		if d.Style.Units.Letters() {

@@ -14,6 +14,7 @@ import (
 // TestGrowing draws every internal force of every drawing stretch by stretch: each alone reaches from its start to its
 // end and has the values that the whole has there, and all together are the whole.
 func TestGrowing(t *testing.T) {
+	t.Parallel()
 	for _, file := range figuretest.Files(t, "testdata") {
 		d, _, _ := figuretest.Load(t, file)
 		s, o := d.Solution(t), figure.Options{Style: d.Style}

@@ -42,6 +42,7 @@ func everyProblem(t *testing.T) []*problems.Problem {
 // each question: no label may be cut off or run into another, in the place that it has in the lesson and on the whole
 // screen, and none may be lost on the whole screen. The two take turns, and so do the figures that can be gone through.
 func TestFigures(t *testing.T) {
+	t.Parallel()
 	sizes := [][2]int{{80, 24}, {100, 30}, {120, 40}}
 	all := everyProblem(t)
 	if testing.Short() || raced {
@@ -109,6 +110,7 @@ func checkFigure(t *testing.T, m *Model, problem, question string, k *picture, w
 
 // TestRepliesFit makes sure that what is said to an answer can be read at 80 × 24 without another key, over the library.
 func TestRepliesFit(t *testing.T) {
+	t.Parallel()
 	for _, e := range Library() {
 		m := inLesson(t, e.Name, tutor.Values)
 		size(m, 80, 24)

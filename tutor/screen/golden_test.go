@@ -22,6 +22,7 @@ const divider = "\n----\n"
 // width and the height, perhaps "ascii" and "exam"; its second line is keys, parted by blanks. The screens were looked at one by
 // one; a change to them must be looked at too.
 func TestScreens(t *testing.T) {
+	t.Parallel()
 	files, err := filepath.Glob(filepath.Join("testdata", "*.txt"))
 	if err != nil || len(files) == 0 {
 		t.Fatal("no screens in testdata")

@@ -62,6 +62,7 @@ func isDrawn(c *course, q tutor.Question) bool {
 // TestTermsAreNotTold looks at the figure and the sheet of each term of every problem of the library: the arm asked for
 // stands as a question mark, its sum is not written out, and no resultant is drawn.
 func TestTermsAreNotTold(t *testing.T) {
+	t.Parallel()
 	for _, e := range Library() {
 		for _, exam := range []bool{false, true} {
 			m := New(Options{Lesson: lesson(t, e.Name, tutor.Terms, exam)})
@@ -116,6 +117,7 @@ func plainSheet(c *course) string {
 // TestSheetIsKept walks at random to and fro through lessons, and holds the sheet, of which finished pages are kept, to
 // one that is written anew.
 func TestSheetIsKept(t *testing.T) {
+	t.Parallel()
 	random := rand.New(rand.NewPCG(1, 2))
 	for i, name := range shelf {
 		m := New(Options{Lesson: lesson(t, name, tutor.Rung(i%5), i == 1)})

@@ -227,6 +227,7 @@ var sizes = [][2]int{
 
 // TestEveryStateAtThirtySizes draws every state at thirty sizes, changing the size of one program as a person would.
 func TestEveryStateAtThirtySizes(t *testing.T) {
+	t.Parallel()
 	for _, ascii := range []bool{false, true} {
 		for name, m := range states(t, ascii) {
 			for _, s := range sizes {
@@ -247,6 +248,7 @@ func TestEveryStateAtThirtySizes(t *testing.T) {
 // heights at which the layout changes and one more, each height with such widths. In short and with the race detector,
 // which makes it slow and finds nothing here, it draws each fifth.
 func TestEverySize(t *testing.T) {
+	t.Parallel()
 	step := 1
 	if testing.Short() || raced {
 		step = 5
@@ -282,6 +284,7 @@ func TestEverySize(t *testing.T) {
 
 // TestWorkedToTheEnd works every problem of the library to its end by keys, at every rung.
 func TestWorkedToTheEnd(t *testing.T) {
+	t.Parallel()
 	for _, name := range problems.Names() {
 		for _, rung := range []tutor.Rung{tutor.Read, tutor.Values, tutor.Terms, tutor.Order, tutor.Blank, tutor.Fading} {
 			m := inLesson(t, name, rung)

@@ -18,6 +18,7 @@ var update = flag.Bool("update", false, "rewrite the drawings in testdata")
 // TestDrawings draws what each file in testdata asks for. The drawings were looked at one by one; a change to them must
 // be looked at too.
 func TestDrawings(t *testing.T) {
+	t.Parallel()
 	motions, err := filepath.Glob(filepath.Join("..", "testdata", "motions", "*.txt"))
 	if err != nil || len(motions) == 0 {
 		t.Fatal("no motions in testdata")

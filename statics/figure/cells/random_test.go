@@ -12,6 +12,7 @@ import (
 // TestRandomFrames draws frames of every kind, sound or not, at any size: never a panic, always the exact size, and no
 // label lost, cut off or overwritten.
 func TestRandomFrames(t *testing.T) {
+	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
 		ascii := rapid.Bool().Draw(t, "ascii")
 		scenes := figuretest.RandomScenes(t, ascii)

@@ -22,6 +22,7 @@ var sizes = [][2]int{
 // taken apart, which shows all forces at once, and of a sum with all its arms from 100 × 30 on, of a sum on six storeys from
 // 120 × 40 on.
 func TestSizes(t *testing.T) {
+	t.Parallel()
 	for _, file := range figuretest.Files(t, "../testdata") {
 		d, _, _ := figuretest.Load(t, file)
 		for _, ascii := range []bool{false, true} {
@@ -117,6 +118,7 @@ func placed(g cells.Grid, text string, ascii bool) int {
 // TestDimensionsStay holds the dimensions to their numbers: in a grid with nothing left out, each is written as often
 // as the scene has it, with or without its unit, or stands in the key.
 func TestDimensionsStay(t *testing.T) {
+	t.Parallel()
 	for _, file := range figuretest.Files(t, "../testdata") {
 		d, _, _ := figuretest.Load(t, file)
 		for name, s := range d.Scenes(t, false) {

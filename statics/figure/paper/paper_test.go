@@ -26,6 +26,7 @@ var papers = [][2]float64{{200, 160}, {340, 240}, {470, 320}, {470, 700}}
 // TestPaper lays every scene of every test file out at every size. No label is lost, none touches another, and all that is
 // drawn lies on the sheet.
 func TestPaper(t *testing.T) {
+	t.Parallel()
 	for _, file := range figuretest.Files(t, "../testdata") {
 		d, _, _ := figuretest.Load(t, file)
 		for name, s := range d.Scenes(t, false) {
@@ -74,6 +75,7 @@ func printed(s figure.Scene, text string) string {
 
 // TestPaperFits: where there is room for the labels, the sheet is no larger than asked for, and fills one side.
 func TestPaperFits(t *testing.T) {
+	t.Parallel()
 	for _, file := range figuretest.Files(t, "../testdata") {
 		d, _, _ := figuretest.Load(t, file)
 		for name, s := range d.Scenes(t, false) {
@@ -147,6 +149,7 @@ func TestSheetCheckFinds(t *testing.T) {
 
 // TestSVG: every scene is well-formed XML that says what it shows, and comes out the same again.
 func TestSVG(t *testing.T) {
+	t.Parallel()
 	for _, file := range figuretest.Files(t, "../testdata") {
 		d, _, _ := figuretest.Load(t, file)
 		for name, s := range d.Scenes(t, false) {
