@@ -38,6 +38,13 @@ type Variation struct {
 	Choices []exact.Num // at least two, all different
 }
 
+// In is the problem in other conventions.
+func (p *Problem) In(c notation.Conventions) *Problem {
+	other := *p
+	other.Conventions = c
+	return &other
+}
+
 // Style is how texts about the problem are written: in its conventions and units.
 func (p *Problem) Style(ascii bool) notation.Style {
 	return notation.NewStyle(p.Conventions, p.Units, ascii)

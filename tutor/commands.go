@@ -114,7 +114,7 @@ func (l *Lesson) truthText(q Question) string {
 	case TermSign:
 		return q.Name + " is " + map[bool]string{true: "+", false: "-"}[q.truth.Sign() > 0]
 	}
-	text := q.Name + " = " + l.style().WithUnit(q.truth, q.Dim)
+	text := q.Name + " = " + l.style().WithUnit(l.asShown(q, q.truth), q.Dim)
 	if q.Kind == ForceValue && !q.truth.IsZero() {
 		f := l.Solution.Forces[q.Force]
 		text += fmt.Sprintf(" (%s on %s)", notation.SenseOf(f, q.truth), l.Solution.BodyName(f.On))
@@ -237,10 +237,10 @@ func termRule(k Kind, s statics.Sum) string {
 func (l *Lesson) sectionHints(q Question) [3]string {
 	m := l.Solution.Frame.Members[q.Member]
 	from := l.Solution.Frame.Joints[m.From].Name
-	a, s := l.section(q, l.Solution.Values).Sum()
+	a, s := l.sectionSum(q)
 	return [3]string{
 		"cut member " + m.Name + " here and keep the piece on the side of " + from + ".",
-		sectionRule(q.Quantity, from),
+		l.sectionRule(q.Quantity, from),
 		"write " + wording.New(a, l.style()).Numbers(s, l.knownIn(a)) + "; then solve it for " + q.Quantity.String() + ", or type tell.",
 	}
 }

@@ -80,13 +80,14 @@ func (l *Lesson) joined(j, member int) (connection, rigidly bool) {
 }
 
 // sectionRule is how N, V or M at a cut is found.
-func sectionRule(q Quantity, from string) string {
+func (l *Lesson) sectionRule(q Quantity, from string) string {
 	switch q {
 	case AxialForce:
 		return "the axial force is what the cut must supply along the member; a pull away from the kept piece is tension, positive."
 	case ShearForce:
+		_, side := l.shearSigns()
 		return "the shear is the sum, square to the member, of all forces on the side of " + from +
-			"; positive to the left as one looks along the member."
+			"; positive to the " + side + " as one looks along the member."
 	}
 	return "take moments about the cut of all that acts on the side of " + from + "; a couple counts as it is."
 }
@@ -145,7 +146,7 @@ func (l *Lesson) sectionWrong(q Question, v judging.Verdict) string {
 	from := l.Solution.Frame.Joints[l.Solution.Frame.Members[q.Member].From].Name
 	switch l.answers[l.at].tries {
 	case 0, 1:
-		return sectionRule(q.Quantity, from)
+		return l.sectionRule(q.Quantity, from)
 	case 2:
 		return l.fromBefore(q, from)
 	case 3:

@@ -9,6 +9,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/figure"
+	"unpin/statics/notation"
 	"unpin/statics/wording"
 	"unpin/tutor/record"
 )
@@ -59,7 +60,7 @@ var shelf = sync.OnceValue(func() []shelved {
 		if err != nil {
 			continue
 		}
-		s := shelved{Lesson: l, frame: record.Fingerprint(p)}
+		s := shelved{Lesson: l, frame: bareFrame(p)}
 		for _, q := range l.Questions {
 			s.traits = append(s.traits, l.traits(q))
 		}
@@ -68,10 +69,13 @@ var shelf = sync.OnceValue(func() []shelved {
 	return all
 })
 
+// bareFrame stands for what is asked of a frame, whatever the conventions.
+func bareFrame(p *problems.Problem) string { return record.Fingerprint(p.In(notation.Conventions{})) }
+
 // examples lists the questions of other problems most like q, the most alike first, one of each problem.
 func (l *Lesson) examples(q Question) []example {
 	var all []example
-	like, frame := l.traits(q), record.Fingerprint(l.Problem)
+	like, frame := l.traits(q), bareFrame(l.Problem)
 	for _, other := range shelf() {
 		if other.Problem.Name == l.Problem.Name || other.frame == frame {
 			continue
@@ -177,6 +181,7 @@ func (x traits) far(y traits) int {
 func (x example) lines(l *Lesson) []string {
 	other := *x.of
 	other.signs, other.Rung = l.signs, Read
+	other.Problem = other.Problem.In(l.Problem.Conventions)
 	lines := []string{"Worked, from another problem: " + other.Problem.Title + "."}
 	lines = append(lines, figure.Describe(other.Solution.Assembly, figure.Options{Style: other.style()})...)
 	if x.what.Step != statics.None {
@@ -194,10 +199,10 @@ func (x example) lines(l *Lesson) []string {
 func (l *Lesson) sectionExample(q Question) []string {
 	m := l.Solution.Frame.Members[q.Member]
 	from := l.Solution.Frame.Joints[m.From].Name
-	a, s := l.section(q, l.Solution.Values).Sum()
+	a, s := l.sectionSum(q)
 	lines := []string{
 		wording.Sentence(q.Name + " is asked for: cut member " + m.Name + " there, and keep the piece on the side of " + from),
-		wording.Sentence(sectionRule(q.Quantity, from)[:len(sectionRule(q.Quantity, from))-1]),
+		wording.Sentence(l.sectionRule(q.Quantity, from)[:len(l.sectionRule(q.Quantity, from))-1]),
 		wording.New(a, l.style()).Symbols(s),
 	}
 	if numbers := wording.New(a, l.style()).Numbers(s, l.knownIn(a)); numbers != lines[2] {

@@ -197,7 +197,7 @@ func (l *Lesson) write(line string) Reply {
 		l.chooseAgain()
 		return l.choose(line)
 	}
-	typed, err := notation.ReadSum(line, l.Problem.Units, func(name string) bool { return l.forceNamed(name) != statics.None })
+	typed, err := notation.ReadSum(l.judge().Decimals(line), l.Problem.Units, func(name string) bool { return l.forceNamed(name) != statics.None })
 	if err != nil {
 		return unread(judging.Placed(line, err))
 	}

@@ -58,7 +58,7 @@ func (l *Lesson) judgedStep(q Question) judging.Step {
 
 // asked is what a line is read as an answer to.
 func (l *Lesson) asked(q Question) judging.Asked {
-	a := judging.Asked{Name: q.Name, Dim: q.Dim, Axial: q.Kind == SectionPart && q.Quantity == AxialForce}
+	a := judging.Asked{Name: q.Name, Dim: q.Dim, Axial: q.Kind == SectionPart && q.Quantity == AxialForce, Shear: isShear(q)}
 	if q.Kind == ForceValue {
 		a.Force = &l.Solution.Forces[q.Force]
 	}

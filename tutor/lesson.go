@@ -34,6 +34,7 @@ type Lesson struct {
 	done    map[task]bool
 	at      int
 	answers []answer // of each question
+	notes   []string // said at the start
 	signs   bool     // sums are written with the signs of the trade, not in ASCII
 	traced  []string // the slips that lead to the line in hand
 }

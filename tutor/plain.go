@@ -117,6 +117,7 @@ func (p *plain) opening() {
 	}
 	p.lines(l.frameLines())
 	p.say("%s", wording.Caution)
+	p.lines(l.notes)
 	if l.Rung == Fading {
 		p.say(FadingRule)
 	}

@@ -98,11 +98,14 @@ func (l *Lesson) shapeRight(q Question) string {
 	case q.Kind == ZeroPlace:
 		return "the shear passes through nought here, so the moment has its peak."
 	case q.Kind == ShapeSlope:
+		if l.turnedShear() {
+			return "the slope of M is minus the shear, and the shear goes the other way here."
+		}
 		return "the slope of M is the shear, and the shear goes that way here."
 	case q.Quantity == ShearForce:
 		return "the slope of V is the load square to the member."
 	}
-	return "the slope of M is the shear, so M is one degree above it."
+	return "the slope of M is " + l.slopeOfMoment() + ", so M is one degree above it."
 }
 
 // shapeRule is the principle behind what is asked of a shape.
@@ -111,7 +114,7 @@ func (l *Lesson) shapeRule(q Question) string {
 	case q.Kind == ZeroPlace:
 		return "start from the shear at the near end of the stretch and go on until the load has used it up; measure from the start of the member."
 	case q.Kind == ShapeSlope:
-		return "the slope of M is the shear: does the shear grow or shrink along this stretch?"
+		return "the slope of M is " + l.slopeOfMoment() + ": does the shear grow or shrink along this stretch?"
 	case q.Quantity == ShearForce:
 		return "no load leaves the shear level, a uniform one slopes it, a growing one curves it."
 	}

@@ -76,8 +76,9 @@ func (l *Lesson) forceText(i int) string {
 func (l *Lesson) memberLines(m int) []string {
 	d, f := l.Solution.Diagrams[m], &l.Solution.Frame
 	mem := f.Members[m]
-	lines := []string{fmt.Sprintf("Member %s, distances from %s, length %s. N in tension, V and M as dM/dx = V, V positive where the forces on the side of %s act to the left as one looks along it.",
-		mem.Name, f.Joints[mem.From].Name, l.style().WithUnit(d.Length, notation.Length), f.Joints[mem.From].Name)}
+	slope, side := l.shearSigns()
+	lines := []string{fmt.Sprintf("Member %s, distances from %s, length %s. N in tension, V and M as %s, V positive where the forces on the side of %s act to the %s as one looks along it.",
+		mem.Name, f.Joints[mem.From].Name, l.style().WithUnit(d.Length, notation.Length), slope, f.Joints[mem.From].Name, side)}
 	switch {
 	case d.Withheld:
 		lines = append(lines, "This member lies on a closed ring, so equilibrium alone does not give its N, V and M.")

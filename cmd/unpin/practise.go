@@ -41,7 +41,11 @@ func newPractise() *cobra.Command {
 				fmt.Fprintf(cmd.ErrOrStderr(), "%s is the first problem of the library; unpin practise NAME takes another: %s.\n",
 					args[0], strings.Join(problems.Names()[1:], ", "))
 			}
-			lesson, err := newLesson(cmd, args[0], r, exam)
+			begin := tutor.New
+			if !screened {
+				begin = tutor.NewPlain
+			}
+			lesson, err := newLesson(cmd, args[0], func(p *problems.Problem) (*tutor.Lesson, error) { return begin(p, r, exam) })
 			switch {
 			case err != nil:
 				return err
@@ -62,7 +66,7 @@ func newPractise() *cobra.Command {
 }
 
 // newLesson begins a lesson on a problem. A frame that is not determinate is refused with the reason.
-func newLesson(cmd *cobra.Command, word string, rung tutor.Rung, exam bool) (*tutor.Lesson, error) {
+func newLesson(cmd *cobra.Command, word string, begin func(*problems.Problem) (*tutor.Lesson, error)) (*tutor.Lesson, error) {
 	if word == "-" {
 		return nil, usageFault(cmd, "the answers come on standard input, so the problem cannot; name a file")
 	}
@@ -77,7 +81,7 @@ func newLesson(cmd *cobra.Command, word string, rung tutor.Rung, exam bool) (*tu
 		}
 		return nil, no
 	}
-	return tutor.New(p, rung, exam)
+	return begin(p)
 }
 
 // keep has the lesson's progress kept in the user's state folder. Where it cannot be kept the student is told, and the

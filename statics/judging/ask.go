@@ -49,7 +49,7 @@ func (c *Case) Find(verdict Verdict, v Typed) Finding {
 // or, where the value fits none, nothing.
 func (j Judge) slipSays(v Verdict, d slip.Diagnosis) string {
 	if s := d.Named(); s != nil {
-		return lowerFirst(s.Says)
+		return lowerFirst(j.inStyle(s.Says))
 	}
 	switch things := j.things(d.Matches); {
 	case len(things) == 0:

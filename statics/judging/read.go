@@ -15,6 +15,7 @@ type Asked struct {
 	Dim   notation.Dimension
 	Force *statics.Force // the unknown whose value is asked for, or nil
 	Axial bool           // an axial force, in tension or in compression
+	Shear bool           // a shear force, in the sense in which the style counts it
 }
 
 // Read reads a line as an answer: a number or expression, a unit, a sense. The error is a sentence for the student, where
@@ -23,7 +24,7 @@ func (j Judge) Read(q Asked, line string) (Typed, error) {
 	if err := q.strangeName(j.Solution.Assembly, line); err != nil {
 		return Typed{}, err
 	}
-	a, err := notation.ReadAnswer(q.withoutName(line), j.Style.Units, q.Dim)
+	a, err := notation.ReadAnswer(j.Decimals(q.withoutName(line)), j.Style.Units, q.Dim)
 	if err != nil {
 		return Typed{}, Placed(line, err)
 	}
@@ -34,6 +35,9 @@ func (j Judge) Read(q Asked, line string) (Typed, error) {
 	v, err := typedAs(a)
 	if sign < 0 {
 		v = v.neg()
+	}
+	if q.Shear {
+		v = j.turned(v)
 	}
 	return v, err
 }

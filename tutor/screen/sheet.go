@@ -234,7 +234,7 @@ func (w writer) section(n int, q tutor.Question) {
 	case w.c.hiding():
 		w.put(3, q.Name+": you typed "+typed, plainInk)
 	default:
-		text := q.Name + " = " + w.st.Result(sectionValue(q), q.Dim)
+		text := q.Name + " = " + w.st.Result(l.Shown(q), q.Dim)
 		if q.Shape() {
 			text = l.Answer(q)
 		}
@@ -255,6 +255,6 @@ func (w writer) diagram(m int) {
 	for _, s := range d.Stations() {
 		side := [...]string{"", " before", " after"}[s.Side]
 		w.put(3, fmt.Sprintf("at %s%s: N %s, V %s, M %s", w.st.WithUnit(s.At, notation.Length), side, w.st.Result(s.N, notation.Force),
-			w.st.Result(s.V, notation.Force), w.st.Result(s.M, notation.Moment)), plainInk)
+			w.st.Result(w.st.Shear.Value(s.V), notation.Force), w.st.Result(s.M, notation.Moment)), plainInk)
 	}
 }

@@ -121,7 +121,7 @@ func right(l *tutor.Lesson) string {
 		return l.Solution.Values[q.Force].Decimal(20)
 	}
 	if q.Kind == tutor.SectionPart {
-		return sectionValue(q).Decimal(20)
+		return l.Shown(q).Decimal(20)
 	}
 	s := l.Solution.Plan[q.Step].Sums[q.Sum]
 	t := s.Terms[q.Term]

@@ -47,17 +47,6 @@ func questionOf(l *tutor.Lesson, f int) int {
 	return slices.IndexFunc(l.Questions, func(q tutor.Question) bool { return q.Kind == tutor.ForceValue && q.Force == f })
 }
 
-// sectionValue is the truth of a question for N, V or M.
-func sectionValue(q tutor.Question) exact.Num {
-	switch q.Quantity {
-	case tutor.AxialForce:
-		return q.Station.N
-	case tutor.ShearForce:
-		return q.Station.V
-	}
-	return q.Station.M
-}
-
 // sides are the words for the side of a member that a direction points to.
 var sides = map[string]string{"up": "upper side", "down": "lower side", "left": "left side", "right": "right side"}
 
@@ -66,7 +55,7 @@ func senseOfSections(l *tutor.Lesson, m int) string {
 	f := &l.Solution.Frame
 	n := f.Span(m).Left()
 	return fmt.Sprintf("N is positive in tension; V where the forces on the side of %s act %s across the member; M where it stretches the %s.",
-		f.Joints[f.Members[m].From].Name, across(n), stretched(n))
+		f.Joints[f.Members[m].From].Name, across(l.ShearDirection(m)), stretched(n))
 }
 
 // across is a direction square to a member in a word.
@@ -97,7 +86,7 @@ func senseOfAsked(l *tutor.Lesson, q tutor.Question, st notation.Style) string {
 		from := f.Joints[f.Members[q.Member].From].Name
 		return [...]string{
 			"Tension is positive.",
-			"Positive where the forces on the side of " + from + " act " + across(n) + ".",
+			"Positive where the forces on the side of " + from + " act " + across(l.ShearDirection(q.Member)) + ".",
 			"Positive where it stretches the " + stretched(n) + ".",
 		}[q.Quantity]
 	case tutor.ChooseSum:
@@ -126,7 +115,7 @@ func senseWord(l *tutor.Lesson, q tutor.Question) string {
 		return notation.SenseOf(l.Solution.Forces[q.Force], exact.Int(1))
 	case tutor.SectionPart:
 		n := l.Solution.Frame.Span(q.Member).Left()
-		return [...]string{"tension", across(n), stretched(n)}[q.Quantity]
+		return [...]string{"tension", across(l.ShearDirection(q.Member)), stretched(n)}[q.Quantity]
 	}
 	return ""
 }

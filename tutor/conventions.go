@@ -1,0 +1,92 @@
+package tutor
+
+import (
+	"slices"
+
+	"unpin/problems"
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// A lesson asks, shows and speaks in the conventions of its problem. Inside it reckons as package statics does, where V is
+// positive if it turns a piece clockwise: values of V are turned where they are read and where they are shown.
+
+// shear is the turn that positive shear gives a piece.
+func (l *Lesson) shear() notation.ShearTurn { return l.Problem.Conventions.Shear }
+
+// turnedShear reports whether V counts the other way than in package statics, so that dM/dx = −V.
+func (l *Lesson) turnedShear() bool { return l.shear() != notation.ClockwiseShear }
+
+// isShear reports whether a question asks for V at a place.
+func isShear(q Question) bool { return q.Kind == SectionPart && q.Quantity == ShearForce }
+
+// asShown turns a value of what q asks from the signs of package statics into those of the lesson, or back.
+func (l *Lesson) asShown(q Question, v exact.Num) exact.Num {
+	if isShear(q) {
+		return l.shear().Value(v)
+	}
+	return v
+}
+
+// Shown is N, V or M at the place that q asks for, by the conventions of the lesson.
+func (l *Lesson) Shown(q Question) exact.Num {
+	return l.asShown(q, quantities(q.Station.InternalForces)[q.Quantity])
+}
+
+// ShearDirection is the way in which the forces on the side of a member's start act across it where V is positive.
+func (l *Lesson) ShearDirection(member int) statics.Vector {
+	left := l.Solution.Frame.Span(member).Left()
+	if l.turnedShear() {
+		return left.Neg()
+	}
+	return left
+}
+
+// sectionSum is the sum of all that acts on the starting side of a section, with V in the sense of the lesson.
+func (l *Lesson) sectionSum(q Question) (*statics.Assembly, statics.Sum) {
+	a, s := l.section(q, l.Solution.Values).Sum()
+	if q.Quantity == ShearForce && l.turnedShear() {
+		s.Terms = slices.Clone(s.Terms)
+		own := &s.Terms[len(s.Terms)-1]
+		own.Sign, own.Toward = -own.Sign, own.Toward.Neg()
+	}
+	return a, s
+}
+
+// slopeOfMoment is what the slope of M is.
+func (l *Lesson) slopeOfMoment() string {
+	if l.turnedShear() {
+		return "minus the shear"
+	}
+	return "the shear"
+}
+
+// shearSigns says how V counts along a member, and how M goes with it.
+func (l *Lesson) shearSigns() (slope, side string) {
+	if l.turnedShear() {
+		return "dM/dx = -V", "right"
+	}
+	return "dM/dx = V", "left"
+}
+
+// NewPlain begins a lesson for the line mode: its values have the signs of the JSON and its plan is the plain one, and
+// where the problem asks for other conventions it says so at its start. Errors are those of New.
+func NewPlain(p *problems.Problem, rung Rung, exam bool) (*Lesson, error) {
+	var notes []string
+	c := p.Conventions
+	if c.Shear != notation.ClockwiseShear {
+		c.Shear = notation.ClockwiseShear
+		notes = append(notes, "V is positive here where it turns a piece clockwise, not counter-clockwise as the problem or you ask for: here signs are those of the JSON.")
+	}
+	if c.TwoForce != notation.TwoForcePlain {
+		c.TwoForce = notation.TwoForcePlain
+		notes = append(notes, "Two-force members are parts like all others here, though the problem or you ask to use them at once: here the plan is that of the JSON.")
+	}
+	l, err := New(p.In(c), rung, exam)
+	if err != nil {
+		return nil, err
+	}
+	l.notes = notes
+	return l, nil
+}
