@@ -1,7 +1,7 @@
 package statics
 
 // count compares the unknowns with the sums of all bodies, brought to triangular form. What it comes to rests on the rank
-// alone, so that it holds also for frames of the right number whose forces are badly placed.
+// alone, so that it holds also for frames of the right number whose forces are badly placed (S7).
 func (a *Assembly) count() (Count, *elimination) {
 	rows, inexact := a.rows()
 	e := eliminate(rows, len(a.Forces))

@@ -17,7 +17,8 @@ type BodyMotion struct {
 	Slide  Vector    // if it slides
 }
 
-// Motions lists as many independent motions as Count.Motions.
+// Motions lists as many independent motions as Count.Motions. They are the combinations of rows that come to zero: read as
+// velocities, such a combination is the work of every force in the motion (S7).
 func (a *Assembly) Motions() []Motion {
 	rows, _ := a.rows()
 	var motions []Motion
@@ -48,7 +49,8 @@ func (a *Assembly) motion(v []exact.Num) Motion {
 	return m
 }
 
-// Undetermined lists the forces that equilibrium alone cannot give.
+// Undetermined lists the forces that equilibrium alone cannot give: those that some set of forces, which no load calls for,
+// holds (S7).
 func (a *Assembly) Undetermined() []int {
 	rows, _ := a.rows()
 	var forces []int

@@ -57,7 +57,7 @@ func (a *Assembly) writeRows(b int, of []row) {
 func (a *Assembly) reference(b int) int {
 	best, most := a.joint(b), 0
 	on := a.forcesOn[b]
-	for n, i := range on { // those at one joint stand together
+	for n, i := range on { // those at one joint stand together (S3)
 		if n > 0 && a.Forces[on[n-1]].Joint == a.Forces[i].Joint {
 			continue
 		}

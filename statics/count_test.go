@@ -126,7 +126,7 @@ func velocity(m Motion, body int, p Point) (Vector, exact.Num) {
 }
 
 // TestMotions checks the motions of random frames: as many as there are sums that depend on others, and none against
-// a force.
+// a force (S7).
 func TestMotions(t *testing.T) {
 	t.Parallel()
 	moving := 0

@@ -17,7 +17,7 @@ func (c *cutter) actions() {
 	}
 }
 
-// add notes an action, unless it comes to nothing.
+// add notes an action, unless it comes to nothing (S4): it would be a term of zero size with a reason to count.
 func (c *cutter) add(x Action) {
 	if !x.Size.IsZero() {
 		c.a.Actions = append(c.a.Actions, x)
@@ -40,7 +40,8 @@ func (c *cutter) carrier(l Load) int {
 	return c.partOf[l.Member]
 }
 
-// spread splits a spread load into simple shapes: a uniform and a triangle, or, if it changes sense, two triangles.
+// spread splits a spread load into simple shapes: a uniform and a triangle, or, if it changes sense, two triangles. Their
+// resultants together are that of the load (S4).
 func (c *cutter) spread(i int, l Load) {
 	q1, q2 := l.First, l.Last
 	if q1.Sign()*q2.Sign() < 0 {

@@ -62,7 +62,7 @@ func (a *Assembly) jointsOf(b FreeBody) []int {
 }
 
 // Facing is how force i acts on a free body: +1 as named, −1 reversed, 0 if both its faces are inside the cut or both
-// outside. The second result tells whether the cut touches it at all.
+// outside (S2). The second result tells whether the cut touches it at all.
 func (a *Assembly) Facing(b FreeBody, i int) (sign int, touches bool) {
 	f := &a.Forces[i]
 	on, by := b.Has(f.On), f.By != None && b.Has(f.By)
@@ -137,7 +137,7 @@ func (a *Assembly) facesOf(b FreeBody) []int {
 	return marked(one, n)
 }
 
-// index notes where the joints are and which unknowns and actions touch each body.
+// index notes where the joints are and which unknowns and actions touch each body, in rising order (S3).
 func (a *Assembly) index() {
 	a.places = newPlaces(a.Frame.Joints)
 	a.forcesOn = lists(a.Bodies(), func(tell func(body, force int)) {

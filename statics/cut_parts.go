@@ -1,6 +1,6 @@
 package statics
 
-// parts joins members that are rigid together and numbers the parts by their first members.
+// parts joins members that are rigid together and numbers the parts by their first members (S1).
 func (c *cutter) parts() {
 	f := &c.a.Frame
 	group := newUnion(len(f.Members))

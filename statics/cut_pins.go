@@ -1,6 +1,7 @@
 package statics
 
-// pins makes a body of each pin on which three or more parts, a support or a load act.
+// pins makes a body of each pin on which three or more parts, a support or a load act. Their numbers follow those of the
+// parts (S1).
 func (c *cutter) pins() {
 	c.pinBody = noneFor(len(c.a.Frame.Joints))
 	loaded := make([]bool, len(c.a.Frame.Joints))

@@ -59,7 +59,8 @@ func (g *gathering) force(p, i int) {
 	g.atJoint[f.Joint].add(&w)
 }
 
-// before draws together what acts on a part at and before the start of member m.
+// before draws together what acts on a part at and before the start of member m. Where the walk over the part came to m
+// from its start, that is the opposite of what acts beyond, since the whole part balances (S8).
 func (g *gathering) before(m int) wrench {
 	mem := &g.a.Frame.Members[m]
 	if g.a.outer[m] == mem.From { // what is beyond is before

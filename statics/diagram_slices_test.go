@@ -8,7 +8,7 @@ import (
 )
 
 // TestAgainstSlices cuts every member of random frames at many places, adds up all that acts on the starting side, with
-// the spread loads integrated anew up to each cut, and compares the sums with the polynomials.
+// the spread loads integrated anew up to each cut, and compares the sums with the polynomials (S12, S13).
 func TestAgainstSlices(t *testing.T) {
 	t.Parallel()
 	cuts, withheld := 0, 0
@@ -177,7 +177,7 @@ func (z *slicer) push(i, sign int) (fx, fy, turn exact.Num) {
 }
 
 // TestJointsBalance checks that at every joint the ends of the members there balance what acts on them at the joint:
-// round corners, at pins and at supports; and that every free end is free of N, V and M.
+// round corners, at pins and at supports; and that every free end is free of N, V and M (S13).
 func TestJointsBalance(t *testing.T) {
 	t.Parallel()
 	joints, free := 0, 0

@@ -39,7 +39,7 @@ func (d Diagram) Section(x exact.Num, side Side) (InternalForces, bool) {
 	return InternalForces{}, false
 }
 
-// Stations lists the critical points of the member in order. Where the values step there are two, before and after.
+// Stations lists the critical points of the member in order (S14). Where the values step there are two, before and after.
 func (d Diagram) Stations() []Station {
 	var all []Station
 	for i, p := range d.Stretches {

@@ -39,7 +39,8 @@ func stationText(st Station) string {
 }
 
 // TestStationsOfRandomFrames checks that stations come in order, agree with the sections there, miss no place where the
-// shear changes sign, and that no moment between them is greater or less than at all of them.
+// shear changes sign, and that no moment between them is greater or less than at all of them
+// (S14).
 func TestStationsOfRandomFrames(t *testing.T) {
 	t.Parallel()
 	found := 0

@@ -24,7 +24,8 @@ func (f *Frame) loadsByMember() [][]*Load {
 	})
 }
 
-// stretches integrates along the member, from what acts at and before its start.
+// stretches integrates along the member, from what acts at and before its start: each begins where the last one ended,
+// but for the steps there (S12, S13).
 func (x *axes) stretches(start *wrench, loads []*Load) []Stretch {
 	now := x.internal(start)
 	cuts := breaks(x.length, loads)

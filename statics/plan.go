@@ -134,7 +134,7 @@ func (p *planner) connected() []*view {
 	return p.groups
 }
 
-// take writes down the sum as the next step and reports whether there was one.
+// take writes down the sum as the next step, which gives its one unknown (S9), and reports whether there was one.
 func (p *planner) take(v *view, o *option, why Choice) bool {
 	if o.force == None {
 		return false

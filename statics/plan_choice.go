@@ -43,7 +43,8 @@ func (p *planner) look(v *view, active []int, r reach, best *option) {
 	}
 }
 
-// single is the only one of the active unknowns that has a part in a sum, or None.
+// single is the only one of the active unknowns that has a part in a sum, or None. It asks the spec and writes no terms
+// (S6), since most sums that are looked at are never written.
 func (p *planner) single(active []int, s *spec) int {
 	found := None
 	for _, i := range active {

@@ -8,7 +8,7 @@ const (
 	anySums                // also square to an unknown, and about the crossing of two
 )
 
-// specs lists the sums of a free body that can leave no more than k of its unknowns, and maybe others. The list is good
+// specs lists the sums of a free body that can leave no more than k of its unknowns, and maybe others (S11). The list is good
 // until the next call.
 func (p *planner) specs(v *view, active []int, k int, r reach) []spec {
 	lines := p.lines(active, k+2)

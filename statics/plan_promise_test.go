@@ -11,7 +11,7 @@ import (
 
 // TestPromise holds every plan against the whole family of sums, searched by brute force: wherever the plan solves k
 // sums together, no sum of the family had one unknown, no smaller set of sums would have done, and no other choice of
-// smallest sets would have led to fewer of them.
+// smallest sets would have led to fewer of them (S10, S11).
 func TestPromise(t *testing.T) {
 	t.Parallel()
 	together := map[int]int{}

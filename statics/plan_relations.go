@@ -1,6 +1,7 @@
 package statics
 
-// relations puts in, where a part is put down, the force sum of it that has then two unknowns left and is used later.
+// relations puts in, where a part is put down, the force sum of it that has then two unknowns left and is used later. It
+// gives nothing, so that the steps that follow stay as they are (S9).
 func (p *planner) relations() {
 	at := make([]int, len(p.a.Forces)) // step at which each force comes out
 	for s, step := range p.steps {

@@ -104,7 +104,7 @@ func (s *search) before(o *search) bool {
 	return s.root.place < o.root.place
 }
 
-// run looks at the sets of one size. No smaller set gives all its unknowns, so the unknowns of one that does hang
+// run looks at the sets of one size. No smaller set gives all its unknowns (S10), so the unknowns of one that does hang
 // together: each sum added to the first shares one with those before.
 func (s *search) run() {
 	s.holding, s.seen = map[int][]int{}, map[string]bool{}

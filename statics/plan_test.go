@@ -8,7 +8,7 @@ import (
 	"pgregory.net/rapid"
 )
 
-// TestPlanIsSound checks of every step of every plan what its words promise.
+// TestPlanIsSound checks of every step of every plan what its words promise (S9).
 func TestPlanIsSound(t *testing.T) {
 	t.Parallel()
 	seen := map[Choice]int{}

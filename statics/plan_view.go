@@ -78,7 +78,8 @@ func (p *planner) sample(v *view, k int) []int {
 }
 
 // hopeless reports whether more than k of the sample have a part in every sum within reach that can leave no more than
-// k unknowns. Then no such sum exists, whatever the other unknowns are.
+// k unknowns. Then no such sum exists, whatever the other unknowns are: the sample has k + 2 lines, and any k + 2 lead to
+// every such sum (S11).
 func (p *planner) hopeless(v *view, sample []int, k int, r reach) bool {
 	if len(p.lines(sample, k+2)) < k+2 {
 		return false

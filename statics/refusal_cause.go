@@ -49,7 +49,7 @@ type Link struct {
 }
 
 // Reason says why a motion, one of those that Motions lists, is possible. What it names is read off the motion and so
-// exact: no force does work in it, hence those that hold one group against rest pass through the point about which it
+// exact (S16): no force does work in it (S7), hence those that hold one group against rest pass through the point about which it
 // turns, or stand square to the way it slides.
 func (a *Assembly) Reason(m Motion) Reason {
 	g := a.grouped(m)

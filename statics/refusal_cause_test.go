@@ -230,7 +230,7 @@ func hingesInLine(a *Assembly, r Reason) error {
 }
 
 // TestRefusalsOfRandomFrames checks the same for thousands of frames that are not determinate, and that most of those that
-// a few changes could mend are given some.
+// a few changes could mend are given some (S16).
 func TestRefusalsOfRandomFrames(t *testing.T) {
 	t.Parallel()
 	causes, ways, mendable, mended := map[Cause]int{}, 0, 0, 0

@@ -13,7 +13,7 @@ const (
 )
 
 // Remedies lists ways to make a frame determinate that is not, each a set of changes that do it together: single changes
-// where one will do, else one way by several. Each was made and the frame counted anew. The list is empty where the
+// where one will do, else one way by several. Each was made and the frame counted anew (S16). The list is empty where the
 // frame lacks or has too much for mostChanges, or where none of the changes tried will do.
 func (s *Solution) Remedies() [][]Change {
 	d, m := s.Count.Degree(), s.Count.Motions()

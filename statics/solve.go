@@ -28,7 +28,7 @@ func Solve(f Frame) (*Solution, error) {
 	return s, nil
 }
 
-// forces is the value of each force, from the sums of all bodies in triangular form. The sums hold multipliers of
+// forces is the value of each force, from the sums of all bodies in triangular form: all of them hold (S8). The sums hold multipliers of
 // directions as they are given; a value is that of the force along the unit vector.
 func (a *Assembly) forces(sums *elimination) []exact.Num {
 	values := sums.solve()

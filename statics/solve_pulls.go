@@ -13,7 +13,8 @@ type Bar struct {
 	From, To int // the joints of its pins, in the part's walking order
 }
 
-// Bars lists the two-force members.
+// Bars lists the two-force members: parts with four unknowns, of which the first two and the last two are the components
+// of one force each (S3).
 func (a *Assembly) Bars() []Bar {
 	var bars []Bar
 	for p := range a.Parts {

@@ -9,7 +9,7 @@ import (
 )
 
 // TestWithPulls holds the solution that uses two-force members at once against the plain one: the same forces, pulls that
-// are the N of straight members, and a sound plan.
+// are the N of straight members, and a sound plan (S15).
 func TestWithPulls(t *testing.T) {
 	t.Parallel()
 	bars := 0

@@ -83,7 +83,7 @@ func (a *Assembly) unusedName(joint, kind, suffix string) string {
 	return name
 }
 
-// components finds the values of the two forces, whose resultant is that of the two they stand for.
+// components finds the values of the two forces, whose resultant is that of the two they stand for (S15).
 func (s *Split) components(a *Assembly, values []exact.Num) {
 	var whole Vector
 	for _, i := range []int{s.Along, s.Upward} {

@@ -37,7 +37,8 @@ func (a *Assembly) splitAtFoot(step *Step, values []exact.Num, known []bool) *Sp
 	return nil
 }
 
-// reactionAt is the first of the two components of the reaction at a joint, on one of the bodies, or None.
+// reactionAt is the first of the two components of the reaction at a joint, on one of the bodies, or None. They are
+// neighbours (S3).
 func (a *Assembly) reactionAt(joint int, on FreeBody) int {
 	for i := range a.Forces[:len(a.Forces)-1] {
 		f, g := &a.Forces[i], &a.Forces[i+1]

@@ -9,7 +9,7 @@ import (
 )
 
 // TestSplits checks every way round two sums solved together: the two forces have the resultant of those they stand for,
-// every sum comes to nought, and each holds only one unknown when its turn comes.
+// every sum comes to nought, and each holds only one unknown when its turn comes (S15).
 func TestSplits(t *testing.T) {
 	t.Parallel()
 	splits, pairs := 0, 0

@@ -9,7 +9,7 @@ import (
 )
 
 // TestAgainstOracle solves thousands of random frames in both ways: the verdict, the rank, every force and the list of
-// forces that equilibrium alone cannot give must agree.
+// forces that equilibrium alone cannot give must agree (S7, S8).
 func TestAgainstOracle(t *testing.T) {
 	t.Parallel()
 	verdicts := map[Determinacy]int{}

@@ -56,7 +56,7 @@ func (s *spec) counts(couple bool, d *Vector, at *Point) bool {
 	return !s.along.Dot(*d).IsZero()
 }
 
-// countsForce reports whether force i has a part in a sum of a body on which it acts.
+// countsForce reports whether force i has a part in a sum of a body on which it acts, as its term would say (S6).
 func (a *Assembly) countsForce(s *spec, i int) bool {
 	f := &a.Forces[i]
 	return f.Joint != s.centre && s.counts(f.Couple, &f.Along, &a.Frame.Joints[f.Joint].At) || s.moment && f.Couple

@@ -43,7 +43,7 @@ func (a *Assembly) Turn(i int) *Assembly {
 	return &turned
 }
 
-// collect gives s a term for everything that acts on its body, and has it finished. It begins with its giver, its place,
+// collect gives s a term for everything that acts on its body (S5), and has it finished. It begins with its giver, its place,
 // its direction and its size.
 func (a *Assembly) collect(s *Sum, finish func(*Term)) {
 	forces, actions := a.ForcesOn(s.Body), a.ActionsOn(s.Body)

@@ -9,7 +9,7 @@ import (
 )
 
 // TestTermsAddUp compares the terms of sums of random free bodies, along random directions and about random points,
-// with the forces and moments of the whole body reckoned otherwise, and checks each term's own words.
+// with the forces and moments of the whole body reckoned otherwise, and checks each term's own words (S4, S5).
 func TestTermsAddUp(t *testing.T) {
 	t.Parallel()
 	absent := map[Absence]int{}
@@ -147,7 +147,7 @@ func component3(s Sum, x, y, turn exact.Num) exact.Num {
 	return over(x.Mul(s.Along.X).Add(y.Mul(s.Along.Y)), root(s.Along.X.Square().Add(s.Along.Y.Square())))
 }
 
-// TestEveryBodyBalances checks that under the forces found every part, every pin, every group and the whole balance.
+// TestEveryBodyBalances checks that under the forces found every part, every pin, every group and the whole balance (S8).
 func TestEveryBodyBalances(t *testing.T) {
 	t.Parallel()
 	groups := 0

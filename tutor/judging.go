@@ -123,15 +123,3 @@ func (l *Lesson) found(f judging.Finding) string {
 	l.traced = f.Slips
 	return f.Says
 }
-
-// partOf is the part that a member belongs to.
-func (l *Lesson) partOf(member int) int {
-	for p, part := range l.Solution.Parts {
-		for _, m := range part.Members {
-			if m == member {
-				return p
-			}
-		}
-	}
-	return statics.None
-}

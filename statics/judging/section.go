@@ -34,23 +34,11 @@ func (j Judge) Cut(member int, at statics.Station, q statics.Quantity, values []
 
 // scale is what N, V or M at a section is measured by: the largest force on the part, for M times its largest dimension.
 func (j Judge) scale(member int, q statics.Quantity) exact.Num {
-	part := j.partOf(member)
+	part := j.Solution.PartOf(member)
 	if q == statics.BendingMoment {
 		return j.largestForce(part).Mul(j.extent(part))
 	}
 	return j.largestForce(part)
-}
-
-// partOf is the part that a member belongs to.
-func (j Judge) partOf(member int) int {
-	for p, part := range j.Solution.Parts {
-		for _, m := range part.Members {
-			if m == member {
-				return p
-			}
-		}
-	}
-	return 0
 }
 
 // largestForce is the largest force on a part, load or unknown.
