@@ -146,21 +146,39 @@ func sayPlan(s *statics.Solution, w Speaker) []string {
 	var all []string
 	for n, step := range s.Plan {
 		value := s.KnownBefore(n)
-		known := func(i int) bool { _, ok := value(i); return ok }
-		all = append(all, "", w.Because(step, known))
-		for _, sum := range step.Sums {
-			all = append(all, w.BodyAndSum(sum), w.Symbols(sum), w.Numbers(sum, value), w.Added(sum, s.Values))
-			if len(step.Gives) > 0 {
-				all = append(all, w.Gathered(sum, step.Gives, s.Values))
-			}
-			for _, t := range sum.Terms {
-				all = append(all, "- "+w.Term(sum, t))
-				if t.Why == statics.Counts {
-					all = append(all, "  "+w.TermActs(sum, t, value))
-				}
-			}
-			all = append(all, "absent: "+w.Absent(sum))
+		all = append(all, sayStep(s, w, step, value)...)
+		known := make([]bool, len(s.Forces))
+		for i := range known {
+			_, known[i] = value(i)
 		}
+		if round := s.Split(&step, known); round != nil {
+			all = append(all, "", "or, way round the two:")
+			around := w
+			around.a = round.Assembly
+			for _, one := range round.Steps {
+				all = append(all, sayStep(&statics.Solution{Assembly: round.Assembly, Values: round.Values}, around, one, value)...)
+			}
+		}
+	}
+	return all
+}
+
+// sayStep is what is said of one step.
+func sayStep(s *statics.Solution, w Speaker, step statics.Step, value func(int) (exact.Num, bool)) []string {
+	known := func(i int) bool { _, ok := value(i); return ok }
+	all := []string{"", w.Because(step, known)}
+	for _, sum := range step.Sums {
+		all = append(all, w.BodyAndSum(sum), w.Symbols(sum), w.Numbers(sum, value), w.Added(sum, s.Values))
+		if len(step.Gives) > 0 {
+			all = append(all, w.Gathered(sum, step.Gives, s.Values))
+		}
+		for _, t := range sum.Terms {
+			all = append(all, "- "+w.Term(sum, t))
+			if t.Why == statics.Counts {
+				all = append(all, "  "+w.TermActs(sum, t, value))
+			}
+		}
+		all = append(all, "absent: "+w.Absent(sum))
 	}
 	return all
 }

@@ -54,7 +54,7 @@ func (w base) Exactly(n exact.Num, dim notation.Dimension) string {
 		text = w.st.Decimal.In(decimal)
 	}
 	if text = w.surd(text); utf8.RuneCountInString(text) <= longExact {
-		return text
+		return w.number(text)
 	}
 	return ""
 }
