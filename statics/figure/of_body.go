@@ -22,6 +22,14 @@ func OfBody(a *statics.Assembly, body statics.FreeBody, known map[int]exact.Num,
 	return c.Scene
 }
 
+// A cutBody is the draft of a free body.
+type cutBody struct {
+	*draft
+	a     *statics.Assembly
+	body  statics.FreeBody
+	known map[int]exact.Num
+}
+
 // newCutBody begins the scene of a free body with its members.
 func newCutBody(a *statics.Assembly, body statics.FreeBody, known map[int]exact.Num, o Options) cutBody {
 	inside := make([]bool, len(a.Frame.Members))
@@ -54,14 +62,6 @@ func symbols(a *statics.Assembly, body statics.FreeBody) map[string]Symbolic {
 		names[a.Forces[i].Name] = Symbolic{letter, index}
 	}
 	return names
-}
-
-// A cutBody is the draft of a free body.
-type cutBody struct {
-	*draft
-	a     *statics.Assembly
-	body  statics.FreeBody
-	known map[int]exact.Num
 }
 
 // joints lists the joints of the body, those of lone pins among them.

@@ -61,75 +61,57 @@ func (v *canvas) put(c, r int, char rune, look figure.Look) {
 	k.holder, k.char, k.look = mark, char, look
 }
 
-// arm adds arms to a cell.
-func (v *canvas) arm(c, r int, side int, w weight, look figure.Look) {
-	v.use(c, r)
-	k := v.at(c, r)
-	if !v.takes(c, r, look) || k.holder == mark {
-		return
-	}
-	k.holder, k.look = lines, look
-	k.arms[side] = max(k.arms[side], w)
-}
-
-// line draws a level or upright stroke from centre to centre.
-func (v *canvas) line(c0, r0, c1, r1 int, w weight, look figure.Look) {
-	for c := min(c0, c1); c < max(c0, c1); c++ {
-		v.arm(c, r0, east, w, look)
-		v.arm(c+1, r0, west, w, look)
-	}
-	for r := min(r0, r1); r < max(r0, r1); r++ {
-		v.arm(c0, r, south, w, look)
-		v.arm(c0, r+1, north, w, look)
-	}
-}
-
-// dot sets one braille dot; x counts half columns, y quarter rows.
-func (v *canvas) dot(x, y int, look figure.Look) {
-	c, r := x>>1, y>>2
-	v.use(c, r)
-	k := v.at(c, r)
-	if !v.takes(c, r, look) || k.holder == mark {
-		return
-	}
-	if k.holder != lines {
-		k.holder = dotted
-		k.look = look
-	}
-	k.dots |= brailleBit[y&3][x&1]
-}
-
-// slope draws a straight stroke in dots between two places in cells (whole numbers are centres), as thick as given in
-// dots; it leaves gaps if dashed.
-func (v *canvas) slope(a, b spot, thick int, dashed bool, look figure.Look) {
-	x0, y0 := 2*(a.c+0.5), 4*(a.r+0.5)
-	x1, y1 := 2*(b.c+0.5), 4*(b.r+0.5)
-	steep := math.Abs(y1-y0) > math.Abs(x1-x0)
-	if steep {
-		x0, y0, x1, y1 = y0, x0, y1, x1
-	}
-	if x0 > x1 {
-		x0, y0, x1, y1 = x1, y1, x0, y0
-	}
-	for x := int(math.Floor(x0)); x < max(int(math.Ceil(x1)), int(math.Floor(x0))+1); x++ {
-		if dashed && x&3 == 3 {
-			continue
-		}
-		y := y0
-		if x1 > x0 {
-			mid := min(max(float64(x)+0.5, x0), x1)
-			y = y0 + (y1-y0)*(mid-x0)/(x1-x0)
-		}
-		first := int(math.Floor(y - float64(thick-1)/2))
-		for k := range thick {
-			if steep {
-				v.dot(first+k, x, look)
-			} else {
-				v.dot(x, first+k, look)
-			}
-		}
-	}
-}
-
 // wipe empties a cell.
-func (p *painter) wipe(c, r int) { *p.at(c, r) = cell{} }
+func (v *canvas) wipe(c, r int) { *v.at(c, r) = cell{} }
+
+// isMember reports whether a member or what holds it lies in a cell.
+func (v *canvas) isMember(c, r int) bool {
+	k := v.at(c, r)
+	return k.holder != nothing && k.look.Role <= figure.GroundMark && k.look.Role != figure.Blank
+}
+
+// shade keeps everything else out of the cells between a base and its outline.
+func (v *canvas) shade(a, b spot, out figure.Direction, d0, d1 float64) {
+	n := max(1, int(math.Ceil(max(math.Abs(b.c-a.c), math.Abs(b.r-a.r)))))
+	for i := range n + 1 {
+		t := float64(i) / float64(n)
+		base, w := a.between(b, t), d0+(d1-d0)*t
+		for k := 0.0; k <= 2*math.Abs(w); k++ {
+			c, r := base.by(out, math.Copysign(k, w)).cell()
+			v.at(c, r).shade = true
+		}
+	}
+}
+
+// free reports whether a label may stand in a block: all blank, and a blank before the next label on either side.
+func (v *canvas) free(at area) bool {
+	for c := at.c0; c <= at.c1; c++ {
+		if !v.open(c, at.r0) {
+			return false
+		}
+	}
+	return v.at(at.c0-1, at.r0).holder != text && v.at(at.c1+1, at.r0).holder != text
+}
+
+// crowding is what a place costs for touching other things on its row.
+func (v *canvas) crowding(at area) float64 {
+	cost := 0.0
+	for _, c := range [2]int{at.c0 - 1, at.c1 + 1} {
+		if v.at(c, at.r0).holder != nothing {
+			cost += 2.2
+		}
+	}
+	for _, c := range [2]int{at.c0 - 2, at.c1 + 2} {
+		if v.at(c, at.r0).holder == text {
+			cost += 1.2
+		}
+	}
+	return cost
+}
+
+// window is the block of w × h cells with what was painted in its middle.
+func (v *canvas) window(w, h int) area {
+	c := v.used.c0 - (w-v.used.width())/2
+	r := v.used.r0 - (h-v.used.height())/2
+	return area{c, r, c + w - 1, r + h - 1}
+}

@@ -27,11 +27,11 @@ func (g *Grid) foot(lines []string, ascii bool) {
 
 // cut places the labels in the grid's window on what was painted, and cuts that out. It tells whether every label found
 // a place.
-func (p *painter) cut(r renderer) (Grid, bool) {
+func (r *renderer) cut(p *painter) (Grid, bool) {
 	window := p.window(r.w, r.h)
 	left := p.labels(window)
 	p.warnOffScale(window)
-	g := p.grid(window, r)
+	g := r.grid(p, window)
 	for _, q := range left {
 		g.Dropped = append(g.Dropped, q.text)
 	}
@@ -39,15 +39,8 @@ func (p *painter) cut(r renderer) (Grid, bool) {
 	return g, len(left) == 0
 }
 
-// window is the block of w × h cells with what was painted in its middle.
-func (p *painter) window(w, h int) area {
-	c := p.used.c0 - (w-p.used.width())/2
-	r := p.used.r0 - (h-p.used.height())/2
-	return area{c, r, c + w - 1, r + h - 1}
-}
-
 // grid cuts a window out of the canvas.
-func (p *painter) grid(window area, r renderer) Grid {
+func (r *renderer) grid(p *painter, window area) Grid {
 	g := Grid{Width: r.w, Height: r.h, Cells: make([]Cell, r.w*r.h)}
 	for i := range g.Cells {
 		k := *p.at(window.c0+i%r.w, window.r0+i/r.w)

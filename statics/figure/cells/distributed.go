@@ -33,55 +33,62 @@ func (p *painter) spread(s figure.Spread) {
 	length := math.Hypot(along.X, along.Y)
 	if length == 0 { // too small a scale to draw it
 		c, r := a.cell()
-		p.askEnds(s, a, b, area{c, r, c, r})
+		swath{p, s, a, b}.askEnds(area{c, r, c, r})
 		return
 	}
 	along = figure.Direction{X: along.X / length, Y: along.Y / length}
-	was := p.used
+	was, w := p.used, swath{p, s, a, b}
 	p.used = emptyArea
 	square := math.Abs(along.X*s.Toward.Y - along.Y*s.Toward.X)
 	switch {
 	case square < 0.17: // within 10° of its line
-		p.draw(s, a, b, along)
+		w.draw(along)
 	case s.Toward.Upright() && along.X != 0:
-		p.comb(s, a, b, false)
+		w.comb(false)
 	case s.Toward.Level() && along.Y != 0:
-		p.comb(s, a, b, true)
+		w.comb(true)
 	default:
-		p.rake(s, a, b, length)
+		w.rake(length)
 	}
 	near := p.used
 	p.used = p.used.with(was)
-	p.askEnds(s, a, b, near)
+	w.askEnds(near)
+}
+
+// A swath is a distributed load on the canvas, from a to b on its base.
+type swath struct {
+	*painter
+	figure.Spread
+	a, b spot
 }
 
 // askEnds asks for the labels of a spread load at its ends and its middle.
-func (p *painter) askEnds(s figure.Spread, a, b spot, near area) {
+func (k swath) askEnds(near area) {
 	if near.empty() {
-		c, r := a.cell()
+		c, r := k.a.cell()
 		near = area{c, r, c, r}
 	}
-	even := s.First == s.Last
+	even := k.First == k.Last
 	ask := func(text string, w, at float64) {
 		if text == "" {
 			return
 		}
-		out := s.Outward()
+		out := k.Outward()
 		if w < 0 {
 			out = out.Opposite()
 		}
-		tail := a.between(b, at).by(out, 2*math.Abs(p.depth(w, even)))
+		tail := k.a.between(k.b, at).by(out, 2*math.Abs(k.depth(w, even)))
 		c, r := tail.cell()
 		c, r = min(max(c, near.c0), near.c1), min(max(r, near.r0), near.r1)
 		block := area{c - 2, min(r, near.r1), c + 2, r}
 		if out.Level() || math.Abs(out.X) > math.Abs(out.Y) {
 			block = area{c, r - 1, c, r + 1}
 		}
-		p.ask(request{text: text, near: block, c: c, r: r, look: s.Look, rank: figure.RankValue, side: figure.SideToward(out)})
+		k.ask(request{text: text, near: block, c: c, r: r, look: k.Look, rank: figure.RankValue, side: figure.SideToward(out)})
 	}
-	ask(s.FirstText, s.First, 0)
-	ask(s.LastText, s.Last, 1)
-	ask(s.MidText, (s.First+s.Last)/2, 0.5)
+	ask(k.FirstText, k.First, 0)
+	ask(k.LastText, k.Last, 1)
+	ask(k.MidText, (k.First+k.Last)/2, 0.5)
 }
 
 // stand is how far in cell widths the base of a load stands off its line: a row if it is a projection, and as far as
@@ -102,63 +109,53 @@ func (p *painter) stand(s figure.Spread) float64 {
 }
 
 // draw draws a load that runs along its own line: heads in a row beside the member.
-func (p *painter) draw(s figure.Spread, a, b spot, along figure.Direction) {
+func (k swath) draw(along figure.Direction) {
 	side := along.Left()
 	if side.Y < 0 || side.Y == 0 && side.X > 0 {
 		side = side.Opposite()
 	}
-	a, b = a.by(side, 2), b.by(side, 2)
-	toward := s.Toward
-	if s.First+s.Last < 0 {
+	a, b := k.a.by(side, 2), k.b.by(side, 2)
+	toward := k.Toward
+	if k.First+k.Last < 0 {
 		toward = toward.Opposite()
 	}
 	if toward.Dot(along) < 0 {
 		a, b = b, a
 	}
-	p.track(a, b, s.Look)
+	k.track(a, b, k.Look)
 	n := max(1, int(math.Hypot(b.c-a.c, 2*(b.r-a.r))/5))
 	for i := range n {
 		c, r := a.between(b, float64(i+1)/float64(n)).cell()
-		p.put(c, r, figure.Head(toward, false), s.Look)
+		k.put(c, r, figure.Head(toward, false), k.Look)
 	}
-}
-
-// track draws a light stroke, in arms if it lies along an axis.
-func (p *painter) track(a, b spot, look figure.Look) {
-	c0, r0 := a.cell()
-	c1, r1 := b.cell()
-	if c0 == c1 || r0 == r1 {
-		p.line(c0, r0, c1, r1, light, look)
-		return
-	}
-	p.slope(a, b, 1, false, look)
 }
 
 // comb draws a load whose arrows are upright (or level, if turned): an outline, and arrows from it to the base.
-func (p *painter) comb(s figure.Spread, a, b spot, turned bool) {
-	out := s.Outward()
-	even := s.First == s.Last
-	k := p.steepness(a, b, turned)
-	d0, d1 := k*p.depth(s.First, even), k*p.depth(s.Last, even)
-	if !s.Pull {
-		p.track(a.by(out, 2*d0), b.by(out, 2*d1), s.Look)
+func (k swath) comb(turned bool) {
+	a, b := k.a, k.b
+	out := k.Outward()
+	even := k.First == k.Last
+	f := k.steepness(a, b, turned)
+	d0, d1 := f*k.depth(k.First, even), f*k.depth(k.Last, even)
+	if !k.Pull {
+		k.track(a.by(out, 2*d0), b.by(out, 2*d1), k.Look)
 	}
 	n := teeth(a.c, b.c, 4, 3, 5, 6)
 	if turned {
 		n = teeth(a.r, b.r, 2, 3)
 	}
-	if s.Projected {
+	if k.Projected {
 		step := 2.0
 		if turned {
 			step = 1
 		}
-		p.track(a.by(out, step), b.by(out, step), s.Look)
+		k.track(a.by(out, step), b.by(out, step), k.Look)
 	}
-	p.shade(a, b, out, d0, d1)
+	k.shade(a, b, out, d0, d1)
 	for i := range n + 1 {
 		t := float64(i) / float64(n)
 		w := d0 + (d1-d0)*t
-		p.tooth(s, a.between(b, t), out, w, turned)
+		k.tooth(a.between(b, t), out, w, turned)
 	}
 }
 
@@ -169,19 +166,6 @@ func (p *painter) steepness(a, b spot, turned bool) float64 {
 		climb = math.Abs(b.c-a.c) / max(1, 2*math.Abs(b.r-a.r))
 	}
 	return 1 + min(climb, 3)/p.deep()
-}
-
-// shade keeps everything else out of the cells between a base and its outline.
-func (p *painter) shade(a, b spot, out figure.Direction, d0, d1 float64) {
-	n := max(1, int(math.Ceil(max(math.Abs(b.c-a.c), math.Abs(b.r-a.r)))))
-	for i := range n + 1 {
-		t := float64(i) / float64(n)
-		base, w := a.between(b, t), d0+(d1-d0)*t
-		for k := 0.0; k <= 2*math.Abs(w); k++ {
-			c, r := base.by(out, math.Copysign(k, w)).cell()
-			p.at(c, r).shade = true
-		}
-	}
 }
 
 // teeth is the number of gaps between the arrows of a comb: the first of the given steps that divides it evenly, else
@@ -197,8 +181,8 @@ func teeth(from, to float64, steps ...int) int {
 }
 
 // tooth draws one arrow of a comb, from its outline at depth w to the member at the base.
-func (p *painter) tooth(s figure.Spread, base spot, out figure.Direction, w float64, turned bool) {
-	toward := s.Toward
+func (k swath) tooth(base spot, out figure.Direction, w float64, turned bool) {
+	toward := k.Toward
 	if w < 0 {
 		out, toward = out.Opposite(), toward.Opposite()
 	}
@@ -206,55 +190,33 @@ func (p *painter) tooth(s figure.Spread, base spot, out figure.Direction, w floa
 	tc, tr := base.by(out, 2*math.Abs(w)).cell()
 	dc, dr := cellStep(out)
 	hc, hr := c+dc, r+dr
-	for i := 0; i < 5 && p.isMember(hc, hr); i++ {
+	for i := 0; i < 5 && k.isMember(hc, hr); i++ {
 		hc, hr = hc+dc, hr+dr
 	}
 	if (tc-hc)*dc+(tr-hr)*dr < 0 || math.Abs(w) < 0.8 { // too shallow for an arrow
 		return
 	}
-	if s.Projected && !s.Pull {
-		p.wipe(hc, hr)
+	if k.Projected && !k.Pull {
+		k.wipe(hc, hr)
 	}
-	if s.Pull {
-		p.line(hc, hr, tc, tr, light, s.Look)
-		p.put(tc, tr, figure.Head(toward, false), s.Look)
+	if k.Pull {
+		k.line(hc, hr, tc, tr, light, k.Look)
+		k.put(tc, tr, figure.Head(toward, false), k.Look)
 		return
 	}
 	if hc != tc || hr != tr {
-		p.line(hc+dc, hr+dr, tc, tr, light, s.Look)
-		p.join(hc+dc, hr+dr, dc, dr, s.Look)
+		k.line(hc+dc, hr+dr, tc, tr, light, k.Look)
+		k.join(hc+dc, hr+dr, dc, dr, k.Look)
 	}
-	p.put(hc, hr, figure.Head(toward, false), s.Look)
-}
-
-// join carries the shaft of a tooth down to its head, so that a shaft of one cell is a whole stroke.
-func (p *painter) join(c, r, dc, dr int, look figure.Look) {
-	if k := p.at(c, r); k.holder == dotted {
-		return
-	}
-	switch {
-	case dr < 0:
-		p.arm(c, r, south, light, look)
-	case dr > 0:
-		p.arm(c, r, north, light, look)
-	case dc < 0:
-		p.arm(c, r, east, light, look)
-	default:
-		p.arm(c, r, west, light, look)
-	}
-}
-
-// isMember reports whether a member or what holds it lies in a cell.
-func (p *painter) isMember(c, r int) bool {
-	k := p.at(c, r)
-	return k.holder != nothing && k.look.Role <= figure.GroundMark && k.look.Role != figure.Blank
+	k.put(hc, hr, figure.Head(toward, false), k.Look)
 }
 
 // rake draws a load at any other angle to the axes: its outline and arrows in dots.
-func (p *painter) rake(s figure.Spread, a, b spot, length float64) {
-	out := s.Toward.Opposite()
-	even := s.First == s.Last
-	d0, d1 := p.depth(s.First, even), p.depth(s.Last, even)
+func (k swath) rake(length float64) {
+	a, b := k.a, k.b
+	out := k.Toward.Opposite()
+	even := k.First == k.Last
+	d0, d1 := k.depth(k.First, even), k.depth(k.Last, even)
 	n := max(1, int(math.Round(length/6)))
 	tail := func(t float64) spot { return a.between(b, t).by(out, 2*(d0+(d1-d0)*t)+1.2*float64(sign(d0+d1))) }
 	for i := range n + 1 {
@@ -263,18 +225,18 @@ func (p *painter) rake(s figure.Spread, a, b spot, length float64) {
 		if math.Abs(w) < 0.8 {
 			continue
 		}
-		toward, away := s.Toward, out
+		toward, away := k.Toward, out
 		if w < 0 {
 			toward, away = toward.Opposite(), away.Opposite()
 		}
 		tip := a.between(b, t)
 		c, r := tip.by(away, 1.5).cell()
-		for j := 0; j < 4 && p.isMember(c, r); j++ {
+		for j := 0; j < 4 && k.isMember(c, r); j++ {
 			c, r = tip.by(away, 2+float64(j)).cell()
 		}
-		p.put(c, r, figure.Head(toward, false), s.Look)
-		p.slope(tip.by(away, 1.5), tail(t), 1, false, s.Look)
+		k.put(c, r, figure.Head(toward, false), k.Look)
+		k.slope(tip.by(away, 1.5), tail(t), 1, false, k.Look)
 	}
-	p.shade(a, b, out, d0, d1)
-	p.slope(tail(0), tail(1), 1, false, s.Look)
+	k.shade(a, b, out, d0, d1)
+	k.slope(tail(0), tail(1), 1, false, k.Look)
 }

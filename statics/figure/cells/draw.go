@@ -30,7 +30,7 @@ func Draw(s figure.Scene, w, h int, ascii bool) Grid {
 		if !ok {
 			continue
 		}
-		if g, whole := p.cut(r); whole {
+		if g, whole := r.cut(p); whole {
 			return g
 		}
 		if g, whole := r.keyed(d); whole {
@@ -131,7 +131,7 @@ func (r *renderer) painter(d detail, x, y figure.Ruler) *painter {
 	v := newCanvas(cols, rows, r.memory)
 	r.memory = v.cells
 	return &painter{
-		canvas: v, scene: r.scene, detail: d, x: x, y: y,
+		lettering: &lettering{canvas: v, detail: d}, scene: r.scene, x: x, y: y,
 		left: (cols - x.Length()) / 2, foot: (rows + y.Length()) / 2,
 	}
 }

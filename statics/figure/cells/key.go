@@ -17,7 +17,7 @@ func (r *renderer) keyed(d detail) (Grid, bool) {
 		if !ok {
 			break
 		}
-		if g, whole, fits := p.cutKeyed(*r, rows); fits {
+		if g, whole, fits := r.cutKeyed(p, rows); fits {
 			return g, whole
 		}
 	}
@@ -26,7 +26,7 @@ func (r *renderer) keyed(d detail) (Grid, bool) {
 
 // cutKeyed places labels or their numbers and writes the key in the last rows. It tells whether no label was dropped,
 // and whether the key fitted.
-func (p *painter) cutKeyed(r renderer, rows int) (g Grid, whole, fits bool) {
+func (r *renderer) cutKeyed(p *painter, rows int) (g Grid, whole, fits bool) {
 	window := p.window(r.w, r.h-rows)
 	var entries, dropped []string
 	tags := map[string]string{}
@@ -54,15 +54,15 @@ func (p *painter) cutKeyed(r renderer, rows int) (g Grid, whole, fits bool) {
 		p.keyLine(line, window.c0, window.r1+1+i)
 	}
 	window.r1 += rows
-	g = p.grid(window, r)
+	g = r.grid(p, window)
 	g.Dropped = append(dropped, p.untold()...)
 	return g, len(dropped) == 0, true
 }
 
 // keyLine writes one line of the key.
-func (p *painter) keyLine(entries []string, col, row int) {
+func (l *lettering) keyLine(entries []string, col, row int) {
 	for _, e := range entries {
-		p.write(e, col, row, figure.Look{Role: figure.KeyMark})
+		l.write(e, col, row, figure.Look{Role: figure.KeyMark})
 		col += len([]rune(e)) + 2
 	}
 }
@@ -109,7 +109,7 @@ func (r *renderer) bare() Grid {
 		p.paint()
 		p.used = p.frame
 	}
-	g, _ := p.cut(*r)
+	g, _ := r.cut(p)
 	g.Clipped = !ok
 	return g
 }

@@ -27,18 +27,26 @@ func (q request) on(at area) figure.Sides {
 	return figure.AtRight
 }
 
+// A lettering holds the labels of a canvas: those that ask for a place, and those that have one.
+type lettering struct {
+	*canvas
+	detail   detail
+	requests []request
+	placed   []Label
+}
+
 // ask takes a request for a label, unless this much detail leaves it out.
-func (p *painter) ask(q request) {
+func (l *lettering) ask(q request) {
 	if q.text != "" {
-		p.requests = append(p.requests, q)
+		l.requests = append(l.requests, q)
 	}
 }
 
 // wish widens what is used to hold each label on the side of its thing where that takes least, so that margins come
 // from the labels themselves.
-func (p *painter) wish() {
-	for _, q := range p.requests {
-		if !p.shows(q) {
+func (l *lettering) wish() {
+	for _, q := range l.requests {
+		if !l.shows(q) {
 			continue
 		}
 		n := len([]rune(q.text))
@@ -47,21 +55,21 @@ func (p *painter) wish() {
 			if q.side != 0 && q.side&q.on(b) == 0 {
 				continue
 			}
-			grown := p.used.with(b)
-			if cost := grown.width() - p.used.width() + 3*(grown.height()-p.used.height()) + p.hindrance(b); cost < least {
+			grown := l.used.with(b)
+			if cost := grown.width() - l.used.width() + 3*(grown.height()-l.used.height()) + l.hindrance(b); cost < least {
 				best, least = b, cost
 			}
 		}
-		p.used = p.used.with(best)
+		l.used = l.used.with(best)
 	}
 }
 
 // hindrance is what it costs that a block is not free, or touches something.
-func (p *painter) hindrance(at area) int {
-	if !p.free(at) {
+func (l *lettering) hindrance(at area) int {
+	if !l.free(at) {
 		return 40
 	}
-	if p.crowding(at) > 0 {
+	if l.crowding(at) > 0 {
 		return 8
 	}
 	return 0
@@ -85,12 +93,12 @@ func (q request) beside(n int) []area {
 }
 
 // shows reports whether this much detail draws a label of that rank in the figure.
-func (p *painter) shows(q request) bool {
+func (l *lettering) shows(q request) bool {
 	switch q.rank {
 	case figure.RankName:
-		return p.detail.names
+		return l.detail.names
 	case figure.RankValue, figure.RankNote:
-		return p.detail.values && (p.detail.longest == 0 || len([]rune(q.text)) <= p.detail.longest)
+		return l.detail.values && (l.detail.longest == 0 || len([]rune(q.text)) <= l.detail.longest)
 	}
 	return true
 }

@@ -23,23 +23,23 @@ const (
 )
 
 // write sets text into the canvas and keeps a record of it.
-func (p *painter) write(s string, c, r int, look figure.Look) {
+func (l *lettering) write(s string, c, r int, look figure.Look) {
 	i := 0
 	for _, char := range s {
-		k := p.at(c+i, r)
+		k := l.at(c+i, r)
 		*k = cell{holder: text, char: char, look: look}
-		p.use(c+i, r)
+		l.use(c+i, r)
 		i++
 	}
-	p.placed = append(p.placed, Label{s, c, r, look})
+	l.placed = append(l.placed, Label{s, c, r, look})
 }
 
 // labels gives every label its place inside the window, in order of rank, and returns those that found none.
-func (p *painter) labels(window area) []request {
-	slices.SortStableFunc(p.requests, func(a, b request) int { return a.rank - b.rank })
+func (l *lettering) labels(window area) []request {
+	slices.SortStableFunc(l.requests, func(a, b request) int { return a.rank - b.rank })
 	var left []request
-	for i, q := range p.requests {
-		if !p.shows(q) || !p.settle(q, i, window) {
+	for i, q := range l.requests {
+		if !l.shows(q) || !l.settle(q, i, window) {
 			left = append(left, q)
 		}
 	}
@@ -47,17 +47,17 @@ func (p *painter) labels(window area) []request {
 }
 
 // settle writes a label at its cheapest free place, if there is one.
-func (p *painter) settle(q request, index int, window area) bool {
+func (l *lettering) settle(q request, index int, window area) bool {
 	n := len([]rune(q.text))
 	best, least := area{}, dear
 	for r := max(window.r0, q.near.r0-reachRows); r <= min(window.r1, q.near.r1+reachRows); r++ {
 		for c := max(window.c0, q.near.c0-reachCols-n); c+n-1 <= min(window.c1, q.near.c1+reachCols+n); c++ {
 			spot := area{c, r, c + n - 1, r}
 			cost := q.distance(spot)
-			if cost >= least || !p.free(spot) {
+			if cost >= least || !l.free(spot) {
 				continue
 			}
-			if cost += p.crowding(spot) + p.mistaken(q, index, spot); cost < least {
+			if cost += l.crowding(spot) + l.mistaken(q, index, spot); cost < least {
 				best, least = spot, cost
 			}
 		}
@@ -65,7 +65,7 @@ func (p *painter) settle(q request, index int, window area) bool {
 	if least == dear {
 		return false
 	}
-	p.write(q.text, best.c0, best.r0, q.look)
+	l.write(q.text, best.c0, best.r0, q.look)
 	return true
 }
 
@@ -103,37 +103,11 @@ func (q request) distance(at area) float64 {
 	return cost
 }
 
-// free reports whether a label may stand in a block: all blank, and a blank before the next label on either side.
-func (p *painter) free(at area) bool {
-	for c := at.c0; c <= at.c1; c++ {
-		if !p.open(c, at.r0) {
-			return false
-		}
-	}
-	return p.at(at.c0-1, at.r0).holder != text && p.at(at.c1+1, at.r0).holder != text
-}
-
-// crowding is what a place costs for touching other things on its row.
-func (p *painter) crowding(at area) float64 {
-	cost := 0.0
-	for _, c := range [2]int{at.c0 - 1, at.c1 + 1} {
-		if p.at(c, at.r0).holder != nothing {
-			cost += 2.2
-		}
-	}
-	for _, c := range [2]int{at.c0 - 2, at.c1 + 2} {
-		if p.at(c, at.r0).holder == text {
-			cost += 1.2
-		}
-	}
-	return cost
-}
-
 // mistaken is what a place costs for lying as near to something else that has a label.
-func (p *painter) mistaken(q request, index int, at area) float64 {
+func (l *lettering) mistaken(q request, index int, at area) float64 {
 	own := nearness(q.near, at)
 	cost := 0.0
-	for i, other := range p.requests {
+	for i, other := range l.requests {
 		if i == index || (other.rank == figure.RankName) != (q.rank == figure.RankName) || other.near == q.near {
 			continue
 		}

@@ -17,15 +17,12 @@ type detail struct {
 
 // A painter draws one scene at one scale on one canvas.
 type painter struct {
-	*canvas
-	scene    *figure.Scene
-	detail   detail
-	x, y     figure.Ruler
-	left     int // column of the first station of x
-	foot     int // row of the first station of y
-	frame    area
-	requests []request
-	placed   []Label
+	*lettering
+	scene *figure.Scene
+	x, y  figure.Ruler
+	left  int  // column of the first station of x
+	foot  int  // row of the first station of y
+	frame area // from the first stations to the last
 }
 
 // spot is where a point of the frame lies.

@@ -41,3 +41,32 @@ func abs(i int) int {
 	}
 	return i
 }
+
+// cellArea is the block between two cells.
+func cellArea(c0, r0, c1, r1 int) area {
+	return area{min(c0, c1), min(r0, r1), max(c0, c1), max(r0, r1)}
+}
+
+// area is a block of cells, its ends included; it is empty if c1 < c0.
+type area struct{ c0, r0, c1, r1 int }
+
+var emptyArea = area{1 << 30, 1 << 30, -1 << 30, -1 << 30}
+
+func (a area) with(b area) area {
+	return area{min(a.c0, b.c0), min(a.r0, b.r0), max(a.c1, b.c1), max(a.r1, b.r1)}
+}
+
+func (a area) empty() bool { return a.c1 < a.c0 }
+
+func (a area) width() int { return a.c1 - a.c0 + 1 }
+
+func (a area) height() int { return a.r1 - a.r0 + 1 }
+
+// gap is how many columns and rows lie between a and b; negative where they overlap on that axis.
+func (a area) gap(b area) (cols, rows int) {
+	return max(b.c0-a.c1, a.c0-b.c1) - 1, max(b.r0-a.r1, a.r0-b.r1) - 1
+}
+
+func (a area) contains(b area) bool {
+	return b.c0 >= a.c0 && b.c1 <= a.c1 && b.r0 >= a.r0 && b.r1 <= a.r1
+}

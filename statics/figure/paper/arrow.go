@@ -78,18 +78,8 @@ func (p *layout) arrowLong(at figure.Position, ray figure.Direction) float64 {
 	return arrowLength
 }
 
-// isFree reports whether a shape meets nothing but what holds the point itself, as the members there.
-func (p *layout) isFree(s shape, at Place) bool {
-	for i := range p.solid {
-		if t := &p.solid[i]; t.meets(s) && !t.holds(at) {
-			return false
-		}
-	}
-	return true
-}
-
 // shaft draws an arrow: solid with a full head if its sense is known, else dashed with an open head.
-func (p *layout) shaft(tail, tip Place, l figure.Look) {
+func (p *board) shaft(tail, tip Place, l figure.Look) {
 	weight, size := forceWeight, 8.0
 	if l.Role == figure.KnownForce {
 		weight = 1.7
@@ -106,12 +96,12 @@ func (p *layout) shaft(tail, tip Place, l figure.Look) {
 }
 
 // glow puts a band of colour behind what is lit.
-func (p *layout) glow(a, b Place) {
+func (p *board) glow(a, b Place) {
 	p.draw(shadeLayer, Mark{Path: []Place{a, b}, Weight: 9, Line: yellow, Fill: NoInk})
 }
 
 // head draws an arrow head: full, or open for an assumed sense.
-func (p *layout) head(tip Place, toward figure.Direction, size float64, l figure.Look) {
+func (p *board) head(tip Place, toward figure.Direction, size float64, l figure.Look) {
 	across := toward.Left()
 	back := tip.by(toward, -size)
 	half := size * 0.33
@@ -124,4 +114,21 @@ func (p *layout) head(tip Place, toward figure.Direction, size float64, l figure
 		m.Fill, m.Weight = white, symbolWeight
 	}
 	p.draw(forceLayer, m)
+}
+
+// smallHead draws a full head.
+func (p *board) smallHead(tip Place, toward figure.Direction, size float64, l figure.Look) {
+	across := toward.Left()
+	back := tip.by(toward, -size)
+	p.draw(loadLayer, Mark{
+		Path: []Place{tip, back.by(across, size*0.33), back.by(across, -size*0.33)}, Closed: true, Fill: lineInk(l), Line: NoInk,
+	})
+}
+
+// dimensionHead draws the slender head of a dimension line.
+func (p *board) dimensionHead(tip Place, toward figure.Direction) {
+	across, back := toward.Left(), tip.by(toward, -dimensionHead)
+	p.draw(fineLayer, Mark{
+		Path: []Place{tip, back.by(across, 1.4), back.by(across, -1.4)}, Closed: true, Fill: black, Line: NoInk,
+	})
 }

@@ -99,16 +99,3 @@ func (p *layout) dimensionText(text []Run, k local, length float64, vertical boo
 	}
 	p.ask(want{text: text, near: rectOf(k.to(0, 0), k.to(length, 0)), at: middle, look: look, rank: figure.RankDimension, side: figure.Below | figure.AtLeft | figure.AtRight})
 }
-
-// blank hides the lines beneath a text.
-func (p *layout) blank(b rect) {
-	p.draw(fineLayer, Mark{Path: b.corners(), Closed: true, Fill: white, Line: NoInk})
-}
-
-// dimensionHead draws the slender head of a dimension line.
-func (p *layout) dimensionHead(tip Place, toward figure.Direction) {
-	across, back := toward.Left(), tip.by(toward, -dimensionHead)
-	p.draw(fineLayer, Mark{
-		Path: []Place{tip, back.by(across, 1.4), back.by(across, -1.4)}, Closed: true, Fill: black, Line: NoInk,
-	})
-}

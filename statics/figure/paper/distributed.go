@@ -146,15 +146,6 @@ func (p *layout) tooth(w swath, t, steep float64) {
 	p.smallHead(tip, toward, spreadHead, w.Look)
 }
 
-// smallHead draws a full head.
-func (p *layout) smallHead(tip Place, toward figure.Direction, size float64, l figure.Look) {
-	across := toward.Left()
-	back := tip.by(toward, -size)
-	p.draw(loadLayer, Mark{
-		Path: []Place{tip, back.by(across, size*0.33), back.by(across, -size*0.33)}, Closed: true, Fill: lineInk(l), Line: NoInk,
-	})
-}
-
 // drawnAlong draws a load that runs along its own line: a row of arrows beside the member. It gives back where that is.
 func (p *layout) drawnAlong(w swath, along figure.Direction) swath {
 	const beside, gap = 6.0, 4.0

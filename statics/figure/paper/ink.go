@@ -6,9 +6,6 @@ import (
 	"unpin/statics/figure"
 )
 
-// rgb are the shares of red, green and blue, from 0 to 255.
-func (k Ink) rgb() (r, g, b int) { return int(k >> 16 & 0xff), int(k >> 8 & 0xff), int(k & 0xff) }
-
 // An Ink is a colour as 0xRRGGBB, or NoInk.
 type Ink uint32
 
@@ -58,3 +55,6 @@ func textInk(l figure.Look) Ink {
 }
 
 func (k Ink) hex() string { return fmt.Sprintf("#%06x", uint32(k)) }
+
+// rgb are the shares of red, green and blue, from 0 to 255.
+func (k Ink) rgb() (r, g, b int) { return int(k >> 16 & 0xff), int(k >> 8 & 0xff), int(k & 0xff) }

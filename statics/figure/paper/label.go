@@ -17,10 +17,16 @@ type want struct {
 	side figure.Sides // where it may best stand; 0 is anywhere
 }
 
+// A lettering holds the labels of a board that want a place.
+type lettering struct {
+	*board
+	wants []want
+}
+
 // ask takes a want, unless it has nothing to say.
-func (p *layout) ask(w want) {
+func (l *lettering) ask(w want) {
 	if len(w.text) > 0 {
-		p.wants = append(p.wants, w)
+		l.wants = append(l.wants, w)
 	}
 }
 
@@ -40,20 +46,20 @@ const (
 var gaps = []float64{2.2, 5, 9, 13, 18, 25, 34, 45, 60, 80, 110, 150}
 
 // label gives every label its place, in order of rank: dimensions and values first, names last.
-func (p *layout) label() {
-	slices.SortStableFunc(p.wants, func(a, b want) int { return a.rank - b.rank })
-	for i, w := range p.wants {
-		b := p.settle(w, i)
+func (l *lettering) label() {
+	slices.SortStableFunc(l.wants, func(a, b want) int { return a.rank - b.rank })
+	for i, w := range l.wants {
+		b := l.settle(w, i)
 		if from, to, needed := w.leader(b); needed {
-			p.draw(fineLayer, Mark{Path: []Place{from, to}, Weight: fineWeight, Line: grey, Fill: NoInk})
+			l.draw(fineLayer, Mark{Path: []Place{from, to}, Weight: fineWeight, Line: grey, Fill: NoInk})
 		}
-		p.write(w.text, b, w.look)
+		l.write(w.text, b, w.look)
 	}
-	p.wants = nil
+	l.wants = nil
 }
 
 // settle finds the cheapest free place for a label. If there is none nearby, it is beside all that is drawn.
-func (p *layout) settle(w want, index int) rect {
+func (l *lettering) settle(w want, index int) rect {
 	wide := lineWidth(w.text, typeSize)
 	best, least := rect{}, math.Inf(1)
 	for _, gap := range gaps {
@@ -61,18 +67,18 @@ func (p *layout) settle(w want, index int) rect {
 			break
 		}
 		for _, c := range w.candidates(wide, gap) {
-			cost := gap + c.cost + p.growth(c.rect)
-			if cost >= least || !p.isClear(c.rect) {
+			cost := gap + c.cost + l.growth(c.rect)
+			if cost >= least || !l.isClear(c.rect) {
 				continue
 			}
-			if cost += p.mistakable(w, index, c.rect) + p.crossed(w, c.rect) + p.across(c.rect); cost < least {
+			if cost += l.mistakable(w, index, c.rect) + l.crossed(w, c.rect) + l.across(c.rect); cost < least {
 				best, least = c.rect, cost
 			}
 		}
 	}
 	if math.IsInf(least, 1) {
 		y := w.near.middle().Y - labelTall/2
-		return rect{p.bounds.x1 + gaps[0], y, p.bounds.x1 + gaps[0] + wide, y + labelTall}
+		return rect{l.bounds.x1 + gaps[0], y, l.bounds.x1 + gaps[0] + wide, y + labelTall}
 	}
 	return best
 }
@@ -114,27 +120,10 @@ func (w want) candidates(wide, gap float64) []candidate {
 	return list
 }
 
-// growth is what it costs that a label widens what the figure takes up.
-func (p *layout) growth(b rect) float64 {
-	all := p.bounds.with(b)
-	return growing * (all.width() - p.bounds.width() + all.height() - p.bounds.height())
-}
-
-// isClear reports whether a label may stand in a rect.
-func (p *layout) isClear(b rect) bool {
-	b = b.grown(labelRim)
-	for i := range p.solid {
-		if p.solid[i].meetsRect(b) {
-			return false
-		}
-	}
-	return true
-}
-
 // mistakable is what it costs that a label lies as near to something else that has a label, or nearer.
-func (p *layout) mistakable(w want, index int, b rect) float64 {
+func (l *lettering) mistakable(w want, index int, b rect) float64 {
 	own, cost := w.near.gap(b), 0.0
-	for i, other := range p.wants {
+	for i, other := range l.wants {
 		if i == index || (other.rank == figure.RankName) != (w.rank == figure.RankName) || other.near == w.near {
 			continue
 		}
@@ -155,37 +144,16 @@ func (w want) leader(b rect) (from, to Place, needed bool) {
 }
 
 // crossed is what it costs that the line from a label would cross others.
-func (p *layout) crossed(w want, b rect) float64 {
+func (l *lettering) crossed(w want, b rect) float64 {
 	from, to, needed := w.leader(b)
 	if !needed {
 		return 0
 	}
 	cost, line := 0.0, bar(from, to, fineWeight).withSides()
-	for _, t := range p.lettered {
+	for _, t := range l.lettered {
 		if line.meetsRect(t) {
 			cost += wrongSide
 		}
 	}
 	return cost
-}
-
-// across is what it costs that a label stands on fine lines.
-func (p *layout) across(b rect) float64 {
-	cost := 0.0
-	for i := range p.crossing {
-		if p.crossing[i].meetsRect(b) {
-			cost += onLine
-		}
-	}
-	return cost
-}
-
-// write sets a text into a rect and keeps everything else out of it.
-func (p *layout) write(text []Run, b rect, l figure.Look) {
-	p.layers[typeLayer] = append(p.layers[typeLayer], Mark{
-		Path: []Place{{b.middle().X, b.y0 + capHeight*typeSize}}, Text: text, Size: typeSize, Line: textInk(l), Fill: NoInk,
-	})
-	p.bounds = p.bounds.with(b)
-	p.take(newShape(b.grown(labelRim).corners()...))
-	p.lettered = append(p.lettered, b)
 }

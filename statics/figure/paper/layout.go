@@ -61,7 +61,7 @@ func fit(s *figure.Scene, width, height float64) *layout {
 
 // newLayout draws a scene to a scale.
 func newLayout(s *figure.Scene, xs, ys []figure.Station, scale float64) *layout {
-	p := &layout{scene: s, x: newAxis(xs, scale), y: newAxis(ys, scale), bounds: noRect}
+	p := &layout{scene: s, x: newAxis(xs, scale), y: newAxis(ys, scale), lettering: &lettering{board: &board{bounds: noRect}}}
 	p.stretched = p.x.stretched() || p.y.stretched()
 	p.paint()
 	return p
@@ -89,30 +89,13 @@ func fillScale(spanX, spanY, width, height float64) float64 {
 	return scale
 }
 
-// The layers of a sheet, from the lowest.
-const (
-	shadeLayer = iota
-	fineLayer
-	loadLayer
-	memberLayer
-	forceLayer
-	symbolLayer
-	typeLayer
-	layerCount
-)
-
 // A layout draws one scene at one scale.
 type layout struct {
+	*lettering
 	scene     *figure.Scene
 	x, y      axis
-	stretched bool
+	stretched bool // near joints are held apart
 	hasShort  bool // a dimension too short for its heads
-	bounds    rect // of all that is drawn
-	solid     []shape
-	crossing  []shape // fine lines, which a label had better not cross
-	wants     []want
-	lettered  []rect // labels
-	layers    [layerCount][]Mark
 }
 
 // place is where a point of the frame lies. A point on a member stays on it even where joints are held apart.
@@ -222,21 +205,6 @@ func (p *layout) note(n figure.Note) {
 	at := p.place(n.At)
 	p.ask(want{text: typeset(p.scene, n.Text, n.Look), near: rectOf(at), at: at, look: n.Look, rank: figure.RankOf(n.Role)})
 }
-
-// draw puts a mark on a layer.
-func (p *layout) draw(layer int, m Mark) {
-	p.layers[layer] = append(p.layers[layer], m)
-	b := rectOf(m.Path...).grown(max(m.Radius, 0) + m.Weight/2)
-	p.bounds = p.bounds.with(b)
-}
-
-// line draws a line in the look's ink.
-func (p *layout) line(layer int, l figure.Look, weight float64, path ...Place) {
-	p.draw(layer, Mark{Path: path, Weight: weight, Line: lineInk(l), Fill: NoInk})
-}
-
-// take keeps labels, and arrows that can move, out of a shape.
-func (p *layout) take(s shape) { p.solid = append(p.solid, s.withSides()) }
 
 // finish moves all marks to the sheet's corner and stacks the layers.
 func (p *layout) finish() Sheet {

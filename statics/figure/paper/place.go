@@ -6,6 +6,9 @@ import (
 	"unpin/statics/figure"
 )
 
+// A Place is a place on a sheet of paper, in points of 1/72 inch from its upper left corner, y downward.
+type Place struct{ X, Y float64 }
+
 // A local turns places near a point into places on paper: along is toward the ground or along a slot, across to its left.
 type local struct {
 	at    Place
@@ -32,6 +35,3 @@ func (s Place) between(u Place, t float64) Place { return Place{s.X + (u.X-s.X)*
 
 // distance is how far apart two places are.
 func (s Place) distance(u Place) float64 { return math.Hypot(u.X-s.X, u.Y-s.Y) }
-
-// A Place is a place on a sheet of paper, in points of 1/72 inch from its upper left corner, y downward.
-type Place struct{ X, Y float64 }

@@ -27,7 +27,7 @@ func (p *layout) support(k local, s figure.Symbol) shape {
 }
 
 // ground draws the line of the ground and the hatch beyond it.
-func (p *layout) ground(k local, far float64) {
+func (p *board) ground(k local, far float64) {
 	look := figure.Look{Role: figure.GroundMark}
 	p.line(symbolLayer, look, groundWeight, k.to(far, groundHalf), k.to(far, -groundHalf))
 	for v := -groundHalf + hatchStep; v <= groundHalf+0.1; v += hatchStep {

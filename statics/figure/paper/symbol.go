@@ -64,21 +64,11 @@ func (p *layout) centre(k local, s figure.Symbol) {
 	}
 }
 
-// ring draws a circle that hides what lies beneath.
-func (p *layout) ring(at Place, radius float64, l figure.Look) {
-	p.draw(symbolLayer, Mark{Path: []Place{at}, Radius: radius, Weight: symbolWeight, Line: lineInk(l), Fill: white})
-}
-
 // square is the shape around a circle.
 func square(at Place, radius float64) shape { return newShape(rectOf(at).grown(radius).corners()...) }
 
-// plate draws a closed outline that hides what lies beneath.
-func (p *layout) plate(l figure.Look, weight float64, path []Place) {
-	p.draw(symbolLayer, Mark{Path: path, Closed: true, Weight: weight, Line: lineInk(l), Fill: white})
-}
-
 // slot draws a peg in a slot.
-func (p *layout) slot(k local, l figure.Look) shape {
+func (p *board) slot(k local, l figure.Look) shape {
 	const half, wide = 12.0, 5.0
 	p.plate(l, symbolWeight, k.panel(-half, half, wide))
 	p.ring(k.at, pinRadius, l)
@@ -86,7 +76,7 @@ func (p *layout) slot(k local, l figure.Look) shape {
 }
 
 // sleeve draws a collar on its bar.
-func (p *layout) sleeve(k local, l figure.Look) shape {
+func (p *board) sleeve(k local, l figure.Look) shape {
 	const half, wide = 10.0, 6.0
 	p.plate(l, symbolWeight, k.panel(-half, half, wide))
 	p.line(symbolLayer, l, fineWeight, k.to(-half, wide/2), k.to(half, wide/2))
