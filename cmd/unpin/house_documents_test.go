@@ -6,6 +6,7 @@ import (
 	"io/fs"
 	"path"
 	"regexp"
+	"slices"
 	"strings"
 
 	"unpin/problems"
@@ -15,11 +16,15 @@ import (
 // documentNames are the documents whose every word of code is checked.
 var documentNames = []string{"README.md", "DEVELOPERS.md"}
 
+// measuredNames are those on what was measured, which are checked likewise.
+const measuredNames = "testdata/measured/*.md"
+
 // checkDocuments wants everything that the documents name as code to exist: commands of unpin with their flags, paths,
 // tests, and names of packages such as exact.Num. Problems in them must be sound.
 func checkDocuments(h *house) []string {
 	var complaints []string
-	for _, name := range documentNames {
+	measured, _ := fs.Glob(h.files, measuredNames) // the pattern is sound
+	for _, name := range slices.Concat(documentNames, measured) {
 		text, err := fs.ReadFile(h.files, name)
 		if err != nil {
 			return append(complaints, err.Error())
