@@ -39,9 +39,16 @@ func (r *reader) fields(n *node, what string, known fields) map[string]*node {
 	return values
 }
 
+// wholeFile names the fields of a file in a sentence.
+const wholeFile = "a problem"
+
 // unknownField is the fault of a field that the group does not have.
 func (r *reader) unknownField(key *node, what string, known fields) {
 	problem := fmt.Sprintf("%s has no field %s", what, quoted(key.text))
+	if f, ok := askFields.find(key.text); ok && what == wholeFile {
+		r.fault(key.at, problem, fmt.Sprintf("It belongs in ask, as in ask: {%s: %s}", f.name, f.like))
+		return
+	}
 	if meant := known.meant(key.text); meant != "" {
 		r.fault(key.at, problem, fmt.Sprintf("Did you mean %s?", meant))
 		return

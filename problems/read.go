@@ -141,7 +141,7 @@ func (r *reader) read(tree *node) {
 		r.fault(tree.at, "the file is not a list of fields", "Begin with title: and the problem in a few words.")
 		return
 	}
-	values := r.fields(tree, "a problem", problemFields)
+	values := r.fields(tree, wholeFile, problemFields)
 	r.about(values)
 	r.given(values["given"])
 	r.readJoints(values["joints"])

@@ -19,6 +19,7 @@ import (
 func newPractise() *cobra.Command {
 	var rung string
 	var exam, plain, ascii bool
+	var ask askFlag
 	cmd := &cobra.Command{
 		Use:     "practise [PROBLEM]",
 		Aliases: []string{"practice"},
@@ -33,8 +34,9 @@ func newPractise() *cobra.Command {
 			}
 			o := screen.Options{Rung: r, Exam: exam, ASCII: ascii}
 			screened := onTerminal(cmd) && !plain
+			own := ask.preferences(cmd)
 			if len(args) == 0 && screened {
-				return show(cmd, o)
+				return show(cmd, o, own)
 			}
 			if len(args) == 0 {
 				args = problems.Names()[:1]
@@ -45,13 +47,15 @@ func newPractise() *cobra.Command {
 			if !screened {
 				begin = tutor.NewPlain
 			}
-			lesson, err := newLesson(cmd, args[0], func(p *problems.Problem) (*tutor.Lesson, error) { return begin(p, r, exam) })
+			lesson, err := newLesson(cmd, args[0], func(p *problems.Problem) (*tutor.Lesson, error) {
+				return begin(p.In(own.Over(p.Conventions)), r, exam)
+			})
 			switch {
 			case err != nil:
 				return err
 			case screened:
 				o.Lesson = lesson
-				return show(cmd, o)
+				return show(cmd, o, own)
 			}
 			keep(cmd, lesson)
 			lesson.Clock = time.Now
@@ -61,6 +65,7 @@ func newPractise() *cobra.Command {
 	cmd.Flags().Var(oneOf(&rung, tutor.Values.String(), tutor.Rungs()), "rung", "how much of each step is left to you")
 	cmd.Flags().BoolVar(&exam, "exam", false, "no verdicts and no help until the end")
 	cmd.Flags().BoolVar(&plain, "plain", false, "one fact a line, one answer a line, no drawing")
+	cmd.Flags().Var(&ask, "ask", "conventions of your course, remembered: moments=cw,shear=ccw; default forgets them")
 	cmd.Flags().BoolVar(&ascii, "ascii", false, "draw with no sign beyond ASCII")
 	return cmd
 }

@@ -7,6 +7,7 @@ import (
 	"github.com/mattn/go-isatty"
 	"github.com/spf13/cobra"
 
+	"unpin/statics/notation"
 	"unpin/tutor/record"
 	"unpin/tutor/screen"
 )
@@ -22,10 +23,18 @@ func isTerminal(stream any) bool {
 	return ok && isatty.IsTerminal(f.Fd())
 }
 
-// show runs the lesson on the screen: one given, or those to choose.
-func show(cmd *cobra.Command, o screen.Options) error {
+// show runs the lesson on the screen: one given, or those to choose, in the learner's own conventions.
+func show(cmd *cobra.Command, o screen.Options, own notation.Preferences) error {
 	o.Colour = os.Getenv("NO_COLOR") == "" // https://no-color.org: any value that is not empty
-	o.Entries = func() []screen.Entry { return append(screen.Library(), screen.Folder(".")...) }
+	o.Entries = func() []screen.Entry {
+		all := append(screen.Library(), screen.Folder(".")...)
+		for i, e := range all {
+			if e.Problem != nil {
+				all[i].Problem = e.Problem.In(own.Over(e.Problem.Conventions))
+			}
+		}
+		return all
+	}
 	store, err := record.Open()
 	if err != nil {
 		o.Notice = "warning: " + err.Error()
