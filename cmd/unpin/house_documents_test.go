@@ -114,6 +114,7 @@ func checkCode(h *house, code string) string {
 // checkCommand holds the arguments of unpin to the real tree of commands.
 func checkCommand(args []string) string {
 	root := newRoot()
+	root.InitDefaultHelpCmd()
 	cmd, rest, err := root.Find(args)
 	if err == nil {
 		err = cmd.ParseFlags(rest)
