@@ -123,11 +123,21 @@ func (t *Term) turn(from Vector) bool {
 	case t.Toward.Y.IsZero():
 		t.Arm = from.Y.Abs()
 	case from.Dot(t.Toward).IsZero():
-		t.Arm = from.Length()
+		t.Arm = acrossArm(from, t.Toward)
 	default:
 		return true
 	}
 	return false
+}
+
+// acrossArm is the length of a line to a force that is perpendicular to it. Where the place of the force is irrational, as
+// at a distance along a member of length √10, the length may be no number of the exact set; as the moment of the unit
+// force it is (S8 would not hold otherwise).
+func acrossArm(from, force Vector) exact.Num {
+	if length := from.Length(); !length.Inexact() {
+		return length
+	}
+	return over(from.Cross(force).Abs(), force.Length())
 }
 
 // component leaves of a force in a sum of moments one component.

@@ -194,3 +194,21 @@ func resultant(s *Solution, b FreeBody) (x, y, turn exact.Num) {
 	}
 	return x, y, turn
 }
+
+// TestArmAtAnIrrationalPlace takes moments of a force that is perpendicular to the line from the centre, at a distance of 2
+// along a member on the slope of 1 to 1: the arm, √2·(3 − √2), is exact, though it is the root of 22 − 12·√2.
+func TestArmAtAnIrrationalPlace(t *testing.T) {
+	t.Parallel()
+	s, err := Solve(build(t, "joint B 0 4\njoint C 3 1\nmember CB C B\nsupport B fixed\npoint 3 -1 -1 on CB 2"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	sum := s.MomentSum(s.Whole(), s.Frame.Joints[0].At)
+	load := sum.Terms[len(sum.Terms)-1]
+	if want := root(exact.Int(18)).Sub(exact.Int(2)); load.What != WholeForce || !load.Arm.Equal(want) || load.Arm.Inexact() {
+		t.Errorf("arm %s, want %s", load.Arm, want)
+	}
+	if r := sum.Residual(s.Values); !r.IsZero() {
+		t.Errorf("the moments come to %s", r)
+	}
+}
