@@ -1,6 +1,7 @@
 package statics
 
-// A basis is a set of independent rows.
+// A basis is a set of independent rows, taken in one after the other: where it must be told of each row whether it follows
+// from those before. An elimination takes all rows at once and chooses their order.
 type basis struct {
 	rows     []row
 	pivots   []int // the column that each row has and the later ones have not

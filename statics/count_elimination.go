@@ -184,3 +184,27 @@ func (e *elimination) nullSpace() [][]exact.Num {
 	}
 	return basis
 }
+
+// SolveEquations finds the n unknowns of n equations Σ factors[i][j]·x[j] + rests[i] = 0; false where they do not give
+// all of them, since one follows from the others or contradicts them.
+func SolveEquations(factors [][]exact.Num, rests []exact.Num) ([]exact.Num, bool) {
+	n := len(rests)
+	if n == 1 { // most sums have one unknown
+		x, err := rests[0].Neg().Quo(factors[0][0])
+		return []exact.Num{x}, err == nil
+	}
+	rows := make([]row, n)
+	for i := range rows {
+		rows[i].rhs = rests[i].Neg()
+		for j, k := range factors[i] {
+			if !k.IsZero() {
+				rows[i].entries = append(rows[i].entries, entry{j, k})
+			}
+		}
+	}
+	e := eliminate(rows, n)
+	if e.rank() < n {
+		return nil, false
+	}
+	return e.solve(), true
+}

@@ -128,3 +128,55 @@ func joinsFeet(s *Solution, step Step) error {
 	}
 	return splitFits(s, w, none)
 }
+
+// TestFeetOnOneVertical asks for the way round along the line of the feet where that line is vertical. The force at a foot
+// cannot be split along it and vertically, and a plan has no need to: about one foot the whole gives the other's
+// horizontal force. So only another line may come out, and nothing is divided by zero.
+func TestFeetOnOneVertical(t *testing.T) {
+	t.Parallel()
+	s, err := Solve(build(t, "joint A 0 0\njoint B 0 4\njoint C 3 1\nmember AC A C\nmember CB C B\npin C\nsupport A pinned\n"+
+		"support B pinned\npoint 5 1 -2 on AC 1\npoint 3 -1 -1 on CB 2"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	pin := slices.IndexFunc(s.Forces, func(f Force) bool { return f.Name == "Cx" })
+	step := &Step{Sums: []Sum{s.MomentSum(FreeBody{0}, s.Frame.Joints[0].At), s.MomentSum(FreeBody{1}, s.Frame.Joints[1].At)}, Gives: []int{pin, pin + 1}}
+	known := make([]bool, len(s.Forces))
+	if w := s.splitAtFoot(step, s.Values, known); w != nil {
+		t.Errorf("the force at a foot is split along %v", w.Forces[w.Along].Along)
+	}
+	w := s.Split(step, known)
+	if w == nil || s.Forces[w.Along].Joint != 2 {
+		t.Fatal("the force of the pin is not split toward a foot")
+	}
+	if err := splitFits(s, w, known); err != nil {
+		t.Error(err)
+	}
+}
+
+// TestKnownFeetAreNotSplit asks for the way round where the reaction at both feet is known: a force that is known is no
+// way to another.
+func TestKnownFeetAreNotSplit(t *testing.T) {
+	t.Parallel()
+	s, err := Solve(build(t, "joint A 0 0\njoint B 8 2\njoint C 3 5\nmember AC A C\nmember CB C B\npin C\nsupport A pinned\n"+
+		"support B pinned\npoint 5 1 -2 on AC 1"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	step := &Step{Sums: []Sum{s.MomentSum(FreeBody{0}, s.Frame.Joints[0].At), s.MomentSum(FreeBody{1}, s.Frame.Joints[1].At)}}
+	known := make([]bool, len(s.Forces))
+	for i, f := range s.Forces {
+		if f.Name == "Cx" {
+			step.Gives = []int{i, i + 1}
+		}
+	}
+	if s.splitAtFoot(step, s.Values, known) == nil {
+		t.Fatal("no foot is split though neither is known")
+	}
+	for i, f := range s.Forces {
+		known[i] = f.Kind == Reaction
+	}
+	if w := s.splitAtFoot(step, s.Values, known); w != nil {
+		t.Errorf("%s is split though it is known", s.Forces[w.Along].Name)
+	}
+}

@@ -89,49 +89,13 @@ func (y *system) resolved(s *setting, c change) (exact.Num, bool) {
 	return solve(factors, rests, y.asked)
 }
 
-// solve is unknown number asked of Σ factor·x + rest = 0, by elimination; false where the equations do not give it.
+// solve is unknown number asked of Σ factor·x + rest = 0; false where the equations do not give all unknowns.
 func solve(factors [][]exact.Num, rests []exact.Num, asked int) (exact.Num, bool) {
-	n := len(rests)
-	if n == 1 {
-		x, err := rests[0].Neg().Quo(factors[0][0])
-		return x, err == nil
+	x, ok := statics.SolveEquations(factors, rests)
+	if !ok {
+		return exact.Num{}, false
 	}
-	rows := make([][]exact.Num, n)
-	for i := range rows {
-		rows[i] = append(append([]exact.Num(nil), factors[i]...), rests[i].Neg())
-	}
-	for col := range n {
-		if !pivot(rows, col) {
-			return exact.Num{}, false
-		}
-	}
-	return rows[asked][n], true
-}
-
-// pivot makes column col that of a unit matrix; false if it has only noughts at and below its own row.
-func pivot(rows [][]exact.Num, col int) bool {
-	at := col
-	for at < len(rows) && rows[at][col].IsZero() {
-		at++
-	}
-	if at == len(rows) {
-		return false
-	}
-	rows[col], rows[at] = rows[at], rows[col]
-	by := rows[col][col]
-	for j := range rows[col] {
-		rows[col][j] = over(rows[col][j], by)
-	}
-	for i := range rows {
-		if i == col || rows[i][col].IsZero() {
-			continue
-		}
-		f := rows[i][col]
-		for j := range rows[i] {
-			rows[i][j] = rows[i][j].Sub(f.Mul(rows[col][j]))
-		}
-	}
-	return true
+	return x[asked], true
 }
 
 // over is a ÷ b, and 0 for b = 0, by which no caller divides unchecked.
