@@ -36,7 +36,10 @@ func (w sums) Added(s statics.Sum, values []exact.Num) string {
 			continue
 		}
 		v := t.Amount(values)
-		w.add(&b, (v.Sign() < 0) != w.reversed(s), w.st.Given(v.Abs(), sumDimension(s)))
+		if s.Moment {
+			v = w.st.Moments.Value(v)
+		}
+		w.add(&b, v.Sign() < 0, w.st.Given(v.Abs(), sumDimension(s)))
 	}
 	return b.String() + w.equals() + "0"
 }
