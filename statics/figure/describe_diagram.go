@@ -9,7 +9,7 @@ import (
 // DescribeDiagram says in sentences what the figure of an internal force shows: what its sign means, and of each member
 // the values at its critical points in order.
 func DescribeDiagram(s *statics.Solution, q InternalForce, o Options) []string {
-	w := words{s.Assembly, &s.Frame, o}
+	w := memberWords{&s.Frame, o}
 	d := newDraft(&s.Frame, o, make([]bool, len(s.Frame.Members)))
 	sign := d.meaning(q)
 	if q == BendingMoment {
@@ -30,8 +30,14 @@ func (d *draft) unitWords(q InternalForce) string {
 	return ""
 }
 
+// memberWords write about the members of a frame.
+type memberWords struct {
+	f *statics.Frame
+	o Options
+}
+
 // along lists the values of a quantity along one member.
-func (w words) along(g statics.Diagram, q InternalForce) string {
+func (w memberWords) along(g statics.Diagram, q InternalForce) string {
 	m := w.f.Members[g.Member]
 	start := m.Name + ", " + w.o.given(g.Length, notation.Length) + " from " + w.f.Joints[m.From].Name + " to " + w.f.Joints[m.To].Name + ": "
 	if g.Withheld {
@@ -84,7 +90,7 @@ func (q InternalForce) steps(stations []statics.Station, o Options) []statics.St
 }
 
 // station is the place of a critical point on its member.
-func (w words) station(g statics.Diagram, st statics.Station) string {
+func (w memberWords) station(g statics.Diagram, st statics.Station) string {
 	m := w.f.Members[g.Member]
 	switch {
 	case st.At.IsZero():
