@@ -29,7 +29,7 @@ func TestPromiseOfAwkwardFrames(t *testing.T) {
 	t.Parallel()
 	together := map[int]int{}
 	n := uint64(2000)
-	if testing.Short() || raced {
+	if testing.Short() {
 		n = 200
 	}
 	for seed := range n {

@@ -252,7 +252,7 @@ func TestRefusalsOfRandomFrames(t *testing.T) {
 	}
 	overSeeds(t, 4000, 400, check)
 	n := uint64(1500)
-	if testing.Short() || raced {
+	if testing.Short() {
 		n = 200
 	}
 	for seed := range n {

@@ -31,12 +31,12 @@ func TestAgainstOracle(t *testing.T) {
 	}
 }
 
-// overSeeds checks a property of the frames of so many seeds, fewer under -short and with the race detector, which has nothing to find here. A frame that fails is cut down to a
-// small one that fails as well.
+// overSeeds checks a property of the frames of so many seeds, fewer under -short. A frame that fails is cut down to a small
+// one that fails as well.
 func overSeeds(t *testing.T, full, short uint64, holds func(Frame) error) {
 	t.Helper()
 	n := full
-	if testing.Short() || raced {
+	if testing.Short() {
 		n = short
 	}
 	for seed := range n {

@@ -59,11 +59,12 @@ func viewsOf(p *problems.Problem, s *statics.Solution) []view {
 }
 
 // TestFigures draws all scenes of all problems at all sizes, and once on paper: nothing is cut off, no two labels collide,
-// and where there is room nothing is left out. In short mode and with the race detector each has every fifth of the sizes, beginning with another one.
+// and where there is room nothing is left out. In short mode each
+// has every fifth of the sizes, beginning with another one.
 func TestFigures(t *testing.T) {
 	t.Parallel()
 	step, scenes, drawings := 1, 0, 0
-	if testing.Short() || raced {
+	if testing.Short() {
 		step = 5
 	}
 	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
@@ -86,7 +87,7 @@ func TestFigures(t *testing.T) {
 		}
 	})
 	t.Logf("%d scenes, %d drawings in cells", scenes, drawings)
-	if scenes < 1400 && !raced {
+	if scenes < 1400 && !testing.Short() {
 		t.Errorf("only %d scenes", scenes)
 	}
 }

@@ -27,6 +27,6 @@ func ForceName(name string) string {
 func NameMatches(typed, name string) bool { return plainName(typed) == plainName(name) }
 
 // plainName is a name without the marks that mean nothing.
-func plainName(name string) string {
-	return strings.NewReplacer("_", "", "’", "'", " ", "").Replace(name)
-}
+func plainName(name string) string { return plain.Replace(name) }
+
+var plain = strings.NewReplacer("_", "", "’", "'", " ", "")

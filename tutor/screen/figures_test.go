@@ -45,7 +45,7 @@ func TestFigures(t *testing.T) {
 	t.Parallel()
 	sizes := [][2]int{{80, 24}, {100, 30}, {120, 40}}
 	all := everyProblem(t)
-	if testing.Short() || raced {
+	if testing.Short() {
 		all = all[:len(Library())]
 	}
 	for i, p := range all {

@@ -245,12 +245,12 @@ func TestEveryStateAtThirtySizes(t *testing.T) {
 }
 
 // TestEverySize draws four states at every width from 40 to 200 and every height from 12 to 60: each width with the
-// heights at which the layout changes and one more, each height with such widths. In short and with the race detector,
-// which makes it slow and finds nothing here, it draws each fifth.
+// heights at which the layout changes and one more, each height with such widths. In a short run it draws each
+// fifth.
 func TestEverySize(t *testing.T) {
 	t.Parallel()
 	step := 1
-	if testing.Short() || raced {
+	if testing.Short() {
 		step = 5
 	}
 	four := map[string]*Model{

@@ -18,7 +18,7 @@ var sizes = [][2]int{
 	{80, 24}, {80, 30}, {90, 24}, {100, 30}, {110, 28}, {120, 40}, {132, 43}, {160, 45}, {200, 60}, {200, 24},
 }
 
-// TestSizes draws every scene of every test file at every size, with the race detector at every sixth. From 80 × 24 on nothing is clipped or left out; of a frame
+// TestSizes draws every scene of every test file at every size, under -short at every sixth. From 80 × 24 on nothing is clipped or left out; of a frame
 // taken apart, which shows all forces at once, and of a sum with all its arms from 100 × 30 on, of a sum on six storeys from
 // 120 × 40 on.
 func TestSizes(t *testing.T) {
@@ -28,7 +28,7 @@ func TestSizes(t *testing.T) {
 		for _, ascii := range []bool{false, true} {
 			for name, s := range d.Scenes(t, ascii) {
 				for i, size := range sizes {
-					if ascii && i%3 > 0 || raced && i%6 > 0 {
+					if ascii && i%3 > 0 || testing.Short() && i%6 > 0 {
 						continue
 					}
 					g := cells.Draw(s, size[0], size[1], ascii)

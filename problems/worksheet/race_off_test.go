@@ -1,6 +1,0 @@
-//go:build !race
-
-package worksheet
-
-// raced reports whether the race detector is at work.
-const raced = false

@@ -1,6 +1,0 @@
-//go:build !race
-
-package statics
-
-// raced reports whether the race detector is at work.
-const raced = false
