@@ -6,7 +6,7 @@ import (
 )
 
 var bodySlips = []Slip{
-	{ID: "inner-pin-force", Group: Body, About: Presence, Source: "SD4, FI", find: innerPinForce,
+	{ID: "inner-pin-force", Group: Body, About: Presence, Source: "SD4", find: innerPinForce,
 		Says: "Inside one cut the two halves of a pin force cancel, so which forces come from outside this body?"},
 	{ID: "neighbours-load", Group: Body, About: Presence, Source: "SD5", find: neighboursLoad,
 		Says: "A load reaches another part only through the pin between them, so which loads touch this body itself?"},
@@ -20,7 +20,7 @@ var bodySlips = []Slip{
 		Says: "A load at a pin goes on one part only, and the other feels it through the pin force, so which part carries it here?"},
 	{ID: "pin-load-on-neither", Group: Body, About: Presence, Source: "TB", find: pinLoadOnNeither,
 		Says: "A load at a pin must be carried by one of the parts, so which part carries it here?"},
-	{ID: "shared-by-halves", Group: Body, About: Answer, Source: "IN, NC", find: sharedByHalves,
+	{ID: "shared-by-halves", Group: Body, About: Answer, Source: "NC, TB", find: sharedByHalves,
 		Says: "Equal shares need a frame and loads that are both symmetric, so what does the sum itself give?"},
 	{ID: "not-split-at-pin", Group: Body, About: Presence, Source: "TB, SD1", find: notSplitAtPin,
 		Says: "A load that runs across a pin is split there before anything else, so which stretch of it lies on this body?"},

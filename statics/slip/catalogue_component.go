@@ -6,13 +6,13 @@ import (
 )
 
 var componentSlips = []Slip{
-	{ID: "sine-for-cosine", Group: Component, About: Size, Source: "GD, IN", find: sineForCosine,
+	{ID: "sine-for-cosine", Group: Component, About: Size, Source: "GD, TB", find: sineForCosine,
 		Says: "The component beside the angle takes the cosine, so which side of the slope does each component go with?"},
 	{ID: "sloped-force-whole", Group: Component, About: Size, Source: "TB", find: slopedForceWhole,
 		Says: "Of a force aslant only its component along the direction goes in, so what is that component?"},
 	{ID: "slope-not-divided", Group: Component, About: Size, Source: "TB", find: slopeNotDivided,
 		Says: "Rise and run are divided by the length of the slope before they multiply a force, so what are its components?"},
-	{ID: "component-left-off", Group: Component, About: Presence, Source: "IN", find: componentLeftOff,
+	{ID: "component-left-off", Group: Component, About: Presence, Source: "TB", find: componentLeftOff,
 		Says: "A force aslant has two components and each may turn the body, so are both components in the sum?"},
 	{ID: "component-turned", Group: Component, About: Sense, Source: "GD", find: componentTurned,
 		Says: "Each component of a force aslant has a sense of its own, so which way does each of them point?"},

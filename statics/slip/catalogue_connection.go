@@ -6,7 +6,7 @@ import (
 )
 
 var connectionSlips = []Slip{
-	{ID: "pin-support-one-way", Group: Connection, About: Presence, Source: "SD8, LT, IN", find: pinSupportOneWay,
+	{ID: "pin-support-one-way", Group: Connection, About: Presence, Source: "SD8, LT, TB", find: pinSupportOneWay,
 		Says: "A pinned support holds both ways, across and up, so are both of its components where they belong in this sum?"},
 	{ID: "roller-not-square", Group: Connection, About: Sense, Source: "SD8", find: rollerNotSquare,
 		Says: "A roller pushes square to the surface it runs on, so along which line does this reaction act?"},
