@@ -28,7 +28,7 @@ func (j Judge) writtenSays(slips []slip.Written) string {
 	case len(things) > 1 || things[0].who == "":
 		return lowerFirst(named.Says)
 	default:
-		return lowerFirst(named.Principle()) + ", so " + askAll(things)
+		return lowerFirst(named.Principle()) + ": " + askAll(things)
 	}
 }
 

@@ -9,35 +9,35 @@ import (
 
 var algebraSlips = []Slip{
 	{ID: "other-face", Group: Algebra, About: Answer, Source: "SD6", find: otherFace,
-		Says: "The size is right, but what one part gets from a pin the other gives, so on which part is this force asked for?"},
+		Says: "The size is right, but the two bodies at a joint receive opposite forces: on which body is this force asked for?"},
 	{ID: "minus-dropped", Group: Algebra, About: Answer, Source: "GD", find: minusDropped,
-		Says: "The size is right, and a negative value says that the force acts against its arrow, so what sign does the sum give?"},
+		Says: "The size is right, but a negative value means that the force acts opposite to its arrow: which sign does the sum give?"},
 	{ID: "unknown-turned", Group: Algebra, About: Answer, Source: "GD", find: unknownTurned,
-		Says: "The size is right, but the unknown's own term has a sense too, so does the unknown count with the sum or against it?"},
+		Says: "The size is right, but the unknown's own term has a sign too: which sign does the unknown's term have?"},
 	{ID: "moved-with-its-sign", Group: Algebra, About: Sense, Source: "GD", find: movedWithItsSign,
-		Says: "A term changes its sign when it crosses the equals sign, so what stands on the other side?"},
+		Says: "A term changes its sign when it crosses the equals sign: what is now on each side?"},
 	{ID: "not-divided", Group: Algebra, About: Answer, Source: "GD", find: notDivided,
-		Says: "The terms make up what the unknown's own term must balance, so what is left to divide by to get the unknown itself?"},
+		Says: "The known terms give the unknown's whole term, not yet the unknown itself: what is left to divide by?"},
 	{ID: "multiplied-for-divided", Group: Algebra, About: Answer, Source: "DV", find: multipliedForDivided,
-		Says: "What multiplies the unknown divides the rest, so on which side does the unknown's factor divide?"},
+		Says: "What multiplies the unknown on one side divides the terms on the other: what does the division give?"},
 	{ID: "divided-by-another-arm", Group: Algebra, About: Answer, Source: "GD", find: dividedByAnotherArm,
-		Says: "The unknown has an arm of its own, from the centre to its line, so which distance is the unknown's own arm?"},
+		Says: "The unknown has an arm of its own, from the centre to its line of action: which distance is the arm of the unknown?"},
 	{ID: "other-unknown-dropped", Group: Algebra, About: Answer, Source: "GD", find: otherUnknownDropped,
-		Says: "Values solved together must satisfy both sums, so what do both values come to when put back into each sum?"},
+		Says: "Unknowns solved together must satisfy all of their sums: what does each sum give with the values put back?"},
 	{ID: "data-digits-swapped", Group: Algebra, About: Size, Source: "GD", find: dataDigitsSwapped,
-		Says: "Figures copied from the data must be the same on paper, so compare each load with what is given: which one differs?"},
+		Says: "Numbers copied from the data must stay as they are: which load differs from what is given?"},
 	{ID: "answer-digits-swapped", Group: Algebra, About: Answer, Source: "GD", find: answerDigitsSwapped,
-		Says: "The figures are the right ones but not in their order, so what did your own working give?"},
+		Says: "The digits are right, but not in this order: what did your own working give?"},
 	{ID: "power-of-ten", Group: Algebra, About: Answer, Source: "GD", find: powerOfTen,
-		Says: "The figures are right but not the place of the decimal point, so which unit does each quantity come in?"},
+		Says: "The digits are right, but the decimal point is not: in which unit is each quantity?"},
 	{ID: "one-term-in-other-unit", Group: Algebra, About: Size, Source: "GD", find: oneTermInOtherUnit,
-		Says: "Every quantity goes into one system of units before anything is added, so which term is not in it yet?"},
+		Says: "Quantities are added only in one system of units: which term is not in it yet?"},
 	{ID: "inches-and-feet", Group: Algebra, About: Answer, Source: "GD", find: inchesAndFeet,
-		Says: "Lengths go into one unit before anything is added, so are they all in feet or all in inches?"},
+		Says: "Lengths are added only in one unit: are they all in feet, or all in inches?"},
 	{ID: "mass-for-weight", Group: Algebra, About: Answer, Source: "GD", find: massForWeight,
-		Says: "A force is not a mass, and data given as forces need no further factor, so are the loads given as forces?"},
+		Says: "A mass becomes a weight when multiplied by gravity, but a force needs no such factor: are the loads given as forces?"},
 	{ID: "pounds-and-newtons", Group: Algebra, About: Answer, Source: "GD", find: poundsAndNewtons,
-		Says: "All forces go into one system of units before anything is added, so which system of units do the data use?"},
+		Says: "Forces are added only in one system of units: which system of units do the data use?"},
 }
 
 // numbers reads some numbers.
@@ -122,7 +122,7 @@ func dividedByAnotherArm(s *setting) []change {
 	})
 }
 
-// otherUnknownDropped takes from one of several sums solved together what it gives if the other unknowns were nought.
+// otherUnknownDropped takes from one of several sums solved together what it gives if the other unknowns were zero.
 func otherUnknownDropped(s *setting) []change {
 	k := s.sum.Factor(s.question.Force)
 	if len(s.question.Sums) < 2 || k.IsZero() {

@@ -7,22 +7,22 @@ import (
 
 var componentSlips = []Slip{
 	{ID: "sine-for-cosine", Group: Component, About: Size, Source: "GD, TB", find: sineForCosine,
-		Says: "The component beside the angle takes the cosine, so which side of the slope does each component go with?"},
+		Says: "The component adjacent to the angle takes the cosine: which component is adjacent to the angle here?"},
 	{ID: "sloped-force-whole", Group: Component, About: Size, Source: "TB", find: slopedForceWhole,
-		Says: "Of a force aslant only its component along the direction goes in, so what is that component?"},
+		Says: "An inclined force enters by its components, each smaller than the force itself: how large is each component?"},
 	{ID: "slope-not-divided", Group: Component, About: Size, Source: "TB", find: slopeNotDivided,
-		Says: "Rise and run are divided by the length of the slope before they multiply a force, so what are its components?"},
+		Says: "Rise and run are divided by the length of the slope before they multiply a force: how large is each component?"},
 	{ID: "component-left-off", Group: Component, About: Presence, Source: "TB", find: componentLeftOff,
-		Says: "A force aslant has two components and each may turn the body, so are both components in the sum?"},
+		Says: "An inclined force has two components, and each may have a moment: are both components in the sum?"},
 	{ID: "component-turned", Group: Component, About: Sense, Source: "GD", find: componentTurned,
-		Says: "Each component of a force aslant has a sense of its own, so which way does each of them point?"},
+		Says: "Each component of an inclined force has a sense of its own: which way does each component point?"},
 	{ID: "degrees-as-radians", Group: Component, About: Size, Source: "GD", find: degreesAsRadians,
-		Says: "The sine or cosine of an angle in degrees wants a calculator that is set to degrees, so what are the force's components?"},
+		Says: "An angle in degrees needs a calculator that is set to degrees: how large are the components of the force?"},
 	{ID: "share-of-unknown-forgotten", Group: Component, About: Size, Source: "TB", find: shareOfUnknownForgotten,
-		Says: "Only the share of an unknown along the sum enters it, so what is the unknown multiplied by?"},
+		Says: "Only the component of the unknown along the sum enters it: what is the unknown multiplied by?"},
 }
 
-// sloped lists the terms of known forces aslant: in a moment sum two for each, in a force sum one, aslant to the sum.
+// sloped lists the terms of known inclined forces: in a moment sum two for each, in a force sum one, aslant to the sum.
 func (s *setting) sloped() terms {
 	return s.known().filter(func(t statics.Term) bool {
 		if s.sum.Moment {
@@ -32,7 +32,7 @@ func (s *setting) sloped() terms {
 	})
 }
 
-// sineForCosine swaps the two, in both components of a force or in one; where a load aslant does not come in
+// sineForCosine swaps the two, in both components of a force or in one; where an inclined load does not come in
 // components, its direction.
 func sineForCosine(s *setting) []change {
 	swap := func(t statics.Term) statics.Term {
@@ -130,7 +130,7 @@ func componentTurned(s *setting) []change {
 	return all
 }
 
-// shareOfUnknownForgotten takes an unknown aslant whole.
+// shareOfUnknownForgotten takes an inclined unknown whole.
 func shareOfUnknownForgotten(s *setting) []change {
 	if s.sum.Moment {
 		return nil

@@ -9,37 +9,37 @@ import (
 
 var spreadSlips = []Slip{
 	{ID: "intensity-as-force", Group: Spread, About: Size, Source: "GD", find: intensityAsForce,
-		Says: "A load per length becomes a force only when multiplied by the length it covers, so what is its resultant?"},
+		Says: "A load per length becomes a force when it is multiplied by the length it covers: how large is the resultant?"},
 	{ID: "arm-to-far-end", Group: Spread, About: Arm, Source: "GD, TB", find: armToFarEnd,
-		Says: "The resultant of a spread load acts at the centroid of its diagram, not at its far end, so what is its arm?"},
+		Says: "The resultant of a distributed load acts at the centroid of the load, not at its far end: what is the arm of the resultant?"},
 	{ID: "arm-to-near-end", Group: Spread, About: Arm, Source: "GD", find: armToNearEnd,
-		Says: "The arm of a spread load runs to its centroid and not to where the load begins, so to where is it measured?"},
+		Says: "The resultant of a distributed load acts at the centroid of the load, not where the load begins: what is the arm of the resultant?"},
 	{ID: "halved-twice", Group: Spread, About: Size, Source: "DV", find: halvedTwice,
-		Says: "The half of a uniform load belongs to its arm only, so what is its whole resultant?"},
+		Says: "The resultant of a uniform load is its intensity times its length, with no half: how large is the resultant?"},
 	{ID: "triangle-as-rectangle", Group: Spread, About: Size, Source: "TB", find: triangleAsRectangle,
-		Says: "A triangle holds half of the rectangle around it, so what is its resultant?"},
+		Says: "A triangle has half the area of the rectangle around it: how large is the resultant?"},
 	{ID: "triangle-at-middle", Group: Spread, About: Arm, Source: "TB, EX", find: triangleAtMiddle,
-		Says: "The resultant of a triangle lies at a third of its length from the tall end, so what is its arm?"},
+		Says: "The resultant of a triangular load acts one third of its length from the larger end: what is the arm of the resultant?"},
 	{ID: "wrong-third", Group: Spread, About: Arm, Source: "TB", find: wrongThird,
-		Says: "The resultant of a triangle lies nearer to the tall end, so on which side of its middle does it act?"},
+		Says: "The resultant of a triangular load acts nearer to its larger end: on which side of the middle does the resultant act?"},
 	{ID: "rectangle-only", Group: Spread, About: Presence, Source: "TB", find: rectangleOnly,
-		Says: "A trapezoid is a rectangle and a triangle together, so which shape is still to be put in?"},
+		Says: "A linearly varying load can be split into two simple shapes: are both shapes in the sum?"},
 	{ID: "triangle-only", Group: Spread, About: Presence, Source: "TB", find: triangleOnly,
-		Says: "A trapezoid is a triangle on top of a rectangle, so which shape is still to be put in?"},
+		Says: "A linearly varying load can be split into a rectangle and a triangle: are both shapes in the sum?"},
 	{ID: "trapezoid-at-middle", Group: Spread, About: Arm, Source: "TB", find: trapezoidAtMiddle,
-		Says: "With one end heavier the resultant moves toward that end, so where do the rectangle and the triangle each act?"},
+		Says: "The triangle in a linearly varying load acts one third of its length from its larger end: where does each shape of the load act?"},
 	{ID: "uniform-at-third", Group: Spread, About: Arm, Source: "DV", find: uniformAtThird,
-		Says: "A uniform load is the same all along, so where does its resultant act?"},
+		Says: "A uniform load is the same all along: where does the resultant act?"},
 	{ID: "distance-to-load-forgotten", Group: Spread, About: Arm, Source: "GD", find: distanceToLoadForgotten,
-		Says: "The arm of a spread load starts at the centre and not where the load begins, so what distance lies between the centre and the load?"},
+		Says: "The arm of a distributed load starts at the centre, not where the load begins: how far is the load from the centre?"},
 	{ID: "spread-counted-twice", Group: Spread, About: Size, Source: "TB", find: spreadCountedTwice,
-		Says: "Once a spread load is replaced by its resultant it is gone, so how often is it in the sum?"},
+		Says: "The resultant takes the place of the distributed load: how many times is the load counted?"},
 	{ID: "run-for-slope", Group: Spread, About: Size, Source: "TB", find: runForSlope,
-		Says: "An intensity goes with the length it is given on, along the slope or in plan, so which length belongs to this intensity?"},
+		Says: "An intensity belongs to the length on which it is given, along the slope or in projection: which length belongs to this intensity?"},
 	{ID: "square-for-upright", Group: Spread, About: Sense, Source: "TB", find: squareForUpright,
-		Says: "The arrowheads tell whether a load stands square to the member or along an axis, so which way does this load act?"},
+		Says: "A load on an inclined member may act perpendicular to the member or along an axis: in which direction does this load act?"},
 	{ID: "whole-member-loaded", Group: Spread, About: Size, Source: "DV", find: wholeMemberLoaded,
-		Says: "Only the stretch that a load covers counts, so from where to where does the load run?"},
+		Says: "Only the length that a load covers counts: where does the load begin, and where does it end?"},
 }
 
 // triangles are the shapes of triangular loads.
@@ -141,7 +141,7 @@ func runForSlope(s *setting) []change {
 	})
 }
 
-// squareForUpright turns a load along an axis, on a sloping member, square to the member, or the reverse.
+// squareForUpright turns a load along an axis, on a sloping member, perpendicular to the member, or the reverse.
 func squareForUpright(s *setting) []change {
 	var all []change
 	for i, l := range s.Assembly.Frame.Loads {

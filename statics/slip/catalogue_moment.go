@@ -7,39 +7,39 @@ import (
 
 var momentSlips = []Slip{
 	{ID: "turn-of-term", Group: Moment, About: Sense, Source: "GD", find: turnOfTerm,
-		Says: "A finger on the centre and a push along the force show the turn, so which way does each force turn this body?"},
+		Says: "Imagine the body pinned at the centre and pushed along the force: does each force turn it clockwise or counter-clockwise?"},
 	{ID: "sense-of-term", Group: Moment, About: Sense, Source: "GD", find: senseOfTerm,
-		Says: "A force counts as positive when it points along the positive direction of the sum, so which way does each one point?"},
+		Says: "A force is positive when it points in the positive direction of the sum: which way does each force point?"},
 	{ID: "turn-of-couple", Group: Moment, About: Sense, Source: "PLM", find: turnOfCouple,
-		Says: "A couple has a turn of its own that no centre changes, so does the couple go with the positive turn of the sum or against it?"},
+		Says: "A couple has the same sense about every centre: is the couple clockwise or counter-clockwise?"},
 	{ID: "arm-from-elsewhere", General: true, Group: Moment, About: Arm, Source: "GD", find: armFromElsewhere,
-		Says: "All arms of one sum start at its centre, so from where is each of yours measured?"},
+		Says: "Every arm in a moment sum is measured from the centre: from which point is each of your arms measured?"},
 	{ID: "arm-to-elsewhere", General: true, Group: Moment, About: Arm, Source: "GD, TB", find: armToElsewhere,
-		Says: "An arm ends on the line of its own force, so to where is each of yours measured?"},
+		Says: "An arm ends on the line of action of its own force: where does each of your arms end?"},
 	{ID: "across-for-up", Group: Moment, About: Arm, Source: "GD, RG", find: acrossForUp,
-		Says: "A vertical force needs a horizontal arm and a horizontal force a vertical one, so which distance goes with each force?"},
+		Says: "A vertical force has a horizontal arm, and a horizontal force a vertical one: which distance goes with each force?"},
 	{ID: "slant-as-arm", Group: Moment, About: Arm, Source: "RG, TB", find: slantAsArm,
-		Says: "The arm is the shortest distance from the centre to the line of the force, so which length meets that line square?"},
+		Says: "The arm is the perpendicular distance from the centre to the line of action: which length is perpendicular to that line?"},
 	{ID: "moment-through-centre", Group: Moment, About: Presence, Source: "TB", find: momentThroughCentre,
-		Says: "A force whose line passes through the centre has no arm, so which forces are left with a moment?"},
+		Says: "A force whose line of action passes through the centre has no moment about it: which forces do have a moment?"},
 	{ID: "taken-as-through-centre", Group: Moment, About: Presence, Source: "TB", find: takenAsThroughCentre,
-		Says: "A force is without a moment only if its line meets the centre, so draw each line on: which ones miss it?"},
+		Says: "A force has no moment only if its line of action passes through the centre: which lines of action miss the centre?"},
 	{ID: "couple-times-distance", Group: Moment, About: Arm, Source: "SD11, PLM", find: coupleTimesDistance,
-		Says: "A couple turns by the same amount about every point and enters as it is, so what does the couple add to this sum?"},
+		Says: "A couple has the same moment about every point and needs no arm: what does the couple add to this sum?"},
 	{ID: "couple-left-out", Group: Moment, About: Presence, Source: "SD11, PLM", find: coupleLeftOut,
-		Says: "A couple counts in every moment sum of its body wherever it acts, so is the couple in this one?"},
+		Says: "A couple counts in every moment sum of its body, wherever it acts: is the couple in this sum?"},
 	{ID: "couple-in-force-sum", Group: Moment, About: Presence, Source: "SD11", find: coupleInForceSum,
-		Says: "A couple has no net push and stays out of sums of forces, so what is left in this one?"},
+		Says: "A couple has no resultant force and stays out of force sums: which forces belong in this sum?"},
 	{ID: "arm-forgotten", Group: Moment, About: Arm, Source: "NC", find: armForgotten,
-		Says: "In a sum of moments each force is multiplied by its arm, so does every term have one?"},
+		Says: "In a moment sum each force is multiplied by its arm: does every force have its arm here?"},
 	{ID: "distance-in-force-sum", Group: Moment, About: Size, Source: "NC", find: distanceInForceSum,
-		Says: "A sum of forces holds forces only, without distances, so what does each term come to?"},
+		Says: "A force sum contains forces only, without distances: what is the force in each term?"},
 	{ID: "couple-counted-twice", Group: Moment, About: Size, Source: "PLM", find: coupleCountedTwice,
-		Says: "A couple is one of the things that act on the body beside the moments of the forces, so how often is it in the sum?"},
+		Says: "A couple enters a moment sum once, beside the moments of the forces: how many times is the couple counted?"},
 	{ID: "centre-changed", General: true, Group: Moment, About: Arm, Source: "DV", find: centreChanged,
-		Says: "The centre stays the same from the first term of a sum to the last, so from which point are the arms of the known forces measured?"},
+		Says: "The centre is the same for every term of a moment sum: from which point are the arms of the known forces measured?"},
 	{ID: "square-force-counted", Group: Moment, About: Presence, Source: "TB", find: squareForceCounted,
-		Says: "A force square to the direction of a sum adds nothing to it, so which forces have a share along it?"},
+		Says: "A force perpendicular to the direction of a sum adds nothing to it: which forces have a component along the sum?"},
 }
 
 // turns turns each load, and each known force that acts as it is named and is not negative.
@@ -203,7 +203,7 @@ func centreChanged(s *setting) []change {
 	return all
 }
 
-// squareForceCounted puts a known force that acts square to the sum into it.
+// squareForceCounted puts a known force that acts perpendicular to the sum into it.
 func squareForceCounted(s *setting) []change {
 	return s.where(func(t statics.Term) bool { return t.Why == statics.SquareTo && s.hasValue(t) }).counted()
 }

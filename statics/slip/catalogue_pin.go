@@ -4,17 +4,17 @@ import "unpin/statics"
 
 var pinSlips = []Slip{
 	{ID: "pin-force-not-reversed", Group: PinPair, About: Sense, Source: "SD6", find: pinForceNotReversed,
-		Says: "What one part gets from a pin the other gives, same size and opposite sense, so which way does the pin force act on this body?"},
+		Says: "Two bodies exert equal and opposite forces on each other: which way does the force at the joint act on this body?"},
 	{ID: "one-component-not-reversed", Group: PinPair, About: Sense, Source: "SD6", find: oneComponentNotReversed,
-		Says: "Both components of a pin force turn round on the other part, so which way does each act on this body?"},
+		Says: "Whatever one body exerts at a joint is reversed on the other: which way does each component act on this body?"},
 	{ID: "minus-used-twice", Group: PinPair, About: Sense, Source: "TB", find: minusUsedTwice,
-		Says: "A negative value already says that the force acts against its arrow, so with the arrow kept, what sign does the term get?"},
+		Says: "A negative value already means that the force acts opposite to its arrow: with the arrow kept, which sign does the term have?"},
 	{ID: "pin-force-left-off", Group: PinPair, About: Presence, Source: "SD4", find: pinForceLeftOff,
-		Says: "A pin force cancels only when both parts are inside the cut, so what does each pin do to this body?"},
+		Says: "The forces at a joint cancel only when both bodies are inside the cut: which joint forces act on this body?"},
 	{ID: "pin-component-left-off", Group: PinPair, About: Presence, Source: "SD8, TB", find: pinComponentLeftOff,
-		Says: "A pin passes two components and each has its own place in the sum, so are both components in the sum?"},
+		Says: "A pin force has two components, and each has its own place in the sum: are both components in the sum?"},
 	{ID: "value-of-another-pin", Group: PinPair, About: Size, Source: "DV", find: valueOfAnotherPin,
-		Says: "Each pin has a force of its own, so which pin does the value in this term belong to?"},
+		Says: "Each pin has forces of its own: which pin does the value in this term belong to?"},
 }
 
 // reversed lists those that act on this body against their names.

@@ -7,57 +7,57 @@ import (
 
 var internalSlips = []Slip{
 	{ID: "shear-sign", Group: Internal, About: Answer, Source: "TB", find: signOf(statics.ShearForce),
-		Says: "The size is right, and the sign tells which way the kept piece is pushed across, so which way counts as positive for the shear?"},
+		Says: "The size is right, but the sign of the shear follows a convention: which sense of the shear counts as positive?"},
 	{ID: "moment-side", Group: Internal, About: Answer, Source: "TB", find: signOf(statics.BendingMoment),
-		Says: "The size is right, and the sign tells which side of the member is stretched, so which side of the member is stretched here?"},
+		Says: "The size is right, but the sign of the moment tells which side of the member is in tension: which side of the member is in tension here?"},
 	{ID: "axial-sign", Group: Internal, About: Answer, Source: "TB", find: signOf(statics.AxialForce),
-		Says: "The size is right, and a pull on the cut face is tension and positive, so does the kept piece pull or push?"},
+		Says: "The size is right, but the axial force is positive only in tension: does it pull or push on the kept piece?"},
 	{ID: "axial-for-shear", Group: Internal, About: Answer, Source: "TB", find: axialForShear,
-		Says: "Axial force lies along the member and shear across it whichever way the member runs, so which of the forces lie along this member?"},
+		Says: "Axial force acts along the member and shear across it, whichever way the member runs: which forces act along this member?"},
 	{ID: "not-along-member", Group: Internal, About: Answer, Source: "TB", find: notAlongMember,
-		Says: "On a sloping member the forces are resolved along it and across, so what are the components of the forces along and across this member?"},
+		Says: "On an inclined member the forces are resolved along and perpendicular to it: what are their components in these two directions?"},
 	{ID: "end-force-ignored", Group: Internal, About: Presence, Source: "JH", find: endForceIgnored,
-		Says: "What acts at the end of the member sets the first value, so what acts at the start of this member?"},
+		Says: "What acts at the start of a member sets the first value: which forces act at the start of this member?"},
 	{ID: "corner-not-passed", Group: Internal, About: Presence, Source: "TB", find: cornerNotPassed,
-		Says: "A rigid corner passes on all that comes from beyond it, so what acts on the kept piece besides the loads of this member?"},
+		Says: "A rigid joint passes on everything that acts beyond it: what acts on the kept piece besides the loads on this member?"},
 	{ID: "shear-as-local-load", Group: Internal, About: Answer, Source: "JH", find: shearAsLocalLoad,
-		Says: "Shear is what the cut supplies to hold one whole side and not the load at the place, so what do all forces on the kept side come to?"},
+		Says: "The shear balances all the forces on one side of the cut: what do the forces on the kept piece add up to?"},
 	{ID: "no-step-at-load", Group: Internal, About: Presence, Source: "TB", find: noStepAtLoad,
-		Says: "A point load across the member makes the shear step by its own size, so which steps come before this place?"},
+		Says: "A point load makes the shear jump by its component across the member: which jumps come before this place?"},
 	{ID: "shear-step-at-couple", Group: Internal, About: Presence, Source: "SD11", find: shearStepAtCouple,
-		Says: "A couple steps the moment and leaves the shear as it was, so which forces make up the shear?"},
+		Says: "A couple makes the moment jump, but not the shear: which forces make up the shear?"},
 	{ID: "no-step-at-couple", Group: Internal, About: Presence, Source: "TB", find: noStepAtCouple,
-		Says: "A couple makes the moment step by its own size, so what is the moment just past it?"},
+		Says: "A couple makes the moment jump by its own size: what is the moment just past the couple?"},
 	{ID: "step-other-way", Group: Internal, About: Sense, Source: "TB", find: stepOtherWay,
-		Says: "The turn of a couple on the kept piece tells which way the moment steps, so does the moment step up or down here?"},
+		Says: "The sense of a couple on the kept piece decides which way the moment jumps: does the moment jump up or down here?"},
 	{ID: "moment-step-at-load", Group: Internal, About: Answer, Source: "TB", find: momentStepAtLoad,
-		Says: "At a point load the moment changes its slope and not its value, so what is the moment here?"},
+		Says: "A point load changes the slope of the moment, not its value: what is the moment here?"},
 	{ID: "resultant-before-cut", Group: Internal, About: Size, Source: "TB, EX", find: resultantBeforeCut,
-		Says: "The cut comes first and the resultant after it, so what load lies on the piece that is kept?"},
+		Says: "The cut comes first, and the resultant after it: which load lies on the kept piece?"},
 	{ID: "whole-load-for-part", Group: Internal, About: Size, Source: "TB", find: wholeLoadForPart,
-		Says: "Only the length up to the cut lies on the kept piece, so how much of the load is on it?"},
+		Says: "Only the load up to the cut acts on the kept piece: how much of the load is on the kept piece?"},
 	{ID: "straight-under-spread", Group: Internal, About: Answer, Source: "TB", find: straightUnderSpread,
-		Says: "Where the shear slopes the moment curves, so what does the area under the shear add up to here?"},
+		Says: "Where the shear changes, the moment is a curve: how large is the area under the shear up to this place?"},
 	{ID: "bulge-other-way", Group: Internal, About: Answer, Source: "TB", find: bulgeOtherWay,
-		Says: "The moment bulges the way the load pushes the member, so on which side of the straight line does the moment lie here?"},
+		Says: "Drawn on the tension side, the moment curve bulges the way the load acts: on which side of its chord does the curve lie?"},
 	{ID: "shear-kept-level", Group: Internal, About: Presence, Source: "TB", find: shearKeptLevel,
-		Says: "Under a spread load the shear changes all along by what it has passed, so how much of the load lies before this place?"},
+		Says: "Under a distributed load the shear changes all along: how much of the load lies before this place?"},
 	{ID: "load-slope-turned", Group: Internal, About: Sense, Source: "TB", find: loadSlopeTurned,
-		Says: "The sense of a spread load tells whether the shear rises or falls along the member, so does the shear rise or fall under this one?"},
+		Says: "The sense of a distributed load decides whether the shear rises or falls: does the shear rise or fall under this load?"},
 	{ID: "peak-at-middle", Group: Internal, About: Answer, Source: "TB", find: peakAtMiddle,
-		Says: "The moment peaks where the shear is nought, be that the middle or not, so what is the moment at the place of no shear?"},
+		Says: "The moment peaks where the shear is zero, which need not be the middle: what is the moment where the shear is zero?"},
 	{ID: "from-other-end", Group: Internal, About: Answer, Source: "DV", find: fromOtherEnd,
-		Says: "A distance along a member is told from the start of its name, so from which end is this place measured?"},
+		Says: "Distances along a member are measured from its first joint: from which end is this place measured?"},
 	{ID: "triangle-without-half", Group: Internal, About: Answer, Source: "DV", find: triangleWithoutHalf,
-		Says: "The moment changes by the area under the shear, and a triangle has half of base times height, so how large is the area under the shear?"},
+		Says: "The moment changes by the area under the shear, and a triangle has half of base times height: how large is the area under the shear?"},
 	{ID: "area-sign-lost", Group: Internal, About: Answer, Source: "TB", find: areaSignLost,
-		Says: "An area of negative shear takes from the moment and one of positive shear adds, so what sign has the area before this place?"},
+		Says: "Positive shear adds its area to the moment, and negative shear subtracts it: what is the sign of the area before this place?"},
 	{ID: "zero-at-fixed-end", Group: Internal, About: Answer, Source: "SD7", find: zeroAtFixedEnd,
-		Says: "A fixed end exerts a couple and the moment there answers to it, so how large is the couple at the fixed end?"},
+		Says: "A fixed support exerts a couple, and the moment there need not be zero: how large is the couple at the fixed end?"},
 	{ID: "roles-kept-at-corner", Group: Internal, About: Answer, Source: "TB", find: rolesKeptAtCorner,
-		Says: "Round a corner the shear of one member becomes the axial force of the next, so what balances the corner itself?"},
+		Says: "The directions of axial force and shear turn with the member at a corner: which forces act along this member, and which across it?"},
 	{ID: "load-beyond-cut", Group: Internal, About: Presence, Source: "TB", find: loadBeyondCut,
-		Says: "Only what acts on the kept piece counts, so which loads lie before the cut and which beyond it?"},
+		Says: "Only what acts on the kept piece counts: which loads lie beyond the cut?"},
 }
 
 // signOf turns the sign of one quantity.
@@ -151,7 +151,7 @@ func (s *setting) stepsOf(q statics.Quantity, shapes ...statics.ActionShape) ter
 	})
 }
 
-// spreadShapes are all shapes of spread loads.
+// spreadShapes are all shapes of distributed loads.
 var spreadShapes = []statics.ActionShape{statics.Uniform, statics.RisingRamp, statics.FallingRamp}
 
 func noStepAtLoad(s *setting) []change {
@@ -197,7 +197,7 @@ func momentStepAtLoad(s *setting) []change {
 	return all
 }
 
-// cutThrough alters the terms of spread loads that the section cuts through.
+// cutThrough alters the terms of distributed loads that the section cuts through.
 func (s *setting) cutThrough(way func(t statics.Term, whole statics.Action) statics.Term) []change {
 	if s.cut == nil {
 		return nil

@@ -132,7 +132,7 @@ func (k *cut) loadsHere() []statics.Load {
 	return all
 }
 
-// whole is an action of a trimmed spread load as it was before the cut; false if the cut does not go through it.
+// whole is an action of a trimmed distributed load as it was before the cut; false if the cut does not go through it.
 func (k *cut) whole(x statics.Action) (statics.Action, bool) {
 	for _, y := range k.Solution.Actions {
 		if y.Load == x.Load && y.Shape == x.Shape && y.End.Cmp(x.End) > 0 {

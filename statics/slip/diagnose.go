@@ -10,7 +10,7 @@ import (
 const AllFigures = 1000
 
 // A Typed value is what a student wrote, in the problem's units. It agrees with a number that is no further from it than
-// Within: half a unit of the place it was written to, or nought where the number is meant as it stands.
+// Within: half a unit of the place it was written to, or zero where the number is meant as it stands.
 type Typed struct {
 	Value, Within exact.Num
 	Figures       int // significant figures as written

@@ -60,14 +60,14 @@ func (s *setting) forcesOfLoads(test func(statics.Term) bool) terms {
 	return s.known().filter(func(t statics.Term) bool { return isLoad(t) && !isCouple(t) && test(t) })
 }
 
-// shaped lists the terms of spread loads of some shapes.
+// shaped lists the terms of distributed loads of some shapes.
 func (s *setting) shaped(shapes ...statics.ActionShape) terms {
 	return s.forcesOfLoads(func(t statics.Term) bool {
 		return slices.Contains(shapes, s.action(t).Shape)
 	})
 }
 
-// spreads lists the terms of all spread loads.
+// spreads lists the terms of all distributed loads.
 func (s *setting) spreads() terms {
 	return s.shaped(statics.Uniform, statics.RisingRamp, statics.FallingRamp)
 }

@@ -44,7 +44,7 @@ func (s *site) joints() []int {
 // at is where a joint is.
 func (s *site) at(joint int) statics.Point { return s.Assembly.Frame.Joints[joint].At }
 
-// distances lists how far a point is from the joints of the body, square to a direction.
+// distances lists how far a point is from the joints of the body, perpendicular to a direction.
 func (s *site) distances(from statics.Point, along statics.Vector) []exact.Num {
 	var all []exact.Num
 	for _, j := range s.joints() {

@@ -5,7 +5,7 @@ import (
 	"unpin/statics/exact"
 )
 
-// full is a force aslant that a term is a component of, as a direction.
+// full is an inclined force that a term is a component of, as a direction.
 func (s *site) full(t statics.Term) statics.Vector {
 	if isLoad(t) {
 		return s.action(t).Along
@@ -55,7 +55,7 @@ func (s *site) mixed(t statics.Term) bool {
 
 func (s *site) pure(t statics.Term) bool { return !s.mixed(t) }
 
-// wholeAslant reports whether a term is a load aslant to the axes that does not come in components.
+// wholeAslant reports whether a term is an inclined load to the axes that does not come in components.
 func (s *site) wholeAslant(t statics.Term) bool {
 	return isLoad(t) && t.What == statics.WholeForce && slanting(s.action(t).Along) && (s.sum.Moment || slanting(s.sum.Along))
 }

@@ -11,7 +11,7 @@ type Slip struct {
 	Group  Group
 	About  Aspect
 	Source string // as the package comment names them
-	Says   string // one sentence to the student: the principle first, no number, ending at the goal
+	Says   string // one sentence to the student, without a number: the principle, a colon, a question back to the goal
 	// General marks a slip that another may describe better: where both make the same change, only the other is kept.
 	General bool
 	find    func(s *setting) []change
@@ -19,13 +19,13 @@ type Slip struct {
 
 // Principle is what a slip says before its question.
 func (s *Slip) Principle() string {
-	principle, _, _ := strings.Cut(s.Says, ", so ")
+	principle, _, _ := strings.Cut(s.Says, ": ")
 	return principle
 }
 
 // Asks is the question in which what a slip says ends, without its mark.
 func (s *Slip) Asks() string {
-	_, goal, _ := strings.Cut(strings.TrimSuffix(s.Says, "?"), ", so ")
+	_, goal, _ := strings.Cut(strings.TrimSuffix(s.Says, "?"), ": ")
 	return goal
 }
 
@@ -38,15 +38,15 @@ const (
 	Connection              // what a support or connection can do
 	PinPair                 // what passes through a pin
 	Moment                  // moments and couples
-	Component               // forces aslant
-	Spread                  // spread loads
+	Component               // inclined forces
+	Spread                  // distributed loads
 	Algebra                 // solving, signs and units
 	Internal                // N, V and M at a section
 )
 
 // String is the group's name.
 func (g Group) String() string {
-	return [...]string{"body", "connection", "pin pair", "moment", "component", "spread load", "algebra", "section"}[g]
+	return [...]string{"body", "connection", "pin pair", "moment", "component", "distributed load", "algebra", "section"}[g]
 }
 
 // An Aspect is what of a term, or of the answer, a slip is about.

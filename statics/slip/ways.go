@@ -64,7 +64,7 @@ func only(way func(statics.Term) statics.Term) func(statics.Term) []statics.Term
 // slanting reports whether a direction lies along neither axis.
 func slanting(v statics.Vector) bool { return !v.X.IsZero() && !v.Y.IsZero() }
 
-// distinct is a list without noughts and repeated numbers.
+// distinct is a list without zeros and repeated numbers.
 func distinct(list []exact.Num) []exact.Num {
 	var all []exact.Num
 	for _, x := range list {
