@@ -29,8 +29,8 @@ func (j Judge) turned(v Typed) Typed {
 
 // The signs of areas where V is positive clockwise, and where it is positive counter-clockwise.
 const (
-	areasClockwise        = "An area of negative shear takes from the moment and one of positive shear adds"
-	areasCounterClockwise = "An area of positive shear takes from the moment and one of negative shear adds"
+	areasClockwise        = "Positive shear adds its area to the moment, and negative shear subtracts it"
+	areasCounterClockwise = "Negative shear adds its area to the moment, and positive shear subtracts it"
 )
 
 // inStyle is what a slip says, by the sense in which V counts.
