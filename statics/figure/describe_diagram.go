@@ -10,12 +10,11 @@ import (
 // the values at its critical points in order.
 func DescribeDiagram(s *statics.Solution, q InternalForce, o Options) []string {
 	w := memberWords{&s.Frame, o}
-	d := newDraft(&s.Frame, o, make([]bool, len(s.Frame.Members)))
-	sign := d.meaning(q)
+	sign := q.meaning(o)
 	if q == BendingMoment {
 		sign = sagging
 	}
-	lines := []string{q.name() + " " + q.Letter() + d.unitWords(q) + ", " + sign}
+	lines := []string{q.name() + " " + q.Letter() + q.unitWords(o) + ", " + sign}
 	for _, g := range s.Diagrams {
 		lines = append(lines, w.along(g, q))
 	}
@@ -23,8 +22,8 @@ func DescribeDiagram(s *statics.Solution, q InternalForce, o Options) []string {
 }
 
 // unitWords is " in kN", or nothing.
-func (d *draft) unitWords(q InternalForce) string {
-	if unit := d.o.Style.UnitOf(q.dimension()); unit != "" && !d.o.Style.Units.Letters() {
+func (q InternalForce) unitWords(o Options) string {
+	if unit := o.Style.UnitOf(q.dimension()); unit != "" && !o.Style.Units.Letters() {
 		return " in " + unit
 	}
 	return ""

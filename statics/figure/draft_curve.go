@@ -8,8 +8,15 @@ import (
 	"unpin/statics/notation"
 )
 
+// A diagramDraft is the draft of the diagram of one internal force.
+type diagramDraft struct {
+	*draft
+	q        InternalForce
+	greatest float64 // its greatest size in the frame, to which curves are drawn
+}
+
 // withheld notes that a member's internal forces are not known.
-func (d *draft) withheld(member int) {
+func (d diagramDraft) withheld(member int) {
 	a, b := d.ends(member)
 	d.Notes = append(d.Notes, Note{Position{(a.X + b.X) / 2, (a.Y + b.Y) / 2}, "withheld", Look{Role: DiagramMark}})
 }
@@ -29,10 +36,10 @@ func greatestOf(s *statics.Solution, q InternalForce) float64 {
 }
 
 // side is the side of a member on which positive values of a quantity stand.
-func (d *draft) side(member int, q InternalForce) Direction {
+func (d diagramDraft) side(member int) Direction {
 	a, b := d.ends(member)
 	left := a.To(b).Left()
-	if q == BendingMoment {
+	if d.q == BendingMoment {
 		if d.o.Style.Side == notation.CompressionSide {
 			return left
 		}
@@ -46,25 +53,25 @@ func (d *draft) side(member int, q InternalForce) Direction {
 
 // curve adds the curve of a quantity along one member, or along the neighbouring pieces of it that g holds, and reports
 // whether it is more than nought all along.
-func (d *draft) curve(g statics.Diagram, q InternalForce, greatest float64) bool {
-	c := Curve{Side: d.side(g.Member, q), Look: Look{Role: DiagramMark, Emphasis: emphasis(g.Member, d.o.LitMembers, nil)}}
+func (d diagramDraft) curve(g statics.Diagram) bool {
+	c := Curve{Side: d.side(g.Member), Look: Look{Role: DiagramMark, Emphasis: emphasis(g.Member, d.o.LitMembers, nil)}}
 	from, until := g.Stretches[0].From, g.Stretches[len(g.Stretches)-1].Until
 	c.From, c.To = d.atDistance(g, from), d.atDistance(g, until)
 	share := func(x exact.Num) float64 { return x.Sub(from).Float() / until.Sub(from).Float() }
 	flat := true
 	for _, p := range g.Stretches {
-		for _, x := range samples(p, q) {
-			value := q.of(p.At(x), d.o)
+		for _, x := range samples(p, d.q) {
+			value := d.q.of(p.At(x), d.o)
 			flat = flat && value.IsZero()
-			c.Ordinates = append(c.Ordinates, Ordinate{share(x), value.Float() / greatest})
+			c.Ordinates = append(c.Ordinates, Ordinate{share(x), value.Float() / d.greatest})
 		}
 	}
 	if flat {
 		return false
 	}
-	for _, r := range readings(g, q, d.o) {
+	for _, r := range readings(g, d.q, d.o) {
 		v := CurveValue{
-			Ordinate: Ordinate{share(r.at), r.value.Float() / greatest}, Text: d.o.Style.ResultNumber(r.value, q.dimension()),
+			Ordinate: Ordinate{share(r.at), r.value.Float() / d.greatest}, Text: d.o.Style.ResultNumber(r.value, d.q.dimension()),
 		}
 		if !d.isWritten(c, v) {
 			c.Values = append(c.Values, v)
@@ -87,7 +94,7 @@ func (d *draft) atDistance(g statics.Diagram, x exact.Num) Position {
 }
 
 // isWritten reports whether the same value stands already at the same place, at the end of a member that goes on straight.
-func (d *draft) isWritten(c Curve, v CurveValue) bool {
+func (d diagramDraft) isWritten(c Curve, v CurveValue) bool {
 	for _, other := range d.Curves {
 		for _, w := range other.Values {
 			if w.Text == v.Text && other.Side == c.Side && other.at(w.Along) == c.at(v.Along) {

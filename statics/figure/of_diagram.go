@@ -46,18 +46,17 @@ func (q InternalForce) of(at statics.InternalForces, o Options) exact.Num {
 // that of all members, so that it stays when members are added. The solution must have its values.
 func OfDiagram(s *statics.Solution, q InternalForce, members []int, o Options) Scene {
 	d := bareMembers(s, q, o)
-	greatest := greatestOf(s, q)
 	for _, g := range s.Diagrams {
 		switch {
 		case members != nil && !slices.Contains(members, g.Member):
 		case g.Withheld:
 			d.withheld(g.Member)
 		default:
-			d.curve(g, q, greatest)
+			d.curve(g)
 		}
 	}
 	d.names(d.joints())
-	d.Legend = d.legend(q)
+	d.Legend = d.legend()
 	if len(d.Curves) == 0 {
 		d.Legend = []string{q.Letter() + " = 0 all along"}
 	}
@@ -65,7 +64,7 @@ func OfDiagram(s *statics.Solution, q InternalForce, members []int, o Options) S
 }
 
 // bareMembers begins the scene of a quantity with all members and connections.
-func bareMembers(s *statics.Solution, q InternalForce, o Options) *draft {
+func bareMembers(s *statics.Solution, q InternalForce, o Options) diagramDraft {
 	inside := make([]bool, len(s.Frame.Members))
 	for i := range inside {
 		inside[i] = true
@@ -76,31 +75,28 @@ func bareMembers(s *statics.Solution, q InternalForce, o Options) *draft {
 		d.connection(c)
 	}
 	d.Names = map[string]Symbolic{q.Letter(): {Letter: q.Letter()}}
-	return d
+	return diagramDraft{d, q, greatestOf(s, q)}
 }
 
 // legend says in which unit and on which sides a quantity is drawn, and what its sign means.
-func (d *draft) legend(q InternalForce) []string {
-	text := q.Letter()
-	if unit := d.o.Style.UnitOf(q.dimension()); unit != "" && !d.o.Style.Units.Letters() {
-		text += " in " + unit
+func (d diagramDraft) legend() []string {
+	text := d.q.Letter() + d.q.unitWords(d.o) + ", " + d.q.meaning(d.o)
+	if d.q == BendingMoment {
+		return []string{text, sagging}
 	}
-	if q == BendingMoment {
-		return []string{text + ", " + d.meaning(q), sagging}
-	}
-	return []string{text + ", " + d.meaning(q), upperSide}
+	return []string{text, upperSide}
 }
 
 // meaning is what the sign of N or V means, and on which side M stands.
-func (d *draft) meaning(q InternalForce) string {
+func (q InternalForce) meaning(o Options) string {
 	switch {
 	case q == AxialForce:
 		return "+ in tension"
-	case q == ShearForce && d.o.Style.Shear == notation.CounterClockwiseShear:
+	case q == ShearForce && o.Style.Shear == notation.CounterClockwiseShear:
 		return "+ turns a piece counter-clockwise"
 	case q == ShearForce:
 		return "+ turns a piece clockwise"
-	case d.o.Style.Side == notation.CompressionSide:
+	case o.Style.Side == notation.CompressionSide:
 		return "drawn on the side in compression"
 	}
 	return "drawn on the side in tension"

@@ -15,21 +15,20 @@ type Growth struct {
 // what is not found yet.
 func OfDiagramSoFar(s *statics.Solution, q InternalForce, found map[int]Growth, o Options) Scene {
 	d := bareMembers(s, q, o)
-	greatest := greatestOf(s, q)
 	for _, g := range s.Diagrams {
 		if so, begun := found[g.Member]; begun && g.Withheld {
 			d.withheld(g.Member)
 		} else if begun {
-			d.grow(g, q, so, greatest)
+			d.grow(g, so)
 		}
 	}
 	d.names(d.joints())
-	d.Legend = d.legend(q)
+	d.Legend = d.legend()
 	return d.Scene
 }
 
 // grow draws so much of a member's curve: neighbouring stretches as one, then the places that none of them reaches.
-func (d *draft) grow(g statics.Diagram, q InternalForce, so Growth, greatest float64) {
+func (d diagramDraft) grow(g statics.Diagram, so Growth) {
 	drawn := func(i int) bool { return i < len(so.Stretches) && so.Stretches[i] }
 	for i := 0; i < len(g.Stretches); i++ {
 		from := i
@@ -41,13 +40,13 @@ func (d *draft) grow(g statics.Diagram, q InternalForce, so Growth, greatest flo
 		}
 		run := g
 		run.Stretches = g.Stretches[from:i]
-		if !d.curve(run, q, greatest) {
+		if !d.curve(run) {
 			d.nought(d.atDistance(g, run.Stretches[0].From).between(d.atDistance(g, run.Stretches[len(run.Stretches)-1].Until)))
 		}
 	}
 	for _, st := range so.Places {
 		if !reached(g, st, drawn) {
-			d.ordinate(g, q, st, greatest)
+			d.ordinate(g, st)
 		}
 	}
 }
@@ -65,21 +64,21 @@ func reached(g statics.Diagram, st statics.Station, drawn func(int) bool) bool {
 }
 
 // ordinate draws the value at one place.
-func (d *draft) ordinate(g statics.Diagram, q InternalForce, st statics.Station, greatest float64) {
-	at, value := d.atDistance(g, st.At), q.of(st.InternalForces, d.o)
+func (d diagramDraft) ordinate(g statics.Diagram, st statics.Station) {
+	at, value := d.atDistance(g, st.At), d.q.of(st.InternalForces, d.o)
 	if value.IsZero() {
 		d.nought(at)
 		return
 	}
-	o := Ordinate{0, value.Float() / greatest}
+	o := Ordinate{0, value.Float() / d.greatest}
 	d.Curves = append(d.Curves, Curve{
-		From: at, To: at, Side: d.side(g.Member, q), Ordinates: []Ordinate{o},
-		Values: []CurveValue{{o, d.o.Style.ResultNumber(value, q.dimension())}},
+		From: at, To: at, Side: d.side(g.Member), Ordinates: []Ordinate{o},
+		Values: []CurveValue{{o, d.o.Style.ResultNumber(value, d.q.dimension())}},
 		Look:   Look{Role: DiagramMark, Emphasis: emphasis(g.Member, d.o.LitMembers, nil)},
 	})
 }
 
 // nought marks a place where the quantity is found to be nought.
-func (d *draft) nought(at Position) {
+func (d diagramDraft) nought(at Position) {
 	d.Notes = append(d.Notes, Note{at, "0", Look{Role: DiagramMark}})
 }
