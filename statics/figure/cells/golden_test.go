@@ -8,7 +8,6 @@ import (
 	"strings"
 	"testing"
 
-	"unpin/statics/figure"
 	"unpin/statics/figure/cells"
 	"unpin/statics/figure/figuretest"
 )
@@ -45,26 +44,9 @@ func all(t *testing.T, d *figuretest.Drawing) string {
 	var b strings.Builder
 	for _, asks := range d.Asks {
 		fmt.Fprintf(&b, "== %s\n", strings.Join(asks, " "))
-		if asks[0] == "words" {
-			b.WriteString(strings.Join(words(t, d, asks[1:]), "\n") + "\n")
-			continue
-		}
 		b.WriteString(draw(t, d, asks[1:]))
 	}
 	return b.String()
-}
-
-// words are the sentences about a scene: of nothing, the frame; of sum 3; of N, V or M.
-func words(t *testing.T, d *figuretest.Drawing, of []string) []string {
-	o := figure.Options{Style: d.Style}
-	switch {
-	case len(of) == 0:
-		return figure.Describe(d.Cut(t), o)
-	case of[0] == "sum":
-		s := d.Solution(t)
-		return figure.DescribeSum(s.Assembly, s.Plan[figuretest.Atoi(of[1])-1].Sums[0], d.Before(t, figuretest.Atoi(of[1])), o)
-	}
-	return figure.DescribeDiagram(d.Solution(t), figuretest.ForceOf(of[0]), o)
 }
 
 // draw draws what one line asks for: its words are the scene, perhaps a body, the size, perhaps ascii.

@@ -30,7 +30,6 @@ import (
 //	draw M 80 24                   N, V or M along the members
 //	draw motion 1 80 24            the first way in which the frame can move
 //	draw sum 3 80 24               the sum of the third step of the plan
-//	words                          of the frame; words M, of an internal force; words sum 3
 type Drawing struct {
 	Frame statics.Frame
 	Style notation.Style
@@ -77,7 +76,7 @@ func (r *reader) item() (err error) {
 		r.support()
 	case "load":
 		r.load()
-	case "draw", "words":
+	case "draw":
 		r.Asks = append(r.Asks, append([]string{word}, r.words...))
 	default:
 		return fmt.Errorf("no item %q", word)
