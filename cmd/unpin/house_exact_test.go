@@ -8,7 +8,7 @@ import (
 )
 
 // Packages that draw, and so may use floats: places on paper and on a screen are not exact.
-var drawing = []string{"statics/figure", "statics/figure/cells", "statics/figure/paper", "problems/worksheet", "tutor/screen"}
+var drawing = []string{"statics/figure", "statics/figure/cells", "statics/figure/paper", "statics/figure/figuretest", "problems/worksheet", "tutor/screen"}
 
 // floatNames are the names by which a float comes in.
 var floatNames = []string{"float32", "float64", "ParseFloat", "Float64", "InexactFloat64", "NewFromFloat", "Float"}
