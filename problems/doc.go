@@ -6,4 +6,8 @@
 //
 // Lengths, forces and their combinations are in the problem's own units (Problem.Units); directions, signs and axes
 // are those of package statics: x to the right, y upward, couples counter-clockwise.
+//
+// Inside, bytes become a tree of nodes (syntax_*), a tree becomes a problem by the tables of fields (format_*) and by a
+// reader for each kind of thing (read_*), and what is wrong is told in words (fault_*). A reader embeds the one that it
+// rests on: shapeReader, numberReader, frameReader, pinReader.
 package problems

@@ -11,7 +11,6 @@ import (
 	"unicode/utf8"
 
 	"unpin/statics"
-	"unpin/statics/exact"
 	"unpin/statics/notation"
 )
 
@@ -24,7 +23,7 @@ const (
 
 // Read reads a problem file that is called name. The error is a *Faults with all that is wrong.
 func Read(name string, data []byte) (*Problem, error) {
-	r := &reader{faults: Faults{File: name}, problem: &Problem{Name: stem(name)}}
+	r := newReader(name)
 	if len(data) > maxBytes {
 		r.source = &source{lines: []string{""}}
 		r.fault(mark{1, 1, 1}, fmt.Sprintf("the file has more than %d MiB", maxBytes>>20), "A problem takes a few lines; see whether this is the file you meant.")
@@ -91,49 +90,15 @@ func stem(path string) string {
 	return strings.TrimSuffix(base, filepath.Ext(base))
 }
 
-// reader is the work of turning a tree into a problem. It goes on after a fault, and keeps note of what it could not
-// read so that one mistake is told once.
-type reader struct {
-	*source
-	faults  Faults
-	problem *Problem
+// reader is the work of turning a tree into a problem. Each kind of thing in a file has a reader, which rests on those of
+// what it is written with: shapes and words, numbers, the frame of joints and members, connections.
+type reader struct{ *pinReader }
 
-	numbers map[string]exact.Num // the given names
-	spoiled map[string]bool      // given names whose value is at fault
-
-	joints    map[string]int  // by name
-	jointKeys []*node         // where each is listed
-	unsure    map[int]bool    // joints whose place is at fault
-	members   map[string]ref  // by name, both ways round
-	absent    map[string]bool // member names at fault in the list of members
-	meeting   [][]int         // members at each joint
-	lengths   map[int]exact.Num
-
-	connected map[int]*node // joints with a pin, slot or sleeve, and where that is written
-	pinned    map[int]int   // connection at each joint
+// newReader is a reader of the file that is called name, with nothing read yet.
+func newReader(name string) *reader {
+	shapes := &shapeReader{faults: Faults{File: name}, problem: &Problem{Name: stem(name)}}
+	return &reader{&pinReader{frameReader: &frameReader{numberReader: &numberReader{shapeReader: shapes}}}}
 }
-
-// fault notes a fault at a place.
-func (r *reader) fault(at mark, problem, remedy string) {
-	r.faults.add(r.source.fault(at, problem, remedy))
-}
-
-// maxWarnings bounds the warnings that are kept.
-const maxWarnings = 50
-
-// warn notes what is legal but likely a mistake. The last warning kept says that there are more.
-func (r *reader) warn(format string, args ...any) {
-	switch len(r.problem.Warnings) {
-	case maxWarnings:
-		return
-	case maxWarnings - 1:
-		format, args = "There is more of this kind, which is not listed.", nil
-	}
-	r.problem.Warnings = append(r.problem.Warnings, fmt.Sprintf(format, args...))
-}
-
-// warned reports whether no more warnings are kept.
-func (r *reader) warned() bool { return len(r.problem.Warnings) == maxWarnings }
 
 // read reads the whole file: names first, then what refers to them.
 func (r *reader) read(tree *node) {
@@ -147,17 +112,17 @@ func (r *reader) read(tree *node) {
 	r.readJoints(values["joints"])
 	r.readMembers(values["members"])
 	r.connections(values)
-	r.supports(values["supports"])
-	r.loads(values["loads"])
-	r.vary(values["vary"])
+	supportReader{r.pinReader}.supports(values["supports"])
+	loadReader{r.pinReader}.loads(values["loads"])
+	variationReader{r.numberReader}.vary(values["vary"])
 	r.ask(values["ask"])
 	if len(r.faults.List) == 0 {
-		r.warnings()
+		warner{r.pinReader}.warnings()
 	}
 }
 
 // about reads title, text, units, grade and skills.
-func (r *reader) about(values map[string]*node) {
+func (r *numberReader) about(values map[string]*node) {
 	r.problem.Title = strings.Join(strings.Fields(r.prose(values["title"], "title", maxTitle)), " ")
 	r.problem.Text = r.prose(values["text"], "text", maxText)
 	if n := values["units"]; n != nil {
@@ -182,7 +147,7 @@ const (
 )
 
 // prose reads a text. A number or a word such as true is none unless it is quoted.
-func (r *reader) prose(n *node, what string, most int) string {
+func (r *shapeReader) prose(n *node, what string, most int) string {
 	switch {
 	case n == nil:
 		return ""
@@ -213,4 +178,4 @@ type ref struct {
 }
 
 // frame is the frame being built.
-func (r *reader) frame() *statics.Frame { return &r.problem.Frame }
+func (r *frameReader) frame() *statics.Frame { return &r.problem.Frame }

@@ -7,8 +7,15 @@ import (
 	"unpin/statics"
 )
 
+// A pinReader reads pins, slots and sleeves, and knows them when what holds or loads a joint is read.
+type pinReader struct {
+	*frameReader
+	connected map[int]*node // joints with a pin, slot or sleeve, and where that is written
+	pinned    map[int]int   // connection at each joint
+}
+
 // connections reads pins, slots and sleeves.
-func (r *reader) connections(values map[string]*node) {
+func (r *pinReader) connections(values map[string]*node) {
 	r.connected, r.pinned = map[int]*node{}, map[int]int{}
 	r.pins(values["pins"])
 	r.slides(values["slots"], statics.Slot, "slot")
@@ -16,7 +23,7 @@ func (r *reader) connections(values map[string]*node) {
 }
 
 // connection finds the joint that a connection names, at which at least two members end and no other connection is.
-func (r *reader) connection(n *node, what string) (int, bool) {
+func (r *pinReader) connection(n *node, what string) (int, bool) {
 	j, ok := r.joint(n)
 	if !ok {
 		return 0, false
@@ -37,13 +44,13 @@ func (r *reader) connection(n *node, what string) (int, bool) {
 }
 
 // connect notes a connection that has been read.
-func (r *reader) connect(c statics.Connection) {
+func (r *pinReader) connect(c statics.Connection) {
 	r.pinned[c.Joint] = len(r.frame().Connections)
 	r.frame().Connections = append(r.frame().Connections, c)
 }
 
 // connectionAt is the connection at joint j, or nil.
-func (r *reader) connectionAt(j int) *statics.Connection {
+func (r *pinReader) connectionAt(j int) *statics.Connection {
 	if k, ok := r.pinned[j]; ok {
 		return &r.frame().Connections[k]
 	}
@@ -51,7 +58,7 @@ func (r *reader) connectionAt(j int) *statics.Connection {
 }
 
 // pins reads the pins: a list of joints, or a table of what is hinged at each.
-func (r *reader) pins(n *node) {
+func (r *pinReader) pins(n *node) {
 	switch {
 	case n == nil:
 	case n.shape == list:
@@ -73,7 +80,7 @@ func (r *reader) pins(n *node) {
 }
 
 // allHinged is a pin on which each member turns by itself.
-func (r *reader) allHinged(j int) statics.Connection {
+func (r *pinReader) allHinged(j int) statics.Connection {
 	c := statics.Connection{Joint: j, Kind: statics.Pin, Main: statics.None}
 	for _, m := range r.meeting[j] {
 		c.Pieces = append(c.Pieces, []int{m})
@@ -82,7 +89,7 @@ func (r *reader) allHinged(j int) statics.Connection {
 }
 
 // pin reads what is hinged at joint j: all, or a list of members and of pieces.
-func (r *reader) pin(n *node, j int) {
+func (r *pinReader) pin(n *node, j int) {
 	name := r.frame().Joints[j].Name
 	if !r.shaped(n, "the pin at "+name, name+": all", list, scalar) {
 		return
@@ -108,7 +115,7 @@ func (r *reader) pin(n *node, j int) {
 }
 
 // pieces reads a list of members at joint j; a list within it is members that stay joined.
-func (r *reader) pieces(n *node, j int) ([][]int, bool) {
+func (r *pinReader) pieces(n *node, j int) ([][]int, bool) {
 	good := true
 	if len(n.items) == 0 {
 		r.fault(n.at, "nothing is listed as hinged", "Write all, or the members that are hinged.")
@@ -135,7 +142,7 @@ func (r *reader) pieces(n *node, j int) ([][]int, bool) {
 }
 
 // piece reads members at joint j that are joined; taken are those listed before.
-func (r *reader) piece(items []*node, j int, taken map[int]bool) ([]int, bool) {
+func (r *pinReader) piece(items []*node, j int, taken map[int]bool) ([]int, bool) {
 	good := true
 	var members []int
 	for _, item := range items {
@@ -161,7 +168,7 @@ func (r *reader) piece(items []*node, j int, taken map[int]bool) ([]int, bool) {
 
 // grouped is a connection at joint j of the pieces named and of the rest of the members there, which stay joined as the
 // main piece. Pieces are in the order of their first members.
-func (r *reader) grouped(j int, kind statics.ConnectionKind, named [][]int) statics.Connection {
+func (r *pinReader) grouped(j int, kind statics.ConnectionKind, named [][]int) statics.Connection {
 	c := statics.Connection{Joint: j, Kind: kind, Main: statics.None, Pieces: named}
 	var rest []int
 	for _, m := range r.meeting[j] {
@@ -180,7 +187,7 @@ func (r *reader) grouped(j int, kind statics.ConnectionKind, named [][]int) stat
 }
 
 // slides reads slots or sleeves.
-func (r *reader) slides(n *node, kind statics.ConnectionKind, what string) {
+func (r *pinReader) slides(n *node, kind statics.ConnectionKind, what string) {
 	if n == nil {
 		return
 	}
@@ -197,7 +204,7 @@ func (r *reader) slides(n *node, kind statics.ConnectionKind, what string) {
 }
 
 // slide reads a slot or sleeve at joint j.
-func (r *reader) slide(values map[string]*node, j int, kind statics.ConnectionKind, what string) {
+func (r *pinReader) slide(values map[string]*node, j int, kind statics.ConnectionKind, what string) {
 	free, along := values["free"], values["along"]
 	line, lineOK := r.slideLine(along)
 	members, ok := r.piece(free.items, j, map[int]bool{})
@@ -220,7 +227,7 @@ func (r *reader) slide(values map[string]*node, j int, kind statics.ConnectionKi
 }
 
 // slideLine reads the line of sliding: the line of a member, or a direction.
-func (r *reader) slideLine(n *node) (statics.Vector, bool) {
+func (r *pinReader) slideLine(n *node) (statics.Vector, bool) {
 	if n.shape == scalar && memberName.MatchString(n.text) {
 		m, ok := r.member(n)
 		if !ok || !r.sure(m) {

@@ -26,7 +26,7 @@ const directionHelp = "Write up, down, left, right, an angle such as 60deg, or a
 const memberDirectionHelp = "Write up, down, left, right, along or normal (of the member in on), an angle such as 60deg, or a pair such as [3, 4]."
 
 // direction reads a direction. Where no member gives along and normal a meaning, ofMember is false and they are faults.
-func (r *reader) direction(n *node, what string, ofMember bool) (direction, bool) {
+func (r *numberReader) direction(n *node, what string, ofMember bool) (direction, bool) {
 	if n.shape == list {
 		return r.pairDirection(n, what)
 	}
@@ -58,7 +58,7 @@ func (r *reader) direction(n *node, what string, ofMember bool) (direction, bool
 }
 
 // pairDirection reads a direction [dx, dy], which is kept as it is.
-func (r *reader) pairDirection(n *node, what string) (direction, bool) {
+func (r *numberReader) pairDirection(n *node, what string) (direction, bool) {
 	pair, ok := r.pair(n, what, "[3, 4]", notation.Pure)
 	if !ok {
 		return direction{}, false
@@ -76,7 +76,7 @@ func (r *reader) pairDirection(n *node, what string) (direction, bool) {
 func pairText(n *node) string { return "[" + strings.Join(texts(n.items), ", ") + "]" }
 
 // angle reads a direction given by its angle from the x axis, counter-clockwise.
-func (r *reader) angle(n *node, d direction) (direction, bool) {
+func (r *numberReader) angle(n *node, d direction) (direction, bool) {
 	deg, ok := r.number(n, "an angle", notation.Degrees)
 	if !ok {
 		return d, false
@@ -89,7 +89,7 @@ func (r *reader) angle(n *node, d direction) (direction, bool) {
 }
 
 // vectorOn is the direction as a vector, along and normal as the name of the member has them.
-func (r *reader) vectorOn(d direction, m ref) statics.Vector {
+func (r *frameReader) vectorOn(d direction, m ref) statics.Vector {
 	switch {
 	case d.along:
 		return r.span(m)

@@ -14,12 +14,12 @@ import (
 )
 
 // given reads the names for numbers. They may use each other in any order, so each is read when all it uses are known.
-func (r *reader) given(n *node) {
+func (r *numberReader) given(n *node) {
 	r.numbers, r.spoiled = map[string]exact.Num{}, map[string]bool{}
 	if n == nil {
 		return
 	}
-	g := giver{reader: r, values: map[string]*node{}, state: map[string]progress{}}
+	g := giver{numberReader: r, values: map[string]*node{}, state: map[string]progress{}}
 	for _, e := range n.entries {
 		if !r.givenName(e.key) || !r.shaped(e.value, e.key.text, e.key.text+": 4.5", scalar) {
 			r.spoiled[e.key.text] = true
@@ -39,7 +39,7 @@ func (r *reader) given(n *node) {
 var positionWords = []string{"length", "run", "rise"}
 
 // givenName reports whether the key can be a name for a number.
-func (r *reader) givenName(key *node) bool {
+func (r *numberReader) givenName(key *node) bool {
 	const remedy = "Names for numbers have letters and digits and begin with a letter: w, h2, span."
 	switch name := key.text; {
 	case !isName(name):
@@ -71,9 +71,16 @@ const (
 	settled
 )
 
+// A numberReader reads numbers, in which given names may stand.
+type numberReader struct {
+	*shapeReader
+	numbers map[string]exact.Num // the given names
+	spoiled map[string]bool      // given names whose value is at fault
+}
+
 // giver is the work of reading given numbers.
 type giver struct {
-	*reader
+	*numberReader
 	values map[string]*node
 	state  map[string]progress
 	path   []string // names underway, each used by the one before
@@ -126,7 +133,7 @@ func (g *giver) cycle(name string) {
 }
 
 // number reads a number of a dimension. One that uses a given name at fault is not read, and no fault of its own.
-func (r *reader) number(n *node, what string, want notation.Dimension) (exact.Num, bool) {
+func (r *numberReader) number(n *node, what string, want notation.Dimension) (exact.Num, bool) {
 	if !r.shaped(n, what, "12.5", scalar) {
 		return exact.Num{}, false
 	}
@@ -134,7 +141,7 @@ func (r *reader) number(n *node, what string, want notation.Dimension) (exact.Nu
 }
 
 // numberText reads the beginning of a value's text as a number.
-func (r *reader) numberText(n *node, text string, want notation.Dimension) (exact.Num, bool) {
+func (r *numberReader) numberText(n *node, text string, want notation.Dimension) (exact.Num, bool) {
 	for _, name := range notation.Names(text) {
 		if r.spoiled[name] {
 			return exact.Num{}, false
@@ -159,7 +166,7 @@ func (r *reader) numberText(n *node, text string, want notation.Dimension) (exac
 const maxDigits = 400
 
 // withGivenHint adds the near name to the fault of an unknown one.
-func (r *reader) withGivenHint(text string, err error) error {
+func (r *numberReader) withGivenHint(text string, err error) error {
 	e := (*notation.ReadError)(nil)
 	if !errors.As(err, &e) || e.Start >= e.End || e.End > len(text) {
 		return err
@@ -175,7 +182,7 @@ func (r *reader) withGivenHint(text string, err error) error {
 
 // readFault is the fault of a text that notation could not read, at its place in the file if the text stands there as
 // it is.
-func (r *reader) readFault(n *node, err error) {
+func (r *numberReader) readFault(n *node, err error) {
 	e := (*notation.ReadError)(nil)
 	if !errors.As(err, &e) {
 		r.fault(n.at, err.Error(), "")
@@ -190,7 +197,7 @@ func (r *reader) readFault(n *node, err error) {
 }
 
 // whole reads a plain whole number between two bounds.
-func (r *reader) whole(n *node, what string, low, high int) int {
+func (r *shapeReader) whole(n *node, what string, low, high int) int {
 	for v := low; v <= high; v++ {
 		if n.text == fmt.Sprint(v) {
 			return v

@@ -17,8 +17,20 @@ var (
 	memberName = regexp.MustCompile(`^([A-Z][a-z0-9']*)([A-Z][a-z0-9']*)$`)
 )
 
+// A frameReader reads joints and members, and what is measured along them.
+type frameReader struct {
+	*numberReader
+	joints    map[string]int  // by name
+	jointKeys []*node         // where each is listed
+	unsure    map[int]bool    // joints whose place is at fault
+	members   map[string]ref  // by name, both ways round
+	absent    map[string]bool // member names at fault in the list of members
+	meeting   [][]int         // members at each joint
+	lengths   map[int]exact.Num
+}
+
 // readJoints reads the joints and their places.
-func (r *reader) readJoints(n *node) {
+func (r *frameReader) readJoints(n *node) {
 	r.joints, r.unsure = map[string]int{}, map[int]bool{}
 	if n == nil {
 		return
@@ -55,7 +67,7 @@ func (r *reader) readJoints(n *node) {
 }
 
 // tooMany is a fault if there are more than a file may have.
-func (r *reader) tooMany(n *node, count, most int, what string) bool {
+func (r *shapeReader) tooMany(n *node, count, most int, what string) bool {
 	if count <= most {
 		return false
 	}
@@ -64,7 +76,7 @@ func (r *reader) tooMany(n *node, count, most int, what string) bool {
 }
 
 // point reads the place of a joint.
-func (r *reader) point(n *node, name string) (statics.Point, bool) {
+func (r *numberReader) point(n *node, name string) (statics.Point, bool) {
 	if !r.shaped(n, "the place of "+name, name+": [6, 4]", list) {
 		return statics.Point{}, false
 	}
@@ -73,7 +85,7 @@ func (r *reader) point(n *node, name string) (statics.Point, bool) {
 }
 
 // pair reads a list of two numbers.
-func (r *reader) pair(n *node, what, like string, want notation.Dimension) (pair [2]exact.Num, ok bool) {
+func (r *numberReader) pair(n *node, what, like string, want notation.Dimension) (pair [2]exact.Num, ok bool) {
 	if len(n.items) != 2 {
 		r.fault(n.at, fmt.Sprintf("%s is two numbers, not %d", what, len(n.items)), "Write both in brackets: "+like)
 		return pair, false
@@ -86,7 +98,7 @@ func (r *reader) pair(n *node, what, like string, want notation.Dimension) (pair
 }
 
 // joint finds the joint that a value names. If the joints could not be read at all, an unknown one is no fault.
-func (r *reader) joint(n *node) (int, bool) {
+func (r *frameReader) joint(n *node) (int, bool) {
 	j, ok := r.joints[n.text]
 	if !ok && len(r.joints) > 0 {
 		names := r.jointNames()
@@ -95,7 +107,7 @@ func (r *reader) joint(n *node) (int, bool) {
 	return j, ok
 }
 
-func (r *reader) jointNames() []string {
+func (r *frameReader) jointNames() []string {
 	var names []string
 	for _, j := range r.frame().Joints {
 		names = append(names, j.Name)
@@ -104,7 +116,7 @@ func (r *reader) jointNames() []string {
 }
 
 // readMembers reads the members and notes what meets at each joint.
-func (r *reader) readMembers(n *node) {
+func (r *frameReader) readMembers(n *node) {
 	r.members, r.absent, r.lengths = map[string]ref{}, map[string]bool{}, map[int]exact.Num{}
 	r.meeting = make([][]int, len(r.frame().Joints))
 	if n == nil {
@@ -126,7 +138,7 @@ func (r *reader) readMembers(n *node) {
 }
 
 // readMember reads one member, and reports whether it is one.
-func (r *reader) readMember(n *node) bool {
+func (r *frameReader) readMember(n *node) bool {
 	ends := memberName.FindStringSubmatch(n.text)
 	if ends == nil {
 		r.fault(n.at, quoted(n.text)+" is not two joints run together", "Write a member by its two joints, such as AB; joints begin with a capital.")
@@ -154,7 +166,7 @@ func (r *reader) readMember(n *node) bool {
 }
 
 // ends finds the joints of a member's name; each that is unknown is a fault.
-func (r *reader) ends(n *node, ends []string) (from, to int, ok bool) {
+func (r *frameReader) ends(n *node, ends []string) (from, to int, ok bool) {
 	first, second := *n, *n
 	first.text, second.text = ends[1], ends[2]
 	if n.literal {
@@ -181,7 +193,7 @@ func turnedRound(name string) string {
 }
 
 // unreached is a fault, at the first, of all joints at which no member ends.
-func (r *reader) unreached() {
+func (r *frameReader) unreached() {
 	if len(r.absent) > 0 || len(r.frame().Members) == 0 {
 		return // the member that is at fault may have been meant to end there
 	}
@@ -203,7 +215,7 @@ func (r *reader) unreached() {
 
 // member finds the member that a value names, either way round. One that was at fault where it was listed is no fault
 // here again.
-func (r *reader) member(n *node) (ref, bool) {
+func (r *frameReader) member(n *node) (ref, bool) {
 	if m, ok := r.members[n.text]; ok || r.absent[n.text] || len(r.members) == 0 {
 		return m, ok
 	}
@@ -215,7 +227,7 @@ func (r *reader) member(n *node) (ref, bool) {
 	return ref{}, false
 }
 
-func (r *reader) memberNames() []string {
+func (r *frameReader) memberNames() []string {
 	var names []string
 	for _, m := range r.frame().Members {
 		names = append(names, m.Name)
@@ -224,7 +236,7 @@ func (r *reader) memberNames() []string {
 }
 
 // memberAt finds the member that a value names and that must end at joint j.
-func (r *reader) memberAt(n *node, j int) (ref, bool) {
+func (r *frameReader) memberAt(n *node, j int) (ref, bool) {
 	m, ok := r.member(n)
 	if ok && !slices.Contains(r.meeting[j], m.member) {
 		r.fault(n.at, fmt.Sprintf("%s does not end at %s", n.text, r.frame().Joints[j].Name), r.endingAt(j))
@@ -234,7 +246,7 @@ func (r *reader) memberAt(n *node, j int) (ref, bool) {
 }
 
 // endingAt says which members end at joint j.
-func (r *reader) endingAt(j int) string {
+func (r *frameReader) endingAt(j int) string {
 	var names []string
 	for _, m := range r.meeting[j] {
 		names = append(names, r.frame().Members[m].Name)
@@ -243,13 +255,13 @@ func (r *reader) endingAt(j int) string {
 }
 
 // sure reports whether the places of a member's ends are known, so that its length and direction are.
-func (r *reader) sure(m ref) bool {
+func (r *frameReader) sure(m ref) bool {
 	member := r.frame().Members[m.member]
 	return !r.unsure[member.From] && !r.unsure[member.To]
 }
 
 // length is the length of a member.
-func (r *reader) length(m int) exact.Num {
+func (r *frameReader) length(m int) exact.Num {
 	l, known := r.lengths[m]
 	if !known {
 		l = r.frame().Length(m)
@@ -259,7 +271,7 @@ func (r *reader) length(m int) exact.Num {
 }
 
 // span is the vector along a member the way its name runs.
-func (r *reader) span(m ref) statics.Vector {
+func (r *frameReader) span(m ref) statics.Vector {
 	v := r.frame().Span(m.member)
 	if m.reversed {
 		return v.Neg()

@@ -8,8 +8,11 @@ import (
 	"unpin/statics/wording"
 )
 
+// A loadReader reads loads, one after the other.
+type loadReader struct{ *pinReader }
+
 // loads reads the loads, in file order.
-func (r *reader) loads(n *node) {
+func (r loadReader) loads(n *node) {
 	if n == nil || r.tooMany(n, len(n.items), maxLoads, "loads") {
 		return
 	}
@@ -23,7 +26,7 @@ func (r *reader) loads(n *node) {
 		}
 		values := r.fields(item, "a "+kindWords[kind], loadFields[kind])
 		r.problem.Entries = append(r.problem.Entries, entryOf(kind, values))
-		l := load{reader: r, node: item, kind: kind, values: values}
+		l := load{pinReader: r.pinReader, node: item, kind: kind, values: values}
 		if kind == "point" || kind == "couple" {
 			l.readPoint()
 		} else {
@@ -41,7 +44,7 @@ var kindWords = map[string]string{"point": "point load", "couple": "couple", "un
 
 // loadKind is the kind of a load, which is the one of its fields that gives the size. Where that is misspelt, its key is
 // put right, so that the rest of the load is read too.
-func (r *reader) loadKind(n *node) string {
+func (r loadReader) loadKind(n *node) string {
 	var kinds []string
 	for _, e := range n.entries {
 		if _, ok := loadFields[e.key.text]; ok {
@@ -59,7 +62,7 @@ func (r *reader) loadKind(n *node) string {
 }
 
 // meantKind is the kind that a misspelt field of a load most likely stands for, or "".
-func (r *reader) meantKind(n *node) string {
+func (r loadReader) meantKind(n *node) string {
 	for _, e := range n.entries {
 		key := e.key.text
 		meant := kindSlips[key]
@@ -119,7 +122,7 @@ func words(n *node) []string {
 
 // load is the work of reading one load.
 type load struct {
-	*reader
+	*pinReader
 	node   *node
 	kind   string
 	values map[string]*node

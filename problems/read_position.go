@@ -17,13 +17,13 @@ type reach struct {
 }
 
 // reachOf is a single member, the way its name runs.
-func (r *reader) reachOf(m ref) reach {
+func (r *frameReader) reachOf(m ref) reach {
 	return reach{name: m.name, length: r.length(m.member), span: r.span(m)}
 }
 
 // position reads a distance along a reach: a length, a share "1/2 length", or "2 run", "1 rise", where the horizontal or
 // vertical distance from the start is that. It must lie on the reach.
-func (r *reader) position(n *node, what string, along reach) (exact.Num, bool) {
+func (r *frameReader) position(n *node, what string, along reach) (exact.Num, bool) {
 	x, ok := r.distance(n, what, along)
 	if !ok {
 		return x, false
@@ -40,7 +40,7 @@ func (r *reader) position(n *node, what string, along reach) (exact.Num, bool) {
 }
 
 // distance is a position as a distance, wherever it lies.
-func (r *reader) distance(n *node, what string, along reach) (exact.Num, bool) {
+func (r *frameReader) distance(n *node, what string, along reach) (exact.Num, bool) {
 	text, base := cutBase(n.text)
 	if base == "length" {
 		share, ok := r.numberText(n, text, notation.Pure)
@@ -73,7 +73,7 @@ func cutBase(text string) (number, base string) {
 }
 
 // lengthText is a length with its unit, to six figures.
-func (r *reader) lengthText(l exact.Num) string {
+func (r *frameReader) lengthText(l exact.Num) string {
 	text := strings.TrimSpace(notation.Value(l, notation.Length, r.problem.Units, 6))
 	if l.Terminates() {
 		return text

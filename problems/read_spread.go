@@ -178,7 +178,7 @@ func (l load) broken(how string) bool {
 }
 
 // endsOf is the joints at which a member starts and ends, the way its name runs.
-func (r *reader) endsOf(m ref) (start, end int) {
+func (r *frameReader) endsOf(m ref) (start, end int) {
 	member := r.frame().Members[m.member]
 	if m.reversed {
 		return member.To, member.From

@@ -6,8 +6,11 @@ import (
 	"unpin/statics"
 )
 
+// A supportReader reads what holds the frame.
+type supportReader struct{ *pinReader }
+
 // supports reads what holds the frame.
-func (r *reader) supports(n *node) {
+func (r supportReader) supports(n *node) {
 	if n == nil {
 		return
 	}
@@ -25,7 +28,7 @@ func (r *reader) supports(n *node) {
 }
 
 // support reads the support at joint j; known is false if there is no such joint.
-func (r *reader) support(n *node, j int, known bool) (statics.Support, bool) {
+func (r supportReader) support(n *node, j int, known bool) (statics.Support, bool) {
 	s := statics.Support{Joint: j, On: statics.None}
 	if n.shape == table {
 		return r.supportFields(n, s, known)
@@ -49,7 +52,7 @@ func (r *reader) support(n *node, j int, known bool) (statics.Support, bool) {
 }
 
 // supportFields reads a support that has fields: one of the kinds, and for a roller or guide the member it holds.
-func (r *reader) supportFields(n *node, s statics.Support, known bool) (statics.Support, bool) {
+func (r supportReader) supportFields(n *node, s statics.Support, known bool) (statics.Support, bool) {
 	before := len(r.faults.List)
 	values := r.fields(n, "a support", supportFields)
 	kinds := stated(values, supportKinds)
@@ -83,7 +86,7 @@ func (r *reader) supportFields(n *node, s statics.Support, known bool) (statics.
 }
 
 // heldMember finds the member that a support at joint j holds; none is named where n is nil.
-func (r *reader) heldMember(n *node, j int, known bool) (ref, bool) {
+func (r supportReader) heldMember(n *node, j int, known bool) (ref, bool) {
 	if n == nil {
 		return ref{}, true
 	}
@@ -107,7 +110,7 @@ func stated(values map[string]*node, names []string) []string {
 }
 
 // holds reports whether the support has something to hold on to that can pass a couple, if it holds against turning.
-func (r *reader) holds(e entry, s statics.Support) bool {
+func (r supportReader) holds(e entry, s statics.Support) bool {
 	c := r.connectionAt(s.Joint)
 	if s.On != statics.None || s.Kind == statics.Pinned || s.Kind == statics.Roller || c == nil || c.Main != statics.None {
 		return true

@@ -7,9 +7,12 @@ import (
 	"unpin/statics/exact"
 )
 
+// A warner looks over a frame that was read for what is legal but likely a mistake.
+type warner struct{ *pinReader }
+
 // warnings notes what is legal in the frame but nearly always a mistake: joints that lie on a member they do not end,
 // members that cross where there is no joint, and pieces that hang together with nothing.
-func (r *reader) warnings() {
+func (r warner) warnings() {
 	f := r.frame()
 	boxes := make([]box, len(f.Members))
 	for m := range f.Members {
@@ -27,7 +30,7 @@ type box struct {
 	bottom, height exact.Num
 }
 
-func (r *reader) box(m int) box {
+func (r warner) box(m int) box {
 	f := r.frame()
 	p, q := f.Joints[f.Members[m].From].At, f.Joints[f.Members[m].To].At
 	return box{m, smaller(p.X, q.X), larger(p.X, q.X), smaller(p.Y, q.Y), larger(p.Y, q.Y)}
@@ -39,7 +42,7 @@ func (b box) holds(p statics.Point) bool {
 }
 
 // warnJointsOnMembers warns of each joint that lies on a member without being its end.
-func (r *reader) warnJointsOnMembers(boxes []box) {
+func (r warner) warnJointsOnMembers(boxes []box) {
 	f := r.frame()
 	byX := make([]int, len(f.Joints))
 	for j := range byX {
@@ -65,7 +68,7 @@ func (r *reader) warnJointsOnMembers(boxes []box) {
 }
 
 // warnCrossings warns of each two members that cross between their ends.
-func (r *reader) warnCrossings(boxes []box) {
+func (r warner) warnCrossings(boxes []box) {
 	f := r.frame()
 	slices.SortStableFunc(boxes, func(a, b box) int { return a.left.Cmp(b.left) })
 	for i, a := range boxes {
@@ -83,7 +86,7 @@ func (r *reader) warnCrossings(boxes []box) {
 }
 
 // cross reports whether two members cross between the ends of both: each has its ends on either side of the other.
-func (r *reader) cross(a, b int) bool {
+func (r warner) cross(a, b int) bool {
 	m, n := r.frame().Members[a], r.frame().Members[b]
 	if m.From == n.From || m.From == n.To || m.To == n.From || m.To == n.To {
 		return false
@@ -92,7 +95,7 @@ func (r *reader) cross(a, b int) bool {
 }
 
 // parts reports whether the line of member a has the ends of b on its two sides.
-func (r *reader) parts(a, b int) bool {
+func (r warner) parts(a, b int) bool {
 	f := r.frame()
 	start := f.Joints[f.Members[a].From].At
 	side := func(j int) int { return f.Span(a).Cross(start.To(f.Joints[j].At)).Sign() }
@@ -100,7 +103,7 @@ func (r *reader) parts(a, b int) bool {
 }
 
 // warnApart warns if not all members hang together.
-func (r *reader) warnApart() {
+func (r warner) warnApart() {
 	f := r.frame()
 	seen := make([]bool, len(f.Joints))
 	stack := []int{f.Members[0].From}

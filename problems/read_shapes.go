@@ -6,6 +6,36 @@ import (
 	"strings"
 )
 
+// A shapeReader reads what needs no more than the tree: shapes, words, texts. It goes on after a fault, and keeps note of
+// what it could not read so that one mistake is told once.
+type shapeReader struct {
+	*source
+	faults  Faults
+	problem *Problem
+}
+
+// fault notes a fault at a place.
+func (r *shapeReader) fault(at mark, problem, remedy string) {
+	r.faults.add(r.source.fault(at, problem, remedy))
+}
+
+// maxWarnings bounds the warnings that are kept.
+const maxWarnings = 50
+
+// warn notes what is legal but likely a mistake. The last warning kept says that there are more.
+func (r *shapeReader) warn(format string, args ...any) {
+	switch len(r.problem.Warnings) {
+	case maxWarnings:
+		return
+	case maxWarnings - 1:
+		format, args = "There is more of this kind, which is not listed.", nil
+	}
+	r.problem.Warnings = append(r.problem.Warnings, fmt.Sprintf(format, args...))
+}
+
+// warned reports whether no more warnings are kept.
+func (r *shapeReader) warned() bool { return len(r.problem.Warnings) == maxWarnings }
+
 // shapeWords names a shape in a sentence.
 var shapeWords = map[shape]string{
 	blank:  "nothing",
@@ -16,7 +46,7 @@ var shapeWords = map[shape]string{
 
 // fields reads a table whose fields are known, and returns the values that have a right shape, by name. What is
 // unknown, missing or of a wrong shape is a fault; `what` names the group in it, "a uniform load".
-func (r *reader) fields(n *node, what string, known fields) map[string]*node {
+func (r *shapeReader) fields(n *node, what string, known fields) map[string]*node {
 	values := map[string]*node{}
 	seen := map[string]bool{}
 	for _, e := range n.entries {
@@ -43,7 +73,7 @@ func (r *reader) fields(n *node, what string, known fields) map[string]*node {
 const wholeFile = "a problem"
 
 // unknownField is the fault of a field that the group does not have.
-func (r *reader) unknownField(key *node, what string, known fields) {
+func (r *shapeReader) unknownField(key *node, what string, known fields) {
 	problem := fmt.Sprintf("%s has no field %s", what, quoted(key.text))
 	if f, ok := askFields.find(key.text); ok && what == wholeFile {
 		r.fault(key.at, problem, fmt.Sprintf("It belongs in ask, as in ask: {%s: %s}", f.name, f.like))
@@ -57,7 +87,7 @@ func (r *reader) unknownField(key *node, what string, known fields) {
 }
 
 // shaped reports whether the value has one of the shapes; if not, that is a fault, and like shows what would be right.
-func (r *reader) shaped(n *node, what, like string, shapes ...shape) bool {
+func (r *shapeReader) shaped(n *node, what, like string, shapes ...shape) bool {
 	if slices.Contains(shapes, n.shape) {
 		return true
 	}
@@ -75,7 +105,7 @@ func (r *reader) shaped(n *node, what, like string, shapes ...shape) bool {
 }
 
 // worded reports whether a word, or each word of a list, is on the field's closed list, if it has one.
-func (r *reader) worded(n *node, f field) bool {
+func (r *shapeReader) worded(n *node, f field) bool {
 	if f.words == nil {
 		return true
 	}
@@ -99,7 +129,7 @@ func (r *reader) worded(n *node, f field) bool {
 }
 
 // word reports whether the text is one of the field's words; if not, that is a fault.
-func (r *reader) word(n *node, f field) bool {
+func (r *shapeReader) word(n *node, f field) bool {
 	if slices.Contains(f.words, n.text) || slices.Contains(f.same, n.text) {
 		return true
 	}
