@@ -211,3 +211,21 @@ func (w *workedSlip) says(t *testing.T, at, says string) {
 		t.Errorf("%s: says %q, in the file %q", at, says, w.field["says"])
 	}
 }
+
+// Slips that cannot be made at a question lead to nothing there.
+func TestAbsentSlips(t *testing.T) {
+	t.Parallel()
+	_, all := readWorked(t, "testdata/absent.txt", readFrames(t))
+	for _, w := range all {
+		at := w.field["section"] + strings.Join(w.sums, " and ")
+		candidates := w.target(t).Candidates()
+		for _, id := range strings.Split(w.field["never"], ", ") {
+			if !slices.ContainsFunc(catalogue, func(s *Slip) bool { return s.ID == id }) {
+				t.Errorf("%s: no slip %q", at, id)
+			}
+			if slices.ContainsFunc(candidates, func(c Candidate) bool { return c.Slip.ID == id }) {
+				t.Errorf("%s: %s can be made", at, id)
+			}
+		}
+	}
+}
