@@ -21,35 +21,35 @@ func (l *Lesson) assume(words []string) Reply {
 	}
 	words = slices.DeleteFunc(words, func(w string) bool { return slices.Contains([]string{"act", "be", "=", "positive", "on"}, w) })
 	if len(words) < 2 {
-		return Reply{Kind: Unread, Lines: []string{"Name an unknown and the sense it is taken in, as in: let " + l.Solution.Forces[0].Name + " left."}}
+		return Reply{Kind: Unread, Lines: []string{"Name an unknown and the sense it is taken in, as in: let " + l.about.solution.Forces[0].Name + " left."}}
 	}
-	i := l.forceNamed(words[0])
+	i := l.about.forceNamed(words[0])
 	if i == statics.None {
-		return Reply{Kind: Unread, Lines: []string{words[0] + " is no unknown here; they are " + notation.List(l.forceNames(l.allForces())) + "."}}
+		return Reply{Kind: Unread, Lines: []string{words[0] + " is no unknown here; they are " + notation.List(l.about.forceNames(l.about.allForces())) + "."}}
 	}
-	sign, err := l.assumedSign(i, words[1], words[2:])
+	sign, err := l.about.assumedSign(i, words[1], words[2:])
 	if err != nil {
 		return unread(err)
 	}
 	if sign < 0 {
 		l.turn(i)
 	}
-	return Reply{Kind: Listed, Lines: []string{l.unknownText(l.Solution.Forces[i])}}
+	return Reply{Kind: Listed, Lines: []string{l.about.unknownText(l.about.solution.Forces[i])}}
 }
 
 // assumedSign is +1 if the sense, on the part it is meant on, is the positive sense that force i has now, else −1.
-func (l *Lesson) assumedSign(i int, word string, on []string) (int, error) {
-	f := l.Solution.Forces[i]
+func (m *matter) assumedSign(i int, word string, on []string) (int, error) {
+	f := m.solution.Forces[i]
 	q := judging.Asked{Name: f.Name, Dim: notation.ForceDimension(f), Force: &f}
-	a, err := notation.ReadAnswer("1 "+strings.ToLower(word), l.Problem.Units, q.Dim)
+	a, err := notation.ReadAnswer("1 "+strings.ToLower(word), m.problem.Units, q.Dim)
 	if err != nil || a.Sense == notation.NoSense {
 		return 0, fmt.Errorf("%s is no sense of %s; %s", word, f.Name, q.Senses())
 	}
 	sign, err := q.SenseSign(a.Sense)
 	switch part := strings.Join(on, " "); {
-	case err != nil || part == "" || f.Kind == statics.MemberPull || strings.EqualFold(part, l.Solution.BodyName(f.On)):
+	case err != nil || part == "" || f.Kind == statics.MemberPull || strings.EqualFold(part, m.solution.BodyName(f.On)):
 		return sign, err
-	case f.By != statics.None && strings.EqualFold(part, l.Solution.BodyName(f.By)):
+	case f.By != statics.None && strings.EqualFold(part, m.solution.BodyName(f.By)):
 		return -sign, nil
 	default:
 		return 0, fmt.Errorf("%s does not act on %s", f.Name, strings.ToUpper(part))
@@ -57,9 +57,9 @@ func (l *Lesson) assumedSign(i int, word string, on []string) (int, error) {
 }
 
 // allForces numbers the unknowns.
-func (l *Lesson) allForces() []int {
+func (m *matter) allForces() []int {
 	var all []int
-	for i := range l.Solution.Forces {
+	for i := range m.solution.Forces {
 		all = append(all, i)
 	}
 	return all
@@ -67,7 +67,7 @@ func (l *Lesson) allForces() []int {
 
 // turn turns the positive sense of force i round, wherever the lesson speaks of it.
 func (l *Lesson) turn(i int) {
-	s, r := *l.Solution, l.route
+	s, r := *l.about.solution, l.route
 	s.Assembly = s.Turn(i)
 	s.Values = slices.Clone(s.Values)
 	s.Values[i] = s.Values[i].Neg()
@@ -76,11 +76,11 @@ func (l *Lesson) turn(i int) {
 	if len(r.chosen.Body) > 0 {
 		r.chosen = r.chosen.Again(s.Assembly)
 	}
-	l.Solution = &s
-	for n := range l.Questions {
-		if q := &l.Questions[n]; q.Force == i && (q.Kind == ForceValue || q.Kind == TermSign) {
+	l.about.solution = &s
+	for n := range l.sheet.questions {
+		if q := &l.sheet.questions[n]; q.Force == i && (q.Kind == ForceValue || q.Kind == TermSign) {
 			q.truth = q.truth.Neg()
-			l.answers[n].value = l.answers[n].value.Neg()
+			l.sheet.answers[n].value = l.sheet.answers[n].value.Neg()
 		}
 	}
 }
@@ -103,20 +103,20 @@ func sumsAgain(a *statics.Assembly, sums []statics.Sum) []statics.Sum {
 }
 
 // assumedLines list the unknowns that are taken in another sense than the one they are given.
-func (l *Lesson) assumedLines() []string {
+func (m *matter) assumedLines() []string {
 	var lines []string
-	for _, f := range l.Solution.Forces {
+	for _, f := range m.solution.Forces {
 		if f.Turned {
-			lines = append(lines, "As assumed, "+l.unknownText(f))
+			lines = append(lines, "As assumed, "+m.unknownText(f))
 		}
 	}
 	return lines
 }
 
 // asGiven are values of the forces by the senses that these are given.
-func (l *Lesson) asGiven(values []exact.Num) []exact.Num {
+func (m *matter) asGiven(values []exact.Num) []exact.Num {
 	given := slices.Clone(values)
-	for i, f := range l.Solution.Forces {
+	for i, f := range m.solution.Forces {
 		if f.Turned {
 			given[i] = given[i].Neg()
 		}

@@ -29,9 +29,9 @@ func TestAnySenses(t *testing.T) {
 		for _, rung := range []Rung{Order, Blank} {
 			random := rand.New(rand.NewPCG(2, uint64(n)))
 			l := lesson(t, name, rung)
-			given := *l.Solution
+			given := *l.about.solution
 			next := func() statics.Sum {
-				if f := l.Solution.Forces[random.IntN(len(given.Forces))]; l.Type(letLine(f)).Kind != Listed {
+				if f := l.about.solution.Forces[random.IntN(len(given.Forces))]; l.Type(letLine(f)).Kind != Listed {
 					t.Fatalf("%s: %s: %v", name, letLine(f), l.Type(letLine(f)).Lines)
 				}
 				return anySum(l, random)
@@ -39,13 +39,13 @@ func TestAnySenses(t *testing.T) {
 			if !followed(t, l, next) {
 				t.Errorf("%s, %s: no end", name, rung)
 			}
-			for _, f := range l.Solution.Forces {
+			for _, f := range l.about.solution.Forces {
 				if f.Turned {
 					l.Type(letLine(f))
 				}
 			}
-			if !slices.EqualFunc(l.Solution.Values, given.Values, exact.Num.Equal) || len(l.assumedLines()) > 0 {
-				t.Errorf("%s, %s: turned round and back, the values are %v", name, rung, l.Solution.Values)
+			if !slices.EqualFunc(l.about.solution.Values, given.Values, exact.Num.Equal) || len(l.about.assumedLines()) > 0 {
+				t.Errorf("%s, %s: turned round and back, the values are %v", name, rung, l.about.solution.Values)
 			}
 		}
 	}
@@ -55,7 +55,7 @@ func TestAnySenses(t *testing.T) {
 func TestTurnedSums(t *testing.T) {
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Values)
-		a := l.Solution.Assembly
+		a := l.about.solution.Assembly
 		for i := range a.Forces {
 			for _, j := range a.Frame.Joints {
 				s := a.MomentSum(a.Whole(), j.At)
@@ -82,7 +82,7 @@ func TestSectionsWithSensesAssumed(t *testing.T) {
 			l.Type("tell")
 		}
 	}
-	for _, f := range turned.Solution.Forces {
+	for _, f := range turned.about.solution.Forces {
 		turned.Type(letLine(f))
 	}
 	for {
@@ -124,7 +124,7 @@ func TestSensesResumed(t *testing.T) {
 // Where the plan is given, an unknown keeps its sense.
 func TestLetOnlyWhereThePlanIsOnesOwn(t *testing.T) {
 	l := lesson(t, "quay-gantry", Values)
-	if r := l.Type("let Cx left"); r.Kind != Unread || l.Solution.Forces[5].Turned {
+	if r := l.Type("let Cx left"); r.Kind != Unread || l.about.solution.Forces[5].Turned {
 		t.Errorf("%v", r.Lines)
 	}
 }

@@ -13,8 +13,8 @@ import (
 // readChoice reads a free body and a sum as a student names them: "CDE M C", "whole, moments about A", "part AB x",
 // "pin C y", "AB + BC M (8, 20/3)", "CDE F along [4, 3]", "CDE F square to RD". In a frame of one part the body may be left
 // out. The error says what is missing and how it is written.
-func (l *Lesson) readChoice(line string) (statics.Sum, error) {
-	c := chooser{l: l, words: choiceWords(line)}
+func (m *matter) readChoice(line string) (statics.Sum, error) {
+	c := chooser{about: m, words: choiceWords(line)}
 	body, err := c.body()
 	if err != nil {
 		return statics.Sum{}, err
@@ -39,7 +39,7 @@ func choiceWords(line string) []string {
 
 // A chooser takes words from the front of a choice.
 type chooser struct {
-	l     *Lesson
+	about *matter
 	words []string
 }
 
@@ -64,7 +64,7 @@ func (c *chooser) has(words ...string) bool {
 
 // body takes the names of bodies.
 func (c *chooser) body() (statics.FreeBody, error) {
-	a := c.l.Solution.Assembly
+	a := c.about.solution.Assembly
 	if c.has("whole", "all", "everything") {
 		c.has("frame")
 		return a.Whole(), nil
@@ -85,7 +85,7 @@ func (c *chooser) body() (statics.FreeBody, error) {
 	case a.Bodies() == 1:
 		return a.Whole(), nil
 	}
-	return nil, fmt.Errorf("begin with a free body: %s, or several joined by +, or whole", notation.List(c.l.bodyNames()))
+	return nil, fmt.Errorf("begin with a free body: %s, or several joined by +, or whole", notation.List(c.about.bodyNames()))
 }
 
 // oneBody takes the name of a part or pin, or leaves the words as they are and gives None.
@@ -95,8 +95,8 @@ func (c *chooser) oneBody() int {
 	if strings.EqualFold(name, "pin") {
 		name = "pin " + c.next()
 	}
-	for b := range c.l.Solution.Bodies() {
-		if strings.EqualFold(strings.TrimSuffix(c.l.Solution.BodyName(b), "+"), strings.TrimSuffix(name, "+")) {
+	for b := range c.about.solution.Bodies() {
+		if strings.EqualFold(strings.TrimSuffix(c.about.solution.BodyName(b), "+"), strings.TrimSuffix(name, "+")) {
 			return b
 		}
 	}
@@ -105,17 +105,17 @@ func (c *chooser) oneBody() int {
 }
 
 // bodyNames lists the parts and pins.
-func (l *Lesson) bodyNames() []string {
+func (m *matter) bodyNames() []string {
 	var names []string
-	for b := range l.Solution.Bodies() {
-		names = append(names, l.Solution.BodyName(b))
+	for b := range m.solution.Bodies() {
+		names = append(names, m.solution.BodyName(b))
 	}
 	return names
 }
 
 // sum takes what sum of a body is meant.
 func (c *chooser) sum(body statics.FreeBody) (statics.Sum, error) {
-	a := c.l.Solution.Assembly
+	a := c.about.solution.Assembly
 	var s statics.Sum
 	var err error
 	switch {
@@ -138,7 +138,7 @@ func (c *chooser) sum(body statics.FreeBody) (statics.Sum, error) {
 
 // moments takes a centre.
 func (c *chooser) moments(body statics.FreeBody) (statics.Sum, error) {
-	a := c.l.Solution.Assembly
+	a := c.about.solution.Assembly
 	if len(body) == 1 && a.IsPin(body[0]) {
 		return statics.Sum{}, fmt.Errorf("all forces on a pin pass through it, so it has no sum of moments: take x or y")
 	}
@@ -157,7 +157,7 @@ func (c *chooser) moments(body statics.FreeBody) (statics.Sum, error) {
 
 // direction takes a direction.
 func (c *chooser) direction(body statics.FreeBody) (statics.Sum, error) {
-	a := c.l.Solution.Assembly
+	a := c.about.solution.Assembly
 	if c.has("square") {
 		name := c.next()
 		for _, f := range a.Forces {
@@ -182,7 +182,7 @@ func (c *chooser) direction(body statics.FreeBody) (statics.Sum, error) {
 
 // pair takes two numbers and a closing bracket.
 func (c *chooser) pair() (x, y exact.Num, err error) {
-	units := c.l.Problem.Units
+	units := c.about.problem.Units
 	for _, n := range []*exact.Num{&x, &y} {
 		if *n, err = notation.ReadNumber(c.next(), nil, units, notation.Pure); err != nil {
 			return x, y, fmt.Errorf("a point or direction is two numbers in brackets: (2, 3)")

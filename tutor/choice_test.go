@@ -30,14 +30,14 @@ func TestReadChoice(t *testing.T) {
 	}
 	for _, r := range rows {
 		l := lesson(t, r.problem, Values)
-		s, err := l.readChoice(r.line)
-		st := l.style()
+		s, err := l.about.readChoice(r.line)
+		st := l.about.style()
 		st.ASCII = false
 		got := ""
 		if err != nil {
 			got = "!" + err.Error()
 		} else {
-			got = wording.Body(l.Solution.Assembly, s.Body) + ", " + wording.New(l.Solution.Assembly, st).SumName(s)
+			got = wording.Body(l.about.solution.Assembly, s.Body) + ", " + wording.New(l.about.solution.Assembly, st).SumName(s)
 		}
 		if got != r.want && (r.want[0] != '!' || !strings.Contains(got, r.want[1:])) {
 			t.Errorf("%s, %q: %s, want %s", r.problem, r.line, got, r.want)

@@ -27,7 +27,7 @@ func init() { // here, since help lists the table itself
 		{"tell", "tells the value and goes on", record.Told, (*Lesson).tell},
 		{"back", "returns to the question before", record.Back, (*Lesson).back},
 		{"resume", "takes up earlier work on this problem, before anything is answered", "", (*Lesson).resume},
-		{"sheet", "lists what is known", record.Listed, (*Lesson).sheet},
+		{"sheet", "lists what is known", record.Listed, (*Lesson).showSheet},
 		{"help", "lists what can be typed", record.Listed, (*Lesson).help},
 		{"quit", "stops; what is done is kept", record.Left, (*Lesson).quit},
 	}
@@ -41,7 +41,7 @@ func (l *Lesson) help(Question, bool) Reply {
 		lines = append(lines, c.word+": "+c.help+".")
 	}
 	if l.Open() {
-		lines = append(lines, "let "+l.Solution.Forces[0].Name+" "+notation.SenseOf(l.Solution.Forces[0], exact.Int(-1))+
+		lines = append(lines, "let "+l.about.solution.Forces[0].Name+" "+notation.SenseOf(l.about.solution.Forces[0], exact.Int(-1))+
 			": takes an unknown in that sense from now on; sums and values are then read by it.")
 	}
 	return Reply{Kind: Listed, Lines: lines}
@@ -51,18 +51,18 @@ func (l *Lesson) quit(Question, bool) Reply { return Reply{Kind: Leaving} }
 
 // resume takes up earlier work.
 func (l *Lesson) resume(q Question, _ bool) Reply {
-	if l.begun() || l.Earlier() == 0 {
+	if l.sheet.begun() || l.Earlier() == 0 {
 		return Reply{Kind: Unread, Lines: []string{"There is no earlier work to take up here."}}
 	}
 	l.heed(q, "resume", record.Resumed)
 	l.Resume()
-	return Reply{Kind: Resumed, Lines: []string{fmt.Sprintf("Taken up: %d questions are settled.", l.at)}}
+	return Reply{Kind: Resumed, Lines: []string{fmt.Sprintf("Taken up: %d questions are settled.", l.sheet.at)}}
 }
 
 // back returns to the question before; what was accepted there stands until another value is.
 func (l *Lesson) back(q Question, _ bool) Reply {
-	at := l.at - 1
-	for at >= 0 && l.Questions[at].Kind == Reading && l.Rung != Read {
+	at := l.sheet.at - 1
+	for at >= 0 && l.sheet.questions[at].Kind == Reading && l.about.levels.level != Read {
 		at--
 	}
 	switch {
@@ -70,11 +70,11 @@ func (l *Lesson) back(q Question, _ bool) Reply {
 		return Reply{Kind: Unread, Lines: []string{"This is the first question."}}
 	case q.Kind == TypeSum:
 		return l.chooseAgain()
-	case l.Questions[at].Composing():
+	case l.sheet.questions[at].Composing():
 		return Reply{Kind: Unread, Lines: []string{"The sum before is written; go on from it."}}
 	}
-	l.at = at
-	return Reply{Kind: WentBack, Lines: []string{"Back to " + l.Questions[l.at].Name + "."}}
+	l.sheet.at = at
+	return Reply{Kind: WentBack, Lines: []string{"Back to " + l.sheet.questions[l.sheet.at].Name + "."}}
 }
 
 // tell gives the value away and goes on. In an exam it only leaves the question open.
@@ -89,23 +89,23 @@ func (l *Lesson) tell(q Question, asking bool) Reply {
 		return Reply{Kind: Told, Lines: []string{"told: " + l.tellEquation()}}
 	}
 	l.giveUp()
-	if l.Exam {
+	if l.sheet.exam {
 		return Reply{Kind: Told, Lines: []string{"told at the end: this question is left open."}}
 	}
-	return Reply{Kind: Told, Lines: []string{"told: " + l.truthText(q) + "."}}
+	return Reply{Kind: Told, Lines: []string{"told: " + l.about.truthText(q) + "."}}
 }
 
 // giveUp marks the question in hand as told and goes on.
 func (l *Lesson) giveUp() {
-	a := &l.answers[l.at]
+	a := l.sheet.inHand()
 	a.told, a.accepted, a.first = true, false, false
-	q := l.Questions[l.at]
-	l.at++
+	q := l.sheet.questions[l.sheet.at]
+	l.sheet.at++
 	l.finish(q)
 }
 
 // truthText is the value of what q asks, with its unit and sense.
-func (l *Lesson) truthText(q Question) string {
+func (m *matter) truthText(q Question) string {
 	switch q.Kind {
 	case ShapeDegree:
 		return q.Name + " is " + q.truth.String()
@@ -114,34 +114,37 @@ func (l *Lesson) truthText(q Question) string {
 	case TermSign:
 		return q.Name + " is " + map[bool]string{true: "+", false: "-"}[q.truth.Sign() > 0]
 	}
-	text := q.Name + " = " + l.style().WithUnit(l.asShown(q, q.truth), q.Dim)
+	text := q.Name + " = " + m.style().WithUnit(m.asShown(q, q.truth), q.Dim)
 	if q.Kind == ForceValue && !q.truth.IsZero() {
-		f := l.Solution.Forces[q.Force]
-		text += fmt.Sprintf(" (%s on %s)", notation.SenseOf(f, q.truth), l.Solution.BodyName(f.On))
+		f := m.solution.Forces[q.Force]
+		text += fmt.Sprintf(" (%s on %s)", notation.SenseOf(f, q.truth), m.solution.BodyName(f.On))
 	}
 	return text
 }
 
-// sheet lists the values found and told, exact ones carried on, with what was typed where that differs.
-func (l *Lesson) sheet(Question, bool) Reply {
+// showSheet lists the values found and told, exact ones carried on, with what was typed where that differs.
+func (l *Lesson) showSheet(Question, bool) Reply {
 	var lines []string
-	for n, q := range l.Questions {
-		a := l.answers[n]
+	for n, q := range l.sheet.questions {
+		a := l.sheet.answers[n]
 		switch {
-		case q.Kind == Reading && q.Step != statics.None && n < l.at:
-			for _, f := range l.Solution.Plan[q.Step].Gives {
-				lines = append(lines, l.forceText(f)+", worked.")
+		case q.Kind == Reading && q.Step != statics.None && n < l.sheet.at:
+			for _, f := range l.about.solution.Plan[q.Step].Gives {
+				lines = append(lines, l.about.forceText(f)+", worked.")
 			}
-		case l.Exam && a.tries > 0:
+		case l.sheet.exam && a.tries > 0:
 			lines = append(lines, q.Name+": you typed "+a.typed+".")
-		case l.Exam || q.Kind != ForceValue && q.Kind != SectionPart:
+		case l.sheet.exam || q.Kind != ForceValue && q.Kind != SectionPart:
 		case a.told:
-			lines = append(lines, l.truthText(q)+", told.")
+			lines = append(lines, l.about.truthText(q)+", told.")
 		case a.accepted:
-			lines = append(lines, l.truthText(q)+", you typed "+a.typed+".")
+			lines = append(lines, l.about.truthText(q)+", you typed "+a.typed+".")
 		}
 	}
-	lines = append(append(lines, l.assumedLines()...), l.keptLines()...)
+	lines = append(lines, l.about.assumedLines()...)
+	if l.route != nil {
+		lines = append(lines, l.route.keptLines()...)
+	}
 	if len(lines) == 0 {
 		lines = []string{"Nothing is known yet."}
 	}
@@ -153,7 +156,7 @@ func (l *Lesson) hint(q Question, asking bool) Reply {
 	if !asking || q.Kind == Reading {
 		return Reply{Kind: Unread, Lines: []string{"There is nothing to hint at here."}}
 	}
-	if l.Exam {
+	if l.sheet.exam {
 		return Reply{Kind: Unread, Lines: []string{"Help waits until the end of the exam."}}
 	}
 	return Reply{Kind: Hinted, Lines: []string{"hint: " + l.nextHint(q)}}
@@ -161,7 +164,7 @@ func (l *Lesson) hint(q Question, asking bool) Reply {
 
 // nextHint is the next of the three hints. After them there is no more than the value itself.
 func (l *Lesson) nextHint(q Question) string {
-	a, three := &l.answers[l.at], l.hints(q)
+	a, three := l.sheet.inHand(), l.coach().hints(q)
 	a.hints++
 	if a.hints > len(three) {
 		return "that was the last of the hints; tell gives this away, so that it can be studied."
@@ -169,28 +172,35 @@ func (l *Lesson) nextHint(q Question) string {
 	return three[a.hints-1]
 }
 
+// A coach gives hints: from the free body, its sums, and what is known of them.
+type coach struct {
+	about *matter
+	sheet *sheet
+	route *route // where the student makes the plan
+}
+
 // hints are the three hints for a question: point, teach, tell.
-func (l *Lesson) hints(q Question) [3]string {
+func (c coach) hints(q Question) [3]string {
 	switch q.Kind {
 	case SectionPart:
-		return l.sectionHints(q)
+		return c.sectionHints(q)
 	case ZeroPlace, ShapeDegree, ShapeSlope:
-		return l.shapeHints(q)
+		return c.shapeHints(q)
 	case ChooseSum:
-		return l.sumHints()
+		return c.sumHints()
 	case TypeSum:
-		return l.equationHints()
+		return c.equationHints()
 	}
-	a, st := l.Solution.Assembly, l.style()
-	s := l.Solution.Plan[q.Step].Sums[q.Sum]
+	a, st := c.about.solution.Assembly, c.about.style()
+	s := c.about.solution.Plan[q.Step].Sums[q.Sum]
 	h := [3]string{
-		"go round " + wording.Body(a, s.Body) + ": it carries " + notation.List(l.acting(s)) + "; which of these count in this sum?",
+		"go round " + wording.Body(a, s.Body) + ": it carries " + notation.List(c.about.acting(s)) + "; which of these count in this sum?",
 		sumRule(s),
-		"write " + wording.New(a, st).Numbers(s, l.Known) + "; then solve it, or type tell.",
+		"write " + wording.New(a, st).Numbers(s, c.sheet.known) + "; then solve it, or type tell.",
 	}
 	if q.Kind != ForceValue {
 		t := s.Terms[q.Term]
-		h[0] = "look at " + l.words().Component(t) + " on " + wording.Body(a, s.Body) + "."
+		h[0] = "look at " + c.about.words().Component(t) + " on " + wording.Body(a, s.Body) + "."
 		h[1] = termRule(q.Kind, s)
 		h[2] = "the term is: " + wording.New(a, st).Term(s, t) + "."
 	}
@@ -198,19 +208,16 @@ func (l *Lesson) hints(q Question) [3]string {
 }
 
 // acting names what acts from outside on the free body of a sum.
-func (l *Lesson) acting(s statics.Sum) []string {
+func (m *matter) acting(s statics.Sum) []string {
 	var names []string
 	for _, t := range s.Terms {
-		name := l.words().Source(t)
+		name := m.words().Source(t)
 		if t.Why != statics.InsideBody && !slices.Contains(names, name) {
 			names = append(names, name)
 		}
 	}
 	return names
 }
-
-// words says what there is to say of the lesson's frame.
-func (l *Lesson) words() wording.Speaker { return wording.New(l.Solution.Assembly, l.style()) }
 
 // sumRule is the rule for a sum of that kind.
 func sumRule(s statics.Sum) string {
@@ -234,13 +241,13 @@ func termRule(k Kind, s statics.Sum) string {
 }
 
 // sectionHints are the hints for N, V or M at a place.
-func (l *Lesson) sectionHints(q Question) [3]string {
-	m := l.Solution.Frame.Members[q.Member]
-	from := l.Solution.Frame.Joints[m.From].Name
-	a, s := l.sectionSum(q)
+func (c coach) sectionHints(q Question) [3]string {
+	m := c.about.solution.Frame.Members[q.Member]
+	from := c.about.solution.Frame.Joints[m.From].Name
+	a, s := c.about.sectionSum(q)
 	return [3]string{
 		"cut member " + m.Name + " here and keep the piece on the side of " + from + ".",
-		l.sectionRule(q.Quantity, from),
-		"write " + wording.New(a, l.style()).Numbers(s, l.knownIn(a)) + "; then solve it for " + q.Quantity.String() + ", or type tell.",
+		c.about.sectionRule(q.Quantity, from),
+		"write " + wording.New(a, c.about.style()).Numbers(s, c.about.knownIn(a)) + "; then solve it for " + q.Quantity.String() + ", or type tell.",
 	}
 }

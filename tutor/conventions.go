@@ -13,40 +13,40 @@ import (
 // positive if it turns a piece clockwise: values of V are turned where they are read and where they are shown.
 
 // shear is the turn that positive shear gives a piece.
-func (l *Lesson) shear() notation.ShearTurn { return l.Problem.Conventions.Shear }
+func (m *matter) shear() notation.ShearTurn { return m.problem.Conventions.Shear }
 
 // turnedShear reports whether V counts the other way than in package statics, so that dM/dx = −V.
-func (l *Lesson) turnedShear() bool { return l.shear() != notation.ClockwiseShear }
+func (m *matter) turnedShear() bool { return m.shear() != notation.ClockwiseShear }
 
 // isShear reports whether a question asks for V at a place.
 func isShear(q Question) bool { return q.Kind == SectionPart && q.Quantity == ShearForce }
 
 // asShown turns a value of what q asks from the signs of package statics into those of the lesson, or back.
-func (l *Lesson) asShown(q Question, v exact.Num) exact.Num {
+func (m *matter) asShown(q Question, v exact.Num) exact.Num {
 	if isShear(q) {
-		return l.shear().Value(v)
+		return m.shear().Value(v)
 	}
 	return v
 }
 
 // Shown is N, V or M at the place that q asks for, by the conventions of the lesson.
 func (l *Lesson) Shown(q Question) exact.Num {
-	return l.asShown(q, quantities(q.Station.InternalForces)[q.Quantity])
+	return l.about.asShown(q, quantities(q.Station.InternalForces)[q.Quantity])
 }
 
 // ShearDirection is the way in which the forces on the side of a member's start act across it where V is positive.
 func (l *Lesson) ShearDirection(member int) statics.Vector {
-	left := l.Solution.Frame.Span(member).Left()
-	if l.turnedShear() {
+	left := l.about.solution.Frame.Span(member).Left()
+	if l.about.turnedShear() {
 		return left.Neg()
 	}
 	return left
 }
 
 // sectionSum is the sum of all that acts on the starting side of a section, with V in the sense of the lesson.
-func (l *Lesson) sectionSum(q Question) (*statics.Assembly, statics.Sum) {
-	a, s := l.section(q, l.Solution.Values).Sum()
-	if q.Quantity == ShearForce && l.turnedShear() {
+func (m *matter) sectionSum(q Question) (*statics.Assembly, statics.Sum) {
+	a, s := m.section(q, m.solution.Values).Sum()
+	if q.Quantity == ShearForce && m.turnedShear() {
 		s.Terms = slices.Clone(s.Terms)
 		own := &s.Terms[len(s.Terms)-1]
 		own.Sign, own.Toward = -own.Sign, own.Toward.Neg()
@@ -55,16 +55,16 @@ func (l *Lesson) sectionSum(q Question) (*statics.Assembly, statics.Sum) {
 }
 
 // slopeOfMoment is what the slope of M is.
-func (l *Lesson) slopeOfMoment() string {
-	if l.turnedShear() {
+func (m *matter) slopeOfMoment() string {
+	if m.turnedShear() {
 		return "minus the shear"
 	}
 	return "the shear"
 }
 
 // shearSigns says how V counts along a member, and how M goes with it.
-func (l *Lesson) shearSigns() (slope, side string) {
-	if l.turnedShear() {
+func (m *matter) shearSigns() (slope, side string) {
+	if m.turnedShear() {
 		return "dM/dx = -V", "right"
 	}
 	return "dM/dx = V", "left"

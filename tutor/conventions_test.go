@@ -53,7 +53,7 @@ func TestShearOfTheProblem(t *testing.T) {
 		l.Type("hint")
 		l.Type("hint")
 		for text, want := range map[string]string{
-			l.Type("hint").Lines[0]: c.sum, l.memberLines(0)[0]: c.side, strings.Join(l.memberLines(0), " "): c.slope,
+			l.Type("hint").Lines[0]: c.sum, l.teller().memberLines(0)[0]: c.side, strings.Join(l.teller().memberLines(0), " "): c.slope,
 		} {
 			if !strings.Contains(text, want) {
 				t.Errorf("%s: %q is not in %q", c.ask, want, text)
@@ -65,7 +65,7 @@ func TestShearOfTheProblem(t *testing.T) {
 		if r := beamAt(t, c.ask, "V(AB, 0)", Values).Type("tell"); !strings.Contains(r.Lines[0], c.told) {
 			t.Errorf("%s: %v", c.ask, r.Lines)
 		}
-		if rule := l.sectionRule(ShearForce, "A"); !strings.Contains(rule, strings.TrimPrefix(c.side, "act ")) {
+		if rule := l.about.sectionRule(ShearForce, "A"); !strings.Contains(rule, strings.TrimPrefix(c.side, "act ")) {
 			t.Errorf("%s: %s", c.ask, rule)
 		}
 	}
@@ -95,11 +95,11 @@ func TestPlainKeepsTheSignsOfJSON(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if record.Fingerprint(screen.Problem) == record.Fingerprint(l.Problem) || bareFrame(screen.Problem) != bareFrame(l.Problem) {
+	if record.Fingerprint(screen.about.problem) == record.Fingerprint(l.about.problem) || bareFrame(screen.about.problem) != bareFrame(l.about.problem) {
 		t.Error("work in other signs is taken up, or the frame is another")
 	}
 	usual, err := NewPlain(p.In(notation.Conventions{Figures: 3}), Values, false)
-	if err != nil || len(usual.notes) > 0 || record.Fingerprint(usual.Problem) != record.Fingerprint(l.Problem) {
+	if err != nil || len(usual.notes) > 0 || record.Fingerprint(usual.about.problem) != record.Fingerprint(l.about.problem) {
 		t.Errorf("by usual conventions %v, %v", usual.notes, err)
 	}
 }

@@ -24,17 +24,17 @@ const (
 )
 
 // spotOf tells where the cut of a question is.
-func (l *Lesson) spotOf(q Question) spot {
-	f := &l.Solution.Frame
-	m := f.Members[q.Member]
-	j := m.From
+func (m *matter) spotOf(q Question) spot {
+	f := &m.solution.Frame
+	mem := f.Members[q.Member]
+	j := mem.From
 	switch {
-	case q.Station.At.Equal(l.Solution.Diagrams[q.Member].Length):
-		j = m.To
+	case q.Station.At.Equal(m.solution.Diagrams[q.Member].Length):
+		j = mem.To
 	case !q.Station.At.IsZero():
 		return within
 	}
-	hinged, others := l.joined(j, q.Member)
+	hinged, others := m.joined(j, q.Member)
 	turns := func(s statics.Support) bool {
 		return s.Joint == j && (s.Kind == statics.Pinned || s.Kind == statics.Roller)
 	}
@@ -42,7 +42,7 @@ func (l *Lesson) spotOf(q Question) spot {
 	switch {
 	case others:
 		return corner
-	case slices.ContainsFunc(f.Supports, stiff) || l.sleeved(j):
+	case slices.ContainsFunc(f.Supports, stiff) || m.sleeved(j):
 		return stiffly
 	case hinged:
 		return pinned
@@ -53,14 +53,14 @@ func (l *Lesson) spotOf(q Question) spot {
 }
 
 // sleeved reports whether there is a sleeve at joint j.
-func (l *Lesson) sleeved(j int) bool {
-	return slices.ContainsFunc(l.Solution.Frame.Connections, func(c statics.Connection) bool { return c.Joint == j && c.Kind == statics.Sleeve })
+func (m *matter) sleeved(j int) bool {
+	return slices.ContainsFunc(m.solution.Frame.Connections, func(c statics.Connection) bool { return c.Joint == j && c.Kind == statics.Sleeve })
 }
 
 // joined reports whether joint j has a connection that lets pieces move, and whether other members are rigidly joined
 // there to this one.
-func (l *Lesson) joined(j, member int) (connection, rigidly bool) {
-	f := &l.Solution.Frame
+func (m *matter) joined(j, member int) (connection, rigidly bool) {
+	f := &m.solution.Frame
 	for _, c := range f.Connections {
 		if c.Joint != j {
 			continue
@@ -80,12 +80,12 @@ func (l *Lesson) joined(j, member int) (connection, rigidly bool) {
 }
 
 // sectionRule is how N, V or M at a cut is found.
-func (l *Lesson) sectionRule(q Quantity, from string) string {
+func (m *matter) sectionRule(q Quantity, from string) string {
 	switch q {
 	case AxialForce:
 		return "the axial force is what the cut must supply along the member; a pull away from the kept piece is tension, positive."
 	case ShearForce:
-		_, side := l.shearSigns()
+		_, side := m.shearSigns()
 		return "the shear is the sum, square to the member, of all forces on the side of " + from +
 			"; positive to the " + side + " as one looks along the member."
 	}
@@ -93,8 +93,8 @@ func (l *Lesson) sectionRule(q Quantity, from string) string {
 }
 
 // sectionRight says why a right internal force is right.
-func (l *Lesson) sectionRight(q Question) string {
-	at := l.spotOf(q)
+func (fb *feedback) sectionRight(q Question) string {
+	at := fb.about.spotOf(q)
 	after := q.Station.Side == statics.After && !q.Station.At.IsZero()
 	switch {
 	case q.Quantity == BendingMoment && q.Station.Extreme:
@@ -133,7 +133,7 @@ func nought(at spot) string {
 }
 
 // sectionWrong says where to look after a wrong internal force.
-func (l *Lesson) sectionWrong(q Question, v judging.Verdict) string {
+func (fb *feedback) sectionWrong(q Question, v judging.Verdict) string {
 	if v == judging.OtherSense {
 		switch q.Quantity {
 		case AxialForce:
@@ -143,12 +143,12 @@ func (l *Lesson) sectionWrong(q Question, v judging.Verdict) string {
 		}
 		return "the size is right: which side of the member is stretched?"
 	}
-	from := l.Solution.Frame.Joints[l.Solution.Frame.Members[q.Member].From].Name
-	switch l.answers[l.at].tries {
+	from := fb.about.solution.Frame.Joints[fb.about.solution.Frame.Members[q.Member].From].Name
+	switch fb.sheet.inHand().tries {
 	case 0, 1:
-		return l.sectionRule(q.Quantity, from)
+		return fb.about.sectionRule(q.Quantity, from)
 	case 2:
-		return l.fromBefore(q, from)
+		return fb.fromBefore(q, from)
 	case 3:
 		return "a cut is only as good as the forces on its piece: list each one on the side of " + from + ", with its value and its sense here."
 	}
@@ -156,8 +156,8 @@ func (l *Lesson) sectionWrong(q Question, v judging.Verdict) string {
 }
 
 // fromBefore points to what a value along a member follows from: the place before, the joint, or the piece kept.
-func (l *Lesson) fromBefore(q Question, from string) string {
-	at := l.spotOf(q)
+func (fb *feedback) fromBefore(q Question, from string) string {
+	at := fb.about.spotOf(q)
 	switch {
 	case q.Quantity == BendingMoment && (at == pinned || at == free):
 		return "a moment needs something to pass it: what can this end of the member pass?"

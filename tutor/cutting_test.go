@@ -22,10 +22,10 @@ func TestSpots(t *testing.T) {
 	for _, r := range rows {
 		l := lesson(t, r.problem, Values)
 		found := false
-		for _, q := range l.Questions {
+		for _, q := range l.sheet.questions {
 			if q.Name == r.question {
 				found = true
-				if got := words[l.spotOf(q)]; got != r.want {
+				if got := words[l.about.spotOf(q)]; got != r.want {
 					t.Errorf("%s, %s: %s, want %s", r.problem, r.question, got, r.want)
 				}
 			}

@@ -36,15 +36,15 @@ func TestCheckEquation(t *testing.T) {
 	}
 	for _, r := range rows {
 		l := lesson(t, r.problem, Values)
-		s, err := l.readChoice(r.choice)
+		s, err := l.about.readChoice(r.choice)
 		if err != nil {
 			t.Fatal(err)
 		}
-		typed, err := notation.ReadSum(r.equation, l.Problem.Units, func(name string) bool { return l.forceNamed(name) >= 0 })
+		typed, err := notation.ReadSum(r.equation, l.about.problem.Units, func(name string) bool { return l.about.forceNamed(name) >= 0 })
 		if err != nil {
 			t.Fatalf("%s: %v", r.equation, err)
 		}
-		says := l.judge().Sum(s, typed, func(int) (exact.Num, bool) { return exact.Num{}, false }).Says
+		says := l.bench().judge().Sum(s, typed, func(int) (exact.Num, bool) { return exact.Num{}, false }).Says
 		if r.says == "" && says != "" || !strings.Contains(says, r.says) {
 			t.Errorf("%s: %q, want %q", r.equation, says, r.says)
 		}
@@ -55,22 +55,22 @@ func TestCheckEquation(t *testing.T) {
 func TestPlansAreTrueEquations(t *testing.T) {
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Values)
-		st := l.style()
+		st := l.about.style()
 		st.Figures = 6
-		for i, step := range l.Solution.Plan {
-			known := l.Solution.KnownBefore(i)
+		for i, step := range l.about.solution.Plan {
+			known := l.about.solution.KnownBefore(i)
 			for _, s := range step.Sums {
 				for _, text := range []string{
-					wording.New(l.Solution.Assembly, st).Symbols(s), wording.New(l.Solution.Assembly, st).Numbers(s, known),
+					wording.New(l.about.solution.Assembly, st).Symbols(s), wording.New(l.about.solution.Assembly, st).Numbers(s, known),
 				} {
 					if text == "0 = 0" {
 						continue
 					}
-					typed, err := notation.ReadSum(text, l.Problem.Units, func(name string) bool { return l.forceNamed(name) >= 0 })
+					typed, err := notation.ReadSum(text, l.about.problem.Units, func(name string) bool { return l.about.forceNamed(name) >= 0 })
 					if err != nil {
 						t.Fatalf("%s: %s: %v", name, text, err)
 					}
-					if says := l.judge().Sum(s, typed, known).Says; says != "" {
+					if says := l.bench().judge().Sum(s, typed, known).Says; says != "" {
 						t.Errorf("%s, step %d: %s: %s", name, i+1, text, says)
 					}
 				}

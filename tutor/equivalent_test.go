@@ -27,7 +27,7 @@ func TestEquivalentSums(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, f := range l.Solution.Forces {
+		for _, f := range l.about.solution.Forces {
 			if rapid.Bool().Draw(t, "turn "+f.Name) {
 				line := "let " + f.Name + " " + notation.Acting(f, exact.Int(-1)).String()
 				if slanting := !f.Along.X.IsZero() && !f.Along.Y.IsZero(); slanting && f.Kind != statics.MemberPull {
@@ -56,7 +56,7 @@ func TestEquivalentSums(t *testing.T) {
 
 // drawnSum is a sum of any bodies, about any point or along any direction.
 func drawnSum(t *rapid.T, l *Lesson) statics.Sum {
-	a := l.Solution.Assembly
+	a := l.about.solution.Assembly
 	var body statics.FreeBody
 	for b := range a.Bodies() {
 		if rapid.Bool().Draw(t, "body") {
@@ -121,10 +121,10 @@ func apart(terms []statics.Term, odd int) bool {
 
 // drawnTerm is a term as it is typed: scale*size*arm*name, in brackets.
 func drawnTerm(l *Lesson, term statics.Term, scale string, turned bool) string {
-	sign := l.shownSign(statics.Sum{Moment: true}, term)
+	sign := l.about.shownSign(statics.Sum{Moment: true}, term)
 	factors := []string{"(" + scale + ")", term.Size.Decimal(14), term.Arm.Decimal(14)}
 	if term.Force != statics.None {
-		factors = append(factors, l.Solution.Forces[term.Force].Name)
+		factors = append(factors, l.about.solution.Forces[term.Force].Name)
 	}
 	return map[bool]string{true: "+", false: "-"}[(sign > 0) != turned] + " " + strings.Join(factors, "*")
 }

@@ -21,17 +21,17 @@ func (l *Lesson) example(q Question, asking bool) Reply {
 	if !asking || q.Kind == Reading {
 		return Reply{Kind: Unread, Lines: []string{"There is nothing to show an example of here."}}
 	}
-	if l.Exam {
+	if l.sheet.exam {
 		return Reply{Kind: Unread, Lines: []string{"Help waits until the end of the exam."}}
 	}
 	all := l.examples(q)
 	if len(all) == 0 {
 		return Reply{Kind: Unread, Lines: []string{"No problem of the library has a step like this."}}
 	}
-	a := &l.answers[l.at]
+	a := l.sheet.inHand()
 	x := all[a.examples%len(all)]
 	a.examples++
-	return Reply{Kind: Worked, Lines: x.lines(l)}
+	return Reply{Kind: Worked, Lines: x.lines(l.about)}
 }
 
 // mostExamples is how many examples there are for one question.
@@ -61,7 +61,7 @@ var shelf = sync.OnceValue(func() []shelved {
 			continue
 		}
 		s := shelved{Lesson: l, frame: bareFrame(p)}
-		for _, q := range l.Questions {
+		for _, q := range l.sheet.questions {
 			s.traits = append(s.traits, l.traits(q))
 		}
 		all = append(all, s)
@@ -75,13 +75,13 @@ func bareFrame(p *problems.Problem) string { return record.Fingerprint(p.In(nota
 // examples lists the questions of other problems most like q, the most alike first, one of each problem.
 func (l *Lesson) examples(q Question) []example {
 	var all []example
-	like, frame := l.traits(q), bareFrame(l.Problem)
+	like, frame := l.traits(q), bareFrame(l.about.problem)
 	for _, other := range shelf() {
-		if other.Problem.Name == l.Problem.Name || other.frame == frame {
+		if other.about.problem.Name == l.about.problem.Name || other.frame == frame {
 			continue
 		}
 		best := example{far: -1}
-		for n, what := range other.Questions {
+		for n, what := range other.sheet.questions {
 			if !l.comparable(q, other.Lesson, what) {
 				continue
 			}
@@ -107,13 +107,13 @@ func (l *Lesson) comparable(q Question, other *Lesson, what Question) bool {
 	if what.Kind != ForceValue {
 		return false
 	}
-	mine, theirs := l.stepOf(q), other.Solution.Plan[what.Step]
+	mine, theirs := l.stepOf(q), other.about.solution.Plan[what.Step]
 	if len(mine.Sums) == 0 || len(mine.Sums) > 1 != (len(theirs.Sums) > 1) || mine.Sums[0].Moment != theirs.Sums[0].Moment {
 		return false
 	}
 	return !slices.ContainsFunc(theirs.Gives, func(f int) bool {
-		v := other.Solution.Values[f].Abs()
-		return v.IsZero() || slices.ContainsFunc(mine.Gives, func(g int) bool { return l.Solution.Values[g].Abs().Equal(v) })
+		v := other.about.solution.Values[f].Abs()
+		return v.IsZero() || slices.ContainsFunc(mine.Gives, func(g int) bool { return l.about.solution.Values[g].Abs().Equal(v) })
 	})
 }
 
@@ -121,11 +121,11 @@ func (l *Lesson) comparable(q Question, other *Lesson, what Question) bool {
 func (l *Lesson) stepOf(q Question) statics.Step {
 	switch q.Kind {
 	case ChooseSum:
-		return l.expertStep()
+		return l.route.expertStep()
 	case TypeSum:
-		return statics.Step{Sums: []statics.Sum{l.route.chosen}, Gives: l.route.chosen.Unknowns(l.knownForce)}
+		return statics.Step{Sums: []statics.Sum{l.route.chosen}, Gives: l.route.chosen.Unknowns(l.sheet.knownForce)}
 	}
-	return l.Solution.Plan[q.Step]
+	return l.about.solution.Plan[q.Step]
 }
 
 // traits are what makes a step what it is.
@@ -136,11 +136,11 @@ type traits struct {
 
 // traits of the sums that a question rests on.
 func (l *Lesson) traits(q Question) traits {
-	a, sums := l.Solution.Assembly, []statics.Sum(nil)
+	a, sums := l.about.solution.Assembly, []statics.Sum(nil)
 	switch {
 	case q.Kind == SectionPart:
 		var s statics.Sum
-		a, s = l.section(q, l.Solution.Values).Sum()
+		a, s = l.about.section(q, l.about.solution.Values).Sum()
 		sums = []statics.Sum{s}
 	case q.Step != statics.None || q.Composing():
 		sums = l.stepOf(q).Sums
@@ -178,46 +178,47 @@ func (x traits) far(y traits) int {
 }
 
 // lines are the example, worked: the other frame, what is known there, and the step.
-func (x example) lines(l *Lesson) []string {
-	other := *x.of
-	other.signs, other.Rung = l.signs, Read
-	other.Problem = other.Problem.In(l.Problem.Conventions)
-	lines := []string{"Worked, from another problem: " + other.Problem.Title + "."}
-	lines = append(lines, figure.Describe(other.Solution.Assembly, figure.Options{Style: other.style()})...)
+func (x example) lines(m *matter) []string {
+	other := *x.of.about
+	other.signs, other.levels = m.signs, ladder{level: Read}
+	other.problem = other.problem.In(m.problem.Conventions)
+	t := teller{about: &other}
+	lines := []string{"Worked, from another problem: " + other.problem.Title + "."}
+	lines = append(lines, figure.Describe(other.solution.Assembly, figure.Options{Style: other.style()})...)
 	if x.what.Step != statics.None {
-		lines = append(lines, other.knownLines(x.what, func(f int) bool { _, known := other.Solution.KnownBefore(x.what.Step)(f); return known })...)
-		return append(lines, other.stepLines(x.what.Step)[1:]...)
+		lines = append(lines, t.knownLines(x.what, func(f int) bool { _, known := other.solution.KnownBefore(x.what.Step)(f); return known })...)
+		return append(lines, t.stepLines(x.what.Step)[1:]...)
 	}
-	lines = append(lines, other.knownLines(x.what, func(int) bool { return true })...)
+	lines = append(lines, t.knownLines(x.what, func(int) bool { return true })...)
 	if x.what.Shape() {
-		return append(lines, other.shapeExample(x.what)...)
+		return append(lines, t.shapeExample(x.what, x.of.sheet.questions)...)
 	}
-	return append(lines, other.sectionExample(x.what)...)
+	return append(lines, t.sectionExample(x.what)...)
 }
 
 // sectionExample works N, V or M at a place.
-func (l *Lesson) sectionExample(q Question) []string {
-	m := l.Solution.Frame.Members[q.Member]
-	from := l.Solution.Frame.Joints[m.From].Name
-	a, s := l.sectionSum(q)
+func (t teller) sectionExample(q Question) []string {
+	m := t.about.solution.Frame.Members[q.Member]
+	from := t.about.solution.Frame.Joints[m.From].Name
+	a, s := t.about.sectionSum(q)
 	lines := []string{
 		wording.Sentence(q.Name + " is asked for: cut member " + m.Name + " there, and keep the piece on the side of " + from),
-		wording.Sentence(l.sectionRule(q.Quantity, from)[:len(l.sectionRule(q.Quantity, from))-1]),
-		wording.New(a, l.style()).Symbols(s),
+		wording.Sentence(t.about.sectionRule(q.Quantity, from)[:len(t.about.sectionRule(q.Quantity, from))-1]),
+		wording.New(a, t.about.style()).Symbols(s),
 	}
-	if numbers := wording.New(a, l.style()).Numbers(s, l.knownIn(a)); numbers != lines[2] {
+	if numbers := wording.New(a, t.about.style()).Numbers(s, t.about.knownIn(a)); numbers != lines[2] {
 		lines = append(lines, numbers)
 	}
-	return append(lines, l.truthText(q)+".")
+	return append(lines, t.about.truthText(q)+".")
 }
 
 // shapeExample tells a shape, or where the shear is nought, with the values of the member it rests on.
-func (l *Lesson) shapeExample(q Question) []string {
+func (t teller) shapeExample(q Question, asked []Question) []string {
 	var lines []string
-	for _, other := range l.Questions {
+	for _, other := range asked {
 		if other.Kind == SectionPart && other.Member == q.Member && other.Quantity != AxialForce {
-			lines = append(lines, l.truthText(other)+".")
+			lines = append(lines, t.about.truthText(other)+".")
 		}
 	}
-	return append(lines, wording.Sentence(l.truthText(q)+": "+l.shapeRight(q)[:len(l.shapeRight(q))-1]))
+	return append(lines, wording.Sentence(t.about.truthText(q)+": "+t.about.shapeRight(q)[:len(t.about.shapeRight(q))-1]))
 }

@@ -21,7 +21,7 @@ func TestExamples(t *testing.T) {
 					break
 				}
 				r := l.Type("example")
-				if r.Kind != Worked || strings.Contains(r.Lines[0], l.Problem.Title) {
+				if r.Kind != Worked || strings.Contains(r.Lines[0], l.about.problem.Title) {
 					t.Fatalf("%s, %s, %s: %v", name, rung, q.Name, r.Lines)
 				}
 				for _, line := range r.Lines {
@@ -29,7 +29,7 @@ func TestExamples(t *testing.T) {
 						t.Errorf("%s, %s: %s", name, q.Name, line)
 					}
 				}
-				if asked := q.Kind == ForceValue || q.Kind == SectionPart; asked && slices.Contains(r.Lines, l.truthText(q)+".") {
+				if asked := q.Kind == ForceValue || q.Kind == SectionPart; asked && slices.Contains(r.Lines, l.about.truthText(q)+".") {
 					t.Errorf("%s, %s: the example gives it away: %v", name, q.Name, r.Lines)
 				}
 				l.Type("tell")
@@ -49,10 +49,10 @@ func TestAnotherExample(t *testing.T) {
 		}
 		seen[r.Lines[0]] = true
 	}
-	if l.Type("0"); l.answers[0].first {
+	if l.Type("0"); l.sheet.answers[0].first {
 		t.Error("a value after an example counts as found without help")
 	}
-	l.Exam = true
+	l.sheet.exam = true
 	if r := l.Type("example"); r.Kind != Unread {
 		t.Errorf("in an exam: %v", r.Lines)
 	}
@@ -62,16 +62,16 @@ func TestAnotherExample(t *testing.T) {
 func TestSumsOfSections(t *testing.T) {
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Values)
-		for _, q := range l.Questions {
+		for _, q := range l.sheet.questions {
 			if q.Kind != SectionPart {
 				continue
 			}
-			a, s := l.section(q, l.Solution.Values).Sum()
-			values := append(slices.Clone(l.Solution.Values), q.truth)
+			a, s := l.about.section(q, l.about.solution.Values).Sum()
+			values := append(slices.Clone(l.about.solution.Values), q.truth)
 			if r := s.Residual(values); len(values) != len(a.Forces) || !r.IsZero() {
 				t.Errorf("%s, %s: the sum comes to %s", name, q.Name, r)
 			}
-			if got, _ := l.knownIn(a)(0); !got.Equal(l.Solution.Values[0]) || s.Factor(len(a.Forces)-1).Abs().Cmp(exact.Int(1)) != 0 {
+			if got, _ := l.about.knownIn(a)(0); !got.Equal(l.about.solution.Values[0]) || s.Factor(len(a.Forces)-1).Abs().Cmp(exact.Int(1)) != 0 {
 				t.Errorf("%s, %s: known is %s", name, q.Name, got)
 			}
 		}

@@ -9,46 +9,53 @@ import (
 	"unpin/statics/wording"
 )
 
+// Feedback is what a judged value is told, and the slips that were found to lead to it.
+type feedback struct {
+	about *matter
+	sheet *sheet
+	slips []string
+}
+
 // feedback is one sentence on a judged value, the principle first and no number in it.
-func (l *Lesson) feedback(q Question, c *judging.Case, v judging.Verdict, typed judging.Typed) string {
+func (fb *feedback) says(q Question, c *judging.Case, v judging.Verdict, typed judging.Typed) string {
 	switch {
 	case v == judging.Rounded:
 		return "the method holds; carry one or two more figures until the end."
 	case v.Right():
-		return l.praise(q)
+		return fb.praise(q)
 	case q.Kind == SectionPart:
-		return l.slipOr(q, c, v, typed, l.sectionWrong)
+		return fb.slipOr(q, c, v, typed, fb.sectionWrong)
 	case q.Shape():
-		return l.shapeWrong(q, typed)
+		return fb.shapeWrong(q, typed)
 	case q.Kind == ForceValue:
-		return l.slipOr(q, c, v, typed, l.forceWrong)
+		return fb.slipOr(q, c, v, typed, fb.forceWrong)
 	}
-	if says := l.found(c.Find(v, typed)); says != "" {
+	if says := fb.found(c.Find(v, typed)); says != "" {
 		return says
 	}
-	return termRule(q.Kind, l.Solution.Plan[q.Step].Sums[q.Sum])
+	return termRule(q.Kind, fb.about.solution.Plan[q.Step].Sums[q.Sum])
 }
 
 // praise says why a right step was right.
-func (l *Lesson) praise(q Question) string {
+func (fb *feedback) praise(q Question) string {
 	switch q.Kind {
 	case ZeroPlace, ShapeDegree, ShapeSlope:
-		return l.shapeRight(q)
+		return fb.about.shapeRight(q)
 	case SectionPart:
-		return l.sectionRight(q)
+		return fb.sectionRight(q)
 	case ForceValue:
-		return l.alone(q)
+		return fb.alone(q)
 	case TermSize, TermArm:
-		return l.termRight(q)
+		return fb.termRight(q)
 	}
 	return "that is its sense in this sum."
 }
 
 // termRight says why the size or arm of a term was right: a spread load counts as its resultant, at its centroid.
-func (l *Lesson) termRight(q Question) string {
+func (fb *feedback) termRight(q Question) string {
 	spread := false
-	if t := l.Solution.Plan[q.Step].Sums[q.Sum].Terms[q.Term]; t.Action != statics.None {
-		spread = l.Solution.Actions[t.Action].Shape.Spread()
+	if t := fb.about.solution.Plan[q.Step].Sums[q.Sum].Terms[q.Term]; t.Action != statics.None {
+		spread = fb.about.solution.Actions[t.Action].Shape.Spread()
 	}
 	switch {
 	case q.Kind == TermArm && spread:
@@ -64,12 +71,12 @@ func (l *Lesson) termRight(q Question) string {
 }
 
 // alone says why the unknown came out alone: what keeps the other unknowns of the body out of the sum.
-func (l *Lesson) alone(q Question) string {
-	step := l.Solution.Plan[q.Step]
+func (fb *feedback) alone(q Question) string {
+	step := fb.about.solution.Plan[q.Step]
 	if len(step.Sums) > 1 {
 		return "it fits both sums; two unknowns need two."
 	}
-	s, before := step.Sums[0], l.Solution.KnownBefore(q.Step)
+	s, before := step.Sums[0], fb.about.solution.KnownBefore(q.Step)
 	kept := s
 	kept.Terms = nil
 	for _, t := range s.Terms {
@@ -81,28 +88,28 @@ func (l *Lesson) alone(q Question) string {
 		}
 	}
 	if len(kept.Terms) == 0 {
-		return q.Name + " was the only unknown left on " + wording.Body(l.Solution.Assembly, s.Body) + "."
+		return q.Name + " was the only unknown left on " + wording.Body(fb.about.solution.Assembly, s.Body) + "."
 	}
-	why := wording.New(l.Solution.Assembly, l.style()).Absent(kept)
+	why := fb.about.words().Absent(kept)
 	return strings.TrimSuffix(strings.ReplaceAll(why, ". ", ", and "), ".") + ", so " + q.Name + " comes out alone."
 }
 
 // forceWrong says where to look after a wrong value of a force.
-func (l *Lesson) forceWrong(q Question, v judging.Verdict) string {
-	f := l.Solution.Forces[q.Force]
-	body := wording.Body(l.Solution.Assembly, l.Solution.Plan[q.Step].Sums[0].Body)
+func (fb *feedback) forceWrong(q Question, v judging.Verdict) string {
+	f := fb.about.solution.Forces[q.Force]
+	body := wording.Body(fb.about.solution.Assembly, fb.about.solution.Plan[q.Step].Sums[0].Body)
 	switch {
 	case v == judging.OtherSense && f.By != statics.None:
 		return "the size is right, but what one part gets the other gives: same size, opposite sense; this asks for the force on " +
-			l.Solution.BodyName(f.On) + "."
+			fb.about.solution.BodyName(f.On) + "."
 	case v == judging.OtherSense:
 		return "the size is right, but not the sense: a negative value says that the force acts against its arrow."
-	case l.answers[l.at].tries > 1:
-		return l.towardsGoal(q)
-	case l.RungOf(q.Step) >= Terms:
+	case fb.sheet.inHand().tries > 1:
+		return fb.towardsGoal(q)
+	case fb.about.levels.of(q.Step) >= Terms:
 		return "every term stands as it should, so what is left is to solve: what is known goes to the other side, and is divided by what stands at " +
 			q.Name + "."
-	case l.Solution.Plan[q.Step].Sums[0].Moment:
+	case fb.about.solution.Plan[q.Step].Sums[0].Moment:
 		return "all arms in one sum start at the same centre: go round " + body + " once more, force by force, with its arm and its turn."
 	}
 	return "every force that touches the body goes in once, with its sign: go round " + body + " once more."
@@ -113,14 +120,14 @@ const helpOffered = "another look from outside may serve better now: hint says w
 
 // towardsGoal points a student back to what a step is for, after a second value that fits no slip: first to the unknown
 // and its sum, then to the terms.
-func (l *Lesson) towardsGoal(q Question) string {
-	step := l.Solution.Plan[q.Step]
+func (fb *feedback) towardsGoal(q Question) string {
+	step := fb.about.solution.Plan[q.Step]
 	switch {
-	case l.answers[l.at].tries > 3:
+	case fb.sheet.inHand().tries > 3:
 		return helpOffered
-	case l.answers[l.at].tries > 2 && l.RungOf(q.Step) >= Terms:
+	case fb.sheet.inHand().tries > 2 && fb.about.levels.of(q.Step) >= Terms:
 		return "the terms are right, so only the reckoning is open: take each product by itself, then add them with their signs, and divide last."
-	case l.answers[l.at].tries > 2:
+	case fb.sheet.inHand().tries > 2:
 		return "a sum is only as good as its terms: write each one out, its force, its arm if it has one and its sign, and hold it against the figure."
 	case len(step.Sums) > 1:
 		return "what holds must fit every one of these sums: put your values back into each, so which of them does not come to nought?"

@@ -18,7 +18,7 @@ import (
 func choiceText(l *Lesson, s statics.Sum) string {
 	var bodies []string
 	for _, b := range s.Body {
-		bodies = append(bodies, l.Solution.BodyName(b))
+		bodies = append(bodies, l.about.solution.BodyName(b))
 	}
 	body := strings.Join(bodies, " + ")
 	switch {
@@ -38,9 +38,9 @@ func answerExactly(l *Lesson, q Question) string {
 		return word
 	}
 	if q.Kind == TypeSum {
-		st := l.style()
+		st := l.about.style()
 		st.Figures = 8
-		return wording.New(l.Solution.Assembly, st).Numbers(l.route.chosen, l.Known)
+		return wording.New(l.about.solution.Assembly, st).Numbers(l.route.chosen, l.sheet.known)
 	}
 	return q.truth.Decimal(30)
 }
@@ -105,7 +105,7 @@ func TestAnyRoute(t *testing.T) {
 
 // anySum is a sum of some bodies along an axis or about a joint.
 func anySum(l *Lesson, random *rand.Rand) statics.Sum {
-	a := l.Solution.Assembly
+	a := l.about.solution.Assembly
 	var body statics.FreeBody
 	for b := range a.Bodies() {
 		if random.IntN(2) == 0 {
@@ -148,7 +148,7 @@ func TestUselessSums(t *testing.T) {
 		}
 	}
 	l = lesson(t, "hillside-garage", Order)
-	whole, part := l.Solution.BodyName(0), l.Solution.BodyName(1)
+	whole, part := l.about.solution.BodyName(0), l.about.solution.BodyName(1)
 	for _, line := range []string{whole + " x", part + " x"} {
 		if r := l.Type(line); r.Verdict != judging.Exact {
 			t.Fatalf("%s: %v", line, r.Lines)

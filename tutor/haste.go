@@ -19,7 +19,7 @@ func (l *Lesson) slowDown(r *Reply) {
 	if l.Clock == nil || !asking || r.Kind != Judged || r.Verdict.Right() {
 		return
 	}
-	a, now := &l.answers[l.at], l.Clock()
+	a, now := l.sheet.inHand(), l.Clock()
 	a.wrong = append(a.wrong, now)
 	if a.wrong = slices.DeleteFunc(a.wrong, func(t time.Time) bool { return now.Sub(t) > haste }); len(a.wrong) < guesses {
 		return
@@ -27,6 +27,6 @@ func (l *Lesson) slowDown(r *Reply) {
 	a.wrong = nil
 	r.Pause = breath
 	n := min(a.hints, 1) // who has been pointed to the step is taught the rule
-	r.Lines = append(r.Lines, "hint: "+l.hints(q)[n])
+	r.Lines = append(r.Lines, "hint: "+l.coach().hints(q)[n])
 	a.hints = max(a.hints, n+1)
 }

@@ -134,7 +134,7 @@ func TestMistakesStay(t *testing.T) {
 	through := lesson(t, "jetty-deck", Values)
 	typeAll(through, mistakes...)
 	wantFirst, wantOf := finish(through)
-	if !slices.ContainsFunc(through.answers, func(a answer) bool { return len(a.slips) > 0 }) {
+	if !slices.ContainsFunc(through.sheet.answers, func(a answer) bool { return len(a.slips) > 0 }) {
 		t.Fatal("no mistake was traced")
 	}
 
@@ -142,9 +142,9 @@ func TestMistakesStay(t *testing.T) {
 	typeAll(kept(t, s, "jetty-deck", Values, now), mistakes...)
 	l := kept(t, s, "jetty-deck", Values, now)
 	l.Type("resume")
-	for n, a := range l.answers {
-		if !slices.Equal(a.slips, through.answers[n].slips) {
-			t.Errorf("question %d has the mistakes %v after resuming, %v in one sitting", n, a.slips, through.answers[n].slips)
+	for n, a := range l.sheet.answers {
+		if !slices.Equal(a.slips, through.sheet.answers[n].slips) {
+			t.Errorf("question %d has the mistakes %v after resuming, %v in one sitting", n, a.slips, through.sheet.answers[n].slips)
 		}
 	}
 	if first, of := finish(l); first != wantFirst || of != wantOf || first == of {
@@ -184,8 +184,8 @@ func TestOwnPlansAreNotMixed(t *testing.T) {
 	typeAll(kept(t, s, "jetty-deck", Blank, now), "x")
 	l := kept(t, s, "jetty-deck", Blank, now)
 	l.Type("resume")
-	if at, _ := l.Position(); at != 6 || l.Solution.Plan[0].Sums[0].Moment || len(l.Solution.Plan) != 2 {
-		t.Errorf("taken up at question %d with %d steps", at, len(l.Solution.Plan))
+	if at, _ := l.Position(); at != 6 || l.about.solution.Plan[0].Sums[0].Moment || len(l.about.solution.Plan) != 2 {
+		t.Errorf("taken up at question %d with %d steps", at, len(l.about.solution.Plan))
 	}
 	l.Type("y")
 	third := kept(t, s, "jetty-deck", Blank, now)
@@ -234,8 +234,8 @@ func TestVersion1TakenUp(t *testing.T) {
 		if q, _ := l.Now(); q.Name != want.asked {
 			t.Errorf("%s, %v: %q is asked, want %q", want.name, want.rung, q.Name, want.asked)
 		}
-		if want.rung == Values && (l.answers[0].tries != 2 || l.answers[2].hints != 1 || l.answers[3].tries != 1 || l.answers[3].hints != 1) {
-			t.Errorf("tries and hints are %+v", l.answers[:4])
+		if want.rung == Values && (l.sheet.answers[0].tries != 2 || l.sheet.answers[2].hints != 1 || l.sheet.answers[3].tries != 1 || l.sheet.answers[3].hints != 1) {
+			t.Errorf("tries and hints are %+v", l.sheet.answers[:4])
 		}
 	}
 }

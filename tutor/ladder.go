@@ -22,35 +22,38 @@ func (q Question) task() (task, bool) {
 }
 
 // kind is the kind of a task, which a record keeps.
-func (l *Lesson) kind(t task) record.Kind {
+func (m *matter) kind(t task) record.Kind {
 	switch {
 	case t.step == statics.None:
 		return record.Diagrams
-	case len(l.Solution.Plan[t.step].Sums) > 1:
+	case len(m.solution.Plan[t.step].Sums) > 1:
 		return record.Together
-	case l.Solution.Plan[t.step].Sums[0].Moment:
+	case m.solution.Plan[t.step].Sums[0].Moment:
 		return record.Moments
 	}
 	return record.Forces
 }
 
-// A ladder is the rung of each step and of each member; empty where all have that of the lesson.
-type ladder struct{ steps, members []Rung }
-
-// RungOf is how much of step i of the plan is left to the student.
-func (l *Lesson) RungOf(i int) Rung {
-	if i < len(l.rungs.steps) {
-		return l.rungs.steps[i]
-	}
-	return l.Rung
+// A ladder is the rung of a lesson, and where they have their own, of each step and each member.
+type ladder struct {
+	level          Rung
+	steps, members []Rung
 }
 
-// RungAlong is how much of the diagrams of a member is left to the student.
-func (l *Lesson) RungAlong(member int) Rung {
-	if member < len(l.rungs.members) {
-		return l.rungs.members[member]
+// of is how much of step i of the plan is left to the student.
+func (ld *ladder) of(i int) Rung {
+	if i < len(ld.steps) {
+		return ld.steps[i]
 	}
-	return l.Rung
+	return ld.level
+}
+
+// along is how much of the diagrams of a member is left to the student.
+func (ld *ladder) along(member int) Rung {
+	if member < len(ld.members) {
+		return ld.members[member]
+	}
+	return ld.level
 }
 
 // toTrust is how many tasks of a kind must come right before all of that kind are asked.
@@ -73,24 +76,24 @@ func faded(right, following int) Rung {
 const FadingRule = "Of each kind of step the last is yours at first, and those before it are worked; with each that comes right one more is asked."
 
 // fade gives each step and each member its rung, by how many of each kind came right before.
-func (l *Lesson) fade(right map[record.Kind]int) {
+func (m *matter) fade(right map[record.Kind]int) {
 	following := map[record.Kind]int{}
 	next := func(t task) Rung {
-		k := l.kind(t)
+		k := m.kind(t)
 		following[k]++
 		return faded(right[k], following[k]-1)
 	}
-	l.rungs = ladder{make([]Rung, len(l.Solution.Plan)), make([]Rung, len(l.Solution.Diagrams))}
-	for i, step := range slices.Backward(l.Solution.Plan) {
-		l.rungs.steps[i] = Values
+	m.levels = ladder{m.levels.level, make([]Rung, len(m.solution.Plan)), make([]Rung, len(m.solution.Diagrams))}
+	for i, step := range slices.Backward(m.solution.Plan) {
+		m.levels.steps[i] = Values
 		if len(step.Gives) > 0 {
-			l.rungs.steps[i] = next(task{i, statics.None})
+			m.levels.steps[i] = next(task{i, statics.None})
 		}
 	}
-	for _, d := range slices.Backward(l.Solution.Diagrams) {
-		l.rungs.members[d.Member] = Read
+	for _, d := range slices.Backward(m.solution.Diagrams) {
+		m.levels.members[d.Member] = Read
 		if !d.Withheld {
-			l.rungs.members[d.Member] = next(task{statics.None, d.Member})
+			m.levels.members[d.Member] = next(task{statics.None, d.Member})
 		}
 	}
 }
@@ -98,15 +101,15 @@ func (l *Lesson) fade(right map[record.Kind]int) {
 // finish keeps how a task came out, once all of it is settled.
 func (l *Lesson) finish(q Question) {
 	t, ok := q.task()
-	if !ok || l.Exam || l.done[t] {
+	if !ok || l.sheet.exam || l.done[t] {
 		return
 	}
 	came, last := record.StepRight, 0
-	for n, other := range l.Questions {
+	for n, other := range l.sheet.questions {
 		if of, _ := other.task(); of != t || other.Composing() {
 			continue
 		}
-		switch a := l.answers[n]; {
+		switch a := l.sheet.answers[n]; {
 		case !a.accepted && !a.told:
 			return
 		case a.told:
@@ -118,6 +121,6 @@ func (l *Lesson) finish(q Question) {
 	}
 	l.done[t] = true
 	if l.Heed != nil {
-		l.Heed(Event{Number: last, Kind: l.kind(t), Outcome: came})
+		l.Heed(Event{Number: last, Kind: l.about.kind(t), Outcome: came})
 	}
 }

@@ -35,9 +35,9 @@ func TestFadingByKind(t *testing.T) {
 	}
 	asked := func(l *Lesson) map[record.Kind]int {
 		n := map[record.Kind]int{}
-		for _, q := range l.Questions {
+		for _, q := range l.sheet.questions {
 			if of, ok := q.task(); ok && q.Kind != Reading {
-				n[l.kind(of)]++
+				n[l.about.kind(of)]++
 			}
 		}
 		return n
@@ -54,7 +54,7 @@ func TestFadingByKind(t *testing.T) {
 		line := answerExactly(first, q)
 		if of, _ := q.task(); q.Kind == Reading {
 			line = ""
-		} else if first.kind(of) == record.Forces {
+		} else if first.about.kind(of) == record.Forces {
 			line = "tell"
 		}
 		first.Type(line)

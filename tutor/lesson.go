@@ -2,7 +2,6 @@ package tutor
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 	"time"
 
@@ -10,33 +9,25 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
-	"unpin/statics/notation"
 	"unpin/tutor/record"
 )
 
 // A Lesson carries a student through one problem. It is not safe for use by several goroutines at once.
 type Lesson struct {
-	Problem   *problems.Problem
-	Solution  *statics.Solution
-	Rung      Rung
-	Exam      bool // no verdict and no help until the end
-	Questions []Question
 	// Heed, if set, is told of everything the student does; a store keeps it.
 	Heed func(Event)
 	// Clock, if set, tells the time at which a line was typed, so that guessing in haste is noticed.
 	Clock func() time.Time
 
-	route   *route  // at the rungs order and blank
-	rungs   ladder  // where each step and each member has its own rung
-	again   bool    // it brings back something that was told in another lesson
-	keeper  *keeper // how what is done is kept, or nil
-	past    past    // what was done in earlier work
-	done    map[task]bool
-	at      int
-	answers []answer // of each question
-	notes   []string // said at the start
-	signs   bool     // sums are written with the signs of the trade, not in ASCII
-	traced  []string // the slips that lead to the line in hand
+	about  *matter
+	sheet  *sheet
+	route  *route  // at the rungs order and blank, else nil
+	again  bool    // it brings back something that was told in another lesson
+	keeper *keeper // how what is done is kept, or nil
+	past   past    // what was done in earlier work
+	done   map[task]bool
+	notes  []string // said at the start
+	traced []string // the slips that lead to the line in hand
 }
 
 // An answer is how far a student is with one question.
@@ -78,30 +69,42 @@ func New(p *problems.Problem, rung Rung, exam bool) (*Lesson, error) {
 	if v := s.Count.Determinacy(); v != statics.Determinate {
 		return nil, fmt.Errorf("%s is %s, so its forces cannot all be found from equilibrium", p.Title, v)
 	}
-	l := &Lesson{Problem: p, Solution: s, Rung: rung, Exam: exam, done: map[task]bool{}}
+	l := newLesson(&matter{problem: p, solution: s, levels: ladder{level: rung}}, exam)
 	switch {
 	case exam && rung >= Order:
 		return nil, fmt.Errorf("an exam is taken at the rung values or terms")
 	case rung == Fading:
-		l.fade(nil)
+		l.about.fade(nil)
 	case rung >= Order:
 		l.ownRoute()
 		return l, nil
 	}
-	l.ask(l.script()...)
+	l.sheet.ask(l.about.script().all()...)
 	return l, nil
+}
+
+// newLesson is a lesson that asks nothing yet.
+func newLesson(about *matter, exam bool) *Lesson {
+	return &Lesson{about: about, sheet: &sheet{about: about, exam: exam}, done: map[task]bool{}}
+}
+
+// What the lesson's concepts need of it, each for itself.
+func (l *Lesson) coach() coach { return coach{l.about, l.sheet, l.route} }
+func (l *Lesson) bench() bench { return bench{l.about, l.sheet} }
+func (l *Lesson) teller() teller {
+	return teller{about: l.about, again: l.again, open: l.Open(), exam: l.sheet.exam}
 }
 
 // Now is the question in hand; false at the end of the lesson.
 func (l *Lesson) Now() (Question, bool) {
-	if l.at >= len(l.Questions) {
+	if l.sheet.at >= len(l.sheet.questions) {
 		return Question{}, false
 	}
-	return l.Questions[l.at], true
+	return l.sheet.questions[l.sheet.at], true
 }
 
 // Position is the number of the question in hand, from nought, and how many there are.
-func (l *Lesson) Position() (at, of int) { return l.at, len(l.Questions) }
+func (l *Lesson) Position() (at, of int) { return l.sheet.at, len(l.sheet.questions) }
 
 // A ReplyKind says what became of a line.
 type ReplyKind int
@@ -163,46 +166,56 @@ func (l *Lesson) take(line string) Reply {
 	case !asking:
 		return Reply{Kind: Unread, Lines: []string{"All is done; type sheet to see the values, or quit."}}
 	case q.Kind == Reading:
-		l.at++
+		l.sheet.at++
 		return Reply{Kind: ReadOn}
-	case q.Kind == ChooseSum && word != "":
-		return l.choose(line)
-	case q.Kind == TypeSum && word != "":
-		return l.write(line)
+	case q.Composing() && word != "":
+		return l.compose(q, line)
 	case word == "":
 		return Reply{Kind: Unread, Lines: []string{"Type a value for " + q.Name + ", or help."}}
 	}
 	return l.value(q, line)
 }
 
-// value reads and judges a value for the question in hand, and moves on if it is right.
+// value reads and judges a value for the question in hand.
 func (l *Lesson) value(q Question, line string) Reply {
-	v, err := l.read(q, line)
+	v, err := l.bench().read(q, line)
 	if err != nil {
 		return unread(err)
 	}
-	c := l.caseOf(q)
-	verdict := c.Verdict(v)
-	a := &l.answers[l.at]
-	a.tries++
-	if verdict.Right() || l.Exam {
-		a.typed, a.value, a.verdict = strings.TrimSpace(line), v.Value, verdict
-		a.accepted = verdict.Right()
-		a.first = a.tries == 1 && a.unaided()
+	l.sheet.inHand().tries++
+	c := l.bench().caseOf(q)
+	r := ruling{verdict: c.Verdict(v), value: v.Value}
+	if !l.sheet.exam {
+		fb := feedback{about: l.about, sheet: l.sheet}
+		r.says = fb.says(q, c, r.verdict, v)
+		r.slips = fb.slips
 	}
-	if l.Exam {
-		l.heed(q, line, record.Noted)
-		l.at++
-		return Reply{Kind: Noted, Lines: []string{"noted"}}
+	return l.settle(line, r)
+}
+
+// A ruling is what a typed answer comes to.
+type ruling struct {
+	verdict judging.Verdict
+	says    string
+	slips   []string  // that lead to it, by ID
+	value   exact.Num // where it is one
+}
+
+// settle enters a ruling on the sheet, tells of it, and goes on where the answer stands; in an exam it is only noted.
+func (l *Lesson) settle(line string, r ruling) Reply {
+	q, _ := l.Now()
+	l.sheet.enter(line, r)
+	l.traced = r.slips
+	outcome, reply := record.Outcome(r.verdict.Code()), Reply{Kind: Judged, Verdict: r.verdict, Lines: []string{r.verdict.String() + ": " + r.says}}
+	if l.sheet.exam {
+		outcome, reply = record.Noted, Reply{Kind: Noted, Lines: []string{"noted"}}
 	}
-	r := Reply{Kind: Judged, Verdict: verdict, Lines: []string{verdict.String() + ": " + l.feedback(q, c, verdict, v)}}
-	a.slips = append(a.slips, l.traced...)
-	l.heed(q, line, record.Outcome(verdict.Code()))
-	if verdict.Right() {
-		l.at++
+	l.heed(q, line, outcome)
+	if r.verdict.Right() || l.sheet.exam {
+		l.sheet.at++
 		l.finish(q)
 	}
-	return r
+	return reply
 }
 
 // heed tells of what was done at a question.
@@ -210,51 +223,9 @@ func (l *Lesson) heed(q Question, typed string, outcome record.Outcome) {
 	if l.Heed == nil {
 		return
 	}
-	e := Event{Number: l.at, Question: q.Name, Key: q.key(), Typed: strings.TrimSpace(typed), Outcome: outcome, Slips: l.traced}
+	e := Event{Number: l.sheet.at, Question: q.Name, Key: q.key(), Typed: strings.TrimSpace(typed), Outcome: outcome, Slips: l.traced}
 	if outcome == record.Resumed {
 		e.From = l.past.latest()
 	}
 	l.Heed(e)
 }
-
-// Known is the value of force i on the student's sheet: the exact one, once the student has found it or been told. The
-// sums of a worked step to read are all known.
-func (l *Lesson) Known(i int) (exact.Num, bool) {
-	for n, q := range l.Questions {
-		switch a := l.answers[n]; {
-		case q.Kind == ForceValue && q.Force == i && !l.Exam && (a.accepted || a.told):
-			return l.Solution.Values[i], true
-		case q.Kind == Reading && n < l.at && q.Step != statics.None && slices.Contains(l.Solution.Plan[q.Step].Gives, i):
-			return l.Solution.Values[i], true
-		}
-	}
-	return exact.Num{}, false
-}
-
-// Standing is how question n stands: what was typed for it, whether it is settled, and how.
-func (l *Lesson) Standing(n int) (typed string, settled bool, told bool, v judging.Verdict) {
-	a := l.answers[n]
-	return a.typed, a.accepted || a.told || l.Exam && a.tries > 0, a.told, a.verdict
-}
-
-// Score is how many questions were right at the first try without help, of those that ask for a value.
-func (l *Lesson) Score() (first, of int) {
-	for i, q := range l.Questions {
-		if q.Kind != Reading {
-			of++
-		}
-		if a := l.answers[i]; a.first && a.accepted && !a.told {
-			first++
-		}
-	}
-	return first, of
-}
-
-// style is how the problem wants its sums and numbers written.
-func (l *Lesson) style() notation.Style {
-	st := l.Problem.Style(!l.signs)
-	st.Figures++
-	return st
-}
-
-func (l *Lesson) clockwise() bool { return l.Problem.Conventions.Moments == notation.ClockwiseMoments }

@@ -106,24 +106,24 @@ func (p *plain) unit(q Question) string {
 	case TypeSum:
 		return "all terms, =, and the other side"
 	}
-	return p.l.Problem.Units.ASCII(q.Dim)
+	return p.l.about.problem.Units.ASCII(q.Dim)
 }
 
 func (p *plain) opening() {
 	l := p.l
-	p.say("%s", notation.ASCII(l.Problem.Title))
-	if l.Problem.Text != "" {
-		p.say("%s", notation.ASCII(l.Problem.Text))
+	p.say("%s", notation.ASCII(l.about.problem.Title))
+	if l.about.problem.Text != "" {
+		p.say("%s", notation.ASCII(l.about.problem.Text))
 	}
-	p.lines(l.frameLines())
+	p.lines(l.teller().frameLines())
 	p.say("%s", wording.Caution)
 	p.lines(l.notes)
-	if l.Rung == Fading {
+	if l.about.levels.level == Fading {
 		p.say(FadingRule)
 	}
 	p.say("Type help to see what can be typed.")
 	if n := l.Earlier(); n > 0 {
-		p.say("Earlier work on this problem has %d of %d questions settled; type resume to take it up.", n, len(l.Questions))
+		p.say("Earlier work on this problem has %d of %d questions settled; type resume to take it up.", n, len(l.sheet.questions))
 	}
 }
 
@@ -131,12 +131,12 @@ func (p *plain) opening() {
 func (p *plain) reopening() {
 	q, _ := p.l.Now()
 	p.say("%s was told: here is a step of its kind once more, with other numbers.", q.Name)
-	p.lines(figure.Describe(p.l.Solution.Assembly, figure.Options{Style: p.l.style()}))
-	p.lines(p.l.knownLines(q, p.l.knownForce))
+	p.lines(figure.Describe(p.l.about.solution.Assembly, figure.Options{Style: p.l.about.style()}))
+	p.lines(p.l.teller().knownLines(q, p.l.sheet.knownForce))
 	if q.Step != statics.None {
 		p.step = q.Step - 1
 	} else {
-		p.step = len(p.l.Solution.Plan)
+		p.step = len(p.l.about.solution.Plan)
 	}
 }
 
@@ -144,21 +144,21 @@ func (p *plain) reopening() {
 func (p *plain) introduce(q Question) {
 	if q.Step != statics.None && q.Step != p.step {
 		for i := p.step + 1; i <= q.Step; i++ {
-			p.lines(p.l.stepLines(i))
+			p.lines(p.l.teller().stepLines(i))
 		}
 		p.step = q.Step
 	}
 	if q.Kind == ChooseSum && !p.shownHow {
-		p.say("Choose a free body and a sum of it, as in: %s x; whole y; %s M A; whole M (2, 3); whole F along [4, 3].", p.l.bodyNames()[0], p.l.bodyNames()[0])
+		p.say("Choose a free body and a sum of it, as in: %s x; whole y; %s M A; whole M (2, 3); whole F along [4, 3].", p.l.about.bodyNames()[0], p.l.about.bodyNames()[0])
 		p.shownHow = true
 	}
 	if q.Member != statics.None && q.Member != p.member {
-		p.lines(p.l.memberLines(q.Member))
+		p.lines(p.l.teller().memberLines(q.Member))
 		p.member = q.Member
 	}
 	if q.Kind == TermSize || q.Kind == TermArm || q.Kind == TermSign {
-		s := p.l.Solution.Plan[q.Step].Sums[q.Sum]
-		p.say("Term: %s.", notation.ASCII(p.l.words().Component(s.Terms[q.Term])))
+		s := p.l.about.solution.Plan[q.Step].Sums[q.Sum]
+		p.say("Term: %s.", notation.ASCII(p.l.about.words().Component(s.Terms[q.Term])))
 	}
 }
 
@@ -172,18 +172,18 @@ func (p *plain) lines(lines []string) {
 
 // closing ends the lesson: in an exam with the verdicts, else with the count of first tries.
 func (p *plain) closing() {
-	for i := p.step + 1; i < len(p.l.Solution.Plan); i++ {
-		p.lines(p.l.stepLines(i))
+	for i := p.step + 1; i < len(p.l.about.solution.Plan); i++ {
+		p.lines(p.l.teller().stepLines(i))
 	}
-	if p.l.Exam {
-		p.lines(p.l.Marks())
+	if p.l.sheet.exam {
+		p.lines(p.l.sheet.marks())
 	}
 	p.say("All done.%s", p.score())
 }
 
 // score is the count of first tries, where anything was asked.
 func (p *plain) score() string {
-	first, of := p.l.Score()
+	first, of := p.l.sheet.score()
 	if of == 0 {
 		return ""
 	}

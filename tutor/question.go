@@ -65,45 +65,48 @@ func (q Question) key() string {
 	return q.Name
 }
 
-// script lists the questions of a lesson whose plan is given, in order.
-func (l *Lesson) script() []Question {
+// A script is which questions are asked of a matter, at its levels and in order.
+type script struct{ about *matter }
+
+// all lists the questions of a lesson whose plan is given, in order.
+func (sc script) all() []Question {
 	var all []Question
-	for i, step := range l.Solution.Plan {
+	for i, step := range sc.about.solution.Plan {
 		switch {
-		case l.Rung == Read || l.RungOf(i) == Read && len(step.Gives) > 0:
+		case sc.about.levels.level == Read || sc.about.levels.of(i) == Read && len(step.Gives) > 0:
 			all = append(all, Question{Kind: Reading, Step: i, Member: statics.None})
 		case step.Relation || step.Check:
 		default:
-			if l.RungOf(i) == Terms {
-				all = append(all, l.termQuestions(i)...)
+			if sc.about.levels.of(i) == Terms {
+				all = append(all, sc.termQuestions(i)...)
 			}
-			all = append(all, l.valueQuestions(i)...)
+			all = append(all, sc.valueQuestions(i)...)
 		}
 	}
-	return append(all, l.sections()...)
+	return append(all, sc.sections()...)
 }
 
 // sections lists the questions along the members, if they are to be found.
-func (l *Lesson) sections() []Question {
+func (sc script) sections() []Question {
 	var all []Question
-	if !slices.Contains(l.Problem.Find, "diagrams") {
+	if !slices.Contains(sc.about.problem.Find, "diagrams") {
 		return nil
 	}
-	for _, d := range l.Solution.Diagrams {
-		if l.RungAlong(d.Member) == Read {
+	for _, d := range sc.about.solution.Diagrams {
+		if sc.about.levels.along(d.Member) == Read {
 			all = append(all, Question{Kind: Reading, Step: statics.None, Member: d.Member})
 		} else {
-			all = append(all, l.sectionQuestions(d)...)
+			all = append(all, sc.sectionQuestions(d)...)
 		}
 	}
 	return all
 }
 
 // valueQuestions asks for what step i gives.
-func (l *Lesson) valueQuestions(i int) []Question {
+func (sc script) valueQuestions(i int) []Question {
 	var all []Question
-	for _, f := range l.Solution.Plan[i].Gives {
-		force := l.Solution.Forces[f]
+	for _, f := range sc.about.solution.Plan[i].Gives {
+		force := sc.about.solution.Forces[f]
 		all = append(all, Question{
 			Kind:   ForceValue,
 			Name:   force.Name,
@@ -111,7 +114,7 @@ func (l *Lesson) valueQuestions(i int) []Question {
 			Step:   i,
 			Force:  f,
 			Member: statics.None,
-			truth:  l.Solution.Values[f],
+			truth:  sc.about.solution.Values[f],
 		})
 	}
 	return all
@@ -119,9 +122,9 @@ func (l *Lesson) valueQuestions(i int) []Question {
 
 // termQuestions asks for the terms of step i's sums: the size where it is a load's, the arm where the sum is of
 // moments, the sign always.
-func (l *Lesson) termQuestions(i int) []Question {
+func (sc script) termQuestions(i int) []Question {
 	var all []Question
-	for s, sum := range l.Solution.Plan[i].Sums {
+	for s, sum := range sc.about.solution.Plan[i].Sums {
 		number := 0
 		for t, term := range sum.Terms {
 			if term.Why != statics.Counts {
@@ -141,15 +144,15 @@ func (l *Lesson) termQuestions(i int) []Question {
 			if sum.Moment && term.What != statics.TurnOnly {
 				ask(TermArm, "arm", notation.Length, term.Arm)
 			}
-			ask(TermSign, "sign", notation.Pure, exact.Int(int64(l.shownSign(sum, term))))
+			ask(TermSign, "sign", notation.Pure, exact.Int(int64(sc.about.shownSign(sum, term))))
 		}
 	}
 	return all
 }
 
 // shownSign is a term's sign by the positive turn the problem asks for.
-func (l *Lesson) shownSign(s statics.Sum, t statics.Term) int {
-	if s.Moment && l.clockwise() {
+func (m *matter) shownSign(s statics.Sum, t statics.Term) int {
+	if s.Moment && m.clockwise() {
 		return -t.Sign
 	}
 	return t.Sign

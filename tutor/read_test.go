@@ -35,18 +35,18 @@ func TestNamesInAnswers(t *testing.T) {
 func TestWrongAgainAndAgain(t *testing.T) {
 	for _, name := range []string{"jetty-deck", "hillside-garage"} {
 		l := lesson(t, name, Values)
-		for l.at < len(l.Questions) {
+		for l.sheet.at < len(l.sheet.questions) {
 			said := map[string]bool{}
 			for _, wrong := range []string{"71.317", "-913.77", "88.419"} {
 				r := l.Type(wrong)
 				if r.Verdict.Right() || said[r.Lines[0]] {
-					t.Errorf("%s, %s: %s brings again %v", name, l.Questions[l.at].Name, wrong, r.Lines)
+					t.Errorf("%s, %s: %s brings again %v", name, l.sheet.questions[l.sheet.at].Name, wrong, r.Lines)
 				}
 				said[r.Lines[0]] = true
 			}
 			for range 4 {
 				if r := l.Type("hint"); said[r.Lines[0]] {
-					t.Errorf("%s, %s: said again: %v", name, l.Questions[l.at].Name, r.Lines)
+					t.Errorf("%s, %s: said again: %v", name, l.sheet.questions[l.sheet.at].Name, r.Lines)
 				} else {
 					said[r.Lines[0]] = true
 				}

@@ -20,16 +20,16 @@ func fingerprints(p *problems.Problem) []string {
 
 // recall finds what was done earlier on the problem at the same rung. An exam has no earlier work.
 func (l *Lesson) recall(all []record.Record) {
-	frames := fingerprints(l.Problem)
-	if l.Rung == Fading {
-		l.fade(record.Earned(all, frames))
-		l.Questions, l.answers = nil, nil
-		l.ask(l.script()...)
+	frames := fingerprints(l.about.problem)
+	if l.about.levels.level == Fading {
+		l.about.fade(record.Earned(all, frames))
+		l.sheet.questions, l.sheet.answers = nil, nil
+		l.sheet.ask(l.about.script().all()...)
 	}
-	if l.Exam {
+	if l.sheet.exam {
 		return
 	}
-	work := record.WorkOn(all, frames, l.Rung.code())
+	work := record.WorkOn(all, frames, l.about.levels.level.code())
 	l.past = past{events: work.Together(), open: l.Open()}
 	if l.past.open {
 		l.past.events = work.Furthest()
@@ -75,7 +75,7 @@ func (l *Lesson) Earlier() int {
 		return l.past.numbered()
 	}
 	settled := 0
-	for n, q := range l.Questions {
+	for n, q := range l.sheet.questions {
 		switch {
 		case l.past.settling(l.past.of(n, q)) >= 0:
 			settled = n + 1
@@ -99,21 +99,11 @@ func (p past) numbered() int {
 	return n
 }
 
-// begun reports whether anything was answered.
-func (l *Lesson) begun() bool {
-	for n := range l.at {
-		if l.Questions[n].Kind != Reading {
-			return true
-		}
-	}
-	return false
-}
-
 // Resume takes up earlier work: what was settled then is answered again, through the same judging, so that it never shows
 // a value as right that is not; what was tried and asked for at each question counts as it did. It does nothing once
 // something was answered.
 func (l *Lesson) Resume() {
-	if l.begun() {
+	if l.sheet.begun() {
 		return
 	}
 	heed, clock := l.Heed, l.Clock
@@ -121,10 +111,10 @@ func (l *Lesson) Resume() {
 	for n := l.Earlier(); ; {
 		q, asking := l.Now()
 		switch {
-		case asking && q.Kind == Reading && l.at < n:
+		case asking && q.Kind == Reading && l.sheet.at < n:
 			l.Type("")
 			continue
-		case asking && l.restore(q, l.past.of(l.at, q)):
+		case asking && l.restore(q, l.past.of(l.sheet.at, q)):
 			continue
 		}
 		break
@@ -136,12 +126,12 @@ func (l *Lesson) Resume() {
 func (l *Lesson) restore(q Question, events []record.Record) bool {
 	settles := l.past.settling(events)
 	for i, r := range events {
-		a := &l.answers[l.at]
+		a := l.sheet.inHand()
 		switch {
 		case i == settles:
-			before := l.at
+			before := l.sheet.at
 			l.Type(retyped(q, r))
-			return l.at > before // or what was right then is not now
+			return l.sheet.at > before // or what was right then is not now
 		case r.Outcome.Try():
 			a.tries++
 			a.slips = append(a.slips, r.Slips...)

@@ -8,7 +8,7 @@ import (
 
 // sectionQuestions asks for N, V and M at the critical points of one member: M at all of them, N and V where they are
 // not what was asked last.
-func (l *Lesson) sectionQuestions(d statics.Diagram) []Question {
+func (sc script) sectionQuestions(d statics.Diagram) []Question {
 	var all []Question
 	var last [3]*exact.Num
 	stations := d.Stations()
@@ -21,12 +21,12 @@ func (l *Lesson) sectionQuestions(d statics.Diagram) []Question {
 				continue
 			}
 			last[q] = &value
-			if st.Found && l.RungAlong(d.Member) >= Terms {
-				all = append(all, l.zeroQuestion(d, st))
+			if st.Found && sc.about.levels.along(d.Member) >= Terms {
+				all = append(all, sc.zeroQuestion(d, st))
 			}
 			all = append(all, Question{
 				Kind:     SectionPart,
-				Name:     l.sectionName(d.Member, q, st.At, sideWord(stations, i, q)),
+				Name:     sc.about.sectionName(d.Member, q, st.At, sideWord(stations, i, q)),
 				Dim:      [...]notation.Dimension{notation.Force, notation.Force, notation.Moment}[q],
 				Step:     statics.None,
 				Member:   d.Member,
@@ -36,8 +36,8 @@ func (l *Lesson) sectionQuestions(d statics.Diagram) []Question {
 			})
 		}
 	}
-	if l.RungAlong(d.Member) >= Terms {
-		all = append(all, l.shapeQuestions(d)...)
+	if sc.about.levels.along(d.Member) >= Terms {
+		all = append(all, sc.shapeQuestions(d)...)
 	}
 	return all
 }
@@ -61,8 +61,8 @@ func sideWord(stations []statics.Station, i int, q Quantity) string {
 }
 
 // sectionName is V(BC, 2.4 before): the quantity, the member and the distance from the start of its name.
-func (l *Lesson) sectionName(member int, q Quantity, at exact.Num, side string) string {
-	return q.String() + "(" + l.Solution.Frame.Members[member].Name + ", " + placeText(at) + side + ")"
+func (m *matter) sectionName(member int, q Quantity, at exact.Num, side string) string {
+	return q.String() + "(" + m.solution.Frame.Members[member].Name + ", " + placeText(at) + side + ")"
 }
 
 // placeText is a distance in a name: a decimal where it is one, a fraction where it is rational, else rounded.
@@ -75,8 +75,8 @@ func placeText(at exact.Num) string {
 
 // knownIn tells the values of the forces in the sum of a section, which is one of the assembly a: all but the last are
 // known, by the senses that they are given.
-func (l *Lesson) knownIn(a *statics.Assembly) func(int) (exact.Num, bool) {
-	given := l.asGiven(l.Solution.Values)
+func (m *matter) knownIn(a *statics.Assembly) func(int) (exact.Num, bool) {
+	given := m.asGiven(m.solution.Values)
 	return func(f int) (exact.Num, bool) {
 		if f == len(a.Forces)-1 {
 			return exact.Num{}, false

@@ -17,11 +17,11 @@ import (
 // curves.
 
 // zeroQuestion asks where the shear is nought within the stretch that holds station st.
-func (l *Lesson) zeroQuestion(d statics.Diagram, st statics.Station) Question {
+func (sc script) zeroQuestion(d statics.Diagram, st statics.Station) Question {
 	p := d.Stretches[slices.IndexFunc(d.Stretches, func(p statics.Stretch) bool { return st.At.Cmp(p.Until) < 0 })]
 	return Question{
 		Kind:    ZeroPlace,
-		Name:    fmt.Sprintf("x of V = 0 in %s", l.stretchName(d.Member, p)),
+		Name:    fmt.Sprintf("x of V = 0 in %s", sc.about.stretchName(d.Member, p)),
 		Dim:     notation.Length,
 		Step:    statics.None,
 		Member:  d.Member,
@@ -32,19 +32,19 @@ func (l *Lesson) zeroQuestion(d statics.Diagram, st statics.Station) Question {
 }
 
 // stretchName is BC from 2.4 to 7.2.
-func (l *Lesson) stretchName(member int, p statics.Stretch) string {
-	return l.Solution.Frame.Members[member].Name + " from " + placeText(p.From) + " to " + placeText(p.Until)
+func (m *matter) stretchName(member int, p statics.Stretch) string {
+	return m.solution.Frame.Members[member].Name + " from " + placeText(p.From) + " to " + placeText(p.Until)
 }
 
 // shapeQuestions ask for the degree of V and M on each stretch, and where M curves, for the way its slope goes.
-func (l *Lesson) shapeQuestions(d statics.Diagram) []Question {
+func (sc script) shapeQuestions(d statics.Diagram) []Question {
 	var all []Question
 	for _, p := range d.Stretches {
 		for _, q := range []Quantity{ShearForce, BendingMoment} {
 			poly := []exact.Poly{ShearForce: p.V, BendingMoment: p.M}[q]
 			ask := func(kind Kind, word string, truth int) {
 				all = append(all, Question{
-					Kind: kind, Name: word + " of " + q.String() + " in " + l.stretchName(d.Member, p), Step: statics.None,
+					Kind: kind, Name: word + " of " + q.String() + " in " + sc.about.stretchName(d.Member, p), Step: statics.None,
 					Member: d.Member, Stretch: p, Quantity: q, truth: exact.Int(int64(truth)),
 				})
 			}
@@ -71,7 +71,7 @@ func bending(p statics.Stretch) int {
 }
 
 // readShape reads a degree, or the way a slope goes.
-func (l *Lesson) readShape(q Question, line string) (judging.Typed, error) {
+func (b bench) readShape(q Question, line string) (judging.Typed, error) {
 	words := map[string]int{
 		"level": 0, "constant": 0, "straight": 1, "linear": 1, "second": 2, "quadratic": 2, "third": 3, "cubic": 3,
 	}
@@ -93,28 +93,28 @@ func (l *Lesson) readShape(q Question, line string) (judging.Typed, error) {
 }
 
 // shapeRight says why a shape is so.
-func (l *Lesson) shapeRight(q Question) string {
+func (m *matter) shapeRight(q Question) string {
 	switch {
 	case q.Kind == ZeroPlace:
 		return "the shear passes through nought here, so the moment has its peak."
 	case q.Kind == ShapeSlope:
-		if l.turnedShear() {
+		if m.turnedShear() {
 			return "the slope of M is minus the shear, and the shear goes the other way here."
 		}
 		return "the slope of M is the shear, and the shear goes that way here."
 	case q.Quantity == ShearForce:
 		return "the slope of V is the load square to the member."
 	}
-	return "the slope of M is " + l.slopeOfMoment() + ", so M is one degree above it."
+	return "the slope of M is " + m.slopeOfMoment() + ", so M is one degree above it."
 }
 
 // shapeRule is the principle behind what is asked of a shape.
-func (l *Lesson) shapeRule(q Question) string {
+func (m *matter) shapeRule(q Question) string {
 	switch {
 	case q.Kind == ZeroPlace:
 		return "start from the shear at the near end of the stretch and go on until the load has used it up; measure from the start of the member."
 	case q.Kind == ShapeSlope:
-		return "the slope of M is " + l.slopeOfMoment() + ": does the shear grow or shrink along this stretch?"
+		return "the slope of M is " + m.slopeOfMoment() + ": does the shear grow or shrink along this stretch?"
 	case q.Quantity == ShearForce:
 		return "no load leaves the shear level, a uniform one slopes it, a growing one curves it."
 	}
@@ -122,11 +122,11 @@ func (l *Lesson) shapeRule(q Question) string {
 }
 
 // shapeHints are the hints for the shape of a diagram.
-func (l *Lesson) shapeHints(q Question) [3]string {
-	m := l.Solution.Frame.Members[q.Member].Name
+func (c coach) shapeHints(q Question) [3]string {
+	m := c.about.solution.Frame.Members[q.Member].Name
 	return [3]string{
 		"look at the load along this stretch of " + m + ", and at the shear at its ends.",
-		l.shapeRule(q),
+		c.about.shapeRule(q),
 		map[Kind]string{
 			ZeroPlace:   "the length to it is the shear at the start of the stretch over the intensity, where the load is uniform.",
 			ShapeDegree: "count up from the load: none, then 0 for V and 1 for M; uniform, then 1 and 2; a triangle, then 2 and 3.",
@@ -136,16 +136,16 @@ func (l *Lesson) shapeHints(q Question) [3]string {
 }
 
 // shapeWrong says where to look after a wrong shape or place.
-func (l *Lesson) shapeWrong(q Question, v judging.Typed) string {
-	if q.Kind == ZeroPlace && l.fromOtherEnd(q, v) {
+func (fb *feedback) shapeWrong(q Question, v judging.Typed) string {
+	if q.Kind == ZeroPlace && fb.fromOtherEnd(q, v) {
 		return "from which end did you measure?"
 	}
-	return l.shapeRule(q)
+	return fb.about.shapeRule(q)
 }
 
 // fromOtherEnd reports whether a place was measured from the member's end, or from the start of the stretch.
-func (l *Lesson) fromOtherEnd(q Question, v judging.Typed) bool {
-	length := l.Solution.Diagrams[q.Member].Length
+func (fb *feedback) fromOtherEnd(q Question, v judging.Typed) bool {
+	length := fb.about.solution.Diagrams[q.Member].Length
 	for _, from := range []exact.Num{length.Sub(q.truth), q.truth.Sub(q.Stretch.From), q.Stretch.Until.Sub(q.truth)} {
 		if !from.Equal(q.truth) && v.Means(from) {
 			return true

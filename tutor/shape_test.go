@@ -13,18 +13,18 @@ import (
 func TestShapesFollowFromEachOther(t *testing.T) {
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Terms)
-		for i, q := range l.Questions {
+		for i, q := range l.sheet.questions {
 			if q.Kind != ShapeDegree || q.Quantity != BendingMoment || q.Stretch.V.Trim().At(q.Stretch.Until).IsZero() && q.Stretch.V.Degree() == 0 {
 				continue
 			}
-			shear := l.Questions[i-1]
+			shear := l.sheet.questions[i-1]
 			if !q.truth.Equal(shear.truth.Add(exact.Int(1))) {
 				t.Errorf("%s: %s is %s, but %s is %s", name, q.Name, q.truth, shear.Name, shear.truth)
 			}
-			if i+1 < len(l.Questions) && l.Questions[i+1].Kind == ShapeSlope {
+			if i+1 < len(l.sheet.questions) && l.sheet.questions[i+1].Kind == ShapeSlope {
 				rise := q.Stretch.V.At(q.Stretch.Until).Cmp(q.Stretch.V.At(q.Stretch.From))
-				if l.Questions[i+1].truth.Sign() != rise {
-					t.Errorf("%s: %s: %s", name, l.Questions[i+1].Name, l.Questions[i+1].truth)
+				if l.sheet.questions[i+1].truth.Sign() != rise {
+					t.Errorf("%s: %s: %s", name, l.sheet.questions[i+1].Name, l.sheet.questions[i+1].truth)
 				}
 			}
 		}
@@ -37,7 +37,7 @@ func TestZeroPlaces(t *testing.T) {
 	asked := 0
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Terms)
-		for i, q := range l.Questions {
+		for i, q := range l.sheet.questions {
 			if q.Kind != ZeroPlace {
 				continue
 			}
@@ -45,11 +45,11 @@ func TestZeroPlaces(t *testing.T) {
 			if v := q.Stretch.V.At(q.truth); !v.IsZero() {
 				t.Errorf("%s: %s = %s, where V = %s", name, q.Name, q.truth, v)
 			}
-			if next := l.Questions[i+1]; next.Kind != SectionPart || !next.Station.At.Equal(q.truth) {
+			if next := l.sheet.questions[i+1]; next.Kind != SectionPart || !next.Station.At.Equal(q.truth) {
 				t.Errorf("%s: after %s comes %s", name, q.Name, next.Name)
 			}
-			l.at = i
-			other := l.Solution.Diagrams[q.Member].Length.Sub(q.truth)
+			l.sheet.at = i
+			other := l.about.solution.Diagrams[q.Member].Length.Sub(q.truth)
 			if r := l.Type(other.Decimal(20)); !other.Equal(q.truth) && !strings.Contains(r.Lines[0], "which end") {
 				t.Errorf("%s: %s = %s: %v", name, q.Name, other, r.Lines)
 			}
@@ -62,11 +62,11 @@ func TestZeroPlaces(t *testing.T) {
 
 func TestShapeWords(t *testing.T) {
 	l := lesson(t, problems.Names()[0], Terms)
-	for i, q := range l.Questions {
+	for i, q := range l.sheet.questions {
 		if !q.Shape() || q.Kind == ZeroPlace {
 			continue
 		}
-		l.at = i
+		l.sheet.at = i
 		if r := l.Type("perhaps"); r.Kind != Unread {
 			t.Errorf("%s: perhaps: %v", q.Name, r.Lines)
 		}

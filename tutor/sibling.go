@@ -43,24 +43,24 @@ func stretched(p statics.Point) statics.Point {
 // Again lists, once a lesson is done, lessons of one step each that bring back what was told, with other numbers: of
 // each kind of step the first.
 func (l *Lesson) Again() []*Lesson {
-	if _, asking := l.Now(); asking || l.Exam || l.again {
+	if _, asking := l.Now(); asking || l.sheet.exam || l.again {
 		return nil
 	}
 	var all []*Lesson
 	var kinds []record.Kind
-	for n, q := range l.Questions {
-		if !l.answers[n].told {
+	for n, q := range l.sheet.questions {
+		if !l.sheet.answers[n].told {
 			continue
 		}
-		if q.Composing() && n+1 < len(l.Questions) {
-			q = l.Questions[n+1] // what the sum that was told gives
+		if q.Composing() && n+1 < len(l.sheet.questions) {
+			q = l.sheet.questions[n+1] // what the sum that was told gives
 		}
 		t, ok := q.task()
-		if !ok || slices.Contains(kinds, l.kind(t)) {
+		if !ok || slices.Contains(kinds, l.about.kind(t)) {
 			continue
 		}
 		if again := l.onceMore(q); again != nil {
-			all, kinds = append(all, again), append(kinds, l.kind(t))
+			all, kinds = append(all, again), append(kinds, l.about.kind(t))
 		}
 	}
 	return all
@@ -70,12 +70,13 @@ func (l *Lesson) Again() []*Lesson {
 // nil where a sibling needs another plan.
 func (l *Lesson) onceMore(q Question) *Lesson {
 	for n := range shares {
-		p := sibling(l.Problem, n)
+		p := sibling(l.about.problem, n)
 		s, err := statics.Solve(p.Frame)
 		if err != nil || s.Count.Determinacy() != statics.Determinate || !l.planOn(s) {
 			return nil
 		}
-		again := &Lesson{Problem: p, Solution: s, Clock: l.Clock, signs: l.signs, again: true, keeper: l.keeper, done: map[task]bool{}}
+		again := newLesson(&matter{problem: p, solution: s, signs: l.about.signs}, false)
+		again.Clock, again.again, again.keeper = l.Clock, true, l.keeper
 		again.askAgain(l, q)
 		if last, asks := again.Now(); !asks || l.givesAway(last) {
 			continue
@@ -93,7 +94,7 @@ func (l *Lesson) givesAway(again Question) bool {
 	if again.Kind != ForceValue && again.Kind != SectionPart || again.truth.IsZero() {
 		return false
 	}
-	return slices.ContainsFunc(l.Questions, func(q Question) bool {
+	return slices.ContainsFunc(l.sheet.questions, func(q Question) bool {
 		return q.Kind == again.Kind && q.Name == again.Name && q.truth.Equal(again.truth)
 	})
 }
@@ -101,10 +102,10 @@ func (l *Lesson) givesAway(again Question) bool {
 // planOn gives a sibling's solution the plan of this lesson, and reports whether it can be so.
 func (l *Lesson) planOn(s *statics.Solution) bool {
 	if l.route == nil {
-		return slices.EqualFunc(l.Solution.Plan, s.Plan, func(x, y statics.Step) bool { return slices.Equal(x.Gives, y.Gives) })
+		return slices.EqualFunc(l.about.solution.Plan, s.Plan, func(x, y statics.Step) bool { return slices.Equal(x.Gives, y.Gives) })
 	}
 	s.Plan = nil
-	for _, step := range l.Solution.Plan {
+	for _, step := range l.about.solution.Plan {
 		step.Sums = slices.Clone(step.Sums)
 		for i, sum := range step.Sums {
 			sum.About = stretched(sum.About)
@@ -117,49 +118,49 @@ func (l *Lesson) planOn(s *statics.Solution) bool {
 
 // askAgain asks for what q asks in the lesson it is from, after all that comes before it as worked steps.
 func (l *Lesson) askAgain(from *Lesson, q Question) {
-	plan := l.Solution.Plan
+	plan := l.about.solution.Plan
 	if q.Step != statics.None {
 		plan = plan[:q.Step+1]
-		l.Solution.Plan = plan
-		l.Rung = max(min(from.RungOf(q.Step), Terms), Values)
+		l.about.solution.Plan = plan
+		l.about.levels.level = max(min(from.about.levels.of(q.Step), Terms), Values)
 	} else {
-		l.Rung = max(min(from.RungAlong(q.Member), Terms), Values)
+		l.about.levels.level = max(min(from.about.levels.along(q.Member), Terms), Values)
 	}
-	l.rungs.steps = make([]Rung, len(plan))
+	l.about.levels.steps = make([]Rung, len(plan))
 	for i, step := range plan {
-		l.rungs.steps[i] = Read
+		l.about.levels.steps[i] = Read
 		switch {
 		case i == q.Step:
-			l.rungs.steps[i] = l.Rung
+			l.about.levels.steps[i] = l.about.levels.level
 		case len(step.Gives) > 0:
-			l.ask(Question{Kind: Reading, Step: i, Member: statics.None})
+			l.sheet.ask(Question{Kind: Reading, Step: i, Member: statics.None})
 		}
 	}
-	l.at = len(l.Questions)
-	l.ask(l.likeOf(q)...)
+	l.sheet.at = len(l.sheet.questions)
+	l.sheet.ask(l.about.script().likeOf(q)...)
 }
 
 // likeOf lists the questions of a step, or the one along a member that is most like q.
-func (l *Lesson) likeOf(q Question) []Question {
+func (sc script) likeOf(q Question) []Question {
 	if q.Step != statics.None {
 		var terms []Question
-		if l.Rung == Terms {
-			terms = l.termQuestions(q.Step)
+		if sc.about.levels.level == Terms {
+			terms = sc.termQuestions(q.Step)
 		}
-		return append(terms, l.valueQuestions(q.Step)...)
+		return append(terms, sc.valueQuestions(q.Step)...)
 	}
 	var like []Question
-	for _, other := range l.sectionQuestions(l.Solution.Diagrams[q.Member]) {
+	for _, other := range sc.sectionQuestions(sc.about.solution.Diagrams[q.Member]) {
 		if other.Kind == q.Kind && other.Quantity == q.Quantity {
 			like = append(like, other)
 		}
 	}
-	slices.SortStableFunc(like, func(x, y Question) int { return l.unlike(q, x) - l.unlike(q, y) })
+	slices.SortStableFunc(like, func(x, y Question) int { return sc.unlike(q, x) - sc.unlike(q, y) })
 	return like[:min(1, len(like))]
 }
 
 // unlike tells how far a question along a member is from q: at another place, and worse with nothing to find.
-func (l *Lesson) unlike(q, other Question) int {
+func (sc script) unlike(q, other Question) int {
 	far := 0
 	if !other.Station.At.Equal(q.Station.At.Mul(stretch)) || other.Station.Side != q.Station.Side {
 		far++

@@ -15,7 +15,7 @@ import (
 func TestSiblings(t *testing.T) {
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Values)
-		s, err := statics.Solve(sibling(l.Problem, 0).Frame)
+		s, err := statics.Solve(sibling(l.about.problem, 0).Frame)
 		if err != nil || !l.planOn(s) {
 			t.Errorf("%s: the sibling needs another plan (%v)", name, err)
 		}
@@ -56,7 +56,7 @@ func toldThrough(l *Lesson) map[record.Kind]bool {
 			return kinds
 		}
 		if t, ok := q.task(); ok && q.Kind != Reading {
-			kinds[l.kind(t)] = true
+			kinds[l.about.kind(t)] = true
 		}
 		if l.Type("tell").Kind == Unread {
 			l.Type("")
@@ -69,15 +69,15 @@ func TestNothingToldNothingAgain(t *testing.T) {
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Values)
 		var typed strings.Builder
-		for _, q := range l.Questions {
+		for _, q := range l.sheet.questions {
 			typed.WriteString(q.truth.Decimal(30) + "\n")
 		}
 		var out bytes.Buffer
 		if err := Plain(l, strings.NewReader(typed.String()+"extra\n"), &out); err != nil {
 			t.Fatal(err)
 		}
-		if n := strings.Count("\n"+out.String(), "\nright: "); n != len(l.Questions) {
-			t.Errorf("%s: %d of %d answers are right", name, n, len(l.Questions))
+		if n := strings.Count("\n"+out.String(), "\nright: "); n != len(l.sheet.questions) {
+			t.Errorf("%s: %d of %d answers are right", name, n, len(l.sheet.questions))
 		}
 		if lines := strings.Split(strings.TrimSpace(out.String()), "\n"); !strings.HasPrefix(lines[len(lines)-1], "All done.") || strings.Contains(out.String(), "again [") {
 			t.Errorf("%s ends with %s", name, lines[len(lines)-1])

@@ -14,20 +14,20 @@ import (
 func TestThreeFiguresCarriedThrough(t *testing.T) {
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Values)
-		mine := append([]exact.Num(nil), l.Solution.Values...)
+		mine := append([]exact.Num(nil), l.about.solution.Values...)
 		for {
 			q, asking := l.Now()
 			if !asking || q.Kind != ForceValue {
 				break
 			}
 			value := mine[q.Force]
-			if step := l.Solution.Plan[q.Step]; len(step.Sums) == 1 {
+			if step := l.about.solution.Plan[q.Step]; len(step.Sums) == 1 {
 				value = fromSum(t, step.Sums[0], q.Force, mine)
 			}
 			typed := value.Figures(3)
 			mine[q.Force] = exact.MustParse(typed)
 			if r := l.Type(typed); r.Kind != Judged || !r.Verdict.Right() {
-				t.Errorf("%s: %s = %s (exactly %s): %v", name, q.Name, typed, l.Solution.Values[q.Force], r.Lines)
+				t.Errorf("%s: %s = %s (exactly %s): %v", name, q.Name, typed, l.about.solution.Values[q.Force], r.Lines)
 				l.Type("tell")
 			}
 		}
@@ -69,7 +69,7 @@ func TestOtherUnits(t *testing.T) {
 			if !asking || q.Kind != ForceValue {
 				break
 			}
-			if l.Solution.Forces[q.Force].Couple {
+			if l.about.solution.Forces[q.Force].Couple {
 				l.Type("tell")
 				continue
 			}
@@ -89,7 +89,7 @@ func TestSenseWords(t *testing.T) {
 		if !asking || q.Kind != ForceValue {
 			return
 		}
-		f := l.Solution.Forces[q.Force]
+		f := l.about.solution.Forces[q.Force]
 		word := map[bool]string{true: "up", false: "down"}[q.truth.Sign() > 0]
 		switch {
 		case f.Couple:

@@ -3,12 +3,14 @@ package tutor
 import (
 	"unpin/problems"
 	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/judging"
 	"unpin/tutor/record"
 )
 
 // UseSigns has sums, numbers and units in replies written with the signs of the trade, as Σ, · and −, where they are
 // otherwise in ASCII.
-func (l *Lesson) UseSigns() { l.signs = true }
+func (l *Lesson) UseSigns() { l.about.signs = true }
 
 // Composing reports whether the question is for the student's own plan: a sum to choose, or its equation.
 func (q Question) Composing() bool { return q.Kind == ChooseSum || q.Kind == TypeSum }
@@ -26,7 +28,7 @@ func (l *Lesson) Kept() []statics.Sum {
 
 // Own reports whether step i of the plan is one that the student chose, so that it needs no reason.
 func (l *Lesson) Own(i int) bool {
-	return l.route != nil && l.Solution.Plan[i].Why == statics.StayOnBody
+	return l.route != nil && l.about.solution.Plan[i].Why == statics.StayOnBody
 }
 
 // Progress is how many questions of a problem, from the first on, were settled in earlier work at a rung, and how many
@@ -57,4 +59,28 @@ func (q Question) Shape() bool {
 }
 
 // Answer is what a question asks for, written out.
-func (l *Lesson) Answer(q Question) string { return l.truthText(q) }
+func (l *Lesson) Answer(q Question) string { return l.about.truthText(q) }
+
+// Rung is how much of each step the student must supply.
+func (l *Lesson) Rung() Rung { return l.about.levels.level }
+
+// RungOf is how much of step i of the plan is left to the student.
+func (l *Lesson) RungOf(i int) Rung { return l.about.levels.of(i) }
+
+// Exam reports whether there is no verdict and no help until the end.
+func (l *Lesson) Exam() bool { return l.sheet.exam }
+
+// Known is the value of force i on the student's sheet: the exact one, once the student has found it or been told. The
+// sums of a worked step to read are all known.
+func (l *Lesson) Known(i int) (exact.Num, bool) { return l.sheet.known(i) }
+
+// Standing is how question n stands: what was typed for it, whether it is settled, and how.
+func (l *Lesson) Standing(n int) (typed string, settled, told bool, v judging.Verdict) {
+	return l.sheet.standing(n)
+}
+
+// Score is how many questions were right at the first try without help, of those that ask for a value.
+func (l *Lesson) Score() (first, of int) { return l.sheet.score() }
+
+// Marks lists, after an exam, each answer with its verdict.
+func (l *Lesson) Marks() []string { return l.sheet.marks() }

@@ -7,7 +7,6 @@ import (
 
 	"unpin/problems"
 	"unpin/statics/exact"
-	"unpin/statics/wording"
 )
 
 // blame are words that speak of the student and not of the work, or make light of it.
@@ -20,10 +19,10 @@ var digits = regexp.MustCompile(`[0-9]`)
 func checkWording(t *testing.T, l *Lesson, where, text string) {
 	t.Helper()
 	bare := text
-	for i := range l.Solution.Actions {
-		bare = strings.ReplaceAll(bare, wording.New(l.Solution.Assembly, l.style()).Action(i), "a load")
+	for i := range l.about.solution.Actions {
+		bare = strings.ReplaceAll(bare, l.about.words().Action(i), "a load")
 	}
-	for _, j := range l.Solution.Frame.Joints {
+	for _, j := range l.about.solution.Frame.Joints {
 		if digits.MatchString(j.Name) {
 			bare = strings.ReplaceAll(bare, j.Name, "J")
 		}
@@ -85,19 +84,19 @@ func TestWordingOfFeedback(t *testing.T) {
 					}
 					said[text] = true
 				}
-				hints := l.hints(q)
+				hints := l.coach().hints(q)
 				check("hint: " + hints[0])
 				check("hint: " + hints[1])
-				at := l.at
+				at := l.sheet.at
 				for _, line := range wrongs(q) {
-					if l.at == at {
+					if l.sheet.at == at {
 						check(l.Type(line).Lines[0])
 					}
 				}
-				if l.at == at && !q.Composing() {
+				if l.sheet.at == at && !q.Composing() {
 					check(l.Type(answerExactly(l, q)).Lines[0])
 				}
-				if l.at == at {
+				if l.sheet.at == at {
 					l.Type("tell")
 				}
 			}

@@ -11,19 +11,30 @@ import (
 	"unpin/statics/wording"
 )
 
+// A teller says in lines what a lesson is about: its frame, its steps, its members.
+type teller struct {
+	about *matter
+	again bool // it brings back one step, so that steps have no numbers
+	open  bool // the student makes the plan
+	exam  bool
+}
+
+// own reports whether step i of the plan is one that the student chose, so that it needs no reason.
+func (t teller) own(i int) bool { return t.open && t.about.solution.Plan[i].Why == statics.StayOnBody }
+
 // stepLines say what a step is about; a step that asks nothing (a relation, the check, a worked step) in full.
-func (l *Lesson) stepLines(i int) []string {
-	a, st, step := l.Solution.Assembly, l.style(), l.Solution.Plan[i]
-	before := l.Solution.KnownBefore(i)
+func (t teller) stepLines(i int) []string {
+	a, st, step := t.about.solution.Assembly, t.about.style(), t.about.solution.Plan[i]
+	before := t.about.solution.KnownBefore(i)
 	known := func(f int) bool { _, ok := before(f); return ok }
-	lines := []string{fmt.Sprintf("Step %d of %d.", i+1, len(l.Solution.Plan))}
+	lines := []string{fmt.Sprintf("Step %d of %d.", i+1, len(t.about.solution.Plan))}
 	switch {
-	case l.again:
+	case t.again:
 		lines = nil
-	case l.route != nil:
+	case t.open:
 		lines = []string{fmt.Sprintf("Step %d.", i+1)}
 	}
-	if !l.Own(i) {
+	if !t.own(i) {
 		lines = append(lines, wording.New(a, st).Because(step, known))
 	}
 	for _, s := range step.Sums {
@@ -32,107 +43,91 @@ func (l *Lesson) stepLines(i int) []string {
 			lines = append(lines, absent)
 		}
 		symbols, numbers := wording.New(a, st).Symbols(s), wording.New(a, st).Numbers(s, before)
-		if l.RungOf(i) <= Values || step.Relation || step.Check {
+		if t.about.levels.of(i) <= Values || step.Relation || step.Check {
 			lines = append(lines, symbols)
 		}
-		if numbers != symbols && (l.RungOf(i) == Read || step.Check && !l.Exam) {
+		if numbers != symbols && (t.about.levels.of(i) == Read || step.Check && !t.exam) {
 			lines = append(lines, numbers)
 		}
 	}
-	if l.RungOf(i) == Read {
+	if t.about.levels.of(i) == Read {
 		for _, f := range step.Gives {
-			lines = append(lines, l.forceText(f)+".")
+			lines = append(lines, t.about.forceText(f)+".")
 		}
 	}
 	return lines
 }
 
 // knownLines tell the forces that are known by a question and that it rests on.
-func (l *Lesson) knownLines(q Question, known func(int) bool) []string {
+func (t teller) knownLines(q Question, known func(int) bool) []string {
 	var lines []string
-	for f := range l.Solution.Forces {
-		if known(f) && l.restsOn(q, f) {
-			lines = append(lines, "Known by now: "+l.forceText(f)+".")
+	for f := range t.about.solution.Forces {
+		if known(f) && t.restsOn(q, f) {
+			lines = append(lines, "Known by now: "+t.about.forceText(f)+".")
 		}
 	}
 	return lines
 }
 
 // restsOn reports whether force f counts in the sums of a question, or touches the part of its member.
-func (l *Lesson) restsOn(q Question, f int) bool {
+func (t teller) restsOn(q Question, f int) bool {
 	if q.Step == statics.None {
-		return slices.Contains(l.Solution.ForcesOn(statics.FreeBody{l.Solution.PartOf(q.Member)}), f)
+		return slices.Contains(t.about.solution.ForcesOn(statics.FreeBody{t.about.solution.PartOf(q.Member)}), f)
 	}
-	return slices.ContainsFunc(l.Solution.Plan[q.Step].Sums, func(s statics.Sum) bool { return !s.Factor(f).IsZero() })
+	return slices.ContainsFunc(t.about.solution.Plan[q.Step].Sums, func(s statics.Sum) bool { return !s.Factor(f).IsZero() })
 }
 
 // forceText is a force with its value, unit and sense.
-func (l *Lesson) forceText(i int) string {
-	f := l.Solution.Forces[i]
-	return l.truthText(Question{Kind: ForceValue, Name: f.Name, Dim: notation.ForceDimension(f), Force: i, truth: l.Solution.Values[i]})
+func (m *matter) forceText(i int) string {
+	f := m.solution.Forces[i]
+	return m.truthText(Question{Kind: ForceValue, Name: f.Name, Dim: notation.ForceDimension(f), Force: i, truth: m.solution.Values[i]})
 }
 
 // memberLines say what is asked along a member; at the rung read, its critical points with their values.
-func (l *Lesson) memberLines(m int) []string {
-	d, f := l.Solution.Diagrams[m], &l.Solution.Frame
+func (t teller) memberLines(m int) []string {
+	d, f := t.about.solution.Diagrams[m], &t.about.solution.Frame
 	mem := f.Members[m]
-	slope, side := l.shearSigns()
+	slope, side := t.about.shearSigns()
 	lines := []string{fmt.Sprintf("Member %s, distances from %s, length %s. N in tension, V and M as %s, V positive where the forces on the side of %s act to the %s as one looks along it.",
-		mem.Name, f.Joints[mem.From].Name, l.style().WithUnit(d.Length, notation.Length), slope, f.Joints[mem.From].Name, side)}
+		mem.Name, f.Joints[mem.From].Name, t.about.style().WithUnit(d.Length, notation.Length), slope, f.Joints[mem.From].Name, side)}
 	switch {
 	case d.Withheld:
 		lines = append(lines, "This member lies on a closed ring, so equilibrium alone does not give its N, V and M.")
-	case l.RungAlong(m) == Read:
-		for _, q := range l.sectionQuestions(d) {
-			lines = append(lines, l.truthText(q))
+	case t.about.levels.along(m) == Read:
+		for _, q := range t.about.script().sectionQuestions(d) {
+			lines = append(lines, t.about.truthText(q))
 		}
 	}
 	return lines
 }
 
 // frameLines describe the frame as given and what is unknown, one fact a line.
-func (l *Lesson) frameLines() []string {
-	lines := figure.Describe(l.Solution.Assembly, figure.Options{Style: l.style()})
-	for _, p := range l.Solution.Pins {
+func (t teller) frameLines() []string {
+	lines := figure.Describe(t.about.solution.Assembly, figure.Options{Style: t.about.style()})
+	for _, p := range t.about.solution.Pins {
 		lines = append(lines, "The "+p.Name+" is a free body of its own.")
 	}
-	for _, x := range l.Solution.Forces {
-		lines = append(lines, l.unknownText(x))
+	for _, x := range t.about.solution.Forces {
+		lines = append(lines, t.about.unknownText(x))
 	}
 	return lines
 }
 
 // unknownText says what an unknown is and which way counts as positive.
-func (l *Lesson) unknownText(x statics.Force) string {
+func (m *matter) unknownText(x statics.Force) string {
 	sense := notation.SenseOf(x, exact.Int(1))
-	text := fmt.Sprintf("%s%s acts on %s, positive %s", x.Name, l.slidingText(x), l.Solution.BodyName(x.On), sense)
+	text := fmt.Sprintf("%s%s acts on %s, positive %s", x.Name, m.slidingText(x), m.solution.BodyName(x.On), sense)
 	if x.By != statics.None {
-		text += ", and the opposite on " + l.Solution.BodyName(x.By)
+		text += ", and the opposite on " + m.solution.BodyName(x.By)
 	}
 	return text + "."
 }
 
 // slidingText says of the force of a slot or a sleeve why it has the direction it has.
-func (l *Lesson) slidingText(x statics.Force) string {
+func (m *matter) slidingText(x statics.Force) string {
 	slides := func(c statics.Connection) bool { return c.Joint == x.Joint && c.Kind != statics.Pin }
-	if x.Kind != statics.PinForce || x.Couple || !slices.ContainsFunc(l.Solution.Frame.Connections, slides) {
+	if x.Kind != statics.PinForce || x.Couple || !slices.ContainsFunc(m.solution.Frame.Connections, slides) {
 		return ""
 	}
-	return ", the force square to the line of sliding at " + l.Solution.Frame.Joints[x.Joint].Name + ","
-}
-
-// Marks lists, after an exam, each answer with its verdict.
-func (l *Lesson) Marks() []string {
-	var lines []string
-	for n, q := range l.Questions {
-		a := l.answers[n]
-		switch {
-		case q.Kind == Reading:
-		case a.tries == 0:
-			lines = append(lines, q.Name+" left open; "+l.truthText(q)+".")
-		default:
-			lines = append(lines, fmt.Sprintf("%s typed %s: %s; %s.", q.Name, a.typed, a.verdict, l.truthText(q)))
-		}
-	}
-	return lines
+	return ", the force square to the line of sliding at " + m.solution.Frame.Joints[x.Joint].Name + ","
 }

@@ -189,8 +189,8 @@ func (w *written) answer(l *tutor.Lesson, q tutor.Question) string {
 	case tutor.ForceValue:
 		return strings.TrimSuffix(w.values[q.Name], "~")
 	case tutor.SectionPart:
-		rows, ok := w.rows[l.Solution.Frame.Members[q.Member].Name]
-		for i, st := range l.Solution.Diagrams[q.Member].Stations() {
+		rows, ok := w.rows[l.Assembly().Frame.Members[q.Member].Name]
+		for i, st := range l.Diagrams()[q.Member].Stations() {
 			if st.At.Equal(q.Station.At) && st.Side == q.Station.Side && i < len(rows) {
 				return strings.TrimSuffix(rows[i][q.Quantity], "~")
 			}
@@ -202,7 +202,7 @@ func (w *written) answer(l *tutor.Lesson, q tutor.Question) string {
 		_, text, _ := strings.Cut(l.Answer(q), " = ")
 		return text
 	case tutor.TermSign:
-		if l.Problem.Conventions.TwoForce == notation.TwoForcePlain { // else the lesson has other steps than the solution
+		if l.Style(false).Conventions.TwoForce == notation.TwoForcePlain { // else the lesson has other steps than the solution
 			return w.sign(q)
 		}
 	}

@@ -153,13 +153,13 @@ func (m *Model) beginAnew() tea.Cmd { return m.beginAt(false) }
 
 func (m *Model) beginAt(goOn bool) tea.Cmd {
 	e, _ := m.chooser.choice()
-	m.start(e.Problem, goOn)
+	l, err := tutor.New(e.Problem, m.chooser.rung, m.o.Exam)
+	m.start(l, err, goOn)
 	return nil
 }
 
-// start begins a lesson on a problem at the rung chosen, or goes on with it.
-func (m *Model) start(p *problems.Problem, goOn bool) {
-	l, err := tutor.New(p, m.chooser.rung, m.o.Exam)
+// start shows a lesson, or why there is none, and goes on where it was left.
+func (m *Model) start(l *tutor.Lesson, err error, goOn bool) {
 	if err != nil {
 		m.notice = wording.Sentence(err.Error())
 		return

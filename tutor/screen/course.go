@@ -53,11 +53,11 @@ func newCourse(l *tutor.Lesson, ascii bool) *course {
 func (c *course) greet() {
 	c.reply = tutor.Reply{Kind: tutor.Listed, Lines: []string{wording.Caution}}
 	c.greeting = true
-	if c.l.Rung == tutor.Fading {
+	if c.l.Rung() == tutor.Fading {
 		c.reply.Lines = []string{tutor.FadingRule, wording.Caution}
 	}
 	if n := c.l.Earlier(); n > 0 {
-		c.reply.Lines = []string{fmt.Sprintf("%d of %d settled earlier; type resume to go on there.", n, len(c.l.Questions)), wording.Caution}
+		c.reply.Lines = []string{fmt.Sprintf("%d of %d settled earlier; type resume to go on there.", n, len(c.l.Asked())), wording.Caution}
 	}
 }
 
@@ -83,13 +83,13 @@ func (c *course) step() int {
 	if q, asking := c.l.Now(); asking && q.Step != statics.None {
 		return q.Step
 	}
-	return len(c.l.Solution.Plan)
+	return c.l.Steps()
 }
 
 // sum is the sum that a question belongs to. Of sums that are solved together each unknown shows another, so that all
 // of their free bodies are seen.
 func (c *course) sum(q tutor.Question) statics.Sum {
-	step := c.l.Solution.Plan[q.Step]
+	step := c.l.Step(q.Step)
 	if at := slices.Index(step.Gives, q.Force); q.Kind == tutor.ForceValue && at >= 0 {
 		return step.Sums[min(at, len(step.Sums)-1)]
 	}
@@ -145,7 +145,7 @@ func (m *Model) typed(text string) tea.Cmd {
 		c.answerLine.insert([]rune(text)) // to be mended
 		c.toFault(text)
 	}
-	if _, asking := c.l.Now(); !asking && c.l.Exam {
+	if _, asking := c.l.Now(); !asking && c.l.Exam() {
 		c.reply.Lines = c.l.Marks()
 	}
 	return nil
@@ -180,7 +180,8 @@ func (m *Model) toRung(name string) tea.Cmd {
 		return nil
 	}
 	m.chooser.rung = rung
-	m.start(m.course.l.Problem, true)
+	l, err := m.course.l.Anew(rung, m.o.Exam)
+	m.start(l, err, true)
 	return nil
 }
 
@@ -202,7 +203,7 @@ func (m *Model) enterWord() string {
 
 func (m *Model) canHint() bool {
 	q, asking := m.course.l.Now()
-	return asking && q.Kind != tutor.Reading && !m.course.l.Exam
+	return asking && q.Kind != tutor.Reading && !m.course.l.Exam()
 }
 
 func (m *Model) toggleGiven() tea.Cmd {
@@ -214,7 +215,7 @@ func (m *Model) toggleGiven() tea.Cmd {
 // look looks at the step before or after the one looked at; past the last worked it is the question in hand again.
 func (m *Model) look(by int) tea.Cmd {
 	c := m.course
-	last := min(c.step(), len(c.l.Solution.Plan)-1)
+	last := min(c.step(), c.l.Steps()-1)
 	at := c.looked
 	if at == statics.None {
 		at = c.step()

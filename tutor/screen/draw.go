@@ -138,8 +138,8 @@ func drawFigure(p *page, in rect, title string, k *picture) {
 func (m *Model) drawHead(p *page, in rect) {
 	l := m.course.l
 	at, of := l.Position()
-	how := l.Rung.String()
-	if l.Exam {
+	how := l.Rung().String()
+	if l.Exam() {
 		how = "exam"
 	}
 	right := fmt.Sprintf("%s   question %d of %d", how, min(at+1, of), of)
@@ -150,7 +150,7 @@ func (m *Model) drawHead(p *page, in rect) {
 		right = how + "   all done"
 	}
 	n := columns(right)
-	p.put(1, in.y, in.w-n-2, short(l.Problem.Title, in.w-n-4), titleInk)
+	p.put(1, in.y, in.w-n-2, short(l.Title(), in.w-n-4), titleInk)
 	p.put(in.w-n-1, in.y, in.w, right, faintInk)
 }
 
@@ -180,7 +180,7 @@ func (m *Model) drawStep(p *page, in rect) {
 	switch {
 	case asking && q.Step != statics.None:
 		text = stepTitle(c.l, q.Step, style(c.l, c.ascii))
-		if step := c.l.Solution.Plan[q.Step]; len(step.Sums) > 1 && q.Kind != tutor.ForceValue && q.Kind != tutor.Reading {
+		if step := c.l.Step(q.Step); len(step.Sums) > 1 && q.Kind != tutor.ForceValue && q.Kind != tutor.Reading {
 			text = fmt.Sprintf("%d. %s", q.Step+1, wording.Capital(bodyAndSum(c.l, step.Sums[q.Sum], style(c.l, c.ascii))))
 		}
 	case asking && q.Kind == tutor.ChooseSum:
@@ -188,8 +188,8 @@ func (m *Model) drawStep(p *page, in rect) {
 	case asking && q.Kind == tutor.TypeSum:
 		text = wording.Capital(bodyAndSum(c.l, c.l.Chosen(), style(c.l, c.ascii)))
 	case asking:
-		mem := c.l.Solution.Frame.Members[q.Member]
-		text = "Member " + mem.Name + ", distances from " + c.l.Solution.Frame.Joints[mem.From].Name
+		mem := c.l.Assembly().Frame.Members[q.Member]
+		text = "Member " + mem.Name + ", distances from " + c.l.Assembly().Frame.Joints[mem.From].Name
 	}
 	p.put(in.x+2, in.y, in.x+in.w-2, " "+short(text, in.w-6)+" ", titleInk)
 }

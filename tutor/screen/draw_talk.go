@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"unpin/statics"
-	"unpin/statics/wording"
 	"unpin/tutor"
 )
 
@@ -40,9 +39,9 @@ func (m *Model) questionLines(in rect) (all []line, noted bool) {
 		return c.scoreLines(in.w), false
 	}
 	if q.Step != statics.None && q.Kind == tutor.ForceValue && !c.hidesTerms(q.Step) {
-		sums := c.l.Solution.Plan[q.Step].Sums
+		sums := c.l.Step(q.Step).Sums
 		for n, s := range sums {
-			symbols := wording.New(c.l.Solution.Assembly, st).Symbols(s)
+			symbols := c.l.Words(st).Symbols(s)
 			if len(sums) > 1 {
 				symbols = fmt.Sprintf("(%d) %s", n+1, symbols)
 			}
@@ -69,7 +68,7 @@ func (m *Model) questionLines(in rect) (all []line, noted bool) {
 func (c *course) scoreLines(w int) []line {
 	first, of := c.l.Score()
 	text := fmt.Sprintf("First try and without help: %d of %d.", first, of)
-	if c.l.Exam {
+	if c.l.Exam() {
 		text = fmt.Sprintf("Right: %d of %d. Each answer has its mark on the sheet.", c.right(), of)
 	}
 	if of == 0 {
@@ -81,7 +80,7 @@ func (c *course) scoreLines(w int) []line {
 // right is how many answers are right.
 func (c *course) right() int {
 	n := 0
-	for i := range c.l.Questions {
+	for i := range c.l.Asked() {
 		if typed, settled, told, v := c.l.Standing(i); settled && !told && typed != "" && v.Right() {
 			n++
 		}

@@ -14,12 +14,12 @@ import (
 // diagramScene is N, V or M as far as it is found, with a mark where it is asked for.
 func (c *course) diagramScene(n tutor.Quantity, o figure.Options) figure.Scene {
 	found := map[int]figure.Growth{}
-	for _, d := range c.l.Solution.Diagrams {
+	for _, d := range c.l.Diagrams() {
 		if g, begun := c.growth(d, n); begun {
 			found[d.Member] = g
 		}
 	}
-	scene := figure.OfDiagramSoFar(c.l.Solution, figure.InternalForce(n), found, o)
+	scene := c.l.DiagramScene(n, found, o)
 	if note, ok := c.askedAlong(n); ok {
 		scene.Notes = append(scene.Notes, note)
 	}
@@ -38,7 +38,7 @@ func (c *course) askedAlong(n tutor.Quantity) (figure.Note, bool) {
 		text = map[tutor.Kind]string{tutor.ZeroPlace: "V = 0 at ?", tutor.ShapeDegree: "degree ?", tutor.ShapeSlope: "slope ?"}[q.Kind]
 	}
 	return figure.Note{
-		At: place(c.l.Solution.Frame.Along(q.Member, at)), Text: text, Look: figure.Look{Role: figure.KeyMark, Emphasis: figure.Lit},
+		At: place(c.l.Assembly().Frame.Along(q.Member, at)), Text: text, Look: figure.Look{Role: figure.KeyMark, Emphasis: figure.Lit},
 	}, true
 }
 
@@ -72,7 +72,7 @@ func (c *course) growth(d statics.Diagram, n tutor.Quantity) (g figure.Growth, b
 		}
 		return g, true
 	}
-	if c.l.Exam {
+	if c.l.Exam() {
 		return g, false
 	}
 	stations := d.Stations()
@@ -95,7 +95,7 @@ func (c *course) tells(member int) bool {
 	if at == of {
 		return true
 	}
-	for n, q := range c.l.Questions[:at+1] {
+	for n, q := range c.l.Asked()[:at+1] {
 		if q.Kind == tutor.Reading && q.Step == statics.None && q.Member == member && n <= at {
 			return true
 		}
@@ -109,7 +109,7 @@ func passing(st statics.Station, n tutor.Quantity) bool { return st.Found && n !
 // settled reports whether there are such questions about a member, and whether all of them are settled.
 func (c *course) settled(member int, such func(tutor.Question) bool) (asked, all bool) {
 	all = true
-	for n, q := range c.l.Questions {
+	for n, q := range c.l.Asked() {
 		if q.Member == member && such(q) {
 			_, done, _, _ := c.l.Standing(n)
 			asked, all = true, all && done

@@ -33,7 +33,7 @@ func TestGrowth(t *testing.T) {
 			}
 		}
 		for _, n := range []tutor.Quantity{tutor.AxialForce, tutor.ShearForce, tutor.BendingMoment} {
-			for _, d := range c.l.Solution.Diagrams {
+			for _, d := range c.l.Diagrams() {
 				if g, begun := c.growth(d, n); c.hasDiagrams() && (!begun || slices.Contains(g.Stretches, false)) {
 					t.Errorf("%s: at the end %s of member %d is %+v", e.Name, n, d.Member, g)
 				}
@@ -44,7 +44,7 @@ func TestGrowth(t *testing.T) {
 
 // isDrawn reports whether the figure of an internal force tells what a question asks.
 func isDrawn(c *course, q tutor.Question) bool {
-	d := c.l.Solution.Diagrams[q.Member]
+	d := c.l.Diagrams()[q.Member]
 	g, _ := c.growth(d, quantityOf(q))
 	for i, drawn := range g.Stretches {
 		p := d.Stretches[i]
@@ -93,11 +93,11 @@ func checkTerm(t *testing.T, c *course, q tutor.Question, problem string) {
 	arms := slices.ContainsFunc(texts, func(s string) bool { return strings.HasPrefix(s, "arm") })
 	asks := slices.Contains(texts, "arm ?")
 	resultants := slices.ContainsFunc(scene.Arrows, func(a figure.Arrow) bool { return a.Role == figure.ResultantMark })
-	told := q.Kind == tutor.ForceValue && !c.l.Exam
-	if q.Kind == tutor.TermArm && asks == c.l.Exam || c.l.Exam && arms || !told && resultants {
-		t.Errorf("%s, %s, exam %v: the figure has %q, resultants: %v", problem, q.Name, c.l.Exam, texts, resultants)
+	told := q.Kind == tutor.ForceValue && !c.l.Exam()
+	if q.Kind == tutor.TermArm && asks == c.l.Exam() || c.l.Exam() && arms || !told && resultants {
+		t.Errorf("%s, %s, exam %v: the figure has %q, resultants: %v", problem, q.Name, c.l.Exam(), texts, resultants)
 	}
-	if sheet := plainSheet(c); c.l.Exam && strings.Contains(sheet, " = 0") && !c.l.Solution.Plan[q.Step].Relation {
+	if sheet := plainSheet(c); c.l.Exam() && strings.Contains(sheet, " = 0") && !c.l.Step(q.Step).Relation {
 		last := sheet[strings.LastIndex(sheet, "\n\n")+1:]
 		if strings.Contains(last, " = 0") {
 			t.Errorf("%s, %s: the sheet of an exam tells\n%s", problem, q.Name, last)
@@ -141,7 +141,7 @@ func TestSheetIsKept(t *testing.T) {
 			c := *m.course
 			c.binder = binder{}
 			if want := writeSheet(&c, c.sheet.width, c.sheet.spacious); !reflect.DeepEqual(want.lines, m.course.sheet.lines) {
-				t.Fatalf("%s, rung %s: the sheet is\n%s\nin place of\n%s", name, c.l.Rung, plainSheet(m.course), plainSheet(&course{sheet: want}))
+				t.Fatalf("%s, rung %s: the sheet is\n%s\nin place of\n%s", name, c.l.Rung(), plainSheet(m.course), plainSheet(&course{sheet: want}))
 			}
 		}
 	}

@@ -45,7 +45,7 @@ func (c *course) has(s scene) bool {
 	_, sum := c.sumInHand()
 	switch s {
 	case allApart:
-		return c.l.Solution.Bodies() > 1
+		return c.l.Assembly().Bodies() > 1
 	case thisBody:
 		return sum || asking && q.Member != statics.None
 	case thisSum:
@@ -59,8 +59,8 @@ func (c *course) has(s scene) bool {
 // hasDiagrams reports whether N, V and M have been begun, or are all done.
 func (c *course) hasDiagrams() bool {
 	q, asking := c.l.Now()
-	along := slices.ContainsFunc(c.l.Questions, func(q tutor.Question) bool { return q.Member != statics.None })
-	return along && (!asking || q.Member != statics.None && !c.l.Exam)
+	along := slices.ContainsFunc(c.l.Asked(), func(q tutor.Question) bool { return q.Member != statics.None })
+	return along && (!asking || q.Member != statics.None && !c.l.Exam())
 }
 
 // available lists the scenes that there are to show now.
@@ -82,7 +82,7 @@ func (c *course) fit() scene {
 		return thisSum
 	case !asking:
 		return wholeBody
-	case q.Kind == tutor.ChooseSum && c.l.Rung == tutor.Order && c.has(allApart):
+	case q.Kind == tutor.ChooseSum && c.l.Rung() == tutor.Order && c.has(allApart):
 		return allApart
 	case q.Kind == tutor.ChooseSum:
 		return asGiven
@@ -103,7 +103,7 @@ func (c *course) shown() scene {
 // hiding reports whether an exam still keeps back what is right.
 func (c *course) hiding() bool {
 	_, asking := c.l.Now()
-	return c.l.Exam && asking
+	return c.l.Exam() && asking
 }
 
 // sumInHand is the sum that is looked back at, or that the question belongs to.
@@ -111,7 +111,7 @@ func (c *course) sumInHand() (statics.Sum, bool) {
 	q, asking := c.l.Now()
 	switch {
 	case c.looked != statics.None:
-		return c.l.Solution.Plan[c.looked].Sums[0], true
+		return c.l.Step(c.looked).Sums[0], true
 	case !asking:
 	case q.Kind == tutor.TypeSum:
 		return c.l.Chosen(), true
@@ -127,12 +127,12 @@ func (c *course) bodyInHand() statics.FreeBody {
 		return s.Body
 	}
 	q, _ := c.l.Now()
-	return statics.FreeBody{max(c.l.Solution.PartOf(q.Member), 0)}
+	return statics.FreeBody{max(c.l.PartOf(q.Member), 0)}
 }
 
 // draw makes the figure of a scene.
 func (c *course) draw(s scene) figure.Scene {
-	a := c.l.Solution.Assembly
+	a := c.l.Assembly()
 	o := figure.Options{Style: style(c.l, c.ascii)}
 	q, asking := c.l.Now()
 	switch s {
@@ -155,14 +155,14 @@ func (c *course) draw(s scene) figure.Scene {
 func (c *course) known() map[int]exact.Num {
 	known := map[int]exact.Num{}
 	_, asking := c.l.Now()
-	for i, v := range c.l.Solution.Values {
+	for i := range c.l.Assembly().Forces {
 		if _, ok := c.l.Known(i); ok || !asking {
-			known[i] = v
+			known[i] = c.l.Value(i)
 		}
 	}
 	if q, asking := c.l.Now(); asking && q.Kind == tutor.Reading && q.Step != statics.None {
-		for _, i := range c.l.Solution.Plan[q.Step].Gives {
-			known[i] = c.l.Solution.Values[i]
+		for _, i := range c.l.Step(q.Step).Gives {
+			known[i] = c.l.Value(i)
 		}
 	}
 	return known
@@ -171,7 +171,7 @@ func (c *course) known() map[int]exact.Num {
 // title is what stands above the figure of a scene, on the whole screen or in its pane.
 func (c *course) title(s scene, large bool) string {
 	q, asking := c.l.Now()
-	body := func() string { return wording.Body(c.l.Solution.Assembly, c.bodyInHand()) }
+	body := func() string { return wording.Body(c.l.Assembly(), c.bodyInHand()) }
 	n, diagram := s.quantity()
 	switch {
 	case diagram:
@@ -189,7 +189,7 @@ func (c *course) title(s scene, large bool) string {
 	case c.looked != statics.None:
 		return fmt.Sprintf("Looking back at step %d: %s", c.looked+1, body())
 	case q.Member != statics.None && s == thisBody:
-		return "Member " + c.l.Solution.Frame.Members[q.Member].Name + " on " + body()
+		return "Member " + c.l.Assembly().Frame.Members[q.Member].Name + " on " + body()
 	case s == thisSum && large:
 		return wording.Capital(bodyAndSum(c.l, c.sum(q), style(c.l, c.ascii)))
 	}

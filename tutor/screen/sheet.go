@@ -29,7 +29,7 @@ type writer struct {
 
 // style is how a lesson's problem wants its sums and numbers written.
 func style(l *tutor.Lesson, ascii bool) notation.Style {
-	return l.Problem.Style(ascii)
+	return l.Style(ascii)
 }
 
 func (w writer) add(lines ...line) { w.lines = append(w.lines, lines...) }
@@ -48,19 +48,19 @@ func (w writer) kept() {
 	for _, s := range l.Kept() {
 		w.add(nil)
 		w.put(0, "Kept: "+bodyAndSum(l, s, w.st), titleInk)
-		w.put(3, wording.New(l.Solution.Assembly, w.st).Numbers(s, l.Known), plainInk)
+		w.put(3, l.Words(w.st).Numbers(s, l.Known), plainInk)
 	}
 }
 
 // step writes one step: free body and sum, the reason, the terms, and what came of it.
 func (w writer) step(i int) {
 	l := w.c.l
-	step := l.Solution.Plan[i]
-	before := l.Solution.KnownBefore(i)
+	step := l.Step(i)
+	before := l.KnownBefore(i)
 	isKnown := func(f int) bool { _, ok := before(f); return ok }
 	w.put(0, stepTitle(l, i, w.st), titleInk)
 	if !l.Own(i) {
-		w.put(3, wording.New(l.Solution.Assembly, w.st).Because(step, isKnown), faintInk)
+		w.put(3, l.Words(w.st).Because(step, isKnown), faintInk)
 	}
 	for n, s := range step.Sums {
 		if len(step.Sums) > 1 {
@@ -76,12 +76,12 @@ func (w writer) step(i int) {
 // sum writes one sum: its terms while they are asked for, then in symbols, then with values put in.
 func (w writer) sum(i, n int, before func(int) (exact.Num, bool)) {
 	l := w.c.l
-	step := l.Solution.Plan[i]
+	step := l.Step(i)
 	s := step.Sums[n]
 	if !w.terms(i, n) {
 		return
 	}
-	a := l.Solution.Assembly
+	a := l.Assembly()
 	symbols, numbers := wording.New(a, w.st).Symbols(s), wording.New(a, w.st).Numbers(s, before)
 	from := len(w.lines)
 	w.put(3, symbols, plainInk)
@@ -117,7 +117,7 @@ func (w writer) terms(i, n int) bool {
 // found writes a force that came out, in a box, or nothing while it is asked for.
 func (w writer) found(f int) {
 	l := w.c.l
-	force := l.Solution.Forces[f]
+	force := l.Assembly().Forces[f]
 	n := questionOf(l, f)
 	typed := ""
 	if n >= 0 {
@@ -125,9 +125,9 @@ func (w writer) found(f int) {
 	}
 	_, known := l.Known(f)
 	switch {
-	case known || n < 0 || l.Exam && !w.c.hiding(): // n < 0: a worked step
-		w.box(valueText(l, f, l.Solution.Values[f], w.st), w.remark(n, typed))
-	case l.Exam && typed != "":
+	case known || n < 0 || l.Exam() && !w.c.hiding(): // n < 0: a worked step
+		w.box(valueText(l, f, l.Value(f), w.st), w.remark(n, typed))
+	case l.Exam() && typed != "":
 		w.box(force.Name+": you typed "+typed, "")
 	}
 }
@@ -140,11 +140,11 @@ func (w writer) remark(n int, typed string) string {
 	}
 	_, _, told, v := w.c.l.Standing(n)
 	switch {
-	case w.c.l.Exam && typed == "":
+	case w.c.l.Exam() && typed == "":
 		return "left open"
-	case w.c.l.Exam && v.Right():
+	case w.c.l.Exam() && v.Right():
 		return v.String() + ": you typed " + typed
-	case w.c.l.Exam:
+	case w.c.l.Exam():
 		return "not right: you typed " + typed
 	case told:
 		return "told"
@@ -191,7 +191,7 @@ func (w writer) box(text, remark string) {
 func (c *course) membersBegun() []int {
 	var list []int
 	at, of := c.l.Position()
-	for _, q := range c.l.Questions[:min(at+1, of)] {
+	for _, q := range c.l.Asked()[:min(at+1, of)] {
 		if q.Member != statics.None && (len(list) == 0 || list[len(list)-1] != q.Member) {
 			list = append(list, q.Member)
 		}
@@ -205,7 +205,7 @@ func (w writer) member(m int) {
 	w.add(nil)
 	w.memberTitle(m)
 	at, _ := l.Position()
-	for n, q := range l.Questions {
+	for n, q := range l.Asked() {
 		switch {
 		case q.Member != m || n > at:
 		case q.Kind == tutor.Reading:
@@ -218,7 +218,7 @@ func (w writer) member(m int) {
 
 func (w writer) memberTitle(m int) {
 	l := w.c.l
-	d, f := l.Solution.Diagrams[m], &l.Solution.Frame
+	d, f := l.Diagrams()[m], &l.Assembly().Frame
 	mem := f.Members[m]
 	w.put(0, fmt.Sprintf("Member %s, distances from %s, length %s", mem.Name, f.Joints[mem.From].Name,
 		w.st.WithUnit(d.Length, notation.Length)), titleInk)
@@ -230,7 +230,7 @@ func (w writer) section(n int, q tutor.Question) {
 	l := w.c.l
 	typed, settled, _, _ := l.Standing(n)
 	switch {
-	case !settled && !(l.Exam && !w.c.hiding()):
+	case !settled && !(l.Exam() && !w.c.hiding()):
 	case w.c.hiding():
 		w.put(3, q.Name+": you typed "+typed, plainInk)
 	default:
@@ -247,7 +247,7 @@ func (w writer) section(n int, q tutor.Question) {
 
 // diagram writes N, V and M at all critical points of a member.
 func (w writer) diagram(m int) {
-	d := w.c.l.Solution.Diagrams[m]
+	d := w.c.l.Diagrams()[m]
 	if d.Withheld {
 		w.put(3, "This member lies on a closed ring, so equilibrium alone does not give its N, V and M.", plainInk)
 		return

@@ -24,13 +24,13 @@ func (c *course) sumScene(q tutor.Question, asking bool, o figure.Options) figur
 	case s.Moment:
 		return c.armScene(s, o)
 	}
-	fade(c.l.Solution.Assembly, s, &o)
-	return figure.OfBody(c.l.Solution.Assembly, s.Body, c.known(), o)
+	fade(c.l.Assembly(), s, &o)
+	return figure.OfBody(c.l.Assembly(), s.Body, c.known(), o)
 }
 
 // armScene is a sum of moments with all its arms, and as on every free body what the other parts receive.
 func (c *course) armScene(s statics.Sum, o figure.Options) figure.Scene {
-	a := c.l.Solution.Assembly
+	a := c.l.Assembly()
 	scene := figure.OfSum(a, s, c.known(), o)
 	scene.Legend = nil // the sum is named beneath
 	for _, n := range figure.OfBody(a, s.Body, c.known(), o).Notes {
@@ -52,7 +52,7 @@ func (c *course) light(q tutor.Question, s statics.Sum, o *figure.Options) {
 	case s.Terms[q.Term].Force != statics.None:
 		o.LitForces = []int{s.Terms[q.Term].Force}
 	default:
-		o.LitLoads = []int{c.l.Solution.Assembly.Actions[s.Terms[q.Term].Action].Load}
+		o.LitLoads = []int{c.l.Assembly().Actions[s.Terms[q.Term].Action].Load}
 	}
 }
 
@@ -61,9 +61,9 @@ func (c *course) light(q tutor.Question, s statics.Sum, o *figure.Options) {
 // nothing is drawn that would help.
 func (c *course) termScene(q tutor.Question, s statics.Sum, o figure.Options) figure.Scene {
 	if !c.hiding() {
-		fade(c.l.Solution.Assembly, s, &o)
+		fade(c.l.Assembly(), s, &o)
 	}
-	scene := figure.OfBody(c.l.Solution.Assembly, s.Body, c.known(), o)
+	scene := figure.OfBody(c.l.Assembly(), s.Body, c.known(), o)
 	if !s.Moment {
 		return scene
 	}
@@ -105,7 +105,7 @@ func fade(a *statics.Assembly, s statics.Sum, o *figure.Options) {
 
 // settledArm reports whether the arm of the term in hand is on the sheet.
 func (c *course) settledArm(q tutor.Question) bool {
-	n := slices.IndexFunc(c.l.Questions, func(k tutor.Question) bool {
+	n := slices.IndexFunc(c.l.Asked(), func(k tutor.Question) bool {
 		return k.Kind == tutor.TermArm && k.Step == q.Step && k.Sum == q.Sum && k.Term == q.Term
 	})
 	if n < 0 {
@@ -173,7 +173,7 @@ func footOf(centre statics.Point, t statics.Term) statics.Point {
 // bodyScene is the free body in hand with its dimensions; for N, V and M the part of the member, with a mark where it is
 // cut.
 func (c *course) bodyScene(q tutor.Question, asking bool, o figure.Options) figure.Scene {
-	a := c.l.Solution.Assembly
+	a := c.l.Assembly()
 	if asking && q.Kind == tutor.ForceValue && c.looked == statics.None {
 		o.LitForces = []int{q.Force}
 	}

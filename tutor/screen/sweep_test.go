@@ -118,17 +118,17 @@ func right(l *tutor.Lesson) string {
 		return l.Answer(q)[strings.LastIndexByte(l.Answer(q), ' ')+1:]
 	}
 	if q.Kind == tutor.ForceValue {
-		return l.Solution.Values[q.Force].Decimal(20)
+		return l.Value(q.Force).Decimal(20)
 	}
 	if q.Kind == tutor.SectionPart {
 		return l.Shown(q).Decimal(20)
 	}
-	s := l.Solution.Plan[q.Step].Sums[q.Sum]
+	s := l.Step(q.Step).Sums[q.Sum]
 	t := s.Terms[q.Term]
 	return map[tutor.Kind]string{
 		tutor.TermSize: t.Size.Decimal(20),
 		tutor.TermArm:  t.Arm.Decimal(20),
-		tutor.TermSign: map[bool]string{true: "+", false: "-"}[t.Sign > 0 != (s.Moment && l.Problem.Conventions.Moments == notation.ClockwiseMoments)],
+		tutor.TermSign: map[bool]string{true: "+", false: "-"}[t.Sign > 0 != (s.Moment && l.Style(false).Moments == notation.ClockwiseMoments)],
 	}[q.Kind]
 }
 
@@ -293,7 +293,8 @@ func TestWorkedToTheEnd(t *testing.T) {
 			if text := bare(m.View()); !strings.Contains(text, "All done") || !strings.Contains(text, "all done") {
 				t.Errorf("%s, %s does not end:\n%s", name, rung, text)
 			}
-			for i, v := range m.course.l.Solution.Values {
+			for i := range m.course.l.Assembly().Forces {
+				v := m.course.l.Value(i)
 				if known, ok := m.course.l.Known(i); !ok || !known.Equal(v) {
 					t.Errorf("%s, %s: force %d is not known at the end", name, rung, i)
 				}

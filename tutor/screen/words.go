@@ -14,12 +14,12 @@ import (
 
 // bodyAndSum names the free body of a sum and the sum.
 func bodyAndSum(l *tutor.Lesson, s statics.Sum, st notation.Style) string {
-	return wording.New(l.Solution.Assembly, st).BodyAndSum(s)
+	return l.Words(st).BodyAndSum(s)
 }
 
 // stepTitle is the number of a step with its free body and sum.
 func stepTitle(l *tutor.Lesson, i int, st notation.Style) string {
-	step := l.Solution.Plan[i]
+	step := l.Step(i)
 	text := bodyAndSum(l, step.Sums[0], st)
 	switch {
 	case len(step.Sums) > 1:
@@ -34,17 +34,17 @@ func stepTitle(l *tutor.Lesson, i int, st notation.Style) string {
 
 // valueText is a force with its value and how it acts.
 func valueText(l *tutor.Lesson, f int, v exact.Num, st notation.Style) string {
-	force := l.Solution.Forces[f]
+	force := l.Assembly().Forces[f]
 	text := force.Name + " = " + st.Result(v, notation.ForceDimension(force))
 	if !v.IsZero() {
-		text += ": " + notation.SenseOf(force, v) + " on " + l.Solution.BodyName(force.On)
+		text += ": " + notation.SenseOf(force, v) + " on " + l.Assembly().BodyName(force.On)
 	}
 	return text
 }
 
 // questionOf is the number of the question for force f, or -1 where it is not asked.
 func questionOf(l *tutor.Lesson, f int) int {
-	return slices.IndexFunc(l.Questions, func(q tutor.Question) bool { return q.Kind == tutor.ForceValue && q.Force == f })
+	return slices.IndexFunc(l.Asked(), func(q tutor.Question) bool { return q.Kind == tutor.ForceValue && q.Force == f })
 }
 
 // sides are the words for the side of a member that a direction points to.
@@ -52,7 +52,7 @@ var sides = map[string]string{"up": "upper side", "down": "lower side", "left": 
 
 // senseOfSections says when N, V and M of a member are positive.
 func senseOfSections(l *tutor.Lesson, m int) string {
-	f := &l.Solution.Frame
+	f := &l.Assembly().Frame
 	n := f.Span(m).Left()
 	return fmt.Sprintf("N is positive in tension; V where the forces on the side of %s act %s across the member; M where it stretches the %s.",
 		f.Joints[f.Members[m].From].Name, across(l.ShearDirection(m)), stretched(n))
@@ -72,13 +72,13 @@ func stretched(n statics.Vector) string {
 
 // senseOfAsked says which way what is asked counts as positive.
 func senseOfAsked(l *tutor.Lesson, q tutor.Question, st notation.Style) string {
-	f := &l.Solution.Frame
+	f := &l.Assembly().Frame
 	switch q.Kind {
 	case tutor.ForceValue:
-		force := l.Solution.Forces[q.Force]
-		text := fmt.Sprintf("%s acts on %s; %s is positive.", force.Name, l.Solution.BodyName(force.On), notation.SenseOf(force, exact.Int(1)))
+		force := l.Assembly().Forces[q.Force]
+		text := fmt.Sprintf("%s acts on %s; %s is positive.", force.Name, l.Assembly().BodyName(force.On), notation.SenseOf(force, exact.Int(1)))
 		if force.By != statics.None {
-			text += " " + wording.Sentence(l.Solution.BodyName(force.By)+" receives the opposite")
+			text += " " + wording.Sentence(l.Assembly().BodyName(force.By)+" receives the opposite")
 		}
 		return text
 	case tutor.SectionPart:
@@ -90,7 +90,7 @@ func senseOfAsked(l *tutor.Lesson, q tutor.Question, st notation.Style) string {
 			"Positive where it stretches the " + stretched(n) + ".",
 		}[q.Quantity]
 	case tutor.ChooseSum:
-		body := l.Solution.BodyName(0)
+		body := l.Assembly().BodyName(0)
 		return "As in: " + body + " x; whole y; " + body + " M A; whole M (2, 3); whole F along [4, 3]."
 	case tutor.TypeSum:
 		return "All terms, in any order and on either side of =; forces by name or, once known, by value."
@@ -103,18 +103,18 @@ func senseOfAsked(l *tutor.Lesson, q tutor.Question, st notation.Style) string {
 	case tutor.Reading:
 		return ""
 	}
-	t := l.Solution.Plan[q.Step].Sums[q.Sum].Terms[q.Term]
+	t := l.Step(q.Step).Sums[q.Sum].Terms[q.Term]
 	number := q.Name[strings.LastIndexByte(q.Name, ' ')+1:]
-	return "Term " + number + ": " + wording.New(l.Solution.Assembly, st).Source(t) + "."
+	return "Term " + number + ": " + l.Words(st).Source(t) + "."
 }
 
 // senseWord is the positive sense of what is asked in a word or two, or nothing.
 func senseWord(l *tutor.Lesson, q tutor.Question) string {
 	switch q.Kind {
 	case tutor.ForceValue:
-		return notation.SenseOf(l.Solution.Forces[q.Force], exact.Int(1))
+		return notation.SenseOf(l.Assembly().Forces[q.Force], exact.Int(1))
 	case tutor.SectionPart:
-		n := l.Solution.Frame.Span(q.Member).Left()
+		n := l.Assembly().Frame.Span(q.Member).Left()
 		return [...]string{"tension", across(l.ShearDirection(q.Member)), stretched(n)}[q.Quantity]
 	}
 	return ""
@@ -169,14 +169,14 @@ func termsAsked(l *tutor.Lesson, i, n int) []termState {
 	term := statics.None
 	st := style(l, false)
 	at, _ := l.Position()
-	for k, q := range l.Questions {
+	for k, q := range l.Asked() {
 		if q.Step != i || q.Sum != n || q.Kind != tutor.TermSize && q.Kind != tutor.TermArm && q.Kind != tutor.TermSign {
 			continue
 		}
-		t := l.Solution.Plan[i].Sums[n].Terms[q.Term]
+		t := l.Step(i).Sums[n].Terms[q.Term]
 		if q.Term != term {
 			term = q.Term
-			all = append(all, termState{giver: wording.New(l.Solution.Assembly, st).Source(t), whole: true})
+			all = append(all, termState{giver: l.Words(st).Source(t), whole: true})
 		}
 		s := &all[len(all)-1]
 		_, settled, _, _ := l.Standing(k)
@@ -191,7 +191,7 @@ func termsAsked(l *tutor.Lesson, i, n int) []termState {
 // askedText is what stands for question k about a term: what is right once it is settled, in an exam what was typed, and
 // after it both where they differ.
 func askedText(l *tutor.Lesson, k int, t statics.Term, st notation.Style) string {
-	q := l.Questions[k]
+	q := l.Asked()[k]
 	typed, settled, _, v := l.Standing(k)
 	_, asking := l.Now()
 	text := ""
@@ -201,14 +201,14 @@ func askedText(l *tutor.Lesson, k int, t statics.Term, st notation.Style) string
 	case tutor.TermArm:
 		text = st.WithUnit(t.Arm, q.Dim)
 	default:
-		text = signText(t.Sign, l.Solution.Plan[q.Step].Sums[q.Sum].Moment && st.Moments == notation.ClockwiseMoments)
+		text = signText(t.Sign, l.Step(q.Step).Sums[q.Sum].Moment && st.Moments == notation.ClockwiseMoments)
 	}
 	switch {
-	case l.Exam && asking && settled:
+	case l.Exam() && asking && settled:
 		return typed
-	case l.Exam && !asking && typed == "":
+	case l.Exam() && !asking && typed == "":
 		return text + " (left open)"
-	case l.Exam && !asking && !v.Right():
+	case l.Exam() && !asking && !v.Right():
 		return text + " (not " + typed + ")"
 	case !settled:
 		return map[tutor.Kind]string{tutor.TermSize: "force?", tutor.TermArm: "arm?", tutor.TermSign: "sign?"}[q.Kind]
