@@ -2,7 +2,7 @@
 // code, and runs the tests. A fault that fails no test points at a rule that nothing holds.
 //
 //	go run ./.ci/mutants            # 60 faults, about two hours
-//	go run ./.ci/mutants -n 3 -v    # a try
+//	go run ./.ci/mutants -n 3 -v -check=false -packages ./statics/slip -all ./statics/judging    # a try
 //
 // The tree is never touched: the compiler is given the changed file in place of the true one (go build -overlay). A fault
 // that does not compile is drawn again. The kind of a fault is drawn first, evenly, and then its place among all places for
@@ -30,17 +30,18 @@ func main() {
 	seed := flag.Uint64("seed", 20261128, "what the faults are drawn by")
 	n := flag.Int("n", 60, "how many faults")
 	only := flag.String("packages", strings.Join(guarded, ","), "the packages to put them into, parted by commas")
+	all := flag.String("all", "./...", "the packages whose tests a fault meets that its own package does not notice")
 	check := flag.Bool("check", true, "run all tests without a fault first")
 	verbose := flag.Bool("v", false, "show which tests fail")
 	flag.Parse()
-	if err := measure(*seed, *n, strings.Split(*only, ","), *check, *verbose); err != nil {
+	if err := measure(*seed, *n, strings.Split(*only, ","), *all, *check, *verbose); err != nil {
 		fmt.Fprintln(os.Stderr, "mutants:", err)
 		os.Exit(2)
 	}
 }
 
 // measure draws n faults, runs the tests against each, and reports.
-func measure(seed uint64, n int, patterns []string, check, verbose bool) error {
+func measure(seed uint64, n int, patterns []string, everything string, check, verbose bool) error {
 	sites, err := sitesIn(patterns)
 	if err != nil {
 		return err
@@ -50,18 +51,23 @@ func measure(seed uint64, n int, patterns []string, check, verbose bool) error {
 		return fmt.Errorf("no place for a fault in %s", strings.Join(patterns, ", "))
 	}
 	if check {
-		if failed := runTests(nil, "./..."); failed != "" {
+		if failed := runTests(nil, everything); failed != "" {
 			return fmt.Errorf("the tests fail without any fault, so nothing can be measured:\n%s", failed)
 		}
 	}
 	random := rand.New(rand.NewPCG(seed, 0))
 	var own, all int
 	var survivors []site
-	for number := 1; number <= n; {
+	drawn := map[site]bool{}
+	for number := 1; number <= n && len(drawn) < total(sites); {
 		kind := kinds[random.IntN(len(kinds))]
 		s := sites[kind][random.IntN(len(sites[kind]))]
+		if drawn[s] {
+			continue
+		}
+		drawn[s] = true
 		begun := time.Now()
-		fate, failed, err := tryFault(s)
+		fate, failed, err := tryFault(s, everything)
 		if err != nil {
 			return err
 		}
@@ -83,6 +89,15 @@ func measure(seed uint64, n int, patterns []string, check, verbose bool) error {
 	}
 	report(n, own, all, survivors)
 	return nil
+}
+
+// total is how many places there are.
+func total(sites map[string][]site) int {
+	n := 0
+	for _, list := range sites {
+		n += len(list)
+	}
+	return n
 }
 
 // report writes the shares and the faults that no test noticed.

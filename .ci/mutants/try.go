@@ -20,9 +20,9 @@ const (
 	survived    fate = "SURVIVED"
 )
 
-// tryFault runs the tests of the package that a fault is in and, if these pass, all tests. It returns the lines that tell
+// tryFault runs the tests of the package that a fault is in and, if these pass, those of everything. It returns the lines that tell
 // which failed. A test that does not end is one that fails.
-func tryFault(s site) (fate, string, error) {
+func tryFault(s site, everything string) (fate, string, error) {
 	folder, err := os.MkdirTemp("", "mutant")
 	if err != nil {
 		return "", "", err
@@ -38,7 +38,7 @@ func tryFault(s site) (fate, string, error) {
 	if failed := runTests([]string{overlay}, s.pkg); failed != "" {
 		return killedByOwn, failed, nil
 	}
-	if failed := runTests([]string{overlay}, "./..."); failed != "" {
+	if failed := runTests([]string{overlay}, everything); failed != "" {
 		return killedByAll, failed, nil
 	}
 	return survived, "", nil

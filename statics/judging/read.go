@@ -123,6 +123,7 @@ func (j Judge) ReadSign(s statics.Sum, line string) (Typed, error) {
 			}
 		}
 	}
+	//lint:ignore ST1005 a student reads it as it stands
 	return Typed{}, errors.New("Type + or -: does this term count with or against the positive sense of the sum?")
 }
 
