@@ -180,3 +180,27 @@ func TestKnownFeetAreNotSplit(t *testing.T) {
 		t.Errorf("%s is split though it is known", s.Forces[w.Along].Name)
 	}
 }
+
+// TestNoSplitAlongAnInexactLine moves the second foot to where the lines from the pin and from the other foot have no exact
+// length, which a unit vector along them would need.
+func TestNoSplitAlongAnInexactLine(t *testing.T) {
+	t.Parallel()
+	f := build(t, "joint A 0 0\njoint B 1 1\njoint C 3 5\nmember AC A C\nmember CB C B\npin C\nsupport A pinned\nsupport B pinned\n"+
+		"point 5 1 -2 on AC 1")
+	f.Joints[1].At.X = one.Add(root(exact.Int(2)))
+	s, err := Solve(f)
+	if err != nil {
+		t.Fatal(err)
+	}
+	pin := slices.IndexFunc(s.Forces, func(f Force) bool { return f.Name == "Cx" })
+	about := func(body, joint int) Sum { return s.MomentSum(FreeBody{body}, s.Frame.Joints[joint].At) }
+	known := make([]bool, len(s.Forces))
+	feet := &Step{Sums: []Sum{about(0, 0), about(1, 1)}, Gives: []int{pin, pin + 1}}
+	if w := s.splitAtFoot(feet, s.Values, known); w != nil {
+		t.Errorf("the force at a foot is split along %v", w.Forces[w.Along].Along)
+	}
+	second := &Step{Sums: []Sum{about(1, 1), s.ForceSum(FreeBody{1}, east)}, Gives: []int{pin, pin + 1}}
+	if w := s.Split(second, known); w != nil {
+		t.Errorf("the force of the pin is split along %v", w.Forces[w.Along].Along)
+	}
+}
