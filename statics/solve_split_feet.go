@@ -19,7 +19,7 @@ func (a *Assembly) splitAtFoot(step *Step, values []exact.Num, known []bool) *Sp
 	for _, way := range [2][2]*Sum{{second, first}, {first, second}} {
 		own, other := way[0], way[1]
 		along := a.reactionAt(own.Centre, own.Body)
-		if along == None || known[along] || known[along+1] || own.About.X.Equal(other.About.X) ||
+		if along == None || own.About.X.Equal(other.About.X) ||
 			own.About.To(other.About).Length().Inexact() {
 			continue
 		}
