@@ -80,3 +80,25 @@ func TestPlaces(t *testing.T) {
 		t.Errorf("nothing found has %+v", none)
 	}
 }
+
+// TestPlacesAtAJump: where V jumps at the end of a stretch that is drawn, the value just before belongs to the stretch, and
+// that just after is a stroke of its own.
+func TestPlacesAtAJump(t *testing.T) {
+	d, _, _ := figuretest.Load(t, filepath.Join("testdata", "portal.txt"))
+	s, o := d.Solution(t), figure.Options{Style: d.Style}
+	for side, want := range map[statics.Side]int{statics.Before: 1, statics.After: 2} {
+		for _, st := range s.Diagrams[1].Stations() {
+			if st.Side != side || !st.At.Equal(s.Diagrams[1].Stretches[0].Until) {
+				continue
+			}
+			found := map[int]figure.Growth{1: {Stretches: []bool{true}, Places: []statics.Station{st}}}
+			if got := len(figure.OfDiagramSoFar(s, figure.ShearForce, found, o).Curves); got != want {
+				t.Errorf("side %v of the jump: %d curves, not %d", side, got, want)
+			}
+			want = -1
+		}
+		if want > 0 {
+			t.Errorf("no place on side %v of the jump", side)
+		}
+	}
+}
