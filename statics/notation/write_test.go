@@ -47,20 +47,6 @@ func TestPrettyAndASCII(t *testing.T) {
 	}
 }
 
-func TestForceName(t *testing.T) {
-	for name, want := range map[string]string{
-		"Ax": "A_x", "By": "B_y", "MA": "M_A", "RD": "R_D", "SC": "S_C", "FBD": "F_BD", "F_BD": "F_BD", "Cy.CD": "C_y.CD",
-		"MC.AC+": "M_C.AC+", "B'x": "B'_x", "Bax": "Ba_x", "MBa": "M_Ba", "Mx": "M_x", "RRa": "R_Ra", "X": "X", "": "",
-	} {
-		if got := ForceName(name); got != want {
-			t.Errorf("ForceName(%q) = %q, want %q", name, got, want)
-		}
-		if !NameMatches(ForceName(name), name) {
-			t.Errorf("%q in print does not match", name)
-		}
-	}
-}
-
 func TestNameMatches(t *testing.T) {
 	for _, c := range []struct {
 		typed, name string
