@@ -28,12 +28,12 @@ func init() { // here, since help lists the table itself
 		{"back", "returns to the question before", record.Back, (*Lesson).back},
 		{"resume", "takes up earlier work on this problem, before anything is answered", "", (*Lesson).resume},
 		{"sheet", "lists what is known", record.Listed, (*Lesson).showSheet},
-		{"help", "lists what can be typed", record.Listed, (*Lesson).help},
-		{"quit", "stops; what is done is kept", record.Left, (*Lesson).quit},
+		{"help", "lists what can be typed", record.Listed, help},
+		{"quit", "stops; what is done is kept", record.Left, quit},
 	}
 }
 
-func (l *Lesson) help(Question, bool) Reply {
+func help(l *Lesson, _ Question, _ bool) Reply {
 	lines := []string{
 		"Type a number, a fraction or an expression, with a unit and a sense if you like: 9.5, 45/8, 0.5*6*4, 12000 N, 15 down.",
 	}
@@ -47,7 +47,7 @@ func (l *Lesson) help(Question, bool) Reply {
 	return Reply{Kind: Listed, Lines: lines}
 }
 
-func (l *Lesson) quit(Question, bool) Reply { return Reply{Kind: Leaving} }
+func quit(*Lesson, Question, bool) Reply { return Reply{Kind: Leaving} }
 
 // resume takes up earlier work.
 func (l *Lesson) resume(q Question, _ bool) Reply {

@@ -40,7 +40,7 @@ func (l *Lesson) extend() {
 
 // compose takes a choice, an equation, or at the rung blank both in one line; in place of an equation also another choice.
 func (l *Lesson) compose(q Question, line string) Reply {
-	if q.Kind == TypeSum && l.choosesAnew(line) {
+	if q.Kind == TypeSum && l.about.namesSum(line) {
 		l.chooseAgain()
 		q.Kind = ChooseSum
 	}
@@ -54,9 +54,9 @@ func (l *Lesson) compose(q Question, line string) Reply {
 	return l.write(line)
 }
 
-// choosesAnew reports whether a line names a sum and is no equation.
-func (l *Lesson) choosesAnew(line string) bool {
-	_, err := l.about.readChoice(line)
+// namesSum reports whether a line names a sum and is no equation.
+func (m *matter) namesSum(line string) bool {
+	_, err := m.readChoice(line)
 	return err == nil && !strings.Contains(line, "=")
 }
 

@@ -30,14 +30,14 @@ func (m *matter) asShown(q Question, v exact.Num) exact.Num {
 }
 
 // Shown is N, V or M at the place that q asks for, by the conventions of the lesson.
-func (l *Lesson) Shown(q Question) exact.Num {
-	return l.about.asShown(q, quantities(q.Station.InternalForces)[q.Quantity])
+func (v View) Shown(q Question) exact.Num {
+	return v.about.asShown(q, quantities(q.Station.InternalForces)[q.Quantity])
 }
 
 // ShearDirection is the way in which the forces on the side of a member's start act across it where V is positive.
-func (l *Lesson) ShearDirection(member int) statics.Vector {
-	left := l.about.solution.Frame.Span(member).Left()
-	if l.about.turnedShear() {
+func (v View) ShearDirection(member int) statics.Vector {
+	left := v.about.solution.Frame.Span(member).Left()
+	if v.about.turnedShear() {
 		return left.Neg()
 	}
 	return left

@@ -24,7 +24,7 @@ func (l *Lesson) example(q Question, asking bool) Reply {
 	if l.sheet.exam {
 		return Reply{Kind: Unread, Lines: []string{"Help waits until the end of the exam."}}
 	}
-	all := l.examples(q)
+	all := l.coach().examples(q)
 	if len(all) == 0 {
 		return Reply{Kind: Unread, Lines: []string{"No problem of the library has a step like this."}}
 	}
@@ -62,7 +62,7 @@ var shelf = sync.OnceValue(func() []shelved {
 		}
 		s := shelved{Lesson: l, frame: bareFrame(p)}
 		for _, q := range l.sheet.questions {
-			s.traits = append(s.traits, l.traits(q))
+			s.traits = append(s.traits, l.coach().traits(q))
 		}
 		all = append(all, s)
 	}
@@ -73,16 +73,16 @@ var shelf = sync.OnceValue(func() []shelved {
 func bareFrame(p *problems.Problem) string { return record.Fingerprint(p.In(notation.Conventions{})) }
 
 // examples lists the questions of other problems most like q, the most alike first, one of each problem.
-func (l *Lesson) examples(q Question) []example {
+func (c coach) examples(q Question) []example {
 	var all []example
-	like, frame := l.traits(q), bareFrame(l.about.problem)
+	like, frame := c.traits(q), bareFrame(c.about.problem)
 	for _, other := range shelf() {
-		if other.about.problem.Name == l.about.problem.Name || other.frame == frame {
+		if other.about.problem.Name == c.about.problem.Name || other.frame == frame {
 			continue
 		}
 		best := example{far: -1}
 		for n, what := range other.sheet.questions {
-			if !l.comparable(q, other.Lesson, what) {
+			if !c.comparable(q, other.Lesson, what) {
 				continue
 			}
 			if far := like.far(other.traits[n]); best.far < 0 || far < best.far {
@@ -99,7 +99,7 @@ func (l *Lesson) examples(q Question) []example {
 
 // comparable reports whether a question of another problem serves as an example for q: it asks for the same kind of
 // thing, and its answer is neither nought nor the one asked for here.
-func (l *Lesson) comparable(q Question, other *Lesson, what Question) bool {
+func (c coach) comparable(q Question, other *Lesson, what Question) bool {
 	if q.Step == statics.None && !q.Composing() {
 		same := what.Kind == q.Kind && what.Quantity == q.Quantity && what.Step == statics.None
 		return same && (q.Shape() || !what.truth.IsZero() && !what.truth.Abs().Equal(q.truth.Abs()))
@@ -107,25 +107,25 @@ func (l *Lesson) comparable(q Question, other *Lesson, what Question) bool {
 	if what.Kind != ForceValue {
 		return false
 	}
-	mine, theirs := l.stepOf(q), other.about.solution.Plan[what.Step]
+	mine, theirs := c.stepOf(q), other.about.solution.Plan[what.Step]
 	if len(mine.Sums) == 0 || len(mine.Sums) > 1 != (len(theirs.Sums) > 1) || mine.Sums[0].Moment != theirs.Sums[0].Moment {
 		return false
 	}
 	return !slices.ContainsFunc(theirs.Gives, func(f int) bool {
 		v := other.about.solution.Values[f].Abs()
-		return v.IsZero() || slices.ContainsFunc(mine.Gives, func(g int) bool { return l.about.solution.Values[g].Abs().Equal(v) })
+		return v.IsZero() || slices.ContainsFunc(mine.Gives, func(g int) bool { return c.about.solution.Values[g].Abs().Equal(v) })
 	})
 }
 
 // stepOf is the step that a question belongs to: where the student chooses, that which help follows.
-func (l *Lesson) stepOf(q Question) statics.Step {
+func (c coach) stepOf(q Question) statics.Step {
 	switch q.Kind {
 	case ChooseSum:
-		return l.route.expertStep()
+		return c.route.expertStep()
 	case TypeSum:
-		return statics.Step{Sums: []statics.Sum{l.route.chosen}, Gives: l.route.chosen.Unknowns(l.sheet.knownForce)}
+		return statics.Step{Sums: []statics.Sum{c.route.chosen}, Gives: c.route.chosen.Unknowns(c.sheet.knownForce)}
 	}
-	return l.about.solution.Plan[q.Step]
+	return c.about.solution.Plan[q.Step]
 }
 
 // traits are what makes a step what it is.
@@ -135,15 +135,15 @@ type traits struct {
 }
 
 // traits of the sums that a question rests on.
-func (l *Lesson) traits(q Question) traits {
-	a, sums := l.about.solution.Assembly, []statics.Sum(nil)
+func (c coach) traits(q Question) traits {
+	a, sums := c.about.solution.Assembly, []statics.Sum(nil)
 	switch {
 	case q.Kind == SectionPart:
 		var s statics.Sum
-		a, s = l.about.section(q, l.about.solution.Values).Sum()
+		a, s = c.about.section(q, c.about.solution.Values).Sum()
 		sums = []statics.Sum{s}
 	case q.Step != statics.None || q.Composing():
-		sums = l.stepOf(q).Sums
+		sums = c.stepOf(q).Sums
 	}
 	x := traits{before: q.Kind == SectionPart && q.Station.Side == statics.Before}
 	for _, s := range sums {

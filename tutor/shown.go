@@ -10,49 +10,56 @@ import (
 	"unpin/statics/wording"
 )
 
-// What a lesson offers to who shows it. All of it is read only.
+// A View is what a lesson offers to who shows it, as it stands when it is asked. All of it is read only.
+type View struct {
+	about *matter
+	route *route
+}
+
+// View is what there is to show.
+func (l *Lesson) View() View { return View{l.about, l.route} }
 
 // Title is the problem's title.
-func (l *Lesson) Title() string { return l.about.problem.Title }
+func (v View) Title() string { return v.about.problem.Title }
 
 // Style is how the problem wants its sums and numbers written.
-func (l *Lesson) Style(ascii bool) notation.Style { return l.about.problem.Style(ascii) }
+func (v View) Style(ascii bool) notation.Style { return v.about.problem.Style(ascii) }
 
 // Words says what there is to say of the frame, by the senses assumed by now.
-func (l *Lesson) Words(st notation.Style) wording.Speaker {
-	return wording.New(l.about.solution.Assembly, st)
+func (v View) Words(st notation.Style) wording.Speaker {
+	return wording.New(v.about.solution.Assembly, st)
 }
 
 // Assembly is the frame taken apart, with its unknowns in the senses assumed by now: what figures are drawn from.
-func (l *Lesson) Assembly() *statics.Assembly { return l.about.solution.Assembly }
+func (v View) Assembly() *statics.Assembly { return v.about.solution.Assembly }
 
 // Steps is how many steps the plan has by now.
-func (l *Lesson) Steps() int { return len(l.about.solution.Plan) }
+func (v View) Steps() int { return len(v.about.solution.Plan) }
 
 // Step is step i of the plan, from zero.
-func (l *Lesson) Step(i int) statics.Step { return l.about.solution.Plan[i] }
+func (v View) Step(i int) statics.Step { return v.about.solution.Plan[i] }
 
 // KnownBefore tells the values of the forces that are known before step i.
-func (l *Lesson) KnownBefore(i int) func(force int) (exact.Num, bool) {
-	return l.about.solution.KnownBefore(i)
+func (v View) KnownBefore(i int) func(force int) (exact.Num, bool) {
+	return v.about.solution.KnownBefore(i)
 }
 
 // Value is the true value of force i.
-func (l *Lesson) Value(i int) exact.Num { return l.about.solution.Values[i] }
+func (v View) Value(i int) exact.Num { return v.about.solution.Values[i] }
 
 // Diagrams are N, V and M along all members, by their numbers.
-func (l *Lesson) Diagrams() []statics.Diagram { return l.about.solution.Diagrams }
+func (v View) Diagrams() []statics.Diagram { return v.about.solution.Diagrams }
 
 // DiagramScene draws N, V or M as far as it is found.
-func (l *Lesson) DiagramScene(q Quantity, found map[int]figure.Growth, o figure.Options) figure.Scene {
-	return figure.OfDiagramSoFar(l.about.solution, figure.InternalForce(q), found, o)
+func (v View) DiagramScene(q Quantity, found map[int]figure.Growth, o figure.Options) figure.Scene {
+	return figure.OfDiagramSoFar(v.about.solution, figure.InternalForce(q), found, o)
 }
 
 // Asked lists the questions by now, settled or not. Where the student makes the plan, more come with each choice.
 func (l *Lesson) Asked() []Question { return slices.Clip(l.sheet.questions) }
 
 // PartOf is the part that a member belongs to.
-func (l *Lesson) PartOf(member int) int { return l.about.solution.PartOf(member) }
+func (v View) PartOf(member int) int { return v.about.solution.PartOf(member) }
 
 // Anew is a lesson on the same problem at another rung.
 func (l *Lesson) Anew(rung Rung, exam bool) (*Lesson, error) { return New(l.about.problem, rung, exam) }

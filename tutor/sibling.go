@@ -72,13 +72,13 @@ func (l *Lesson) onceMore(q Question) *Lesson {
 	for n := range shares {
 		p := sibling(l.about.problem, n)
 		s, err := statics.Solve(p.Frame)
-		if err != nil || s.Count.Determinacy() != statics.Determinate || !l.planOn(s) {
+		if err != nil || s.Count.Determinacy() != statics.Determinate || !l.about.planOn(s, l.Open()) {
 			return nil
 		}
 		again := newLesson(&matter{problem: p, solution: s, signs: l.about.signs}, false)
 		again.Clock, again.again, again.keeper = l.Clock, true, l.keeper
-		again.askAgain(l, q)
-		if last, asks := again.Now(); !asks || l.givesAway(last) {
+		askAgain(again, l, q)
+		if last, asks := again.Now(); !asks || l.sheet.givesAway(last) {
 			continue
 		}
 		if l.keeper != nil {
@@ -90,22 +90,22 @@ func (l *Lesson) onceMore(q Question) *Lesson {
 }
 
 // givesAway reports whether a question of a sibling has the answer that it has here, other than nought or in words.
-func (l *Lesson) givesAway(again Question) bool {
+func (sh *sheet) givesAway(again Question) bool {
 	if again.Kind != ForceValue && again.Kind != SectionPart || again.truth.IsZero() {
 		return false
 	}
-	return slices.ContainsFunc(l.sheet.questions, func(q Question) bool {
+	return slices.ContainsFunc(sh.questions, func(q Question) bool {
 		return q.Kind == again.Kind && q.Name == again.Name && q.truth.Equal(again.truth)
 	})
 }
 
-// planOn gives a sibling's solution the plan of this lesson, and reports whether it can be so.
-func (l *Lesson) planOn(s *statics.Solution) bool {
-	if l.route == nil {
-		return slices.EqualFunc(l.about.solution.Plan, s.Plan, func(x, y statics.Step) bool { return slices.Equal(x.Gives, y.Gives) })
+// planOn gives a sibling's solution the plan in hand, the student's own or not, and reports whether it can be so.
+func (m *matter) planOn(s *statics.Solution, own bool) bool {
+	if !own {
+		return slices.EqualFunc(m.solution.Plan, s.Plan, func(x, y statics.Step) bool { return slices.Equal(x.Gives, y.Gives) })
 	}
 	s.Plan = nil
-	for _, step := range l.about.solution.Plan {
+	for _, step := range m.solution.Plan {
 		step.Sums = slices.Clone(step.Sums)
 		for i, sum := range step.Sums {
 			sum.About = stretched(sum.About)
@@ -117,7 +117,7 @@ func (l *Lesson) planOn(s *statics.Solution) bool {
 }
 
 // askAgain asks for what q asks in the lesson it is from, after all that comes before it as worked steps.
-func (l *Lesson) askAgain(from *Lesson, q Question) {
+func askAgain(l, from *Lesson, q Question) {
 	plan := l.about.solution.Plan
 	if q.Step != statics.None {
 		plan = plan[:q.Step+1]

@@ -16,7 +16,7 @@ func TestSiblings(t *testing.T) {
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Values)
 		s, err := statics.Solve(sibling(l.about.problem, 0).Frame)
-		if err != nil || !l.planOn(s) {
+		if err != nil || !l.about.planOn(s, false) {
 			t.Errorf("%s: the sibling needs another plan (%v)", name, err)
 		}
 	}
@@ -35,7 +35,7 @@ func TestToldComesAgain(t *testing.T) {
 			}
 			for _, again := range all {
 				q, _ := again.Now()
-				if l.givesAway(q) {
+				if l.sheet.givesAway(q) {
 					t.Errorf("%s, %s: %s comes again with the same value", name, rung, q.Name)
 				}
 				play(t, again, func(q Question) string { return answerExactly(again, q) }, judging.Verdict.Exactly)

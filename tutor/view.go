@@ -16,19 +16,19 @@ func (l *Lesson) UseSigns() { l.about.signs = true }
 func (q Question) Composing() bool { return q.Kind == ChooseSum || q.Kind == TypeSum }
 
 // Chosen is the sum whose equation is asked for.
-func (l *Lesson) Chosen() statics.Sum { return l.route.chosen }
+func (v View) Chosen() statics.Sum { return v.route.chosen }
 
 // Kept lists the true sums that the student has and that leave more unknowns than they can give.
-func (l *Lesson) Kept() []statics.Sum {
-	if l.route == nil {
+func (v View) Kept() []statics.Sum {
+	if v.route == nil {
 		return nil
 	}
-	return l.route.kept
+	return v.route.kept
 }
 
 // Own reports whether step i of the plan is one that the student chose, so that it needs no reason.
-func (l *Lesson) Own(i int) bool {
-	return l.route != nil && l.about.solution.Plan[i].Why == statics.StayOnBody
+func (v View) Own(i int) bool {
+	return v.route != nil && v.about.solution.Plan[i].Why == statics.StayOnBody
 }
 
 // Progress is how many questions of a problem, from the first on, were settled in earlier work at a rung, and how many
@@ -59,13 +59,13 @@ func (q Question) Shape() bool {
 }
 
 // Answer is what a question asks for, written out.
-func (l *Lesson) Answer(q Question) string { return l.about.truthText(q) }
+func (v View) Answer(q Question) string { return v.about.truthText(q) }
 
 // Rung is how much of each step the student must supply.
 func (l *Lesson) Rung() Rung { return l.about.levels.level }
 
 // RungOf is how much of step i of the plan is left to the student.
-func (l *Lesson) RungOf(i int) Rung { return l.about.levels.of(i) }
+func (v View) RungOf(i int) Rung { return v.about.levels.of(i) }
 
 // Exam reports whether there is no verdict and no help until the end.
 func (l *Lesson) Exam() bool { return l.sheet.exam }

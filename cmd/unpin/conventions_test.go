@@ -134,9 +134,9 @@ func checkShear(t *testing.T, p *problems.Problem, s *statics.Solution, l *tutor
 		t.Errorf("%s: the figure of V says %q", p.Conventions, legend)
 	}
 	for m := range s.Frame.Members {
-		up := s.Frame.Span(m).Left().Dot(l.ShearDirection(m)).Sign() > 0
+		up := s.Frame.Span(m).Left().Dot(l.View().ShearDirection(m)).Sign() > 0
 		if up != (turn == "clockwise") {
-			t.Errorf("%s: V of member %d is positive along %v", p.Conventions, m, l.ShearDirection(m))
+			t.Errorf("%s: V of member %d is positive along %v", p.Conventions, m, l.View().ShearDirection(m))
 		}
 	}
 }
@@ -189,8 +189,8 @@ func (w *written) answer(l *tutor.Lesson, q tutor.Question) string {
 	case tutor.ForceValue:
 		return strings.TrimSuffix(w.values[q.Name], "~")
 	case tutor.SectionPart:
-		rows, ok := w.rows[l.Assembly().Frame.Members[q.Member].Name]
-		for i, st := range l.Diagrams()[q.Member].Stations() {
+		rows, ok := w.rows[l.View().Assembly().Frame.Members[q.Member].Name]
+		for i, st := range l.View().Diagrams()[q.Member].Stations() {
 			if st.At.Equal(q.Station.At) && st.Side == q.Station.Side && i < len(rows) {
 				return strings.TrimSuffix(rows[i][q.Quantity], "~")
 			}
@@ -199,10 +199,10 @@ func (w *written) answer(l *tutor.Lesson, q tutor.Question) string {
 			return "0"
 		}
 	case tutor.TermSize, tutor.TermArm:
-		_, text, _ := strings.Cut(l.Answer(q), " = ")
+		_, text, _ := strings.Cut(l.View().Answer(q), " = ")
 		return text
 	case tutor.TermSign:
-		if l.Style(false).Conventions.TwoForce == notation.TwoForcePlain { // else the lesson has other steps than the solution
+		if l.View().Style(false).Conventions.TwoForce == notation.TwoForcePlain { // else the lesson has other steps than the solution
 			return w.sign(q)
 		}
 	}

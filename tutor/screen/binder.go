@@ -29,8 +29,8 @@ func (b *binder) open(as bound, finished int) {
 func writeSheet(c *course, width int, spacious bool) sheet {
 	s := sheet{width: width, changes: c.changes, spacious: spacious}
 	w := writer{&s, c, style(c.l, c.ascii)}
-	steps, members := min(c.step()+1, c.l.Steps()), c.membersBegun()
-	c.binder.open(bound{c.l.Assembly(), width, spacious, c.hiding()}, c.step()+max(len(members)-1, 0))
+	steps, members := min(c.step()+1, c.l.View().Steps()), c.membersBegun()
+	c.binder.open(bound{c.l.View().Assembly(), width, spacious, c.hiding()}, c.step()+max(len(members)-1, 0))
 	for i := range steps {
 		if i > 0 {
 			w.add(nil)

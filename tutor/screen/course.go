@@ -83,13 +83,13 @@ func (c *course) step() int {
 	if q, asking := c.l.Now(); asking && q.Step != statics.None {
 		return q.Step
 	}
-	return c.l.Steps()
+	return c.l.View().Steps()
 }
 
 // sum is the sum that a question belongs to. Of sums that are solved together each unknown shows another, so that all
 // of their free bodies are seen.
 func (c *course) sum(q tutor.Question) statics.Sum {
-	step := c.l.Step(q.Step)
+	step := c.l.View().Step(q.Step)
 	if at := slices.Index(step.Gives, q.Force); q.Kind == tutor.ForceValue && at >= 0 {
 		return step.Sums[min(at, len(step.Sums)-1)]
 	}
@@ -215,7 +215,7 @@ func (m *Model) toggleGiven() tea.Cmd {
 // look looks at the step before or after the one looked at; past the last worked it is the question in hand again.
 func (m *Model) look(by int) tea.Cmd {
 	c := m.course
-	last := min(c.step(), c.l.Steps()-1)
+	last := min(c.step(), c.l.View().Steps()-1)
 	at := c.looked
 	if at == statics.None {
 		at = c.step()

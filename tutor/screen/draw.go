@@ -150,7 +150,7 @@ func (m *Model) drawHead(p *page, in rect) {
 		right = how + "   all done"
 	}
 	n := columns(right)
-	p.put(1, in.y, in.w-n-2, short(l.Title(), in.w-n-4), titleInk)
+	p.put(1, in.y, in.w-n-2, short(l.View().Title(), in.w-n-4), titleInk)
 	p.put(in.w-n-1, in.y, in.w, right, faintInk)
 }
 
@@ -180,16 +180,16 @@ func (m *Model) drawStep(p *page, in rect) {
 	switch {
 	case asking && q.Step != statics.None:
 		text = stepTitle(c.l, q.Step, style(c.l, c.ascii))
-		if step := c.l.Step(q.Step); len(step.Sums) > 1 && q.Kind != tutor.ForceValue && q.Kind != tutor.Reading {
+		if step := c.l.View().Step(q.Step); len(step.Sums) > 1 && q.Kind != tutor.ForceValue && q.Kind != tutor.Reading {
 			text = fmt.Sprintf("%d. %s", q.Step+1, wording.Capital(bodyAndSum(c.l, step.Sums[q.Sum], style(c.l, c.ascii))))
 		}
 	case asking && q.Kind == tutor.ChooseSum:
 		text = "Choose a free body and a sum of it"
 	case asking && q.Kind == tutor.TypeSum:
-		text = wording.Capital(bodyAndSum(c.l, c.l.Chosen(), style(c.l, c.ascii)))
+		text = wording.Capital(bodyAndSum(c.l, c.l.View().Chosen(), style(c.l, c.ascii)))
 	case asking:
-		mem := c.l.Assembly().Frame.Members[q.Member]
-		text = "Member " + mem.Name + ", distances from " + c.l.Assembly().Frame.Joints[mem.From].Name
+		mem := c.l.View().Assembly().Frame.Members[q.Member]
+		text = "Member " + mem.Name + ", distances from " + c.l.View().Assembly().Frame.Joints[mem.From].Name
 	}
 	p.put(in.x+2, in.y, in.x+in.w-2, " "+short(text, in.w-6)+" ", titleInk)
 }

@@ -73,7 +73,7 @@ func (m *Model) drawScenes(p *page, in rect) {
 func (m *Model) readerTitle() string {
 	switch m.view {
 	case reading:
-		return "Sheet: " + m.course.l.Title()
+		return "Sheet: " + m.course.l.View().Title()
 	case drawing:
 		return m.course.title(m.course.large, true)
 	case helping:

@@ -39,9 +39,9 @@ func (m *Model) questionLines(in rect) (all []line, noted bool) {
 		return c.scoreLines(in.w), false
 	}
 	if q.Step != statics.None && q.Kind == tutor.ForceValue && !c.hidesTerms(q.Step) {
-		sums := c.l.Step(q.Step).Sums
+		sums := c.l.View().Step(q.Step).Sums
 		for n, s := range sums {
-			symbols := c.l.Words(st).Symbols(s)
+			symbols := c.l.View().Words(st).Symbols(s)
 			if len(sums) > 1 {
 				symbols = fmt.Sprintf("(%d) %s", n+1, symbols)
 			}

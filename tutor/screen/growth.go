@@ -14,12 +14,12 @@ import (
 // diagramScene is N, V or M as far as it is found, with a mark where it is asked for.
 func (c *course) diagramScene(n tutor.Quantity, o figure.Options) figure.Scene {
 	found := map[int]figure.Growth{}
-	for _, d := range c.l.Diagrams() {
+	for _, d := range c.l.View().Diagrams() {
 		if g, begun := c.growth(d, n); begun {
 			found[d.Member] = g
 		}
 	}
-	scene := c.l.DiagramScene(n, found, o)
+	scene := c.l.View().DiagramScene(n, found, o)
 	if note, ok := c.askedAlong(n); ok {
 		scene.Notes = append(scene.Notes, note)
 	}
@@ -38,7 +38,7 @@ func (c *course) askedAlong(n tutor.Quantity) (figure.Note, bool) {
 		text = map[tutor.Kind]string{tutor.ZeroPlace: "V = 0 at ?", tutor.ShapeDegree: "degree ?", tutor.ShapeSlope: "slope ?"}[q.Kind]
 	}
 	return figure.Note{
-		At: place(c.l.Assembly().Frame.Along(q.Member, at)), Text: text, Look: figure.Look{Role: figure.KeyMark, Emphasis: figure.Lit},
+		At: place(c.l.View().Assembly().Frame.Along(q.Member, at)), Text: text, Look: figure.Look{Role: figure.KeyMark, Emphasis: figure.Lit},
 	}, true
 }
 

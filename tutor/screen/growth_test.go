@@ -33,7 +33,7 @@ func TestGrowth(t *testing.T) {
 			}
 		}
 		for _, n := range []tutor.Quantity{tutor.AxialForce, tutor.ShearForce, tutor.BendingMoment} {
-			for _, d := range c.l.Diagrams() {
+			for _, d := range c.l.View().Diagrams() {
 				if g, begun := c.growth(d, n); c.hasDiagrams() && (!begun || slices.Contains(g.Stretches, false)) {
 					t.Errorf("%s: at the end %s of member %d is %+v", e.Name, n, d.Member, g)
 				}
@@ -44,7 +44,7 @@ func TestGrowth(t *testing.T) {
 
 // isDrawn reports whether the figure of an internal force tells what a question asks.
 func isDrawn(c *course, q tutor.Question) bool {
-	d := c.l.Diagrams()[q.Member]
+	d := c.l.View().Diagrams()[q.Member]
 	g, _ := c.growth(d, quantityOf(q))
 	for i, drawn := range g.Stretches {
 		p := d.Stretches[i]
@@ -97,7 +97,7 @@ func checkTerm(t *testing.T, c *course, q tutor.Question, problem string) {
 	if q.Kind == tutor.TermArm && asks == c.l.Exam() || c.l.Exam() && arms || !told && resultants {
 		t.Errorf("%s, %s, exam %v: the figure has %q, resultants: %v", problem, q.Name, c.l.Exam(), texts, resultants)
 	}
-	if sheet := plainSheet(c); c.l.Exam() && strings.Contains(sheet, " = 0") && !c.l.Step(q.Step).Relation {
+	if sheet := plainSheet(c); c.l.Exam() && strings.Contains(sheet, " = 0") && !c.l.View().Step(q.Step).Relation {
 		last := sheet[strings.LastIndex(sheet, "\n\n")+1:]
 		if strings.Contains(last, " = 0") {
 			t.Errorf("%s, %s: the sheet of an exam tells\n%s", problem, q.Name, last)

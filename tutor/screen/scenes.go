@@ -45,7 +45,7 @@ func (c *course) has(s scene) bool {
 	_, sum := c.sumInHand()
 	switch s {
 	case allApart:
-		return c.l.Assembly().Bodies() > 1
+		return c.l.View().Assembly().Bodies() > 1
 	case thisBody:
 		return sum || asking && q.Member != statics.None
 	case thisSum:
@@ -111,10 +111,10 @@ func (c *course) sumInHand() (statics.Sum, bool) {
 	q, asking := c.l.Now()
 	switch {
 	case c.looked != statics.None:
-		return c.l.Step(c.looked).Sums[0], true
+		return c.l.View().Step(c.looked).Sums[0], true
 	case !asking:
 	case q.Kind == tutor.TypeSum:
-		return c.l.Chosen(), true
+		return c.l.View().Chosen(), true
 	case q.Step != statics.None:
 		return c.sum(q), true
 	}
@@ -127,12 +127,12 @@ func (c *course) bodyInHand() statics.FreeBody {
 		return s.Body
 	}
 	q, _ := c.l.Now()
-	return statics.FreeBody{max(c.l.PartOf(q.Member), 0)}
+	return statics.FreeBody{max(c.l.View().PartOf(q.Member), 0)}
 }
 
 // draw makes the figure of a scene.
 func (c *course) draw(s scene) figure.Scene {
-	a := c.l.Assembly()
+	a := c.l.View().Assembly()
 	o := figure.Options{Style: style(c.l, c.ascii)}
 	q, asking := c.l.Now()
 	switch s {
@@ -155,14 +155,14 @@ func (c *course) draw(s scene) figure.Scene {
 func (c *course) known() map[int]exact.Num {
 	known := map[int]exact.Num{}
 	_, asking := c.l.Now()
-	for i := range c.l.Assembly().Forces {
+	for i := range c.l.View().Assembly().Forces {
 		if _, ok := c.l.Known(i); ok || !asking {
-			known[i] = c.l.Value(i)
+			known[i] = c.l.View().Value(i)
 		}
 	}
 	if q, asking := c.l.Now(); asking && q.Kind == tutor.Reading && q.Step != statics.None {
-		for _, i := range c.l.Step(q.Step).Gives {
-			known[i] = c.l.Value(i)
+		for _, i := range c.l.View().Step(q.Step).Gives {
+			known[i] = c.l.View().Value(i)
 		}
 	}
 	return known
@@ -171,7 +171,7 @@ func (c *course) known() map[int]exact.Num {
 // title is what stands above the figure of a scene, on the whole screen or in its pane.
 func (c *course) title(s scene, large bool) string {
 	q, asking := c.l.Now()
-	body := func() string { return wording.Body(c.l.Assembly(), c.bodyInHand()) }
+	body := func() string { return wording.Body(c.l.View().Assembly(), c.bodyInHand()) }
 	n, diagram := s.quantity()
 	switch {
 	case diagram:
@@ -189,7 +189,7 @@ func (c *course) title(s scene, large bool) string {
 	case c.looked != statics.None:
 		return fmt.Sprintf("Looking back at step %d: %s", c.looked+1, body())
 	case q.Member != statics.None && s == thisBody:
-		return "Member " + c.l.Assembly().Frame.Members[q.Member].Name + " on " + body()
+		return "Member " + c.l.View().Assembly().Frame.Members[q.Member].Name + " on " + body()
 	case s == thisSum && large:
 		return wording.Capital(bodyAndSum(c.l, c.sum(q), style(c.l, c.ascii)))
 	}

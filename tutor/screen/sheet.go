@@ -29,7 +29,7 @@ type writer struct {
 
 // style is how a lesson's problem wants its sums and numbers written.
 func style(l *tutor.Lesson, ascii bool) notation.Style {
-	return l.Style(ascii)
+	return l.View().Style(ascii)
 }
 
 func (w writer) add(lines ...line) { w.lines = append(w.lines, lines...) }
@@ -45,22 +45,22 @@ func (w writer) put(in int, text string, k ink) {
 // kept writes the sums that the student has and cannot use yet.
 func (w writer) kept() {
 	l := w.c.l
-	for _, s := range l.Kept() {
+	for _, s := range l.View().Kept() {
 		w.add(nil)
 		w.put(0, "Kept: "+bodyAndSum(l, s, w.st), titleInk)
-		w.put(3, l.Words(w.st).Numbers(s, l.Known), plainInk)
+		w.put(3, l.View().Words(w.st).Numbers(s, l.Known), plainInk)
 	}
 }
 
 // step writes one step: free body and sum, the reason, the terms, and what came of it.
 func (w writer) step(i int) {
 	l := w.c.l
-	step := l.Step(i)
-	before := l.KnownBefore(i)
+	step := l.View().Step(i)
+	before := l.View().KnownBefore(i)
 	isKnown := func(f int) bool { _, ok := before(f); return ok }
 	w.put(0, stepTitle(l, i, w.st), titleInk)
-	if !l.Own(i) {
-		w.put(3, l.Words(w.st).Because(step, isKnown), faintInk)
+	if !l.View().Own(i) {
+		w.put(3, l.View().Words(w.st).Because(step, isKnown), faintInk)
 	}
 	for n, s := range step.Sums {
 		if len(step.Sums) > 1 {
@@ -76,12 +76,12 @@ func (w writer) step(i int) {
 // sum writes one sum: its terms while they are asked for, then in symbols, then with values put in.
 func (w writer) sum(i, n int, before func(int) (exact.Num, bool)) {
 	l := w.c.l
-	step := l.Step(i)
+	step := l.View().Step(i)
 	s := step.Sums[n]
 	if !w.terms(i, n) {
 		return
 	}
-	a := l.Assembly()
+	a := l.View().Assembly()
 	symbols, numbers := wording.New(a, w.st).Symbols(s), wording.New(a, w.st).Numbers(s, before)
 	from := len(w.lines)
 	w.put(3, symbols, plainInk)
@@ -90,7 +90,7 @@ func (w writer) sum(i, n int, before func(int) (exact.Num, bool)) {
 			w.lines[from+k] = lit(w.lines[from+k], q.Name)
 		}
 	}
-	if numbers != symbols && !w.c.hiding() && (i < w.c.step() || l.RungOf(i) == tutor.Read) {
+	if numbers != symbols && !w.c.hiding() && (i < w.c.step() || l.View().RungOf(i) == tutor.Read) {
 		w.put(3, numbers, plainInk)
 	}
 	if step.Check && !w.c.hiding() {
@@ -117,7 +117,7 @@ func (w writer) terms(i, n int) bool {
 // found writes a force that came out, in a box, or nothing while it is asked for.
 func (w writer) found(f int) {
 	l := w.c.l
-	force := l.Assembly().Forces[f]
+	force := l.View().Assembly().Forces[f]
 	n := questionOf(l, f)
 	typed := ""
 	if n >= 0 {
@@ -126,7 +126,7 @@ func (w writer) found(f int) {
 	_, known := l.Known(f)
 	switch {
 	case known || n < 0 || l.Exam() && !w.c.hiding(): // n < 0: a worked step
-		w.box(valueText(l, f, l.Value(f), w.st), w.remark(n, typed))
+		w.box(valueText(l, f, l.View().Value(f), w.st), w.remark(n, typed))
 	case l.Exam() && typed != "":
 		w.box(force.Name+": you typed "+typed, "")
 	}
@@ -218,7 +218,7 @@ func (w writer) member(m int) {
 
 func (w writer) memberTitle(m int) {
 	l := w.c.l
-	d, f := l.Diagrams()[m], &l.Assembly().Frame
+	d, f := l.View().Diagrams()[m], &l.View().Assembly().Frame
 	mem := f.Members[m]
 	w.put(0, fmt.Sprintf("Member %s, distances from %s, length %s", mem.Name, f.Joints[mem.From].Name,
 		w.st.WithUnit(d.Length, notation.Length)), titleInk)
@@ -234,9 +234,9 @@ func (w writer) section(n int, q tutor.Question) {
 	case w.c.hiding():
 		w.put(3, q.Name+": you typed "+typed, plainInk)
 	default:
-		text := q.Name + " = " + w.st.Result(l.Shown(q), q.Dim)
+		text := q.Name + " = " + w.st.Result(l.View().Shown(q), q.Dim)
 		if q.Shape() {
-			text = l.Answer(q)
+			text = l.View().Answer(q)
 		}
 		if r := w.remark(n, typed); r != "" {
 			text += "  (" + r + ")"
@@ -247,7 +247,7 @@ func (w writer) section(n int, q tutor.Question) {
 
 // diagram writes N, V and M at all critical points of a member.
 func (w writer) diagram(m int) {
-	d := w.c.l.Diagrams()[m]
+	d := w.c.l.View().Diagrams()[m]
 	if d.Withheld {
 		w.put(3, "This member lies on a closed ring, so equilibrium alone does not give its N, V and M.", plainInk)
 		return

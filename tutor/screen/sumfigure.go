@@ -24,13 +24,13 @@ func (c *course) sumScene(q tutor.Question, asking bool, o figure.Options) figur
 	case s.Moment:
 		return c.armScene(s, o)
 	}
-	fade(c.l.Assembly(), s, &o)
-	return figure.OfBody(c.l.Assembly(), s.Body, c.known(), o)
+	fade(c.l.View().Assembly(), s, &o)
+	return figure.OfBody(c.l.View().Assembly(), s.Body, c.known(), o)
 }
 
 // armScene is a sum of moments with all its arms, and as on every free body what the other parts receive.
 func (c *course) armScene(s statics.Sum, o figure.Options) figure.Scene {
-	a := c.l.Assembly()
+	a := c.l.View().Assembly()
 	scene := figure.OfSum(a, s, c.known(), o)
 	scene.Legend = nil // the sum is named beneath
 	for _, n := range figure.OfBody(a, s.Body, c.known(), o).Notes {
@@ -42,7 +42,9 @@ func (c *course) armScene(s statics.Sum, o figure.Options) figure.Scene {
 }
 
 // hidesTerms reports whether the terms of a step's sums are asked for and, in an exam, not told yet.
-func (c *course) hidesTerms(step int) bool { return c.hiding() && c.l.RungOf(step) == tutor.Terms }
+func (c *course) hidesTerms(step int) bool {
+	return c.hiding() && c.l.View().RungOf(step) == tutor.Terms
+}
 
 // light lights what is asked.
 func (c *course) light(q tutor.Question, s statics.Sum, o *figure.Options) {
@@ -52,7 +54,7 @@ func (c *course) light(q tutor.Question, s statics.Sum, o *figure.Options) {
 	case s.Terms[q.Term].Force != statics.None:
 		o.LitForces = []int{s.Terms[q.Term].Force}
 	default:
-		o.LitLoads = []int{c.l.Assembly().Actions[s.Terms[q.Term].Action].Load}
+		o.LitLoads = []int{c.l.View().Assembly().Actions[s.Terms[q.Term].Action].Load}
 	}
 }
 
@@ -61,9 +63,9 @@ func (c *course) light(q tutor.Question, s statics.Sum, o *figure.Options) {
 // nothing is drawn that would help.
 func (c *course) termScene(q tutor.Question, s statics.Sum, o figure.Options) figure.Scene {
 	if !c.hiding() {
-		fade(c.l.Assembly(), s, &o)
+		fade(c.l.View().Assembly(), s, &o)
 	}
-	scene := figure.OfBody(c.l.Assembly(), s.Body, c.known(), o)
+	scene := figure.OfBody(c.l.View().Assembly(), s.Body, c.known(), o)
 	if !s.Moment {
 		return scene
 	}
@@ -173,15 +175,15 @@ func footOf(centre statics.Point, t statics.Term) statics.Point {
 // bodyScene is the free body in hand with its dimensions; for N, V and M the part of the member, with a mark where it is
 // cut.
 func (c *course) bodyScene(q tutor.Question, asking bool, o figure.Options) figure.Scene {
-	a := c.l.Assembly()
+	a := c.l.View().Assembly()
 	if asking && q.Kind == tutor.ForceValue && c.looked == statics.None {
 		o.LitForces = []int{q.Force}
 	}
 	scene := figure.OfBody(a, c.bodyInHand(), c.known(), o)
 	switch {
 	case c.looked != statics.None || !asking:
-	case q.Kind == tutor.TypeSum && c.l.Chosen().Moment:
-		mark(&scene, c.l.Chosen())
+	case q.Kind == tutor.TypeSum && c.l.View().Chosen().Moment:
+		mark(&scene, c.l.View().Chosen())
 	case q.Kind == tutor.SectionPart:
 		scene.Notes = append(scene.Notes, figure.Note{
 			At:   place(a.Frame.Along(q.Member, q.Station.At)),

@@ -111,24 +111,24 @@ func right(l *tutor.Lesson) string {
 	case q.Composing():
 		return "tell"
 	case q.Kind == tutor.ShapeSlope:
-		return map[bool]string{true: "falls", false: "rises"}[strings.HasSuffix(l.Answer(q), "falls")]
+		return map[bool]string{true: "falls", false: "rises"}[strings.HasSuffix(l.View().Answer(q), "falls")]
 	case q.Kind == tutor.ZeroPlace:
 		return q.Station.At.Decimal(20)
 	case q.Shape():
-		return l.Answer(q)[strings.LastIndexByte(l.Answer(q), ' ')+1:]
+		return l.View().Answer(q)[strings.LastIndexByte(l.View().Answer(q), ' ')+1:]
 	}
 	if q.Kind == tutor.ForceValue {
-		return l.Value(q.Force).Decimal(20)
+		return l.View().Value(q.Force).Decimal(20)
 	}
 	if q.Kind == tutor.SectionPart {
-		return l.Shown(q).Decimal(20)
+		return l.View().Shown(q).Decimal(20)
 	}
-	s := l.Step(q.Step).Sums[q.Sum]
+	s := l.View().Step(q.Step).Sums[q.Sum]
 	t := s.Terms[q.Term]
 	return map[tutor.Kind]string{
 		tutor.TermSize: t.Size.Decimal(20),
 		tutor.TermArm:  t.Arm.Decimal(20),
-		tutor.TermSign: map[bool]string{true: "+", false: "-"}[t.Sign > 0 != (s.Moment && l.Style(false).Moments == notation.ClockwiseMoments)],
+		tutor.TermSign: map[bool]string{true: "+", false: "-"}[t.Sign > 0 != (s.Moment && l.View().Style(false).Moments == notation.ClockwiseMoments)],
 	}[q.Kind]
 }
 
@@ -293,8 +293,8 @@ func TestWorkedToTheEnd(t *testing.T) {
 			if text := bare(m.View()); !strings.Contains(text, "All done") || !strings.Contains(text, "all done") {
 				t.Errorf("%s, %s does not end:\n%s", name, rung, text)
 			}
-			for i := range m.course.l.Assembly().Forces {
-				v := m.course.l.Value(i)
+			for i := range m.course.l.View().Assembly().Forces {
+				v := m.course.l.View().Value(i)
 				if known, ok := m.course.l.Known(i); !ok || !known.Equal(v) {
 					t.Errorf("%s, %s: force %d is not known at the end", name, rung, i)
 				}

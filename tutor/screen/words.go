@@ -14,12 +14,12 @@ import (
 
 // bodyAndSum names the free body of a sum and the sum.
 func bodyAndSum(l *tutor.Lesson, s statics.Sum, st notation.Style) string {
-	return l.Words(st).BodyAndSum(s)
+	return l.View().Words(st).BodyAndSum(s)
 }
 
 // stepTitle is the number of a step with its free body and sum.
 func stepTitle(l *tutor.Lesson, i int, st notation.Style) string {
-	step := l.Step(i)
+	step := l.View().Step(i)
 	text := bodyAndSum(l, step.Sums[0], st)
 	switch {
 	case len(step.Sums) > 1:
@@ -34,10 +34,10 @@ func stepTitle(l *tutor.Lesson, i int, st notation.Style) string {
 
 // valueText is a force with its value and how it acts.
 func valueText(l *tutor.Lesson, f int, v exact.Num, st notation.Style) string {
-	force := l.Assembly().Forces[f]
+	force := l.View().Assembly().Forces[f]
 	text := force.Name + " = " + st.Result(v, notation.ForceDimension(force))
 	if !v.IsZero() {
-		text += ": " + notation.SenseOf(force, v) + " on " + l.Assembly().BodyName(force.On)
+		text += ": " + notation.SenseOf(force, v) + " on " + l.View().Assembly().BodyName(force.On)
 	}
 	return text
 }
@@ -52,10 +52,10 @@ var sides = map[string]string{"up": "upper side", "down": "lower side", "left": 
 
 // senseOfSections says when N, V and M of a member are positive.
 func senseOfSections(l *tutor.Lesson, m int) string {
-	f := &l.Assembly().Frame
+	f := &l.View().Assembly().Frame
 	n := f.Span(m).Left()
 	return fmt.Sprintf("N is positive in tension; V where the forces on the side of %s act %s across the member; M where it stretches the %s.",
-		f.Joints[f.Members[m].From].Name, across(l.ShearDirection(m)), stretched(n))
+		f.Joints[f.Members[m].From].Name, across(l.View().ShearDirection(m)), stretched(n))
 }
 
 // across is a direction square to a member in a word.
@@ -72,13 +72,13 @@ func stretched(n statics.Vector) string {
 
 // senseOfAsked says which way what is asked counts as positive.
 func senseOfAsked(l *tutor.Lesson, q tutor.Question, st notation.Style) string {
-	f := &l.Assembly().Frame
+	f := &l.View().Assembly().Frame
 	switch q.Kind {
 	case tutor.ForceValue:
-		force := l.Assembly().Forces[q.Force]
-		text := fmt.Sprintf("%s acts on %s; %s is positive.", force.Name, l.Assembly().BodyName(force.On), notation.SenseOf(force, exact.Int(1)))
+		force := l.View().Assembly().Forces[q.Force]
+		text := fmt.Sprintf("%s acts on %s; %s is positive.", force.Name, l.View().Assembly().BodyName(force.On), notation.SenseOf(force, exact.Int(1)))
 		if force.By != statics.None {
-			text += " " + wording.Sentence(l.Assembly().BodyName(force.By)+" receives the opposite")
+			text += " " + wording.Sentence(l.View().Assembly().BodyName(force.By)+" receives the opposite")
 		}
 		return text
 	case tutor.SectionPart:
@@ -86,11 +86,11 @@ func senseOfAsked(l *tutor.Lesson, q tutor.Question, st notation.Style) string {
 		from := f.Joints[f.Members[q.Member].From].Name
 		return [...]string{
 			"Tension is positive.",
-			"Positive where the forces on the side of " + from + " act " + across(l.ShearDirection(q.Member)) + ".",
+			"Positive where the forces on the side of " + from + " act " + across(l.View().ShearDirection(q.Member)) + ".",
 			"Positive where it stretches the " + stretched(n) + ".",
 		}[q.Quantity]
 	case tutor.ChooseSum:
-		body := l.Assembly().BodyName(0)
+		body := l.View().Assembly().BodyName(0)
 		return "As in: " + body + " x; whole y; " + body + " M A; whole M (2, 3); whole F along [4, 3]."
 	case tutor.TypeSum:
 		return "All terms, in any order and on either side of =; forces by name or, once known, by value."
@@ -103,19 +103,19 @@ func senseOfAsked(l *tutor.Lesson, q tutor.Question, st notation.Style) string {
 	case tutor.Reading:
 		return ""
 	}
-	t := l.Step(q.Step).Sums[q.Sum].Terms[q.Term]
+	t := l.View().Step(q.Step).Sums[q.Sum].Terms[q.Term]
 	number := q.Name[strings.LastIndexByte(q.Name, ' ')+1:]
-	return "Term " + number + ": " + l.Words(st).Source(t) + "."
+	return "Term " + number + ": " + l.View().Words(st).Source(t) + "."
 }
 
 // senseWord is the positive sense of what is asked in a word or two, or nothing.
 func senseWord(l *tutor.Lesson, q tutor.Question) string {
 	switch q.Kind {
 	case tutor.ForceValue:
-		return notation.SenseOf(l.Assembly().Forces[q.Force], exact.Int(1))
+		return notation.SenseOf(l.View().Assembly().Forces[q.Force], exact.Int(1))
 	case tutor.SectionPart:
-		n := l.Assembly().Frame.Span(q.Member).Left()
-		return [...]string{"tension", across(l.ShearDirection(q.Member)), stretched(n)}[q.Quantity]
+		n := l.View().Assembly().Frame.Span(q.Member).Left()
+		return [...]string{"tension", across(l.View().ShearDirection(q.Member)), stretched(n)}[q.Quantity]
 	}
 	return ""
 }
@@ -173,10 +173,10 @@ func termsAsked(l *tutor.Lesson, i, n int) []termState {
 		if q.Step != i || q.Sum != n || q.Kind != tutor.TermSize && q.Kind != tutor.TermArm && q.Kind != tutor.TermSign {
 			continue
 		}
-		t := l.Step(i).Sums[n].Terms[q.Term]
+		t := l.View().Step(i).Sums[n].Terms[q.Term]
 		if q.Term != term {
 			term = q.Term
-			all = append(all, termState{giver: l.Words(st).Source(t), whole: true})
+			all = append(all, termState{giver: l.View().Words(st).Source(t), whole: true})
 		}
 		s := &all[len(all)-1]
 		_, settled, _, _ := l.Standing(k)
@@ -201,7 +201,7 @@ func askedText(l *tutor.Lesson, k int, t statics.Term, st notation.Style) string
 	case tutor.TermArm:
 		text = st.WithUnit(t.Arm, q.Dim)
 	default:
-		text = signText(t.Sign, l.Step(q.Step).Sums[q.Sum].Moment && st.Moments == notation.ClockwiseMoments)
+		text = signText(t.Sign, l.View().Step(q.Step).Sums[q.Sum].Moment && st.Moments == notation.ClockwiseMoments)
 	}
 	switch {
 	case l.Exam() && asking && settled:
