@@ -21,6 +21,8 @@ func (fb *feedback) says(q Question, c *judging.Case, v judging.Verdict, typed j
 	switch {
 	case v == judging.Rounded:
 		return "the method holds; carry one or two more figures until the end."
+	case v == judging.Close:
+		return "close, but further off than rounding explains."
 	case v.Right():
 		return fb.praise(q)
 	case q.Kind == SectionPart:

@@ -17,7 +17,7 @@ type bench struct {
 
 // judge is what answers are held against now.
 func (b bench) judge() judging.Judge {
-	return judging.Judge{Solution: b.about.solution, Own: b.sheet.own(), Style: b.about.style()}
+	return judging.Judge{Solution: b.about.solution, Own: b.sheet.own(), Found: b.sheet.foundAlong(), Style: b.about.style()}
 }
 
 // caseOf is what an answer to a question is held against.
@@ -28,6 +28,8 @@ func (b bench) caseOf(q Question) *judging.Case {
 		return j.Force(b.judgedStep(q), q.Force)
 	case SectionPart:
 		return j.Section(q.Member, q.Station, statics.Quantity(q.Quantity))
+	case ZeroPlace:
+		return j.Place(q.Member, q.Station, q.Stretch)
 	case TermSize, TermArm, TermSign:
 		entry := map[Kind]judging.Entry{TermSize: judging.Size, TermArm: judging.Arm, TermSign: judging.Sign}[q.Kind]
 		return j.Term(b.judgedStep(q), q.Sum, q.Term, entry)

@@ -84,6 +84,17 @@ func (sh *sheet) own() []exact.Num {
 	return own
 }
 
+// foundAlong lists N, V and M along the members as the student has them: what was typed and accepted.
+func (sh *sheet) foundAlong() []judging.Found {
+	var all []judging.Found
+	for i, q := range sh.questions {
+		if a := sh.answers[i]; q.Kind == SectionPart && a.accepted && i != sh.at {
+			all = append(all, judging.Found{Member: q.Member, Station: q.Station, Quantity: statics.Quantity(q.Quantity), Value: a.value})
+		}
+	}
+	return all
+}
+
 // begun reports whether anything was answered.
 func (sh *sheet) begun() bool {
 	for n := range sh.at {

@@ -5,68 +5,44 @@ import (
 	"unpin/statics/exact"
 )
 
-// A balance is what a value has to fit: factor·X + rest = 0, where the largest term of rest is largest. Slips lists the
-// values to which known slips would lead; it is asked only about a value that would fit, and may be nil.
+// A balance is a sum that a value has to fit, with exact values of the others or the student's own.
 type balance struct {
-	factor, rest, largest exact.Num
-	slips                 func() []exact.Num
+	gives     exact.Num                       // what the sum gives for the value
+	off       func(value exact.Num) exact.Num // by how much the sum misses zero with a value, never negative
+	allowance exact.Num                       // what rounding on the way may make of that
+	guarded   bool                            // a value that is no rounding of what the sum gives must lie nearer to that than to any slip
+	empty     bool                            // all terms beside the value's own are zero
 }
 
-// sumBalance is a sum seen as an equation for one force; false where that force is not in it.
-func sumBalance(s statics.Sum, force int, values []exact.Num) (balance, bool) {
-	b := balance{factor: s.Factor(force)}
+// linear is factor·X + rest = 0 as a balance for X; false where the factor is zero.
+func linear(factor, rest, allowance exact.Num) (balance, bool) {
+	gives, err := rest.Neg().Quo(factor)
+	off := func(value exact.Num) exact.Num { return factor.Mul(value).Add(rest).Abs() }
+	return balance{gives: gives, off: off, allowance: allowance}, err == nil
+}
+
+// stepBalance is the sum of a step seen as an equation for one force, with 1 % of its largest other term allowed; false
+// where that force is not in it.
+func stepBalance(s statics.Sum, force int, values []exact.Num) (balance, bool) {
+	var rest, largest exact.Num
 	for _, t := range s.Terms {
 		if t.Force != force {
 			x := t.Amount(values)
-			b.rest = b.rest.Add(x)
-			b.largest = exact.Max(b.largest, x.Abs())
+			rest, largest = rest.Add(x), exact.Max(largest, x.Abs())
 		}
 	}
-	return b, !b.factor.IsZero()
+	b, ok := linear(s.Factor(force), rest, largest.Mul(percent))
+	b.guarded = true
+	return b, ok
 }
 
-// judge compares a typed value with the truth, by the rules in order. All comparisons are exact.
-func judge(v Typed, truth exact.Num, balances []balance) Verdict {
-	switch {
-	case v.Value.Equal(truth):
-		return Exact
-	case v.roundedFrom(truth):
-		return ToFigures
-	case v.fits(truth, balances):
-		return Rounded
-	case truth.IsZero():
-		return Wrong
-	}
-	if v = v.neg(); v.Means(truth) || v.fits(truth, balances) {
-		return OtherSense
-	}
-	return Wrong
+// fits reports whether a value satisfies a balance to within so many allowances.
+func (b balance) fits(value exact.Num, allowances int64) bool {
+	return b.off(value).Cmp(b.allowance.Mul(exact.Int(allowances))) <= 0
 }
 
-// fits reports whether v has the right sign and satisfies one of the balances within 1 % of its largest term: it is what
-// that balance gives, rounded, or lies no nearer to a slip than to it.
-func (v Typed) fits(truth exact.Num, balances []balance) bool {
-	if !truth.IsZero() && v.Value.Sign() != truth.Sign() {
-		return false
-	}
-	for _, b := range balances {
-		gives, err := b.rest.Neg().Quo(b.factor)
-		if err != nil {
-			continue
-		}
-		off := b.factor.Mul(v.Value).Add(b.rest).Abs()
-		if off.Mul(exact.Int(100)).Cmp(b.largest) > 0 {
-			continue
-		}
-		if v.Means(gives) || b.slips == nil || !nearSlip(v.Value, gives, b.slips()) {
-			return true
-		}
-	}
-	return false
-}
-
-// nearSlip reports whether v lies nearer to one of the slips than to the value meant.
-func nearSlip(v, meant exact.Num, slips []exact.Num) bool {
+// nearer reports whether v lies nearer to one of the slips than to the value meant.
+func nearer(slips []exact.Num, v, meant exact.Num) bool {
 	off := v.Sub(meant).Abs()
 	for _, s := range slips {
 		if v.Sub(s).Abs().Cmp(off) < 0 {

@@ -14,8 +14,9 @@ type Case struct {
 	judge    Judge
 	sensed   bool // a value in the opposite sense is told from other mistakes
 	targets  []target
-	balances []balance
+	balances func() []balance
 	term     *termCase // where what is asked for is in one term
+	section  *section  // where it is N, V or M at a section
 	lists    func() [][]slip.Candidate
 }
 
@@ -27,8 +28,8 @@ type target interface {
 }
 
 // newCase gathers what slips lead to, once it is asked for.
-func (j Judge) newCase(truth exact.Num, targets []target, balances []balance) *Case {
-	c := &Case{Truth: truth, judge: j, targets: targets, balances: balances, sensed: len(targets) > 0}
+func (j Judge) newCase(truth exact.Num, targets []target, balances func() []balance) *Case {
+	c := &Case{Truth: truth, judge: j, targets: targets, balances: sync.OnceValue(balances), sensed: len(targets) > 0}
 	c.lists = sync.OnceValue(func() [][]slip.Candidate {
 		var lists [][]slip.Candidate
 		for _, t := range c.targets {
@@ -36,14 +37,13 @@ func (j Judge) newCase(truth exact.Num, targets []target, balances []balance) *C
 		}
 		return lists
 	})
-	for i := range c.balances {
-		c.balances[i].slips = c.slipValues
-	}
 	return c
 }
 
 // Plain is the case of a value that must be met as it is: a length along a member, the degree of a curve.
-func (j Judge) Plain(truth exact.Num) *Case { return j.newCase(truth, nil, nil) }
+func (j Judge) Plain(truth exact.Num) *Case { return j.newCase(truth, nil, noBalances) }
+
+func noBalances() []balance { return nil }
 
 // A Step is where forces are asked for: sums, and the forces that they give, as many as there are sums.
 type Step struct {
@@ -57,16 +57,23 @@ type Step struct {
 // Force is the case of a force that a step gives.
 func (j Judge) Force(s Step, force int) *Case {
 	var targets []target
-	var balances []balance
 	for _, values := range j.values() {
 		targets = append(targets, j.question(s, force, values))
+	}
+	return j.newCase(j.Solution.Values[force], targets, func() []balance { return j.stepBalances(s, force) })
+}
+
+// stepBalances lists the sums of a step that a force has to fit, with exact values and with the student's own.
+func (j Judge) stepBalances(s Step, force int) []balance {
+	var all []balance
+	for _, values := range j.values() {
 		for _, sum := range s.Sums {
-			if b, ok := sumBalance(sum, force, values); ok {
-				balances = append(balances, b)
+			if b, ok := stepBalance(sum, force, values); ok {
+				all = append(all, b)
 			}
 		}
 	}
-	return j.newCase(j.Solution.Values[force], targets, balances)
+	return all
 }
 
 // question is a force that a step gives as the catalogue of slips sees it, with these values of the forces.
@@ -81,15 +88,6 @@ func (j Judge) question(s Step, force int, values []exact.Num) slip.Question {
 		Customary: j.Style.Units.Customary(),
 		Written:   s.Written,
 	}
-}
-
-// Verdict judges a typed value by the rules in order.
-func (c *Case) Verdict(v Typed) Verdict {
-	verdict := judge(v, c.Truth, c.balances)
-	if verdict == OtherSense && !c.sensed {
-		return Wrong
-	}
-	return verdict
 }
 
 // slipValues lists the values that slips lead to.

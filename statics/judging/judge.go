@@ -14,7 +14,9 @@ type Judge struct {
 	Solution *statics.Solution // by the senses in which the student takes the forces
 	// Own lists the values of all forces as the student has them: what was typed and accepted, else the exact one. Nil is
 	// the exact ones.
-	Own   []exact.Num
+	Own []exact.Num
+	// Found lists what the student has found along the members, accepted, in the order in which it was found. It may be nil.
+	Found []Found
 	Style notation.Style // the units, the positive turn, and how loads are named in what is said
 }
 

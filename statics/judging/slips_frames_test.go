@@ -128,12 +128,11 @@ func misread(t *testing.T, l *sheet, q question, m misreading, i int) (exact.Num
 	} else {
 		s = a.ForceSum(s.Body, s.Along)
 	}
-	b, ok := sumBalance(s, q.force, l.Solution.Values)
+	b, ok := stepBalance(s, q.force, l.Solution.Values)
 	if !ok {
 		return load.Size, false
 	}
-	value, err := b.rest.Neg().Quo(b.factor)
-	return value, err == nil
+	return b.gives, true
 }
 
 // The sum over the piece that is kept gives what the diagram has at each place asked about.

@@ -105,10 +105,15 @@ func TestSlips(t *testing.T) {
 func roundedEveryStep(t *testing.T) measure {
 	m := measure{what: "No slip, every step rounded to three figures: right", least: 99.9}
 	eachQuestion(t, 3, func(l *sheet, q question) {
-		v := l.read(t, q, l.ownValue(q).Figures(3))
+		held, line := l.caseOf(q), l.ownValue(q).Figures(3)
+		if held.OnlyZero() {
+			line = "0" // nothing acts on one side of the section, and that side shows it
+		}
 		m.of++
-		if l.caseOf(q).Verdict(v).Right() {
+		if held.Verdict(l.read(t, q, line)).Right() {
 			m.count++
+		} else {
+			t.Logf("%s, %s: %s for %s", l.name, q.Name, line, q.truth.Figures(6))
 		}
 	})
 	return m

@@ -31,9 +31,12 @@ type termCase struct {
 func (j Judge) Term(s Step, sum, term int, entry Entry) *Case {
 	t := &termCase{s, sum, term, entry}
 	truth := j.entered(t, s.Sums[sum].Terms[term])
-	var balances []balance
+	balances := noBalances
 	if entry != Sign {
-		balances = []balance{{factor: one, rest: truth.Neg(), largest: truth}}
+		balances = func() []balance {
+			b, _ := linear(one, truth.Neg(), truth.Mul(percent))
+			return []balance{b}
+		}
 	}
 	c := j.newCase(truth, nil, balances)
 	c.term = t

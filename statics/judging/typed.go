@@ -41,7 +41,6 @@ func (v Typed) roundedFrom(truth exact.Num) bool {
 		return false
 	}
 	third := leading(t) - 2
-	two := exact.Int(2)
 	for _, place := range v.Places {
 		if place <= third && v.Written.Sub(t).Abs().Mul(two).Cmp(powerOfTen(place)) <= 0 {
 			return true
@@ -100,7 +99,10 @@ func leading(t exact.Num) int {
 	return place
 }
 
-var one, ten, tenth, half = exact.Int(1), exact.Int(10), exact.MustParse("0.1"), exact.MustParse("0.5")
+var (
+	one, two, ten        = exact.Int(1), exact.Int(2), exact.Int(10)
+	half, tenth, percent = exact.MustParse("0.5"), exact.MustParse("0.1"), exact.MustParse("0.01")
+)
 
 // powerOfTen is 10ⁿ.
 func powerOfTen(n int) exact.Num {

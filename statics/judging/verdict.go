@@ -7,15 +7,16 @@ type Verdict int
 const (
 	Exact      Verdict = iota // equal to the true value
 	ToFigures                 // the true value rounded where it was typed, at the third significant figure or beyond
-	Rounded                   // within 1 % of the largest term of the sum, and nearer to the truth than to a slip
+	Rounded                   // what a sum gives to within rounding on the way
 	OtherSense                // the right size in the opposite sense
+	Close                     // near, but further off than rounding explains
 	Wrong                     // none of these
 )
 
 // codes are the verdicts' names for storage: they never change.
-var codes = [...]string{Exact: "exact", ToFigures: "figures", Rounded: "rounded", OtherSense: "sense", Wrong: "wrong"}
+var codes = [...]string{Exact: "exact", ToFigures: "figures", Rounded: "rounded", OtherSense: "sense", Close: "close", Wrong: "wrong"}
 
-// Code is the verdict's name for storage: exact, figures, rounded, sense or wrong. What people read may change, this
+// Code is the verdict's name for storage: exact, figures, rounded, sense, close or wrong. What people read may change, this
 // does not.
 func (v Verdict) Code() string { return codes[v] }
 

@@ -72,7 +72,7 @@ func signOf(q statics.Quantity) func(*setting) []change {
 
 // keptAlong is what the forces on the kept piece add up to along a direction.
 func (s *setting) keptAlong(v statics.Vector) exact.Num {
-	return s.cut.keptTerms(s.Assembly, s.Assembly.ForceSum(statics.FreeBody{s.cut.part}, v)).Residual(s.question.Values)
+	return s.cut.kept.Only(s.Assembly, s.Assembly.ForceSum(statics.FreeBody{s.cut.part}, v)).Residual(s.question.Values)
 }
 
 // force reports whether the question is for N or V.
@@ -114,7 +114,10 @@ func endForceIgnored(s *setting) []change {
 
 // cornerNotPassed leaves out all but the loads of the member, where other members come before it.
 func cornerNotPassed(s *setting) []change {
-	if s.cut == nil || len(s.cut.members) == 0 {
+	if s.cut == nil {
+		return nil
+	}
+	if _, members := s.cut.kept.Beyond(); len(members) == 0 {
 		return nil
 	}
 	all := s.known().filter(func(t statics.Term) bool { return !s.onMember(t) }).together(without)
@@ -329,7 +332,7 @@ func loadBeyondCut(s *setting) []change {
 	}
 	var all []change
 	for _, t := range sum.Terms {
-		if !isLoad(t) || t.Why != statics.Counts || s.cut.keeps(a, t) {
+		if !isLoad(t) || t.Why != statics.Counts || s.cut.kept.Keeps(a, t) {
 			continue
 		}
 		// The assembly of the cut numbers actions anew, so the term stands for itself.

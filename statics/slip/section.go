@@ -46,29 +46,15 @@ func (c Section) Sum() (*statics.Assembly, statics.Sum) {
 // question is the sum of the kept piece, in which the quantity is the only unknown: a force numbered after all others.
 func (c Section) question() (Question, *cut) {
 	k := c.keep()
-	a, err := statics.Cut(k.trimmed())
-	if err != nil {
-		panic("internal error: a frame that was cut before cannot be cut with shorter loads: " + err.Error())
-	}
-	internal := statics.Force{Name: c.Quantity.Letter(), Kind: statics.CutForce, Joint: statics.None, Couple: c.Quantity == statics.BendingMoment,
-		Along: k.along, On: k.part, By: statics.None}
-	a.Forces = append(a.Forces, internal)
-	sum := k.sumOf(a, c.Quantity)
-	own := statics.Term{Force: len(a.Forces) - 1, Action: statics.None, Size: one, Arm: one, Sign: 1, At: k.at, Toward: k.along}
-	switch c.Quantity {
-	case statics.ShearForce:
-		own.Sign, own.Toward = -1, k.along.Left().Neg()
-	case statics.BendingMoment:
-		own.What, own.Toward = statics.TurnOnly, statics.Vector{}
-	}
-	sum.Terms = append(sum.Terms, own)
+	a, sum := k.kept.Sum(c.Quantity)
+	own := len(a.Forces) - 1
 	return Question{
 		Assembly:  a,
 		Sums:      []statics.Sum{sum},
-		Gives:     []int{own.Force},
-		Force:     own.Force,
+		Gives:     []int{own},
+		Force:     own,
 		Values:    append(slices.Clone(c.Values), exact.Num{}),
-		Known:     func(force int) bool { return force != own.Force },
+		Known:     func(force int) bool { return force != own },
 		Customary: c.Customary,
 	}, k
 }
