@@ -158,14 +158,14 @@ func (c *chooser) moments(body statics.FreeBody) (statics.Sum, error) {
 // direction takes a direction.
 func (c *chooser) direction(body statics.FreeBody) (statics.Sum, error) {
 	a := c.about.solution.Assembly
-	if c.has("square") {
+	if c.has("perpendicular") || c.has("square") {
 		name := c.next()
 		for _, f := range a.Forces {
 			if !f.Couple && notation.NameMatches(name, f.Name) {
 				return a.ForceSum(body, f.Along.Left()), nil
 			}
 		}
-		return statics.Sum{}, fmt.Errorf("name the force that the sum is square to: F square to RD")
+		return statics.Sum{}, fmt.Errorf("name the force that the sum is perpendicular to: F perpendicular to RD")
 	}
 	if !c.has("(") {
 		return statics.Sum{}, fmt.Errorf("a sum of forces goes along x, y or a direction: F along [4, 3]")

@@ -19,7 +19,7 @@ func TestReadChoice(t *testing.T) {
 		{"quay-gantry", "CD M (2, 20/3)", "part CD, ΣM about (2, 6.6667)"},
 		{"quay-gantry", "CD F along [4, 3]", "part CD, ΣF along (4, 3)"},
 		{"jetty-deck", "M B", "part ABC, ΣM about B"},
-		{"stable-hoist", "ABCE F square to RE", "part ABCE, ΣF square to RE"},
+		{"stable-hoist", "ABCE F square to RE", "part ABCE, ΣF perpendicular to RE"},
 		{"quay-gantry", "", "!begin with a free body"},
 		{"quay-gantry", "M C", "!begin with a free body"},
 		{"quay-gantry", "CD", "!after the free body"},

@@ -149,30 +149,30 @@ func (d drawing) bodies(solved bool) {
 	d.draw(scene, words)
 }
 
-// internal draws N, V and M, and says which of them are nought in every member.
+// internal draws N, V and M, and says which of them are zero in every member.
 func (d drawing) internal() {
 	if !d.pictures {
 		return
 	}
-	var nought []string
+	var zero []string
 	for _, q := range []figure.InternalForce{figure.AxialForce, figure.ShearForce, figure.BendingMoment} {
-		if d.isNought(q) {
-			nought = append(nought, q.Letter())
+		if d.isZero(q) {
+			zero = append(zero, q.Letter())
 		}
 	}
-	if len(nought) > 0 {
-		d.prose(strings.Join(nought, " = ") + " = 0 in every member.")
+	if len(zero) > 0 {
+		d.prose(strings.Join(zero, " = ") + " = 0 in every member.")
 		d.symbolic("NVM")
 	}
 	for _, q := range []figure.InternalForce{figure.AxialForce, figure.ShearForce, figure.BendingMoment} {
-		if !d.isNought(q) {
+		if !d.isZero(q) {
 			d.quantity(q)
 		}
 	}
 }
 
-// isNought reports whether a quantity is nought in all of the frame.
-func (d drawing) isNought(q figure.InternalForce) bool {
+// isZero reports whether a quantity is zero in all of the frame.
+func (d drawing) isZero(q figure.InternalForce) bool {
 	for _, g := range d.Diagrams {
 		if g.Withheld {
 			return false

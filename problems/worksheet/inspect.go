@@ -26,7 +26,7 @@ func Inspect(p *problems.Problem, s *statics.Solution, o Options) string {
 	}
 	d.item("Answers    ", d.tidiness())
 	d.item("Plan       ", d.planText())
-	d.item("Slips      ", d.hiddenText())
+	d.item("Mistakes   ", d.hiddenText())
 	if arms := d.unitArmText(); arms != "" && !d.p.Units.Letters() {
 		d.item("           ", arms)
 	}
@@ -39,8 +39,8 @@ type inspection struct{ *document }
 // valueKinds are the kinds of exact values, in words and for programs.
 var valueKinds = [...]struct{ text, name string }{
 	{"whole", "whole"},
-	{"decimals that end", "decimals"},
-	{"fractions that do not end", "fractions"},
+	{"terminating decimals", "decimals"},
+	{"fractions that do not terminate", "fractions"},
 	{"with roots", "roots"},
 	{"resting on an inexact angle", "inexact"},
 }

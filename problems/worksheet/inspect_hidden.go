@@ -20,7 +20,7 @@ type hiding struct {
 }
 
 // hidings goes through the plan with every single slip that it allows, as a student may commit it, and returns where the
-// numbers hide some, with how many there are in all. A force of nought hides what only stretches it, whatever the numbers
+// numbers hide some, with how many there are in all. A force of zero hides what only stretches it, whatever the numbers
 // are; that is not counted.
 func (d inspection) hidings() (hidden []hiding, all int) {
 	known := make([]bool, len(d.Forces))
@@ -63,7 +63,7 @@ func (d inspection) slipsAt(step statics.Step, force int, known []bool) []slip.C
 func (d inspection) hiddenText() string {
 	hidden, all := d.hidings()
 	if len(hidden) == 0 {
-		return fmt.Sprintf("none of %s would give a right value", wording.Counted(all, "single slip"))
+		return fmt.Sprintf("none of %s gives the right answer", wording.Counted(all, "common mistake"))
 	}
 	var list []string
 	n := 0
@@ -75,7 +75,7 @@ func (d inspection) hiddenText() string {
 		n += len(names)
 		list = append(list, fmt.Sprintf("%s for %s at step %d", notation.List(names), d.Forces[h.force].Name, h.step))
 	}
-	return fmt.Sprintf("%d of %s would give a right value: %s", n, wording.Counted(all, "single slip"), strings.Join(list, "; "))
+	return fmt.Sprintf("%d of %s %s the right answer: %s", n, wording.Counted(all, "common mistake"), map[bool]string{true: "gives", false: "give"}[n == 1], strings.Join(list, "; "))
 }
 
 // unitArmText tells in which steps an arm is 1, so that who forgets it loses nothing; empty if in none.
@@ -93,7 +93,7 @@ func (d inspection) unitArmText() string {
 	if len(steps) > 1 {
 		s = "s"
 	}
-	return fmt.Sprintf("an arm of 1, which may be forgotten unseen, at step%s %s", s, notation.List(steps))
+	return fmt.Sprintf("an arm of 1, which can be left out unnoticed, at step%s %s", s, notation.List(steps))
 }
 
 func hasUnitArm(s statics.Sum) bool {

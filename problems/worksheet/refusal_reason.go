@@ -14,7 +14,7 @@ func (d refusal) reasonText(m statics.Motion) string {
 	r := d.Reason(m)
 	switch r.Cause {
 	case statics.AllParallel:
-		return fmt.Sprintf("A critical form: %s all parallel, so that nothing holds %s square to them.", d.holders(&r), d.groupText(r.Groups[r.Main]))
+		return fmt.Sprintf("A critical form: %s all parallel, so that nothing holds %s perpendicular to them.", d.holders(&r), d.groupText(r.Groups[r.Main]))
 	case statics.AllConcurrent:
 		return fmt.Sprintf("A critical form: %s all pass through %s, so that nothing keeps %s from turning about it.",
 			strings.TrimSuffix(d.holders(&r), " are"), d.say.Place(r.Point), d.groupText(r.Groups[r.Main]))

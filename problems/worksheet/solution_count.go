@@ -16,8 +16,8 @@ func (d counting) write() {
 	d.section("Count")
 	for _, row := range [][2]string{
 		{"Unknowns   ", fmt.Sprintf("U = %d: %s", c.Unknowns, d.names(d.all()))},
-		{"Sums       ", fmt.Sprintf("E = %s = %d", d.sumsByBody(), c.Sums)},
-		{"Rank       ", fmt.Sprintf("r = %d of the sums are independent", c.Rank)},
+		{"Sums       ", fmt.Sprintf("E = %s = %d equations", d.sumsByBody(), c.Sums)},
+		{"Rank       ", fmt.Sprintf("r = %d of these equations are independent", c.Rank)},
 		{"Verdict    ", d.verdict()},
 	} {
 		d.item(row[0], row[1])

@@ -2,6 +2,7 @@ package worksheet
 
 import (
 	"fmt"
+	"strings"
 
 	"unpin/statics"
 	"unpin/statics/exact"
@@ -20,7 +21,7 @@ func (d diagrams) write() {
 	}
 	d.prose("x runs along a member from the joint named first. N is positive in tension. V is positive if, on a member named " +
 		"from left to right, the forces to the left of the cut push " + sense + "; M is positive if it stretches the bottom of such a " +
-		"member. On a member that runs another way, turn the page until it runs from left to right. So " + slope + ".")
+		"member. For other members, rotate the page until the first joint is on the left. So " + strings.ReplaceAll(slope, " ", string(bound)) + ".")
 	d.symbolic("xNVM")
 	drawing{d.document}.internal()
 	for _, g := range d.Diagrams {
@@ -86,7 +87,7 @@ func (d diagrams) largest() {
 		d.Frame.Members[d.Diagrams[at].Member].Name, d.say.Along(d.Diagrams[at].Member, best.At), d.say.TensionSide(d.Diagrams[at].Member, best.M)))
 }
 
-// largestMoment is the station with the largest bending moment of a diagram, or nil if it is nought all along.
+// largestMoment is the station with the largest bending moment of a diagram, or nil if it is zero all along.
 func largestMoment(stations []statics.Station) *statics.Station {
 	var best *statics.Station
 	for i, s := range stations {

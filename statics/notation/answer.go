@@ -11,12 +11,12 @@ import (
 // An Answer is a value as a person typed it.
 type Answer struct {
 	Value      exact.Num       // in the units of the problem, with the sign as typed
-	Written    decimal.Decimal // a literal's number as typed, in the unit as typed; nought for an expression
+	Written    decimal.Decimal // a literal's number as typed, in the unit as typed; zero for an expression
 	Literal    bool            // a decimal, perhaps with a sign and a unit, so that Written, Scale, Places and Figures count
 	Expression bool            // arithmetic, a function or letters: the opposite of Literal
 	Scale      exact.Num       // a literal's Value ÷ Written: its unit in the units of the problem
 	Places     int             // digits after the point as typed; 0 for a whole number, whatever its trailing zeros
-	Figures    int             // digits as typed from the first that is not 0; 0 for nought
+	Figures    int             // digits as typed from the first that is not 0; 0 for zero
 	Sense      Sense           // how it acts, if a word says so
 	Side       Sense           // of "tension left": the side of the member that is stretched
 	Unit       string          // the last unit as typed, or the letters of a letter problem; empty for none

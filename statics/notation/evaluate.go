@@ -74,7 +74,7 @@ func (e evaluator) combine(x *node, a, b quantity) (q quantity, fault *ReadError
 	default:
 		n, err := a.n.Quo(b.n)
 		if err != nil {
-			return a, e.fault(x.y, e.typed(x.y)+" is nought, and nothing can be divided by nought", "check what stands after /")
+			return a, e.fault(x.y, e.typed(x.y)+" is zero, and nothing can be divided by zero", "check what stands after /")
 		}
 		q = a.times(n, b, -1)
 	}

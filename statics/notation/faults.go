@@ -65,7 +65,7 @@ func (p *parser) strange(typed string) (problem, remedy string) {
 	case len(p.names) > 0:
 		return "nothing is called " + quoted(typed) + " here", "the names are " + strings.Join(p.names, ", ")
 	}
-	return quoted(typed) + " is not read here", "write a number, arithmetic, or a number with a unit"
+	return quoted(typed) + " is not a number", "write a number, arithmetic, or a number with a unit"
 }
 
 // spelling is the unit that a word in the wrong capitals means.

@@ -99,7 +99,7 @@ func inWord(r rune) bool {
 func strangeSign(before string, r rune) (problem, remedy string) {
 	switch {
 	case strings.ContainsRune("²³^", r) && endsLetter(before):
-		return "a unit squared is not read here", "a spread load is a force per length, such as kN/m"
+		return "a unit squared is not read here", "a distributed load is a force per length, such as kN/m"
 	case strings.ContainsRune("²³^", r):
 		return "powers are not read here", "write 3*3 for the square of 3"
 	case strings.ContainsRune("[]{}", r):

@@ -2,7 +2,7 @@ package notation
 
 import "unpin/statics/exact"
 
-// side is the terms of one side of an equation; nought alone is none.
+// side is the terms of one side of an equation; zero alone is none.
 func (e evaluator) side(x *node) ([]TypedTerm, *ReadError) {
 	terms, fault := e.terms(x)
 	if fault != nil || len(terms) == 1 && terms[0].Force == "" && terms[0].amount.n.IsZero() {

@@ -19,7 +19,7 @@ func (a quantity) times(n exact.Num, b quantity, power int) quantity {
 	return q
 }
 
-// yieldsTo reports whether a + b measures what b does: nought goes with anything, a plain number with a name, and a name
+// yieldsTo reports whether a + b measures what b does: zero goes with anything, a plain number with a name, and a name
 // with a unit.
 func (a quantity) yieldsTo(b quantity) bool {
 	switch {

@@ -54,7 +54,7 @@ func (s Sense) Opposite() Sense {
 }
 
 // Acting is the sense in which a force of that value acts on f.On: a two-force member's pull is tension or compression.
-// It is NoSense for nought.
+// It is NoSense for zero.
 func Acting(f statics.Force, value exact.Num) Sense {
 	var s Sense
 	switch {
@@ -82,7 +82,7 @@ func towards(x, y int) Sense {
 func DirectionWord(v statics.Vector) string { return towards(v.X.Sign(), v.Y.Sign()).String() }
 
 // SenseOf is how a force of that value really acts on f.On: "up", "counter-clockwise", "up to the left", "tension"; empty
-// for nought.
+// for zero.
 func SenseOf(f statics.Force, value exact.Num) string { return Acting(f, value).String() }
 
 // SignOf is +1 if a force acts on f.On in the sense s when its value is positive, −1 when it is negative, and 0 if it can

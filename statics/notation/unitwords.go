@@ -23,7 +23,7 @@ func (m measure) times(o measure, power int) measure {
 	return measure{size, m.force + power*o.force, m.length + power*o.length, m.angle + power*o.angle}
 }
 
-// over is a ÷ b for the size b of a unit, which is never nought.
+// over is a ÷ b for the size b of a unit, which is never zero.
 func over(a, b exact.Num) exact.Num {
 	q, err := a.Quo(b)
 	if err != nil {
@@ -75,13 +75,13 @@ var refused = map[string][2]string{
 	"tons": {"there are several tons", "write the force in lb, kip or kN"},
 	"mN":   {"mN is a thousandth of a newton", "write MN or N"},
 	"mn":   {"mn is not spelled as a unit", "write MN or N"},
-	"psf":  {"psf is a load on an area", "a spread load is here a force per length, such as lb/ft"},
-	"ksf":  {"ksf is a load on an area", "a spread load is here a force per length, such as kip/ft"},
-	"psi":  {"psi is a stress", "a spread load is here a force per length, such as lb/ft"},
-	"ksi":  {"ksi is a stress", "a spread load is here a force per length, such as kip/ft"},
-	"Pa":   {"Pa is a load on an area", "a spread load is here a force per length, such as N/m"},
-	"kPa":  {"kPa is a load on an area", "a spread load is here a force per length, such as kN/m"},
-	"MPa":  {"MPa is a stress", "a spread load is here a force per length, such as kN/m"},
+	"psf":  {"psf is a load on an area", "a distributed load is here a force per length, such as lb/ft"},
+	"ksf":  {"ksf is a load on an area", "a distributed load is here a force per length, such as kip/ft"},
+	"psi":  {"psi is a stress", "a distributed load is here a force per length, such as lb/ft"},
+	"ksi":  {"ksi is a stress", "a distributed load is here a force per length, such as kip/ft"},
+	"Pa":   {"Pa is a load on an area", "a distributed load is here a force per length, such as N/m"},
+	"kPa":  {"kPa is a load on an area", "a distributed load is here a force per length, such as kN/m"},
+	"MPa":  {"MPa is a stress", "a distributed load is here a force per length, such as kN/m"},
 	"km":   {"km is not read here", "write the length in m"},
 	"yd":   {"yd is not read here", "write the length in ft"},
 	"rad":  {"angles are in degrees", "write deg"},

@@ -67,20 +67,20 @@ func (w sums) absence(s statics.Sum, of []statics.Term) string {
 		}
 		return who + either(one, " passes", " pass") + " through " + centre
 	case statics.SquareTo:
-		return who + " " + squareWords(s, one)
+		return who + " " + perpendicularWords(s, one)
 	}
 	return who + " only " + either(one, "turns", "turn") + " the body"
 }
 
-// squareWords says of forces square to the direction of a sum how they lie.
-func squareWords(s statics.Sum, one bool) string {
+// perpendicularWords says of forces perpendicular to the direction of a sum how they lie.
+func perpendicularWords(s statics.Sum, one bool) string {
 	switch {
 	case s.Along.Y.IsZero():
 		return either(one, "is", "are") + " vertical"
 	case s.Along.X.IsZero():
 		return either(one, "is", "are") + " horizontal"
 	}
-	return either(one, "acts", "act") + " square to the direction of the sum"
+	return either(one, "acts", "act") + " perpendicular to the direction of the sum"
 }
 
 // insideClause names the joints whose forces have both faces inside the cut.

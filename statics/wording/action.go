@@ -48,7 +48,10 @@ func (w actions) action(i int) string {
 		return "the " + w.st.WithUnit(x.Size.Abs(), notation.Moment) + " couple" + on
 	}
 	q := w.st.WithUnit(x.Intensity.Abs(), notation.Intensity) + perText(w.a, x)
-	what := either(isShare(w.a, i), "share ", "load ")
+	what := "load "
+	if isPart(w.a, i) {
+		what, on = "part ", " of the load"+on
+	}
 	switch x.Shape {
 	case statics.RisingRamp:
 		return "the triangular " + what + "0 to " + q + on
@@ -58,8 +61,8 @@ func (w actions) action(i int) string {
 	return "the uniform " + what + q + on
 }
 
-// isShare reports whether a load comes in several actions, which stand side by side.
-func isShare(a *statics.Assembly, i int) bool {
+// isPart reports whether a load comes in several actions, which stand side by side.
+func isPart(a *statics.Assembly, i int) bool {
 	load := a.Actions[i].Load
 	return i > 0 && a.Actions[i-1].Load == load || i+1 < len(a.Actions) && a.Actions[i+1].Load == load
 }
@@ -113,7 +116,7 @@ func (w actions) Resultant(i int) string {
 	if x.Start.IsZero() && x.End.Equal(w.a.Frame.Length(l.Member)) || strings.Contains(text, " to "+w.st.WithUnit(x.End, notation.Length)) {
 		return text
 	}
-	return text + fmt.Sprintf(", from %s to %s", w.st.Given(x.Start, notation.Length), w.Along(l.Member, x.End))
+	return text + w.stretch(l.Member, x.Start, x.End)
 }
 
 // centroid is the distance at which the resultant of a spread action stands on its member.

@@ -8,7 +8,7 @@ func (w Speaker) Conventions() string {
 	if w.st.Moments == notation.ClockwiseMoments {
 		turns = "Moments in a sum are positive clockwise, the couple of a support counter-clockwise."
 	}
-	return "x runs to the right and y up. " + turns + " Each unknown is taken in its positive sense: a minus in the result means " +
+	return "x runs to the right and y up. Each sum is one equation of equilibrium. " + turns + " Each unknown is taken in its positive sense: a minus in the result means " +
 		"that it acts the other way. The forces at a pin are named as they act on one part; on the other they are reversed."
 }
 

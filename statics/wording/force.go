@@ -78,7 +78,7 @@ func (w forces) sliding(f statics.Force) string {
 	}
 	for _, c := range w.a.Frame.Connections {
 		if c.Joint == f.Joint && c.Kind != statics.Pin {
-			return ", the force square to the line of sliding at " + w.joint(f.Joint) + ","
+			return ", the force perpendicular to the line of sliding at " + w.joint(f.Joint) + ","
 		}
 	}
 	return ""

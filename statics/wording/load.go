@@ -93,7 +93,7 @@ func (w givens) loadDirection(l statics.Load, sign int) string {
 	span := w.a.Frame.Span(l.Member)
 	switch {
 	case span.Dot(v).IsZero():
-		return notation.DirectionWord(v) + ", square to the member,"
+		return notation.DirectionWord(v) + ", perpendicular to the member,"
 	case span.Cross(v).IsZero():
 		return notation.DirectionWord(v) + ", along the member,"
 	}
@@ -114,18 +114,26 @@ func (w givens) spread(l statics.Load) (what, where string) {
 	}
 	kind, q := "uniform load", w.st.WithUnit(size(l.First), notation.Intensity)
 	if !l.First.Equal(l.Last) {
-		kind = "straight-line load"
+		kind = "linearly varying load"
 		q = fmt.Sprintf("%s to %s", w.st.Given(size(l.First), notation.Intensity), w.st.WithUnit(size(l.Last), notation.Intensity))
 	}
 	per := map[statics.Per]string{statics.PerRun: " of horizontal run", statics.PerRise: " of rise"}[l.Per]
 	what = fmt.Sprintf("%s %s%s %s on", kind, q, per, w.loadDirection(l, sign))
 	switch {
 	case !w.wholeMember(l):
-		return what, fmt.Sprintf(", from %s to %s", w.st.Given(l.Start, notation.Length), w.Along(l.Member, l.End))
+		return what, w.stretch(l.Member, l.Start, l.End)
 	case l.First.Equal(l.Last):
 		return what, ""
 	}
 	return what, ", over its whole length from " + w.joint(w.a.Frame.Members[l.Member].From)
+}
+
+// stretch is a stretch of a member: ", from 1 to 7.2 m from B", ", from 1 m to C".
+func (w givens) stretch(member int, start, end exact.Num) string {
+	if end.Equal(w.a.Frame.Length(member)) {
+		return ", from " + w.st.WithUnit(start, notation.Length) + " to " + w.joint(w.a.Frame.Members[member].To)
+	}
+	return fmt.Sprintf(", from %s to %s", w.st.Given(start, notation.Length), w.Along(member, end))
 }
 
 // wholeMember reports whether a spread load covers its member.

@@ -18,7 +18,7 @@ func (w givens) spokenLoad(l statics.Load) string {
 	if l.Size.Sign() < 0 {
 		along = along.Neg()
 	}
-	return "a force of " + w.st.WithUnit(l.Size.Abs(), notation.Force) + " acts " + w.Direction(along) + w.spokenPlace(l)
+	return "a force of " + w.st.WithUnit(l.Size.Abs(), notation.Force) + " acts " + w.clause(along) + w.spokenPlace(l)
 }
 
 // spokenPlace is the place of a point load or couple.
@@ -35,13 +35,13 @@ func (w givens) spokenPlace(l statics.Load) string {
 // spokenSpread tells what a spread load does and where.
 func (w givens) spokenSpread(l statics.Load) string {
 	m := w.a.Frame.Members[l.Member]
-	intensity := func(n exact.Num) string { return w.st.WithUnit(n, notation.Intensity) }
+	intensity := func(n exact.Num) string { return w.number(w.st.WithUnit(n, notation.Intensity)) }
 	text := "a uniform load of " + intensity(l.First)
 	if !l.First.Equal(l.Last) {
-		text = "a load that goes evenly from " + intensity(l.First) + " to " + intensity(l.Last)
+		text = "a linearly varying load of " + intensity(l.First) + " to " + intensity(l.Last)
 	}
 	text += map[statics.Per]string{statics.PerRun: " of run", statics.PerRise: " of rise"}[l.Per]
-	text += " acts " + w.Direction(l.Along) + " on " + m.Name
+	text += " acts " + w.clause(l.Along) + " on " + m.Name
 	switch {
 	case !w.wholeMember(l):
 		return text + ", between " + w.st.Given(l.Start, notation.Length) + " and " + w.st.WithUnit(l.End, notation.Length) + " from " + w.joint(m.From)

@@ -46,11 +46,19 @@ func (w places) Direction(v statics.Vector) string {
 	return word + " along " + w.st.Pair(v.X, v.Y, notation.Pure)
 }
 
-// line is a line of sliding, which has no sense: "horizontally", spoken "along a level line".
+// clause is a direction with a sentence going on after it.
+func (w places) clause(v statics.Vector) string {
+	if v.X.IsZero() || v.Y.IsZero() {
+		return w.Direction(v)
+	}
+	return w.Direction(v) + ","
+}
+
+// line is a line of sliding, which has no sense: "horizontally", spoken "along a horizontal line".
 func (w places) line(v statics.Vector) string {
 	level, upright := "horizontally", "vertically"
 	if w.spoken {
-		level, upright = "along a level line", "along an upright line"
+		level, upright = "along a horizontal line", "along a vertical line"
 	}
 	switch {
 	case v.Y.IsZero():

@@ -6,9 +6,9 @@ import (
 	"unpin/statics/notation"
 )
 
-// Member is a member as its N, V and M are asked or given: "Member AB, distances from A, length 8 m".
+// Member is a member as its N, V and M are asked or given: "Member AB, 8 m, measured from A".
 func (w Speaker) Member(m int) string {
-	return "Member " + w.member(m) + ", distances from " + w.start(m) + ", length " + w.st.WithUnit(w.a.Frame.Length(m), notation.Length)
+	return "Member " + w.member(m) + ", " + w.st.WithUnit(w.a.Frame.Length(m), notation.Length) + ", measured from " + w.start(m)
 }
 
 // start is the joint that distances along a member are measured from.
@@ -17,8 +17,8 @@ func (w Speaker) start(m int) string { return w.joint(w.a.Frame.Members[m].From)
 // SectionSigns says when N, V and M of a member are positive: for N, for V by the forces on the side of its start, for M by
 // the side that it stretches.
 func (w Speaker) SectionSigns(m int) string {
-	return "N is positive in tension; V where the forces on the side of " + w.start(m) + " act " + w.ShearSense(m) +
-		" across the member; M where it stretches the " + w.MomentSide(m) + "."
+	return "N: tension positive. V: positive when the forces on " + w.start(m) + "'s side push " + w.ShearSense(m) +
+		". M: positive when the " + w.MomentSide(m) + " is stretched."
 }
 
 // ShearSense is the sense, across member m, in which the forces on the side of its start act where V is positive.
@@ -30,13 +30,13 @@ func (w Speaker) ShearSense(m int) string {
 	return notation.DirectionWord(across)
 }
 
-// MomentSide is the side of member m that a positive M stretches: "lower side", "side that faces down to the right".
+// MomentSide is the side of member m that a positive M stretches: "bottom", "left side", "lower right side".
 func (w Speaker) MomentSide(m int) string {
-	word := notation.DirectionWord(w.a.Frame.Span(m).Left().Neg())
-	if side, ok := map[string]string{"up": "upper side", "down": "lower side", "left": "left side", "right": "right side"}[word]; ok {
+	side := w.TensionSide(m, one)
+	if side == "top" || side == "bottom" {
 		return side
 	}
-	return "side that faces " + word
+	return side + " side"
 }
 
 // TensionSide is the side of member m that a moment stretches, the right-hand side on the way along it if it is positive:

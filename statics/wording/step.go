@@ -68,7 +68,7 @@ func (r reasons) ofBody(s statics.Sum, why statics.Choice) string {
 	if r.a.Bodies() == 1 {
 		return fmt.Sprintf("%s holds %s unknowns, but ", body, Count(len(left)))
 	}
-	return fmt.Sprintf("of the %s where a sum has one unknown, %s has the fewest left (%d): ", either(len(r.a.Pins) == 0, "parts", "bodies"), body, len(left))
+	return fmt.Sprintf("%s has a one-unknown equation and the fewest unknowns left (%d): ", body, len(left))
 }
 
 // ofSum says why this sum: which unknown is alone in it, and what keeps the others out.

@@ -11,7 +11,7 @@ func (w sums) SumTitle(s statics.Sum) string {
 	return w.SumName(s) + w.either(" ("+sense+" +)", ", "+sense+" positive")
 }
 
-// SumName names a sum: "ΣM about C", "ΣFx", "ΣF square to RD"; in ASCII "sum of moments about C".
+// SumName names a sum: "ΣM about C", "ΣFx", "ΣF perpendicular to RD"; in ASCII "sum of moments about C".
 func (w sums) SumName(s statics.Sum) string {
 	if s.Moment {
 		return w.either("ΣM", "sum of moments") + " about " + w.centre(s)
@@ -25,7 +25,7 @@ func (w sums) SumName(s statics.Sum) string {
 	name := w.either("ΣF", "sum of forces")
 	for _, t := range s.Terms {
 		if t.Force != statics.None && t.Why == statics.SquareTo {
-			return name + " square to " + w.a.Forces[t.Force].Name
+			return name + " perpendicular to " + w.a.Forces[t.Force].Name
 		}
 	}
 	return name + " along " + w.st.Pair(s.Along.X, s.Along.Y, notation.Pure)
