@@ -17,7 +17,7 @@ import (
 // assume takes a name and a sense, and perhaps the part it is meant on.
 func (l *Lesson) assume(words []string) Reply {
 	if l.route == nil {
-		return Reply{Kind: Unread, Lines: []string{"Here each unknown is taken in its positive sense, and an answer may name another: 15 down; at the rungs order and blank you choose it."}}
+		return Reply{Kind: Unread, Lines: []string{"Here each unknown is taken in its positive sense, and an answer may name another: 15 down; at the levels plan and blank you choose it."}}
 	}
 	words = slices.DeleteFunc(words, func(w string) bool { return slices.Contains([]string{"act", "be", "=", "positive", "on"}, w) })
 	if len(words) < 2 {

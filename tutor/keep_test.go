@@ -277,7 +277,7 @@ func TestNothingCanBeKept(t *testing.T) {
 // The codes of verdicts and of rungs in records never change.
 func TestCodes(t *testing.T) {
 	t.Parallel()
-	for v, want := range []record.Outcome{"exact", "figures", "rounded", "sense", "wrong"} {
+	for v, want := range []record.Outcome{"exact", "figures", "rounded", "sense", "close", "wrong"} {
 		if got := record.Outcome(judging.Verdict(v).Code()); got != want || got.Right() != judging.Verdict(v).Right() {
 			t.Errorf("verdict %d is kept as %s, want %s", v, got, want)
 		}

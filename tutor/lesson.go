@@ -72,7 +72,7 @@ func New(p *problems.Problem, rung Rung, exam bool) (*Lesson, error) {
 	l := newLesson(&matter{problem: p, solution: s, levels: ladder{level: rung}}, exam)
 	switch {
 	case exam && rung >= Order:
-		return nil, fmt.Errorf("an exam is taken at the rung values or terms")
+		return nil, fmt.Errorf("an exam is taken at the level values or terms")
 	case rung == Fading:
 		l.about.fade(nil)
 	case rung >= Order:

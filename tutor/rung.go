@@ -18,7 +18,10 @@ const (
 	Fading             // read, values or terms for each step by itself, as steps of its kind came right before
 )
 
-var rungNames = []string{"read", "values", "terms", "order", "blank", "fading"}
+var rungNames = []string{"read", "values", "terms", "plan", "blank", "gradual"}
+
+// OldLevels are names that levels had before, and what they are called now.
+var OldLevels = map[string]string{"order": "plan", "fading": "gradual"}
 
 // String is the rung's name as it is typed.
 func (r Rung) String() string { return rungNames[r] }
@@ -31,12 +34,15 @@ func (r Rung) code() string {
 // Rungs lists the names of the rungs in order.
 func Rungs() []string { return rungNames }
 
-// ParseRung reads a rung's name.
+// ParseRung reads a rung's name, which to people is a level; also one that it had before.
 func ParseRung(name string) (Rung, error) {
+	if now, old := OldLevels[name]; old {
+		name = now
+	}
 	for i, n := range rungNames {
 		if n == name {
 			return Rung(i), nil
 		}
 	}
-	return 0, fmt.Errorf("there is no rung %q; the rungs are %s", name, strings.Join(rungNames, ", "))
+	return 0, fmt.Errorf("there is no level %q; the levels are %s", name, strings.Join(rungNames, ", "))
 }

@@ -10,16 +10,20 @@ import (
 type choice struct {
 	value *string
 	words []string
+	old   map[string]string // words that stood for others before
 }
 
 // oneOf makes a flag that takes one of the words, with its default.
 func oneOf(value *string, preset string, words []string) *choice {
 	*value = preset
-	return &choice{value, words}
+	return &choice{value: value, words: words}
 }
 
 // Set takes a word that is in the list.
 func (c *choice) Set(word string) error {
+	if now, old := c.old[word]; old {
+		word = now
+	}
 	if !slices.Contains(c.words, word) {
 		return fmt.Errorf("it is one of %s", strings.Join(c.words, ", "))
 	}

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"github.com/spf13/cobra"
+	"github.com/spf13/pflag"
 
 	"unpin/problems"
 	"unpin/problems/worksheet"
@@ -17,7 +18,7 @@ import (
 
 // newPractise is the lesson.
 func newPractise() *cobra.Command {
-	var rung string
+	var level string
 	var exam, plain, ascii bool
 	var ask askFlag
 	cmd := &cobra.Command{
@@ -28,7 +29,7 @@ func newPractise() *cobra.Command {
 			"work at every question. Without PROBLEM you choose one; where there is no terminal it is the first of the library.",
 		Args: perhapsProblem,
 		RunE: func(cmd *cobra.Command, args []string) error {
-			r, err := tutor.ParseRung(rung)
+			r, err := tutor.ParseRung(level)
 			if err != nil {
 				return err
 			}
@@ -62,12 +63,23 @@ func newPractise() *cobra.Command {
 			return tutor.Plain(lesson, cmd.InOrStdin(), cmd.OutOrStdout())
 		},
 	}
-	cmd.Flags().Var(oneOf(&rung, tutor.Values.String(), tutor.Rungs()), "rung", "how much of each step is left to you")
+	levels := oneOf(&level, tutor.Values.String(), tutor.Rungs())
+	levels.old = tutor.OldLevels
+	cmd.Flags().Var(levels, "level", "how much of each step is left to you")
+	cmd.Flags().SetNormalizeFunc(formerNames)
 	cmd.Flags().BoolVar(&exam, "exam", false, "no verdicts and no help until the end")
 	cmd.Flags().BoolVar(&plain, "plain", false, "one fact a line, one answer a line, no drawing")
 	cmd.Flags().Var(&ask, "ask", "conventions of your course, remembered: moments=cw,shear=ccw; default forgets them")
 	cmd.Flags().BoolVar(&ascii, "ascii", false, "draw with no sign beyond ASCII")
 	return cmd
+}
+
+// formerNames takes a flag by the name that it had before.
+func formerNames(_ *pflag.FlagSet, name string) pflag.NormalizedName {
+	if name == "rung" {
+		name = "level"
+	}
+	return pflag.NormalizedName(name)
 }
 
 // newLesson begins a lesson on a problem. A frame that is not determinate is refused with the reason.

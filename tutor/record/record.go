@@ -37,6 +37,7 @@ const (
 	Figures    Outcome = "figures" // the true value to the figures typed
 	Rounded    Outcome = "rounded" // within what rounding on the way explains
 	Sense      Outcome = "sense"   // the right size in the opposite sense
+	Close      Outcome = "close"   // further off than rounding explains
 	Wrong      Outcome = "wrong"
 	Noted      Outcome = "noted" // in an exam, without a verdict
 	Hinted     Outcome = "hint"
@@ -60,7 +61,7 @@ func (o Outcome) Right() bool { return o == Exact || o == Figures || o == Rounde
 func (o Outcome) Settles() bool { return o.Right() || o == Told }
 
 // Try reports whether it is the outcome of an answer that was judged.
-func (o Outcome) Try() bool { return o.Right() || o == Sense || o == Wrong || o == Noted }
+func (o Outcome) Try() bool { return o.Right() || o == Sense || o == Close || o == Wrong || o == Noted }
 
 // A Kind is a kind of step, for which skill is counted. Codes never change.
 type Kind string

@@ -124,7 +124,7 @@ func (m *Model) typed(text string) tea.Cmd {
 	case "help":
 		return m.open(helping)
 	}
-	if word, ok := strings.CutPrefix(strings.ToLower(strings.TrimSpace(text)), "rung "); ok {
+	if word, ok := strings.CutPrefix(strings.ToLower(strings.TrimSpace(text)), "level "); ok {
 		return m.toRung(word)
 	}
 	r := c.l.Type(text)

@@ -68,7 +68,7 @@ func (m *Model) drawRungs(p *page, in rect) int {
 		all = append(all, span{text, k})
 		n += columns(text)
 	}
-	add("rung:", faintInk)
+	add("level:", faintInk)
 	for i, name := range tutor.Rungs() {
 		if tutor.Rung(i) == m.chooser.rung {
 			add(" ["+name+"]", strongInk)

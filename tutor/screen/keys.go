@@ -49,7 +49,7 @@ func init() { // here, since what keys do leads back to the tables
 		{keys: []string{"down"}, do: func(m *Model) tea.Cmd { return m.move(1) }},
 		{keys: []string{"pgup"}, do: func(m *Model) tea.Cmd { return m.move(-8) }},
 		{keys: []string{"pgdown"}, do: func(m *Model) tea.Cmd { return m.move(8) }},
-		{keys: []string{"right"}, shown: "left, right", word: "rung", help: "changes how much of each step is left to you", do: func(m *Model) tea.Cmd { return m.changeRung(1) }},
+		{keys: []string{"right"}, shown: "left, right", word: "level", help: "changes how much of each step is left to you", do: func(m *Model) tea.Cmd { return m.changeRung(1) }},
 		{keys: []string{"left"}, do: func(m *Model) tea.Cmd { return m.changeRung(-1) }},
 		{keys: []string{"tab"}, shown: "tab", word: "list or details", help: "changes between the list and the details, where there is room for one", able: (*Model).narrowChooser, do: (*Model).swapChooser},
 		{keys: []string{"esc"}, shown: "esc", help: "shows all problems again", do: (*Model).clearFilter},

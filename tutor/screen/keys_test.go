@@ -69,8 +69,8 @@ func TestKeysOfTheLesson(t *testing.T) {
 		{"esc 1 2 esc", func() bool { return len(m.course.answerLine.text) == 0 && m.view == working }},
 		{"12+*3 enter", func() bool { return m.course.answerLine.at == 3 && len(m.course.reply.Lines) == 1 }},
 		{"ctrl+e ctrl+u 77 enter", func() bool { return m.course.last == "77" && m.course.reply.Kind == tutor.Judged }},
-		{"rung space terms enter", func() bool { return m.course.l.Rung() == tutor.Terms && m.chooser.rung == tutor.Terms }},
-		{"rung space steep enter", func() bool { return m.course.reply.Kind == tutor.Unread }},
+		{"level space terms enter", func() bool { return m.course.l.Rung() == tutor.Terms && m.chooser.rung == tutor.Terms }},
+		{"level space steep enter", func() bool { return m.course.reply.Kind == tutor.Unread }},
 		{"esc", func() bool { return m.view == choosing && m.course == nil }},
 	} {
 		press(m, strings.Fields(c.keys)...)
