@@ -71,7 +71,7 @@ func (l *Lesson) back(q Question, _ bool) Reply {
 	case q.Kind == TypeSum:
 		return l.chooseAgain()
 	case l.sheet.questions[at].Composing():
-		return Reply{Kind: Unread, Lines: []string{"The sum before is written; go on from it."}}
+		return Reply{Kind: Unread, Lines: []string{"That equation is finished; carry on from here."}}
 	}
 	l.sheet.at = at
 	return Reply{Kind: WentBack, Lines: []string{"Back to " + l.sheet.questions[l.sheet.at].Name + "."}}
@@ -157,7 +157,7 @@ func (l *Lesson) hint(q Question, asking bool) Reply {
 		return Reply{Kind: Unread, Lines: []string{"There is nothing to hint at here."}}
 	}
 	if l.sheet.exam {
-		return Reply{Kind: Unread, Lines: []string{"Help waits until the end of the exam."}}
+		return Reply{Kind: Unread, Lines: []string{"No help during an exam."}}
 	}
 	return Reply{Kind: Hinted, Lines: []string{"hint: " + l.nextHint(q)}}
 }
@@ -167,7 +167,7 @@ func (l *Lesson) nextHint(q Question) string {
 	a, three := l.sheet.inHand(), l.coach().hints(q)
 	a.hints++
 	if a.hints > len(three) {
-		return "that was the last of the hints; tell gives this away, so that it can be studied."
+		return "no more hints: type tell to see the answer."
 	}
 	return three[a.hints-1]
 }
@@ -222,16 +222,16 @@ func (m *matter) acting(s statics.Sum) []string {
 // sumRule is the rule for a sum of that kind.
 func sumRule(s statics.Sum) string {
 	if s.Moment {
-		return "each force counts with its arm, the shortest distance from the centre to its line; a couple enters as it is."
+		return "each force counts with its arm, the shortest distance from the centre to its line; add a couple without an arm."
 	}
-	return "only the part of a force along the direction of the sum goes in; couples stay out."
+	return "use only the component of each force along the sum; leave couples out."
 }
 
 // termRule is the rule for what is asked of a term.
 func termRule(k Kind, s statics.Sum) string {
 	switch {
 	case k == TermSize:
-		return "a spread load counts as its resultant, the area of its diagram; a force as its own size or that of its component."
+		return "a distributed load counts as its resultant, the area of its diagram; a force as its own size or that of its component."
 	case k == TermArm:
 		return "the arm is the shortest distance from the centre to the line of the force; a resultant acts at the centroid of its load."
 	case s.Moment:

@@ -22,7 +22,7 @@ func (l *Lesson) example(q Question, asking bool) Reply {
 		return Reply{Kind: Unread, Lines: []string{"There is nothing to show an example of here."}}
 	}
 	if l.sheet.exam {
-		return Reply{Kind: Unread, Lines: []string{"Help waits until the end of the exam."}}
+		return Reply{Kind: Unread, Lines: []string{"No help during an exam."}}
 	}
 	all := l.coach().examples(q)
 	if len(all) == 0 {

@@ -53,7 +53,7 @@ func (fb *feedback) praise(q Question) string {
 	return "that is its sense in this sum."
 }
 
-// termRight says why the size or arm of a term was right: a spread load counts as its resultant, at its centroid.
+// termRight says why the size or arm of a term was right: a distributed load counts as its resultant, at its centroid.
 func (fb *feedback) termRight(q Question) string {
 	spread := false
 	if t := fb.about.solution.Plan[q.Step].Sums[q.Sum].Terms[q.Term]; t.Action != statics.None {
@@ -67,7 +67,7 @@ func (fb *feedback) termRight(q Question) string {
 	case q.Dim == notation.Moment:
 		return "a couple goes in as it is, without an arm."
 	case spread:
-		return "a spread load counts as its resultant, the area of its diagram."
+		return "a distributed load counts as its resultant, the area of its diagram."
 	}
 	return "that is the size of this force."
 }
@@ -118,7 +118,7 @@ func (fb *feedback) forceWrong(q Question, v judging.Verdict) string {
 }
 
 // helpOffered is said once all else has been.
-const helpOffered = "another look from outside may serve better now: hint says where, and example shows a step of this kind worked."
+const helpOffered = "type hint to see where to look, or example to see a step of this kind worked."
 
 // towardsGoal points a student back to what a step is for, after a second value that fits no slip: first to the unknown
 // and its sum, then to the terms.
@@ -130,7 +130,7 @@ func (fb *feedback) towardsGoal(q Question) string {
 	case fb.sheet.inHand().tries > 2 && fb.about.levels.of(q.Step) >= Terms:
 		return "the terms are right, so only the reckoning is open: take each product by itself, then add them with their signs, and divide last."
 	case fb.sheet.inHand().tries > 2:
-		return "a sum is only as good as its terms: write each one out, its force, its arm if it has one and its sign, and hold it against the figure."
+		return "a sum is only as good as its terms: write each one out, its force, its arm if it has one and its sign, and check it against the frame."
 	case len(step.Sums) > 1:
 		return "what holds must fit every one of these sums: put your values back into each, so which of them does not come to nought?"
 	}
