@@ -34,7 +34,7 @@ func (r *pinReader) connection(n *node, what string) (int, bool) {
 	}
 	r.connected[j] = n
 	switch ends := len(r.meeting[j]); {
-	case len(r.absent) > 0 || len(r.members) == 0:
+	case len(r.absent) > 0 || len(r.members) == 0 || ends == 0: // which is told elsewhere
 		return j, ends > 1
 	case ends < 2:
 		r.fault(n.at, fmt.Sprintf("at %s only one member ends, so a %s there joins it to nothing", n.text, what), "Take it out; for a support, write it under supports.")
@@ -55,115 +55,6 @@ func (r *pinReader) connectionAt(j int) *statics.Connection {
 		return &r.frame().Connections[k]
 	}
 	return nil
-}
-
-// pins reads the pins: a list of joints, or a table of what is hinged at each.
-func (r *pinReader) pins(n *node) {
-	switch {
-	case n == nil:
-	case n.shape == list:
-		for _, item := range n.items {
-			if !r.shaped(item, "an entry of a list of pins", "pins: [B, C], or pins: {B: all, C: [CD]}", scalar) {
-				continue
-			}
-			if j, ok := r.connection(item, "pin"); ok {
-				r.connect(r.allHinged(j))
-			}
-		}
-	default:
-		for _, e := range n.entries {
-			if j, ok := r.connection(e.key, "pin"); ok {
-				r.pin(e.value, j)
-			}
-		}
-	}
-}
-
-// allHinged is a pin on which each member turns by itself.
-func (r *pinReader) allHinged(j int) statics.Connection {
-	c := statics.Connection{Joint: j, Kind: statics.Pin, Main: statics.None}
-	for _, m := range r.meeting[j] {
-		c.Pieces = append(c.Pieces, []int{m})
-	}
-	return c
-}
-
-// pin reads what is hinged at joint j: all, or a list of members and of pieces.
-func (r *pinReader) pin(n *node, j int) {
-	name := r.frame().Joints[j].Name
-	if !r.shaped(n, "the pin at "+name, name+": all", list, scalar) {
-		return
-	}
-	if n.shape == scalar {
-		if n.text != "all" {
-			r.fault(n.at, fmt.Sprintf("%s is not what is hinged at %s", quoted(n.text), name), fmt.Sprintf("Write %s: all, or the members in brackets.", name))
-			return
-		}
-		r.connect(r.allHinged(j))
-		return
-	}
-	pieces, ok := r.pieces(n, j)
-	if !ok {
-		return
-	}
-	c := r.grouped(j, statics.Pin, pieces)
-	if len(c.Pieces) < 2 {
-		r.fault(n.at, fmt.Sprintf("all members at %s stay joined, so nothing is hinged", name), fmt.Sprintf("List what is hinged there: %s: [%s].", name, r.frame().Members[r.meeting[j][0]].Name))
-		return
-	}
-	r.connect(c)
-}
-
-// pieces reads a list of members at joint j; a list within it is members that stay joined.
-func (r *pinReader) pieces(n *node, j int) ([][]int, bool) {
-	good := true
-	if len(n.items) == 0 {
-		r.fault(n.at, "nothing is listed as hinged", "Write all, or the members that are hinged.")
-		return nil, false
-	}
-	var pieces [][]int
-	taken := map[int]bool{}
-	for _, item := range n.items {
-		if !r.shaped(item, "what is hinged", "C: [CD]", scalar, list) {
-			good = false
-			continue
-		}
-		piece := []*node{item}
-		if item.shape == list {
-			piece = item.items
-		}
-		members, ok := r.piece(piece, j, taken)
-		good = good && ok
-		if len(members) > 0 {
-			pieces = append(pieces, members)
-		}
-	}
-	return pieces, good
-}
-
-// piece reads members at joint j that are joined; taken are those listed before.
-func (r *pinReader) piece(items []*node, j int, taken map[int]bool) ([]int, bool) {
-	good := true
-	var members []int
-	for _, item := range items {
-		if !r.shaped(item, "a member of a piece", "C: [[AC, CE]]", scalar) {
-			good = false
-			continue
-		}
-		m, ok := r.memberAt(item, j)
-		switch {
-		case !ok:
-			good = false
-		case taken[m.member]:
-			r.fault(item.at, item.text+" is listed twice at "+r.frame().Joints[j].Name, "List each member once.")
-			good = false
-		default:
-			taken[m.member] = true
-			members = append(members, m.member)
-		}
-	}
-	slices.Sort(members)
-	return members, good
 }
 
 // grouped is a connection at joint j of the pieces named and of the rest of the members there, which stay joined as the

@@ -209,8 +209,35 @@ func (r *frameReader) unreached() {
 		names = append(names, r.frame().Joints[j].Name)
 	}
 	if first != nil {
-		r.fault(first.at, "no member ends at "+oneOf(names), "Add what is missing under members, or take the joint out.")
+		r.fault(first.at, "no member ends at "+oneOf(names), r.unreachedRemedy(r.joints[first.text]))
 	}
+}
+
+// unreachedRemedy is what would be right where no member ends at joint j: members that pass through it may be meant to.
+func (r *frameReader) unreachedRemedy(j int) string {
+	var through, halves []string
+	for m, member := range r.frame().Members {
+		if r.passes(m, j) {
+			from, to := r.frame().Joints[member.From].Name, r.frame().Joints[member.To].Name
+			through = append(through, member.Name)
+			halves = append(halves, from+r.frame().Joints[j].Name, r.frame().Joints[j].Name+to)
+		}
+	}
+	if len(through) == 0 {
+		return "Add what is missing under members, or take the joint out."
+	}
+	return fmt.Sprintf("A member has joints at its two ends only: in place of %s write %s.", allOf(through), allOf(halves))
+}
+
+// passes reports whether joint j lies on member m between its ends.
+func (r *frameReader) passes(m, j int) bool {
+	member := r.frame().Members[m]
+	if r.unsure[j] || r.unsure[member.From] || r.unsure[member.To] || j == member.From || j == member.To {
+		return false
+	}
+	at := r.frame().Joints[j].At
+	from, to := r.frame().Joints[member.From].At.To(at), r.frame().Joints[member.To].At.To(at)
+	return from.Cross(to).IsZero() && from.Dot(to).Sign() < 0
 }
 
 // member finds the member that a value names, either way round. One that was at fault where it was listed is no fault

@@ -48,7 +48,7 @@ func generated(seed uint64) Frame {
 // kinds are the features that the generated frames must have.
 var kinds = []string{
 	"pinned", "fixed", "roller", "guide", "a support on a member at a connection", "a support on a pin",
-	"a pin of all", "a pin of some", "a piece of several members", "a pin inside a line", "three parts at a pin", "a load on a pin",
+	"a pin of all", "a pin of some", "a piece of several members", "two pieces of several members", "a pin inside a line", "three parts at a pin", "a load on a pin",
 	"a slot", "a sleeve", "a ring", "a ring hinged to itself", "a branched part", "a bent part", "more than 6 parts", "a group",
 	"a point load at a joint", "a point load on a member", "a couple at a joint", "a couple on a member", "a spread load", "per run", "per rise",
 	"a load that changes sense", "an irrational direction",
@@ -95,8 +95,13 @@ func noteConnection(has map[string]bool, a *Assembly, c Connection) {
 		has["a pin of some"] = true
 	}
 	has["three parts at a pin"] = has["three parts at a pin"] || len(c.Pieces) > 2
+	several := 0
 	for _, piece := range c.Pieces {
-		has["a piece of several members"] = has["a piece of several members"] || len(piece) > 1
+		if len(piece) > 1 {
+			several++
+		}
+		has["a piece of several members"] = has["a piece of several members"] || several > 0
+		has["two pieces of several members"] = has["two pieces of several members"] || several > 1
 		if len(piece) == 2 && a.Frame.Span(piece[0]).Cross(a.Frame.Span(piece[1])).IsZero() {
 			has["a pin inside a line"] = true
 		}
