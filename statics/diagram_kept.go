@@ -40,10 +40,10 @@ func (k Kept) Sum(q Quantity) (*Assembly, Sum) {
 	s := k.Only(a, k.partSum(a, part, q))
 	if k.Side == Between {
 		for r := AxialForce; r <= BendingMoment; r++ {
-			s.Terms = append(s.Terms, k.faceTerms(a.addFace(k, part, r), q, r, k.Other, -k.facing())...)
+			s.Terms = append(s.Terms, k.faceTerms(a.addFace(k, part, r), q, r, k.Other, -k.Facing())...)
 		}
 	}
-	s.Terms = append(s.Terms, k.faceTerms(a.addFace(k, part, q), q, q, k.At, k.facing())...)
+	s.Terms = append(s.Terms, k.faceTerms(a.addFace(k, part, q), q, q, k.At, k.Facing())...)
 	return a, s
 }
 
@@ -54,8 +54,8 @@ func (a *Assembly) addFace(k Kept, part int, q Quantity) int {
 	return len(a.Forces) - 1
 }
 
-// facing is +1 where the cut at the station is where the piece ends, as seen along the member, and −1 where it begins.
-func (k Kept) facing() int {
+// Facing is +1 where the cut at the station is where the piece ends, as seen along the member, and −1 where it begins.
+func (k Kept) Facing() int {
 	if k.Side == ToEnd || k.Side == Between && comesBefore(k.At, k.Other) {
 		return -1
 	}

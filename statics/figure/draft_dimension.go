@@ -13,9 +13,9 @@ type mark1D struct {
 	name string
 }
 
-// dimension adds the chains of dimensions along both axes, through all joints and all that is measured.
-func (d *draft) dimension() {
-	for _, j := range d.joints() {
+// dimension adds the chains of dimensions along both axes, through these joints and all that is measured.
+func (d *draft) dimension(joints []int) {
+	for _, j := range joints {
 		k := d.f.Joints[j]
 		d.across = append(d.across, mark1D{k.At.X, k.Name})
 		d.up = append(d.up, mark1D{k.At.Y, k.Name})

@@ -17,7 +17,7 @@ func OfBody(a *statics.Assembly, body statics.FreeBody, known map[int]exact.Num,
 	c.finish()
 	c.opposites()
 	c.names(c.joints())
-	c.dimension()
+	c.dimension(c.draft.joints())
 	c.Names = symbols(a, body)
 	return c.Scene
 }

@@ -25,6 +25,6 @@ func OfFrame(f *statics.Frame, o Options) Scene {
 	d.loads(loads)
 	d.finish()
 	d.names(d.joints())
-	d.dimension()
+	d.dimension(d.joints())
 	return d.Scene
 }

@@ -30,6 +30,7 @@ func TestScenes(t *testing.T) {
 	}
 	d, _, _ := figuretest.Load(t, "testdata/portal.txt")
 	s := d.Solution(t)
+	add("portal, kept BC 2.4 after start", d.Scene(t, []string{"kept", "BC", "2.4", "after", "start"}, false))
 	found := map[int]figure.Growth{0: {Stretches: []bool{true}}, 1: {Places: s.Diagrams[1].Stations()[:1]}, 2: {Stretches: []bool{true}}}
 	add("portal, N so far", figure.OfDiagramSoFar(s, figure.AxialForce, found, figure.Options{Style: d.Style}))
 	for _, frame := range []string{"sway", "rollers"} {

@@ -11,7 +11,8 @@ import (
 )
 
 // TestWords says of frames what each section of testdata/scenes/words.txt asks for: after the name of the frame nothing, for
-// the frame itself, or body BC, solved BC, sum 3, N, V or M.
+// the frame itself, or body BC, solved BC, sum 3,
+// kept BC 2.4 after start, N, V or M.
 func TestWords(t *testing.T) {
 	t.Parallel()
 	const file = "testdata/scenes/words.txt"
@@ -40,6 +41,8 @@ func words(t *testing.T, d *figuretest.Drawing, of []string) []string {
 		return figure.DescribeBody(d.Cut(t), d.Body(t, of[1]), nil, o)
 	case of[0] == "solved":
 		return figure.DescribeBody(d.Cut(t), d.Body(t, of[1]), d.Values(t), o)
+	case of[0] == "kept":
+		return figure.DescribeKept(d.Section(t, of[1:]), d.Values(t), o)
 	case of[0] == "sum":
 		s := d.Solution(t)
 		return figure.DescribeSum(s.Assembly, s.Plan[figuretest.Atoi(of[1])-1].Sums[0], d.Before(t, figuretest.Atoi(of[1])), o)

@@ -64,3 +64,63 @@ func sideWord(v statics.Vector) string {
 	}
 	return map[string]string{"bottom": "lower ", "top": "upper "}[height] + across
 }
+
+// KeptPiece names the piece of a part that is kept where a member is cut: "the piece of part ABC on the side of B, cut just
+// after B on BC", "the stretch of BC between two cuts".
+func (w Speaker) KeptPiece(k statics.Kept) string {
+	m := w.a.Frame.Members[k.Member]
+	start, side := "the piece of "+Body(w.a, statics.FreeBody{w.a.PartOf(k.Member)}), m.From
+	switch k.Side {
+	case statics.Between:
+		return "the stretch of " + m.Name + " from the cut " + w.cutPlace(k.Member, k.Other) + " to the cut " + w.cutPlace(k.Member, k.At)
+	case statics.ToEnd:
+		side = m.To
+	}
+	return start + " on the side of " + w.joint(side) + ", cut " + w.cutPlace(k.Member, k.At) + " on " + m.Name
+}
+
+// cutPlace is where along a member a cut lies: "at 2.4 m from B", "just after 2.4 m from B", "just before C".
+func (w Speaker) cutPlace(m int, at statics.Station) string {
+	side := map[statics.Side]string{statics.Before: "just before ", statics.After: "just after ", statics.Both: "at "}[at.Side]
+	switch {
+	case at.At.IsZero():
+		return side + w.start(m)
+	case at.At.Equal(w.a.Frame.Length(m)):
+		return side + w.joint(w.a.Frame.Members[m].To)
+	}
+	return side + w.Along(m, at.At)
+}
+
+// AtCut says how N, V or M acts on the piece that is kept: in its positive sense, or with its value, in the signs of
+// package statics, as it really acts.
+func (w Speaker) AtCut(k statics.Kept, q statics.Quantity, value *exact.Num) string {
+	sign, text := 1, q.Letter()+" at the cut is unknown, positive if it acts "
+	if q == statics.ShearForce && w.st.Shear == notation.CounterClockwiseShear {
+		sign = -1
+	}
+	if value != nil {
+		if value.IsZero() {
+			return q.Letter() + " at the cut is 0"
+		}
+		d := notation.Force
+		if q == statics.BendingMoment {
+			d = notation.Moment
+		}
+		sign, text = value.Sign(), q.Letter()+" at the cut is "+w.st.Result(value.Abs(), d)+" and acts "
+	}
+	out := w.a.Frame.Span(k.Member)
+	if k.Facing() < 0 {
+		out = out.Neg()
+	}
+	v := out
+	switch q {
+	case statics.BendingMoment:
+		return text + Turn(sign*k.Facing())
+	case statics.ShearForce:
+		v = out.Left().Neg()
+	}
+	if sign < 0 {
+		v = v.Neg()
+	}
+	return text + notation.DirectionWord(v)
+}

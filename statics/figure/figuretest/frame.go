@@ -30,6 +30,7 @@ import (
 //	draw M 80 24                   N, V or M along the members
 //	draw motion 1 80 24            the first way in which the frame can move
 //	draw sum 3 80 24               the sum of the third step of the plan
+//	draw kept BC 2.4 after start 80 24   the piece on the side of the start, cut just after 2.4
 type Drawing struct {
 	Frame statics.Frame
 	Style notation.Style

@@ -66,7 +66,8 @@ func (d *Drawing) Sum(t testing.TB, step int, o figure.Options) figure.Scene {
 	return figure.OfSum(s.Assembly, s.Plan[step-1].Sums[0], known, o)
 }
 
-// Scene is the scene that words ask for: given, whole, solved whole, body BC, solved BC, apart, N, V, M, sum 3.
+// Scene is the scene that words ask for: given, whole, solved whole, body BC, solved BC, apart, N, V, M,
+// sum 3, kept BC 2.4 after start.
 func (d *Drawing) Scene(t *testing.T, words []string, ascii bool) figure.Scene {
 	o := figure.Options{Style: d.Style}
 	o.Style.ASCII = ascii
@@ -82,6 +83,8 @@ func (d *Drawing) Scene(t *testing.T, words []string, ascii bool) figure.Scene {
 		return figure.OfMotion(a, a.Motions()[Atoi(words[1])-1], o)
 	case "sum":
 		return d.Sum(t, Atoi(words[1]), o)
+	case "kept":
+		return figure.OfKept(d.Section(t, words[1:]), nil, o)
 	}
 	a := d.Cut(t)
 	var known map[int]exact.Num
@@ -93,6 +96,24 @@ func (d *Drawing) Scene(t *testing.T, words []string, ascii bool) figure.Scene {
 		return figure.OfBody(a, a.Whole(), known, o)
 	}
 	return figure.OfBody(a, d.Body(t, name), known, o)
+}
+
+// Section is the kept piece that words ask for: the member, the distance and the side of the cut, and what is kept; perhaps
+// the quantities that are found: BC 2.4 after start, BC 0 after end V M.
+func (d *Drawing) Section(t testing.TB, words []string) figure.Section {
+	s := d.Solution(t)
+	r := &reader{d, words}
+	k := figure.Section{Kept: statics.Kept{Solution: s, Member: r.member(r.next())}}
+	k.At.At = r.number()
+	k.At.Side = map[string]statics.Side{"before": statics.Before, "after": statics.After, "at": statics.Both}[r.next()]
+	if r.next() == "end" {
+		k.Side = statics.ToEnd
+	}
+	k.At.InternalForces, _ = s.Diagrams[k.Member].Section(k.At.At, k.At.Side)
+	for _, w := range r.words {
+		k.Found = append(k.Found, statics.Quantity(ForceOf(w)))
+	}
+	return k
 }
 
 // Scenes are all scenes of a drawing: as given, whole, and each body, before and after it is solved.
