@@ -19,6 +19,7 @@ type topic struct{ name, about string }
 
 // topics lists them in the order in which help shows them.
 var topics = []topic{
+	{"levels", "how much of each step is left to you, and where to begin"},
 	{"answers", "what can be typed in a lesson, and how it is judged"},
 	{"file", "how to write a problem file"},
 }
