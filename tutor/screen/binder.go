@@ -26,7 +26,7 @@ func (b *binder) open(as bound, finished int) {
 }
 
 // writeSheet writes the sheet of a lesson: every step up to the one in hand, then what is known along the members.
-func writeSheet(c *course, width int, spacious bool) sheet {
+func writeSheet(c *panes, width int, spacious bool) sheet {
 	s := sheet{width: width, changes: c.changes, spacious: spacious}
 	w := writer{&s, c, style(c.l, c.ascii)}
 	steps, members := min(c.step()+1, c.l.View().Steps()), c.membersBegun()

@@ -9,13 +9,14 @@ import (
 
 	"unpin/problems"
 	"unpin/statics/notation"
-	"unpin/statics/wording"
 	"unpin/tutor"
 	"unpin/tutor/record"
 )
 
 // A chooser is the list of problems, what is typed to find one, and the one in hand.
 type chooser struct {
+	ascii   bool
+	exam    bool // for the lessons begun
 	entries []Entry
 	records []record.Record
 	ready   bool // the list has come
@@ -42,8 +43,7 @@ type listed struct {
 }
 
 // list finds the problems and what was practised.
-func (m *Model) list() tea.Cmd {
-	entries, store := m.o.Entries, m.o.Store
+func list(entries func() []Entry, store *record.Store) tea.Cmd {
 	return func() tea.Msg {
 		var l listed
 		if entries != nil {
@@ -111,63 +111,37 @@ func (c *chooser) progress(p *problems.Problem) string {
 	return text
 }
 
-func (m *Model) hasChoice() bool {
-	e, ok := m.chooser.choice()
+// usable reports whether there is a problem in hand that can be worked on.
+func (c *chooser) usable() bool {
+	e, ok := c.choice()
 	return ok && e.Problem != nil
 }
 
-func (m *Model) hasEarlier() bool {
-	e, ok := m.chooser.choice()
-	return ok && e.Problem != nil && m.chooser.progress(e.Problem) != ""
+// begun reports whether the problem in hand was worked on before.
+func (c *chooser) begun() bool {
+	e, ok := c.choice()
+	return ok && e.Problem != nil && c.progress(e.Problem) != ""
 }
 
-func (m *Model) narrowChooser() bool { return !placeChooser(m.w, m.h).both }
-
-func (m *Model) move(by int) tea.Cmd {
-	m.chooser.at = min(max(m.chooser.at+by, 0), max(len(m.chooser.found())-1, 0))
-	return nil
+// move moves to another problem.
+func (c *chooser) move(by int) {
+	c.at = min(max(c.at+by, 0), max(len(c.found())-1, 0))
 }
 
-func (m *Model) changeRung(by int) tea.Cmd {
+// retyped begins at the top of what is found now.
+func (c *chooser) retyped() { c.at, c.top = 0, 0 }
+
+// changeRung takes the rung that follows, or the one before.
+func (c *chooser) changeRung(by int) {
 	n := len(tutor.Rungs())
-	m.chooser.rung = tutor.Rung((int(m.chooser.rung) + by + n) % n)
-	return nil
+	c.rung = tutor.Rung((int(c.rung) + by + n) % n)
 }
 
-func (m *Model) swapChooser() tea.Cmd {
-	m.chooser.details = !m.chooser.details
-	return nil
-}
+// swap changes between list and details.
+func (c *chooser) swap() { c.details = !c.details }
 
-func (m *Model) clearFilter() tea.Cmd {
-	m.chooser.filter.take()
-	m.chooser.details = false
-	return nil
-}
-
-// begin goes on with the problem in hand where it was left.
-func (m *Model) begin() tea.Cmd { return m.beginAt(true) }
-
-// beginAnew begins the problem in hand from its first question.
-func (m *Model) beginAnew() tea.Cmd { return m.beginAt(false) }
-
-func (m *Model) beginAt(goOn bool) tea.Cmd {
-	e, _ := m.chooser.choice()
-	l, err := tutor.New(e.Problem, m.chooser.rung, m.o.Exam)
-	m.start(l, err, goOn)
-	return nil
-}
-
-// start shows a lesson, or why there is none, and goes on where it was left.
-func (m *Model) start(l *tutor.Lesson, err error, goOn bool) {
-	if err != nil {
-		m.notice = wording.Sentence(err.Error())
-		return
-	}
-	m.notice = ""
-	m.keep(l)
-	m.enter(l)
-	if goOn && l.Earlier() > 0 {
-		m.course.take(l.Type("resume"))
-	}
+// clear shows all problems again.
+func (c *chooser) clear() {
+	c.filter.take()
+	c.details = false
 }

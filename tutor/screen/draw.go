@@ -8,25 +8,6 @@ import (
 	"unpin/tutor"
 )
 
-// arrange prepares what the view in hand needs for the size of the screen: it writes the sheet and draws the figure
-// anew where something changed, and keeps what is scrolled within its bounds.
-func (m *Model) arrange() {
-	if m.w < leastWidth || m.h < leastHeight {
-		return
-	}
-	if m.view == choosing {
-		m.arrangeChooser()
-		return
-	}
-	if c := m.course; c != nil {
-		c.arrange(m)
-	}
-	if m.view == choosing || m.view == working {
-		return
-	}
-	m.scroll = max(min(m.scroll, len(m.readerLines())-m.page()), 0)
-}
-
 // An arrangement is all that the figures on the screen depend on: while it stays, they are not even looked at.
 type arrangement struct {
 	changes, w, h int
@@ -34,28 +15,28 @@ type arrangement struct {
 	large         scene // on the whole screen; fitting in the lesson
 }
 
-// arrange prepares a lesson for the place that the view gives it.
-func (c *course) arrange(m *Model) {
-	places := placeLesson(m.w, m.h)
+// arrange writes the sheet and draws the figures anew where something changed, and keeps what is scrolled within its
+// bounds, for a screen and the view on it.
+func (c *panes) arrange(w, h int, v view) {
+	places := placeLesson(w, h)
 	width, spacious := places.sheet.w-2, places.sheet.h >= 20
-	now := arrangement{c.changes, m.w, m.h, c.inSight(places), fitting}
-	if m.view == reading {
-		body := placeReader(m.w, m.h).body
+	now := arrangement{c.changes, w, h, c.inSight(places), fitting}
+	body := placeReader(w, h).body
+	if v == reading {
 		width, spacious = min(body.w, 100), body.h >= 20
 	}
 	if c.sheet.width != width || c.sheet.changes != c.changes || c.sheet.spacious != spacious {
 		c.sheet = writeSheet(c, width, spacious)
 	}
 	c.up = max(min(c.up, len(c.sheet.lines)-places.sheet.h), 0)
-	if m.view == drawing {
+	if v == drawing {
 		now.large = c.large
 	}
 	if c.arranged == now {
 		return
 	}
 	c.arranged = now
-	if m.view == drawing {
-		body := placeReader(m.w, m.h).body
+	if v == drawing {
 		c.figure = c.gallery.picture(c.draw(c.large), body.w, body.h, c.ascii)
 		return
 	}
@@ -64,7 +45,7 @@ func (c *course) arrange(m *Model) {
 
 // arrangePane draws the figure of the lesson, the diagram, or both. Where all parts apart have no room, the frame as given
 // stands for them.
-func (c *course) arrangePane(l lessonPlaces) {
+func (c *panes) arrangePane(l lessonPlaces) {
 	at, pane := c.placeFigures(l), c.inSight(l)
 	c.figure, c.diagram = nil, nil
 	if at.both || pane == diagramPane {
@@ -82,27 +63,15 @@ func (c *course) arrangePane(l lessonPlaces) {
 }
 
 // placeFigures divides the place of the figure, if there is a diagram to stand beside it.
-func (c *course) placeFigures(l lessonPlaces) figurePlaces {
+func (c *panes) placeFigures(l lessonPlaces) figurePlaces {
 	if c.has(c.diagramInHand()) {
 		return placeFigures(l.figure)
 	}
 	return figurePlaces{body: l.figure, diagram: l.figure}
 }
 
-// diagramInHand is the internal force that is asked for; when all is done, M.
-func (c *course) diagramInHand() scene {
-	q, asking := c.l.Now()
-	if !asking || q.Member == statics.None {
-		return bending
-	}
-	return ofQuantity(quantityOf(q))
-}
-
-// drawLesson draws the lesson.
-func (m *Model) drawLesson(p *page) {
-	c := m.course
-	l := placeLesson(m.w, m.h)
-	m.drawHead(p, l.head)
+// put draws the panes that are in sight.
+func (c *panes) put(p *page, l lessonPlaces) {
 	if l.both || c.inSight(l) != sheetPane {
 		c.drawFigures(p, l)
 	}
@@ -112,13 +81,10 @@ func (m *Model) drawLesson(p *page) {
 	if l.both || c.inSight(l) == sheetPane {
 		c.drawSheet(p, l.sheet)
 	}
-	m.drawStep(p, l.step)
-	m.drawTalk(p, l.talk)
-	p.line(l.help, 0, m.helpLine(l.help.w))
 }
 
 // drawFigures draws the figure, and the diagram beside it or in its place.
-func (c *course) drawFigures(p *page, l lessonPlaces) {
+func (c *panes) drawFigures(p *page, l lessonPlaces) {
 	at := c.placeFigures(l)
 	if c.diagram != nil {
 		drawFigure(p, at.diagram, c.title(c.diagramInHand(), false), c.diagram)
@@ -135,8 +101,8 @@ func drawFigure(p *page, in rect, title string, k *picture) {
 }
 
 // drawHead tells the problem and how far one is.
-func (m *Model) drawHead(p *page, in rect) {
-	l := m.course.l
+func (c *current) drawHead(p *page, in rect) {
+	l := c.l
 	at, of := l.Position()
 	how := l.Rung().String()
 	if l.Exam() {
@@ -155,7 +121,7 @@ func (m *Model) drawHead(p *page, in rect) {
 }
 
 // drawSheet draws the end of the sheet, or the step that is looked at, or as far up as it is scrolled.
-func (c *course) drawSheet(p *page, in rect) {
+func (c *panes) drawSheet(p *page, in rect) {
 	lines := c.sheet.lines
 	from := max(len(lines)-in.h-c.up, 0)
 	if c.looked != statics.None && c.looked < len(c.sheet.starts) && c.up == 0 {
@@ -172,8 +138,7 @@ func (c *course) drawSheet(p *page, in rect) {
 }
 
 // drawStep draws the rule above the question with the step or member that it belongs to.
-func (m *Model) drawStep(p *page, in rect) {
-	c := m.course
+func (c *current) drawStep(p *page, in rect) {
 	p.fill(in, "─", faintInk)
 	q, asking := c.l.Now()
 	text := "All done"

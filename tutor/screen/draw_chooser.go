@@ -12,10 +12,9 @@ import (
 	"unpin/tutor"
 )
 
-// arrangeChooser keeps the choice in sight and draws its figure.
-func (m *Model) arrangeChooser() {
-	c := &m.chooser
-	l := placeChooser(m.w, m.h)
+// arrange keeps the choice in sight and draws its figure.
+func (c *chooser) arrange(w, h int) {
+	l := placeChooser(w, h)
 	if c.at < c.top {
 		c.top = c.at
 	}
@@ -25,43 +24,47 @@ func (m *Model) arrangeChooser() {
 		return
 	}
 	_, place := splitDetails(e.Problem, l.details)
-	c.figure = c.gallery.picture(figure.OfFrame(&e.Problem.Frame, figure.Options{Style: e.Problem.Style(m.o.ASCII)}), place.w, place.h, m.o.ASCII)
+	c.figure = c.gallery.picture(figure.OfFrame(&e.Problem.Frame, figure.Options{Style: e.Problem.Style(c.ascii)}), place.w, place.h, c.ascii)
 }
 
-// drawChooser draws the list of problems and the details of the one in hand.
-func (m *Model) drawChooser(p *page) {
-	l := placeChooser(m.w, m.h)
-	if title, n := "Choose a problem", m.drawRungs(p, l.head); columns(title)+n < l.head.w {
+// draw draws the list of problems and the details of the one in hand, with a notice in place of the caution.
+func (c *chooser) draw(p *page, notice string) {
+	l := placeChooser(p.w, p.h)
+	if title, n := "Choose a problem", c.drawRungs(p, l.head); columns(title)+n < l.head.w {
 		p.line(l.head, 0, say(title, titleInk))
-		m.drawRungs(p, l.head)
+		c.drawRungs(p, l.head)
 	}
-	x := p.put(l.find.x, l.find.y, l.find.w, "find: ", faintInk)
-	where := ""
-	if n := len(m.chooser.found()); n > 0 {
-		where = fmt.Sprintf("  problem %d of %d", m.chooser.at+1, n)
-	}
-	m.chooser.filter.draw(p, x, l.find.y, l.find.x+l.find.w-columns(where))
-	p.put(l.find.x+l.find.w-columns(where), l.find.y, l.find.x+l.find.w, where, faintInk)
-	p.fill(rect{0, 2, m.w, 1}, "─", faintInk)
-	if l.both || !m.chooser.details {
-		m.drawList(p, l.list)
+	c.drawFind(p, l.find)
+	p.fill(rect{0, 2, p.w, 1}, "─", faintInk)
+	if l.both || !c.details {
+		c.drawList(p, l.list)
 	}
 	if l.both {
 		p.fill(rect{l.details.x - 2, l.details.y, 1, l.details.h}, "│", faintInk)
 	}
-	if l.both || m.chooser.details {
-		m.drawDetails(p, l.details)
+	if l.both || c.details {
+		c.drawDetails(p, l.details)
 	}
 	note, k := wording.Caution, plainInk
-	if m.notice != "" {
-		note, k = m.notice, notYetInk
+	if notice != "" {
+		note, k = notice, notYetInk
 	}
 	p.lines(l.note, folded(note, l.note.w, 0, k))
-	p.line(l.help, 0, m.helpLine(l.help.w))
+}
+
+// drawFind draws what is typed to find a problem, and which of those found is in hand.
+func (c *chooser) drawFind(p *page, in rect) {
+	x := p.put(in.x, in.y, in.w, "find: ", faintInk)
+	where := ""
+	if n := len(c.found()); n > 0 {
+		where = fmt.Sprintf("  problem %d of %d", c.at+1, n)
+	}
+	c.filter.draw(p, x, in.y, in.x+in.w-columns(where))
+	p.put(in.x+in.w-columns(where), in.y, in.x+in.w, where, faintInk)
 }
 
 // drawRungs draws the rungs at the right of the head, the one in hand in brackets, and tells how wide they are.
-func (m *Model) drawRungs(p *page, in rect) int {
+func (c *chooser) drawRungs(p *page, in rect) int {
 	var all line
 	n := 0
 	add := func(text string, k ink) {
@@ -70,13 +73,13 @@ func (m *Model) drawRungs(p *page, in rect) int {
 	}
 	add("level:", faintInk)
 	for i, name := range tutor.Rungs() {
-		if tutor.Rung(i) == m.chooser.rung {
+		if tutor.Rung(i) == c.rung {
 			add(" ["+name+"]", strongInk)
 		} else {
 			add("  "+name+" ", faintInk)
 		}
 	}
-	if m.o.Exam {
+	if c.exam {
 		add(" exam", strongInk)
 	}
 	p.line(rect{in.x + max(in.w-n, 0), in.y, min(n, in.w), 1}, 0, all)
@@ -84,8 +87,7 @@ func (m *Model) drawRungs(p *page, in rect) int {
 }
 
 // drawList draws the problems found.
-func (m *Model) drawList(p *page, in rect) {
-	c := &m.chooser
+func (c *chooser) drawList(p *page, in rect) {
 	list := c.found()
 	switch {
 	case !c.ready:
@@ -94,12 +96,12 @@ func (m *Model) drawList(p *page, in rect) {
 		p.lines(in, folded("No problem holds all of that. Esc shows all again.", in.w, 0, plainInk))
 	}
 	for y := 0; y < in.h && c.top+y < len(list); y++ {
-		m.drawEntry(p, rect{in.x, in.y + y, in.w, 1}, list[c.top+y], c.top+y == c.at)
+		c.drawEntry(p, rect{in.x, in.y + y, in.w, 1}, list[c.top+y], c.top+y == c.at)
 	}
 }
 
 // drawEntry draws one row of the list: the grade, the title, how far one is.
-func (m *Model) drawEntry(p *page, in rect, e Entry, chosen bool) {
+func (c *chooser) drawEntry(p *page, in rect, e Entry, chosen bool) {
 	mark, k := "  ", plainInk
 	if chosen {
 		mark, k = "▸ ", strongInk
@@ -112,7 +114,7 @@ func (m *Model) drawEntry(p *page, in rect, e Entry, chosen bool) {
 	if e.Problem.Grade > 0 {
 		grade = strconv.Itoa(e.Problem.Grade)
 	}
-	done := m.chooser.progress(e.Problem)
+	done := c.progress(e.Problem)
 	room := in.w - 5
 	if done != "" {
 		room -= columns(done) + 1
@@ -130,8 +132,8 @@ func titleOf(e Entry) string {
 }
 
 // drawDetails draws the title, the scenario and the figure of the problem in hand, or why it cannot be used.
-func (m *Model) drawDetails(p *page, in rect) {
-	e, ok := m.chooser.choice()
+func (c *chooser) drawDetails(p *page, in rect) {
+	e, ok := c.choice()
 	switch {
 	case !ok:
 	case e.Problem == nil:
@@ -143,7 +145,7 @@ func (m *Model) drawDetails(p *page, in rect) {
 	default:
 		words, place := splitDetails(e.Problem, in)
 		p.lines(in, words)
-		m.chooser.figure.put(p, place)
+		c.figure.put(p, place)
 	}
 }
 

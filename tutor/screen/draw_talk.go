@@ -9,16 +9,23 @@ import (
 	"unpin/tutor"
 )
 
-// drawTalk draws what the question rests on, the line for the answer, and what was said last.
-func (m *Model) drawTalk(p *page, in rect) {
-	above, noted := m.questionLines(in)
-	if m.course.greeting && len(above)+1+len(m.saidLines(in.w)) > in.h {
+// A talk is what a lesson and its student say to each other: what the question rests on, the line for the answer, and what
+// was said last.
+type talk struct {
+	*course
+	notice string // said before the reply
+}
+
+// draw draws what the question rests on, the line for the answer, and what was said last.
+func (c talk) draw(p *page, in rect) {
+	above, noted := c.questionLines(in)
+	if c.greeting && len(above)+1+len(c.said(in.w)) > in.h {
 		above, noted = nil, false // it stands on the sheet too
 	}
 	p.lines(in, above)
 	y := len(above)
-	m.drawAnswer(p, rect{in.x, in.y + y, in.w, 1}, noted)
-	said := m.saidLines(in.w)
+	c.drawAnswer(p, rect{in.x, in.y + y, in.w, 1}, noted)
+	said := c.said(in.w)
 	room := in.h - y - 1
 	if len(said) > room && room > 0 {
 		said = slices.Clone(said[:room])
@@ -29,9 +36,8 @@ func (m *Model) drawTalk(p *page, in rect) {
 }
 
 // questionLines are the sum in symbols and the positive sense, as many as leave two lines for the reply. Noted tells
-// whether the sense is among them.
-func (m *Model) questionLines(in rect) (all []line, noted bool) {
-	c := m.course
+// whether the sense is among thec.
+func (c talk) questionLines(in rect) (all []line, noted bool) {
 	q, asking := c.l.Now()
 	st := style(c.l, c.ascii)
 	room := in.h - 3
@@ -65,7 +71,7 @@ func (m *Model) questionLines(in rect) (all []line, noted bool) {
 }
 
 // scoreLines tell how it went, where anything was asked.
-func (c *course) scoreLines(w int) []line {
+func (c talk) scoreLines(w int) []line {
 	first, of := c.l.Score()
 	text := fmt.Sprintf("First try and without help: %d of %d.", first, of)
 	if c.l.Exam() {
@@ -75,17 +81,6 @@ func (c *course) scoreLines(w int) []line {
 		return nil
 	}
 	return folded(text, w, 0, titleInk)
-}
-
-// right is how many answers are right.
-func (c *course) right() int {
-	n := 0
-	for i := range c.l.Asked() {
-		if typed, settled, told, v := c.l.Standing(i); settled && !told && typed != "" && v.Right() {
-			n++
-		}
-	}
-	return n
 }
 
 // plainText is a line without its inks.
@@ -98,8 +93,7 @@ func plainText(l line) string {
 }
 
 // drawAnswer draws the line that is typed into.
-func (m *Model) drawAnswer(p *page, in rect, noted bool) {
-	c := m.course
+func (c talk) drawAnswer(p *page, in rect, noted bool) {
 	q, asking := c.l.Now()
 	st := style(c.l, c.ascii)
 	end := in.x + in.w
@@ -129,12 +123,12 @@ func (m *Model) drawAnswer(p *page, in rect, noted bool) {
 	c.answerLine.draw(p, x, in.y, end)
 }
 
-// saidLines are what was said last: a warning, or the reply.
-func (m *Model) saidLines(w int) []line {
-	r := m.course.reply
+// said are what was said last: a warning, or the reply.
+func (c talk) said(w int) []line {
+	r := c.reply
 	var all []line
-	if m.notice != "" {
-		all = folded(m.notice, w, 0, notYetInk)
+	if c.notice != "" {
+		all = folded(c.notice, w, 0, notYetInk)
 	}
 	for i, text := range r.Lines {
 		if strings.HasPrefix(text, "  ") { // the place of a fault in what was typed

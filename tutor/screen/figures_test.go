@@ -74,7 +74,7 @@ func TestFigures(t *testing.T) {
 // checkPane looks at the figure in its place, and at the diagram beside it or in its stead.
 func checkPane(t *testing.T, m *Model, problem, question string) {
 	t.Helper()
-	for range panes {
+	for range paneCount {
 		for _, k := range []*picture{m.course.figure, m.course.diagram} {
 			if k != nil {
 				checkFigure(t, m, problem, question, k, false)
@@ -119,9 +119,9 @@ func TestRepliesFit(t *testing.T) {
 				break
 			}
 			press(m, "7777", "enter")
-			said := m.saidLines(78)
+			said := m.talk().said(78)
 			l := placeLesson(80, 24)
-			above, _ := m.questionLines(l.talk)
+			above, _ := m.talk().questionLines(l.talk)
 			if room := l.talk.h - 1 - len(above); len(said) > room {
 				t.Errorf("%s: no room for %v", e.Name, said)
 			}

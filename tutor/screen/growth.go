@@ -7,12 +7,13 @@ import (
 	"unpin/tutor"
 )
 
-// The diagrams grow as the student fills them in. A value stands where it was given; a stretch is drawn as a curve once
+// A growing is N, V and M as they grow while the student fills them in. A value stands where it was given; a stretch is drawn as a curve once
 // all that is asked about it is settled: its values, and where they are asked the place of no shear, the degree and the
 // slope. So no figure tells what has still to be found.
+type growing struct{ l *tutor.Lesson }
 
-// diagramScene is N, V or M as far as it is found, with a mark where it is asked for.
-func (c *course) diagramScene(n tutor.Quantity, o figure.Options) figure.Scene {
+// scene is N, V or M as far as it is found, with a mark where it is asked for.
+func (c growing) scene(n tutor.Quantity, o figure.Options) figure.Scene {
 	found := map[int]figure.Growth{}
 	for _, d := range c.l.View().Diagrams() {
 		if g, begun := c.growth(d, n); begun {
@@ -27,7 +28,7 @@ func (c *course) diagramScene(n tutor.Quantity, o figure.Options) figure.Scene {
 }
 
 // askedAlong marks where along a member N, V or M is asked for, or of which stretch.
-func (c *course) askedAlong(n tutor.Quantity) (figure.Note, bool) {
+func (c growing) askedAlong(n tutor.Quantity) (figure.Note, bool) {
 	q, asking := c.l.Now()
 	if !asking || q.Member == statics.None || q.Kind == tutor.Reading || quantityOf(q) != n {
 		return figure.Note{}, false
@@ -55,8 +56,8 @@ func quantityOf(q tutor.Question) tutor.Quantity {
 	return q.Quantity
 }
 
-// diagramTitle names an internal force and says how far it is found.
-func (c *course) diagramTitle(n tutor.Quantity) string {
+// title names an internal force and says how far it is found.
+func (c growing) title(n tutor.Quantity) string {
 	text := [...]string{"Axial force N", "Shear force V", "Bending moment M"}[n]
 	if _, asking := c.l.Now(); asking {
 		text += " so far"
@@ -65,7 +66,7 @@ func (c *course) diagramTitle(n tutor.Quantity) string {
 }
 
 // growth is how much of N, V or M is found along one member, and whether anything is.
-func (c *course) growth(d statics.Diagram, n tutor.Quantity) (g figure.Growth, begun bool) {
+func (c growing) growth(d statics.Diagram, n tutor.Quantity) (g figure.Growth, begun bool) {
 	if c.tells(d.Member) {
 		for range d.Stretches {
 			g.Stretches = append(g.Stretches, true)
@@ -90,7 +91,7 @@ func (c *course) growth(d statics.Diagram, n tutor.Quantity) (g figure.Growth, b
 }
 
 // tells reports whether all of a member is shown: it is read, or everything is done.
-func (c *course) tells(member int) bool {
+func (c growing) tells(member int) bool {
 	at, of := c.l.Position()
 	if at == of {
 		return true
@@ -107,7 +108,7 @@ func (c *course) tells(member int) bool {
 func passing(st statics.Station, n tutor.Quantity) bool { return st.Found && n != tutor.BendingMoment }
 
 // settled reports whether there are such questions about a member, and whether all of them are settled.
-func (c *course) settled(member int, such func(tutor.Question) bool) (asked, all bool) {
+func (c growing) settled(member int, such func(tutor.Question) bool) (asked, all bool) {
 	all = true
 	for n, q := range c.l.Asked() {
 		if q.Member == member && such(q) {
@@ -120,7 +121,7 @@ func (c *course) settled(member int, such func(tutor.Question) bool) (asked, all
 
 // knownStations tells of each station whether N, V or M is found there: it was given, or it is not asked for since it is
 // still what it was before, and all that is asked up to there is settled.
-func (c *course) knownStations(d statics.Diagram, stations []statics.Station, n tutor.Quantity) []bool {
+func (c growing) knownStations(d statics.Diagram, stations []statics.Station, n tutor.Quantity) []bool {
 	known := make([]bool, len(stations))
 	last := false
 	for i, st := range stations {
@@ -142,7 +143,7 @@ func (c *course) knownStations(d statics.Diagram, stations []statics.Station, n 
 }
 
 // knownStretch reports whether all that is asked about a stretch is settled.
-func (c *course) knownStretch(d statics.Diagram, p statics.Stretch, stations []statics.Station, known []bool, n tutor.Quantity) bool {
+func (c growing) knownStretch(d statics.Diagram, p statics.Stretch, stations []statics.Station, known []bool, n tutor.Quantity) bool {
 	for i, st := range stations {
 		from, until := st.At.Cmp(p.From), st.At.Cmp(p.Until)
 		within := from > 0 && until < 0 || from == 0 && st.Side != statics.Before || until == 0 && st.Side != statics.After

@@ -34,7 +34,7 @@ func TestGrowth(t *testing.T) {
 		}
 		for _, n := range []tutor.Quantity{tutor.AxialForce, tutor.ShearForce, tutor.BendingMoment} {
 			for _, d := range c.l.View().Diagrams() {
-				if g, begun := c.growth(d, n); c.hasDiagrams() && (!begun || slices.Contains(g.Stretches, false)) {
+				if g, begun := (growing{c.l}).growth(d, n); c.hasDiagrams() && (!begun || slices.Contains(g.Stretches, false)) {
 					t.Errorf("%s: at the end %s of member %d is %+v", e.Name, n, d.Member, g)
 				}
 			}
@@ -45,7 +45,7 @@ func TestGrowth(t *testing.T) {
 // isDrawn reports whether the figure of an internal force tells what a question asks.
 func isDrawn(c *course, q tutor.Question) bool {
 	d := c.l.View().Diagrams()[q.Member]
-	g, _ := c.growth(d, quantityOf(q))
+	g, _ := growing{c.l}.growth(d, quantityOf(q))
 	for i, drawn := range g.Stretches {
 		p := d.Stretches[i]
 		from, until := q.Station.At.Cmp(p.From), q.Station.At.Cmp(p.Until)
@@ -140,8 +140,8 @@ func TestSheetIsKept(t *testing.T) {
 			}
 			c := *m.course
 			c.binder = binder{}
-			if want := writeSheet(&c, c.sheet.width, c.sheet.spacious); !reflect.DeepEqual(want.lines, m.course.sheet.lines) {
-				t.Fatalf("%s, rung %s: the sheet is\n%s\nin place of\n%s", name, c.l.Rung(), plainSheet(m.course), plainSheet(&course{sheet: want}))
+			if want := writeSheet(&c.panes, c.sheet.width, c.sheet.spacious); !reflect.DeepEqual(want.lines, m.course.sheet.lines) {
+				t.Fatalf("%s, rung %s: the sheet is\n%s\nin place of\n%s", name, c.l.Rung(), plainSheet(m.course), plainSheet(&course{panes: panes{sheet: want}}))
 			}
 		}
 	}

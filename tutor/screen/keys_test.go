@@ -35,7 +35,7 @@ func TestHelpTellsAllKeys(t *testing.T) {
 				t.Errorf("%s: help does not tell %s:\n%s", name, b.shown, text)
 			}
 		}
-		if press(m, "esc"); m.view != m.under {
+		if press(m, "esc"); m.view != m.reader.under {
 			t.Errorf("%s: help is not left", name)
 		}
 	}

@@ -48,19 +48,18 @@ type Entry struct {
 type Model struct {
 	o       Options
 	theme   theme
-	w, h    int // of the terminal; nought until it has told
+	w, h    int // of the terminal; zero until it has told
 	view    view
-	under   view // what a reader was opened over
-	scroll  int  // of the reader, in lines from the top
 	chooser chooser
 	course  *course // the lesson in hand, or nil
-	notice  string  // said in place of the last reply
+	reader  reader
+	notice  string // said in place of the last reply
 }
 
 // New is the program before it has a size.
 func New(o Options) *Model {
 	m := &Model{o: o, theme: themeFor(o.Colour), notice: o.Notice}
-	m.chooser.rung = o.Rung
+	m.chooser.rung, m.chooser.exam, m.chooser.ascii = o.Rung, o.Exam, o.ASCII
 	if o.Clock == nil {
 		m.o.Clock = time.Now
 	}
@@ -77,18 +76,17 @@ func (m *Model) Init() tea.Cmd {
 	if m.course != nil {
 		return nil
 	}
-	return m.list()
+	return list(m.o.Entries, m.o.Store)
 }
 
 // Update takes one message.
 func (m *Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
+	var cmd tea.Cmd
 	switch msg := msg.(type) {
 	case tea.WindowSizeMsg:
 		m.w, m.h = max(msg.Width, 0), max(msg.Height, 0)
 	case tea.KeyMsg:
-		cmd := m.key(msg)
-		m.arrange()
-		return m, cmd
+		cmd = m.key(msg)
 	case listed:
 		m.chooser.take(msg)
 		if msg.warning != "" {
@@ -96,94 +94,32 @@ func (m *Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 		}
 	}
 	m.arrange()
-	return m, nil
+	return m, cmd
 }
 
-// key takes one key message, which may hold several runes that were typed fast or pasted.
-func (m *Model) key(k tea.KeyMsg) tea.Cmd {
-	if k.Type != tea.KeyRunes || k.Alt {
-		if cmd, bound := m.press(k.String()); bound {
-			return cmd
-		}
-		if k.Type == tea.KeySpace {
-			m.write(k.Runes, false)
-			return nil
-		}
-		if e := m.line(); e != nil && !k.Alt {
-			e.key(k)
-			m.retyped()
-		}
-		return nil
+// arrange prepares what the view in hand needs for the size of the screen.
+func (m *Model) arrange() {
+	switch {
+	case m.w < leastWidth || m.h < leastHeight:
+		return
+	case m.view == choosing:
+		m.chooser.arrange(m.w, m.h)
+		return
 	}
-	return m.write(k.Runes, k.Paste)
-}
-
-// write takes runes. A rune that is bound to something does it where it cannot be part of what is typed: in a reader,
-// and on an empty line.
-func (m *Model) write(runes []rune, pasted bool) tea.Cmd {
-	var cmds []tea.Cmd
-	for _, r := range runes {
-		e := m.line()
-		if !pasted && (e == nil || len(e.text) == 0) {
-			if cmd, bound := m.press(string(r)); bound {
-				cmds = append(cmds, cmd)
-				continue
-			}
-		}
-		if e != nil {
-			e.insert([]rune{r})
-			m.retyped()
-		}
+	if m.course != nil {
+		m.course.arrange(m.w, m.h, m.view)
 	}
-	return tea.Batch(cmds...)
-}
-
-// line is the line that is typed into, or nil.
-func (m *Model) line() *editor {
+	body := placeReader(m.w, m.h).body
 	switch m.view {
-	case choosing:
-		return &m.chooser.filter
-	case working:
-		return &m.course.answerLine
+	case reading:
+		m.reader.fill("Sheet: "+m.course.l.View().Title(), m.course.sheet.lines, body.h)
+	case telling:
+		m.reader.fill("What was said", m.talk().said(body.w), body.h)
+	case helping:
+		m.reader.fill("Help", helpPage(m.reader.under, body.w), body.h)
+	case drawing:
+		m.reader.fill(m.course.title(m.course.large, true), nil, body.h)
 	}
-	return nil
-}
-
-// retyped follows a change of the line.
-func (m *Model) retyped() {
-	if m.view == choosing {
-		m.chooser.at, m.chooser.top = 0, 0
-	}
-}
-
-// enter shows a lesson.
-func (m *Model) enter(l *tutor.Lesson) {
-	l.Clock = m.o.Clock
-	m.course = newCourse(l, m.o.ASCII)
-	m.view = working
-}
-
-// keep has the progress of a lesson kept. That writes to a file while a key is worked on: what was judged is safe before
-// the student sees it.
-func (m *Model) keep(l *tutor.Lesson) {
-	if m.o.Store != nil {
-		l.Keep(m.o.Store, m.o.Clock, func(err error) { m.notice = "warning: " + err.Error() })
-	}
-}
-
-// open shows a reader over the view in hand.
-func (m *Model) open(v view) tea.Cmd {
-	m.under, m.view, m.scroll = m.view, v, 0
-	if v == reading {
-		m.scroll = 1 << 20 // its end; arrange brings it in
-	}
-	return nil
-}
-
-// close returns from a reader.
-func (m *Model) close() tea.Cmd {
-	m.view = m.under
-	return nil
 }
 
 // View is the screen: h lines, none wider than w, or nothing before the terminal has told its size.
@@ -192,15 +128,35 @@ func (m *Model) View() string {
 		return ""
 	}
 	p := newPage(m.w, m.h, m.o.ASCII)
-	switch {
-	case m.w < leastWidth || m.h < leastHeight:
+	if m.w < leastWidth || m.h < leastHeight {
 		p.lines(rect{0, 0, m.w, m.h}, folded(tooSmall, m.w, 0, plainInk))
-	case m.view == choosing:
-		m.drawChooser(p)
-	case m.view == working:
+		return p.text(m.theme)
+	}
+	switch m.view {
+	case choosing:
+		m.chooser.draw(p, m.notice)
+	case working:
 		m.drawLesson(p)
 	default:
-		m.drawReader(p)
+		l := placeReader(m.w, m.h)
+		m.reader.put(p, l)
+		if m.view == drawing {
+			m.course.drawScenes(p, l.head)
+			m.course.figure.put(p, l.body)
+		}
 	}
+	p.line(rect{1, m.h - 1, m.w - 2, 1}, 0, m.helpLine(m.w-2))
 	return p.text(m.theme)
 }
+
+// drawLesson draws the lesson.
+func (m *Model) drawLesson(p *page) {
+	l := placeLesson(m.w, m.h)
+	m.course.drawHead(p, l.head)
+	m.course.put(p, l)
+	m.course.drawStep(p, l.step)
+	m.talk().draw(p, l.talk)
+}
+
+// talk is what the lesson and the student say to each other.
+func (m *Model) talk() talk { return talk{m.course, m.notice} }

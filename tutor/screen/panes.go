@@ -3,8 +3,7 @@ package screen
 import (
 	"slices"
 
-	tea "github.com/charmbracelet/bubbletea"
-
+	"unpin/statics"
 	"unpin/tutor"
 )
 
@@ -16,11 +15,29 @@ const (
 	figurePane pane = iota
 	diagramPane
 	sheetPane
-	panes
+	paneCount
 )
 
-// turnPane shows the sheet when a worked step comes to be read, and the figure when something is asked again.
-func (c *course) turnPane() {
+// The panes are what is shown above the question: which figure, which end of the sheet, and these as last arranged.
+type panes struct {
+	current
+	pane    pane  // what is shown where there is room for one
+	reading bool  // a worked step is read, for which the sheet is shown
+	given   bool  // the figure is the frame as given
+	cramped bool  // the pane has no room for all parts apart
+	large   scene // the figure on the whole screen
+	up      int   // lines that the sheet is scrolled up from its end
+	changes int   // counts what may change the figure or the sheet
+
+	sheet           sheet
+	binder          binder
+	gallery         gallery
+	figure, diagram *picture
+	arranged        arrangement // for which figure and diagram were drawn
+}
+
+// turn shows the sheet when a worked step comes to be read, and the figure when something is asked again.
+func (c *panes) turn() {
 	q, asking := c.l.Now()
 	if reads := asking && q.Kind == tutor.Reading; reads != c.reading {
 		c.reading, c.pane = reads, map[bool]pane{true: sheetPane}[reads]
@@ -28,11 +45,10 @@ func (c *course) turnPane() {
 }
 
 // nextPane is the pane that follows the one in sight: itself where all have room beside each other.
-func (m *Model) nextPane() pane {
-	c, places := m.course, placeLesson(m.w, m.h)
+func (c *panes) nextPane(places lessonPlaces) pane {
 	next := c.inSight(places)
-	for range panes {
-		next = (next + 1) % panes
+	for range paneCount {
+		next = (next + 1) % paneCount
 		if next == figurePane || next == sheetPane && !places.both || next == diagramPane && c.has(c.diagramInHand()) && !c.placeFigures(places).both {
 			return next
 		}
@@ -41,7 +57,7 @@ func (m *Model) nextPane() pane {
 }
 
 // inSight is the pane that is shown: the one in hand, unless that has a place of its own or is not there now.
-func (c *course) inSight(places lessonPlaces) pane {
+func (c *panes) inSight(places lessonPlaces) pane {
 	switch {
 	case c.pane == sheetPane && !places.both:
 		return sheetPane
@@ -51,30 +67,60 @@ func (c *course) inSight(places lessonPlaces) pane {
 	return figurePane
 }
 
-func (m *Model) hasPanes() bool { return m.nextPane() != m.course.inSight(placeLesson(m.w, m.h)) }
+// several reports whether there is another pane to show.
+func (c *panes) several(places lessonPlaces) bool { return c.nextPane(places) != c.inSight(places) }
 
-func (m *Model) swapPane() tea.Cmd {
-	m.course.pane = m.nextPane()
-	return nil
-}
+// swap shows the pane that follows.
+func (c *panes) swap(places lessonPlaces) { c.pane = c.nextPane(places) }
 
 // paneWord is what tab leads to.
-func (m *Model) paneWord() string { return [...]string{"figure", "diagram", "sheet"}[m.nextPane()] }
+func (c *panes) paneWord(places lessonPlaces) string {
+	return [...]string{"figure", "diagram", "sheet"}[c.nextPane(places)]
+}
 
-// openFigure shows the figure on the whole screen, at first the one that is in sight.
-func (m *Model) openFigure() tea.Cmd {
-	c := m.course
+// shown is the scene in the lesson's pane.
+func (c *panes) shown() scene {
+	if s := c.fit(); !c.given && !(s == allApart && c.cramped) {
+		return s
+	}
+	return asGiven
+}
+
+// enlarge takes the figure that is in sight for the whole screen.
+func (c *panes) enlarge(places lessonPlaces) {
 	c.large = c.shown()
-	if c.inSight(placeLesson(m.w, m.h)) == diagramPane {
+	if c.inSight(places) == diagramPane {
 		c.large = c.diagramInHand()
 	}
-	return m.open(drawing)
 }
 
-// changeScene shows the figure that follows, or the one before.
-func (m *Model) changeScene(by int) tea.Cmd {
-	list := m.course.available()
-	i := slices.Index(list, m.course.large)
-	m.course.large = list[(i+by+len(list))%len(list)]
-	return nil
+// changeScene takes the figure that follows for the whole screen, or the one before.
+func (c *panes) changeScene(by int) {
+	list := c.available()
+	i := slices.Index(list, c.large)
+	c.large = list[(i+by+len(list))%len(list)]
 }
+
+// toggleGiven changes between the frame as given and the figure that fits the question.
+func (c *panes) toggleGiven() {
+	c.given = !c.given
+	c.changes++
+}
+
+// look looks at the step before or after the one looked at; past the last worked it is the question in hand again.
+func (c *panes) look(by int) {
+	last := min(c.step(), c.l.View().Steps()-1)
+	at := c.looked
+	if at == statics.None {
+		at = c.step()
+	}
+	c.looked = max(at+by, 0)
+	if c.looked > last || c.looked == c.step() {
+		c.looked = statics.None
+	}
+	c.given, c.up = false, 0
+	c.changes++
+}
+
+// scrollSheet scrolls the sheet beside the figure.
+func (c *panes) scrollSheet(by int) { c.up = max(c.up+3*by, 0) }

@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"unpin/statics"
-	"unpin/statics/exact"
 	"unpin/statics/figure"
 	"unpin/statics/wording"
 	"unpin/tutor"
@@ -40,7 +39,7 @@ func (s scene) quantity() (q tutor.Quantity, ok bool) { return tutor.Quantity(s 
 func ofQuantity(q tutor.Quantity) scene { return axial + scene(q) }
 
 // has reports whether there is such a scene to show now.
-func (c *course) has(s scene) bool {
+func (c *current) has(s scene) bool {
 	q, asking := c.l.Now()
 	_, sum := c.sumInHand()
 	switch s {
@@ -57,14 +56,14 @@ func (c *course) has(s scene) bool {
 }
 
 // hasDiagrams reports whether N, V and M have been begun, or are all done.
-func (c *course) hasDiagrams() bool {
+func (c *current) hasDiagrams() bool {
 	q, asking := c.l.Now()
 	along := slices.ContainsFunc(c.l.Asked(), func(q tutor.Question) bool { return q.Member != statics.None })
 	return along && (!asking || q.Member != statics.None && !c.l.Exam())
 }
 
 // available lists the scenes that there are to show now.
-func (c *course) available() []scene {
+func (c *current) available() []scene {
 	var list []scene
 	for s := asGiven; s < scenes; s++ {
 		if c.has(s) {
@@ -75,7 +74,7 @@ func (c *course) available() []scene {
 }
 
 // fit is the scene that fits what is asked or looked back at.
-func (c *course) fit() scene {
+func (c *current) fit() scene {
 	q, asking := c.l.Now()
 	switch {
 	case c.looked != statics.None:
@@ -92,46 +91,8 @@ func (c *course) fit() scene {
 	return thisSum
 }
 
-// shown is the scene in the lesson's pane.
-func (c *course) shown() scene {
-	if s := c.fit(); !c.given && !(s == allApart && c.cramped) {
-		return s
-	}
-	return asGiven
-}
-
-// hiding reports whether an exam still keeps back what is right.
-func (c *course) hiding() bool {
-	_, asking := c.l.Now()
-	return c.l.Exam() && asking
-}
-
-// sumInHand is the sum that is looked back at, or that the question belongs to.
-func (c *course) sumInHand() (statics.Sum, bool) {
-	q, asking := c.l.Now()
-	switch {
-	case c.looked != statics.None:
-		return c.l.View().Step(c.looked).Sums[0], true
-	case !asking:
-	case q.Kind == tutor.TypeSum:
-		return c.l.View().Chosen(), true
-	case q.Step != statics.None:
-		return c.sum(q), true
-	}
-	return statics.Sum{}, false
-}
-
-// bodyInHand is the free body in hand, or the part to which the member in hand belongs.
-func (c *course) bodyInHand() statics.FreeBody {
-	if s, ok := c.sumInHand(); ok {
-		return s.Body
-	}
-	q, _ := c.l.Now()
-	return statics.FreeBody{max(c.l.View().PartOf(q.Member), 0)}
-}
-
 // draw makes the figure of a scene.
-func (c *course) draw(s scene) figure.Scene {
+func (c *current) draw(s scene) figure.Scene {
 	a := c.l.View().Assembly()
 	o := figure.Options{Style: style(c.l, c.ascii)}
 	q, asking := c.l.Now()
@@ -148,34 +109,17 @@ func (c *course) draw(s scene) figure.Scene {
 		return c.sumScene(q, asking, o)
 	}
 	n, _ := s.quantity()
-	return c.diagramScene(n, o)
-}
-
-// known are the forces on the sheet; after an exam, all of them.
-func (c *course) known() map[int]exact.Num {
-	known := map[int]exact.Num{}
-	_, asking := c.l.Now()
-	for i := range c.l.View().Assembly().Forces {
-		if _, ok := c.l.Known(i); ok || !asking {
-			known[i] = c.l.View().Value(i)
-		}
-	}
-	if q, asking := c.l.Now(); asking && q.Kind == tutor.Reading && q.Step != statics.None {
-		for _, i := range c.l.View().Step(q.Step).Gives {
-			known[i] = c.l.View().Value(i)
-		}
-	}
-	return known
+	return growing{c.l}.scene(n, o)
 }
 
 // title is what stands above the figure of a scene, on the whole screen or in its pane.
-func (c *course) title(s scene, large bool) string {
+func (c *current) title(s scene, large bool) string {
 	q, asking := c.l.Now()
 	body := func() string { return wording.Body(c.l.View().Assembly(), c.bodyInHand()) }
 	n, diagram := s.quantity()
 	switch {
 	case diagram:
-		return c.diagramTitle(n)
+		return growing{c.l}.title(n)
 	case s == asGiven && c.fit() == asGiven && asking:
 		return "The frame, to be cut free"
 	case s == asGiven:

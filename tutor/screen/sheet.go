@@ -3,7 +3,6 @@ package screen
 import (
 	"fmt"
 
-	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
 	"unpin/statics/notation"
@@ -23,7 +22,7 @@ type sheet struct {
 // A writer writes a sheet.
 type writer struct {
 	*sheet
-	c  *course
+	c  *panes
 	st notation.Style
 }
 
@@ -185,18 +184,6 @@ func (w writer) box(text, remark string) {
 	if remark != "" {
 		w.put(3, remark, faintInk)
 	}
-}
-
-// membersBegun lists the members along which something was asked, in order.
-func (c *course) membersBegun() []int {
-	var list []int
-	at, of := c.l.Position()
-	for _, q := range c.l.Asked()[:min(at+1, of)] {
-		if q.Member != statics.None && (len(list) == 0 || list[len(list)-1] != q.Member) {
-			list = append(list, q.Member)
-		}
-	}
-	return list
 }
 
 // member writes what is known of N, V and M along a member.

@@ -12,7 +12,7 @@ import (
 
 // sumScene is the sum in hand on its free body: what has no part in it faded, the centre marked, and the arms as
 // dimensions, but none before it was asked for. What is asked is lit.
-func (c *course) sumScene(q tutor.Question, asking bool, o figure.Options) figure.Scene {
+func (c *current) sumScene(q tutor.Question, asking bool, o figure.Options) figure.Scene {
 	s, _ := c.sumInHand()
 	back := c.looked != statics.None || !asking || q.Kind == tutor.Reading
 	if !back {
@@ -29,7 +29,7 @@ func (c *course) sumScene(q tutor.Question, asking bool, o figure.Options) figur
 }
 
 // armScene is a sum of moments with all its arms, and as on every free body what the other parts receive.
-func (c *course) armScene(s statics.Sum, o figure.Options) figure.Scene {
+func (c *current) armScene(s statics.Sum, o figure.Options) figure.Scene {
 	a := c.l.View().Assembly()
 	scene := figure.OfSum(a, s, c.known(), o)
 	scene.Legend = nil // the sum is named beneath
@@ -41,13 +41,8 @@ func (c *course) armScene(s statics.Sum, o figure.Options) figure.Scene {
 	return scene
 }
 
-// hidesTerms reports whether the terms of a step's sums are asked for and, in an exam, not told yet.
-func (c *course) hidesTerms(step int) bool {
-	return c.hiding() && c.l.View().RungOf(step) == tutor.Terms
-}
-
 // light lights what is asked.
-func (c *course) light(q tutor.Question, s statics.Sum, o *figure.Options) {
+func (c *current) light(q tutor.Question, s statics.Sum, o *figure.Options) {
 	switch {
 	case q.Kind == tutor.ForceValue:
 		o.LitForces = []int{q.Force}
@@ -61,7 +56,7 @@ func (c *course) light(q tutor.Question, s statics.Sum, o *figure.Options) {
 // termScene is the free body with its dimensions, from which arms are found; the centre is marked, and from when the arm of
 // the term in hand is asked for, it stands as one more dimension, with a question mark until it is settled. In an exam
 // nothing is drawn that would help.
-func (c *course) termScene(q tutor.Question, s statics.Sum, o figure.Options) figure.Scene {
+func (c *current) termScene(q tutor.Question, s statics.Sum, o figure.Options) figure.Scene {
 	if !c.hiding() {
 		fade(c.l.View().Assembly(), s, &o)
 	}
@@ -103,18 +98,6 @@ func fade(a *statics.Assembly, s statics.Sum, o *figure.Options) {
 			o.FadedLoads = append(o.FadedLoads, i)
 		}
 	}
-}
-
-// settledArm reports whether the arm of the term in hand is on the sheet.
-func (c *course) settledArm(q tutor.Question) bool {
-	n := slices.IndexFunc(c.l.Asked(), func(k tutor.Question) bool {
-		return k.Kind == tutor.TermArm && k.Step == q.Step && k.Sum == q.Sum && k.Term == q.Term
-	})
-	if n < 0 {
-		return false
-	}
-	_, settled, _, _ := c.l.Standing(n)
-	return settled
 }
 
 // mark marks the centre of a sum of moments.
@@ -174,7 +157,7 @@ func footOf(centre statics.Point, t statics.Term) statics.Point {
 
 // bodyScene is the free body in hand with its dimensions; for N, V and M the part of the member, with a mark where it is
 // cut.
-func (c *course) bodyScene(q tutor.Question, asking bool, o figure.Options) figure.Scene {
+func (c *current) bodyScene(q tutor.Question, asking bool, o figure.Options) figure.Scene {
 	a := c.l.View().Assembly()
 	if asking && q.Kind == tutor.ForceValue && c.looked == statics.None {
 		o.LitForces = []int{q.Force}

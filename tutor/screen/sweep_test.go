@@ -163,7 +163,7 @@ func toDiagrams(t testing.TB, m *Model, n int) {
 func states(t testing.TB, ascii bool) map[string]*Model {
 	all := map[string]*Model{}
 	add := func(name string, m *Model, keys ...string) *Model {
-		m.o.ASCII = ascii
+		m.o.ASCII, m.chooser.ascii = ascii, ascii
 		if m.course != nil {
 			m.course.ascii = ascii
 		}

@@ -4,86 +4,12 @@ import (
 	"fmt"
 	"strings"
 
-	tea "github.com/charmbracelet/bubbletea"
-
 	"unpin/statics/wording"
 	"unpin/tutor"
 )
 
-// page is how many lines of a reader are in sight.
-func (m *Model) page() int { return placeReader(m.w, m.h).body.h }
-
-// scrolls reports whether a reader has more than is in sight.
-func (m *Model) scrolls() bool { return m.view != drawing && len(m.readerLines()) > m.page() }
-
-func (m *Model) scrollBy(by int) tea.Cmd {
-	m.scroll = max(m.scroll, 0) + by
-	return nil
-}
-
-// readerLines are the lines of the reader in hand.
-func (m *Model) readerLines() []line {
-	switch m.view {
-	case reading:
-		return m.course.sheet.lines
-	case telling:
-		return m.saidLines(m.w - 2)
-	case helping:
-		return m.helpPage(m.w - 2)
-	}
-	return nil
-}
-
-// drawReader draws a text or a figure on the whole screen.
-func (m *Model) drawReader(p *page) {
-	l := placeReader(m.w, m.h)
-	p.line(l.head, 0, say(short(m.readerTitle(), l.head.w), titleInk))
-	if m.view == drawing {
-		m.drawScenes(p, l.head)
-		m.course.figure.put(p, l.body)
-	} else {
-		lines := m.readerLines()
-		from := min(m.scroll, len(lines))
-		p.lines(l.body, lines[from:min(from+l.body.h, len(lines))])
-		if len(lines) > l.body.h {
-			where := fmt.Sprintf(" lines %d to %d of %d", from+1, min(from+l.body.h, len(lines)), len(lines))
-			p.put(m.w-columns(where)-1, 0, m.w, where, faintInk)
-		}
-	}
-	p.line(l.help, 0, m.helpLine(l.help.w))
-}
-
-// drawScenes draws the figures that there are at the right of the head, the one in sight in brackets, if there is room.
-func (m *Model) drawScenes(p *page, in rect) {
-	var all line
-	n := 0
-	for _, s := range m.course.available() {
-		text, k := "  "+s.word()+" ", faintInk
-		if s == m.course.large {
-			text, k = " ["+s.word()+"]", strongInk
-		}
-		all = append(all, span{text, k})
-		n += columns(text)
-	}
-	if columns(m.readerTitle())+2+n <= in.w {
-		p.line(rect{in.x + in.w - n, in.y, n, 1}, 0, all)
-	}
-}
-
-func (m *Model) readerTitle() string {
-	switch m.view {
-	case reading:
-		return "Sheet: " + m.course.l.View().Title()
-	case drawing:
-		return m.course.title(m.course.large, true)
-	case helping:
-		return "Help"
-	}
-	return "What was said"
-}
-
-// helpPage says what the keys do in the view that help was asked in, and what can be typed.
-func (m *Model) helpPage(w int) []line {
+// helpPage says what the keys do in a view, and what can be typed.
+func helpPage(under view, w int) []line {
 	var all []line
 	put := func(key, text string) {
 		rows := fold(text, max(w-18, 20), 0)
@@ -94,7 +20,7 @@ func (m *Model) helpPage(w int) []line {
 			all = append(all, line{{fmt.Sprintf("%-16s  ", key), strongInk}, {row, plainInk}})
 		}
 	}
-	for _, list := range [][]binding{bindings(m.under), anywhere} {
+	for _, list := range [][]binding{bindings(under), anywhere} {
 		for _, b := range list {
 			if b.help != "" {
 				put(b.shown, b.help)
@@ -102,7 +28,7 @@ func (m *Model) helpPage(w int) []line {
 		}
 	}
 	all = append(all, nil)
-	if m.under == choosing {
+	if under == choosing {
 		all = append(all, folded("Type a part of a title, a skill or a grade, to find problems.", w, 0, plainInk)...)
 		all = append(all, nil)
 		put("level read", "every step is worked, to read")

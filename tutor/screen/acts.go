@@ -1,0 +1,135 @@
+package screen
+
+import (
+	"strings"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"unpin/statics/wording"
+	"unpin/tutor"
+)
+
+// enter shows a lesson.
+func (m *Model) enter(l *tutor.Lesson) {
+	l.Clock = m.o.Clock
+	m.course = newCourse(l, m.o.ASCII)
+	m.view = working
+}
+
+// keep has the progress of a lesson kept. That writes to a file while a key is worked on: what was judged is safe before
+// the student sees it.
+func (m *Model) keep(l *tutor.Lesson) {
+	if m.o.Store != nil {
+		l.Keep(m.o.Store, m.o.Clock, func(err error) { m.notice = "warning: " + err.Error() })
+	}
+}
+
+// begin begins the problem in hand, and goes on where it was left if that is wanted.
+func (m *Model) begin(goOn bool) {
+	e, _ := m.chooser.choice()
+	l, err := tutor.New(e.Problem, m.chooser.rung, m.o.Exam)
+	m.start(l, err, goOn)
+}
+
+// start shows a lesson, or why there is none, and goes on where it was left.
+func (m *Model) start(l *tutor.Lesson, err error, goOn bool) {
+	if err != nil {
+		m.notice = wording.Sentence(err.Error())
+		return
+	}
+	m.notice = ""
+	m.keep(l)
+	m.enter(l)
+	if goOn && l.Earlier() > 0 {
+		m.course.take(l.Type("resume"))
+	}
+}
+
+// answer gives what was typed to the lesson; at its end it leads on.
+func (m *Model) answer() tea.Cmd {
+	c := m.course
+	if _, asking := c.l.Now(); !asking && len(c.answerLine.text) == 0 {
+		return m.leadOn()
+	}
+	if m.o.Clock().Before(c.pause) {
+		return nil
+	}
+	return m.typed(c.answerLine.take())
+}
+
+// leadOn leads to a step that was told and comes once more, or else to the problems.
+func (m *Model) leadOn() tea.Cmd {
+	next := m.course.next()
+	if len(next) == 0 {
+		return m.toChooser()
+	}
+	m.enter(next[0])
+	m.course.again = next[1:]
+	m.course.reply = tutor.Reply{Kind: tutor.Listed, Lines: []string{"This was told: here is a step of its kind once more, with other numbers."}}
+	return nil
+}
+
+// typed does what a line says: a word for the screen, or what the lesson makes of it.
+func (m *Model) typed(text string) tea.Cmd {
+	m.notice = ""
+	word := strings.ToLower(strings.TrimSpace(text))
+	switch word {
+	case "sheet":
+		return m.open(reading)
+	case "help":
+		return m.open(helping)
+	}
+	if name, ok := strings.CutPrefix(word, "level "); ok {
+		m.toRung(name)
+		return nil
+	}
+	switch m.course.give(text, m.o.Clock()).Kind {
+	case tutor.Leaving:
+		return tea.Quit
+	case tutor.Worked:
+		return m.open(telling)
+	}
+	return nil
+}
+
+// toRung takes the same problem up at another rung, where it was left there.
+func (m *Model) toRung(name string) {
+	rung, err := tutor.ParseRung(name)
+	if err != nil {
+		m.course.take(tutor.Reply{Kind: tutor.Unread, Lines: []string{wording.Sentence(err.Error())}})
+		return
+	}
+	m.chooser.rung = rung
+	l, err := m.course.l.Anew(rung, m.o.Exam)
+	m.start(l, err, true)
+}
+
+// leave undoes the last thing that can be: the line, looking; else it shows the problems.
+func (m *Model) leave() tea.Cmd {
+	if m.course.undo() {
+		return nil
+	}
+	return m.toChooser()
+}
+
+// toChooser shows the problems, with what was done just now counted.
+func (m *Model) toChooser() tea.Cmd {
+	m.view, m.course, m.notice = choosing, nil, ""
+	return list(m.o.Entries, m.o.Store)
+}
+
+// open shows a reader over the view in hand.
+func (m *Model) open(v view) tea.Cmd {
+	m.reader = reader{under: m.view}
+	m.view = v
+	switch v {
+	case reading:
+		m.reader.scroll = 1 << 20 // its end; fill brings it in
+	case drawing:
+		m.course.enlarge(placeLesson(m.w, m.h))
+	}
+	return nil
+}
+
+// close returns from a reader.
+func (m *Model) close() { m.view = m.reader.under }

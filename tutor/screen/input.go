@@ -1,0 +1,76 @@
+package screen
+
+import (
+	"slices"
+
+	tea "github.com/charmbracelet/bubbletea"
+)
+
+// key takes one key message, which may hold several runes that were typed fast or pasted.
+func (m *Model) key(k tea.KeyMsg) tea.Cmd {
+	if k.Type != tea.KeyRunes || k.Alt {
+		if cmd, bound := m.press(k.String()); bound {
+			return cmd
+		}
+		if k.Type == tea.KeySpace {
+			m.write(k.Runes, false)
+			return nil
+		}
+		if e := m.line(); e != nil && !k.Alt {
+			e.key(k)
+			m.retyped()
+		}
+		return nil
+	}
+	return m.write(k.Runes, k.Paste)
+}
+
+// write takes runes. A rune that is bound to something does it where it cannot be part of what is typed: in a reader,
+// and on an empty line.
+func (m *Model) write(runes []rune, pasted bool) tea.Cmd {
+	var cmds []tea.Cmd
+	for _, r := range runes {
+		e := m.line()
+		if !pasted && (e == nil || len(e.text) == 0) {
+			if cmd, bound := m.press(string(r)); bound {
+				cmds = append(cmds, cmd)
+				continue
+			}
+		}
+		if e != nil {
+			e.insert([]rune{r})
+			m.retyped()
+		}
+	}
+	return tea.Batch(cmds...)
+}
+
+// press does what a key is bound to, and reports whether it is bound to anything.
+func (m *Model) press(name string) (tea.Cmd, bool) {
+	for _, list := range [][]binding{bindings(m.view), anywhere} {
+		for _, b := range list {
+			if slices.Contains(b.keys, name) && !b.off(m) {
+				return b.do(m), true
+			}
+		}
+	}
+	return nil, false
+}
+
+// line is the line that is typed into, or nil.
+func (m *Model) line() *editor {
+	switch m.view {
+	case choosing:
+		return &m.chooser.filter
+	case working:
+		return &m.course.answerLine
+	}
+	return nil
+}
+
+// retyped follows a change of the line.
+func (m *Model) retyped() {
+	if m.view == choosing {
+		m.chooser.retyped()
+	}
+}
