@@ -26,9 +26,9 @@ func letLine(f statics.Force) string {
 // the other way, all is as it was given.
 func TestAnySenses(t *testing.T) {
 	for n, name := range problems.Names() {
-		for _, rung := range []Rung{Order, Blank} {
+		for _, level := range []Level{Plan, Blank} {
 			random := rand.New(rand.NewPCG(2, uint64(n)))
-			l := lesson(t, name, rung)
+			l := lesson(t, name, level)
 			given := *l.about.solution
 			next := func() statics.Sum {
 				if f := l.about.solution.Forces[random.IntN(len(given.Forces))]; l.Type(letLine(f)).Kind != Listed {
@@ -37,7 +37,7 @@ func TestAnySenses(t *testing.T) {
 				return anySum(l, random)
 			}
 			if !followed(t, l, next) {
-				t.Errorf("%s, %s: no end", name, rung)
+				t.Errorf("%s, %s: no end", name, level)
 			}
 			for _, f := range l.about.solution.Forces {
 				if f.Turned {
@@ -45,7 +45,7 @@ func TestAnySenses(t *testing.T) {
 				}
 			}
 			if !slices.EqualFunc(l.about.solution.Values, given.Values, exact.Num.Equal) || len(l.about.assumedLines()) > 0 {
-				t.Errorf("%s, %s: turned round and back, the values are %v", name, rung, l.about.solution.Values)
+				t.Errorf("%s, %s: turned round and back, the values are %v", name, level, l.about.solution.Values)
 			}
 		}
 	}
@@ -76,7 +76,7 @@ func TestTurnedSums(t *testing.T) {
 
 // What is said of a wrong N, V or M does not depend on the senses assumed.
 func TestSectionsWithSensesAssumed(t *testing.T) {
-	plain, turned := lesson(t, "quay-gantry", Order), lesson(t, "quay-gantry", Order)
+	plain, turned := lesson(t, "quay-gantry", Plan), lesson(t, "quay-gantry", Plan)
 	for _, l := range []*Lesson{plain, turned} {
 		for q, _ := l.Now(); q.Kind != SectionPart; q, _ = l.Now() {
 			l.Type("tell")

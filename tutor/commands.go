@@ -248,6 +248,6 @@ func (c coach) sectionHints(q Question) [3]string {
 	return [3]string{
 		"cut member " + m.Name + " here and keep the piece on the side of " + from + ".",
 		c.about.sectionRule(q.Quantity, from),
-		"write " + wording.New(a, c.about.style()).Numbers(s, c.about.knownIn(a)) + "; then solve it for " + q.Quantity.String() + ", or type tell.",
+		"write " + wording.New(a, c.about.style()).Numbers(s, c.about.knownIn(a)) + "; then solve it for " + q.Quantity.Letter() + ", or type tell.",
 	}
 }

@@ -38,7 +38,7 @@ func (l *Lesson) extend() {
 	}
 }
 
-// compose takes a choice, an equation, or at the rung blank both in one line; in place of an equation also another choice.
+// compose takes a choice, an equation, or at the level blank both in one line; in place of an equation also another choice.
 func (l *Lesson) compose(q Question, line string) Reply {
 	if q.Kind == TypeSum && l.about.namesSum(line) {
 		l.chooseAgain()
@@ -60,7 +60,7 @@ func (m *matter) namesSum(line string) bool {
 	return err == nil && !strings.Contains(line, "=")
 }
 
-// choose takes a line that names a free body and a sum; at the rung blank its equation may follow after a colon, and is
+// choose takes a line that names a free body and a sum; at the level blank its equation may follow after a colon, and is
 // given back to be written once the choice is right.
 func (l *Lesson) choose(line string) (r Reply, equation string) {
 	blank := l.about.levels.level == Blank
@@ -115,7 +115,7 @@ func (l *Lesson) tellSum() string {
 	why := l.about.words().Because(step, l.sheet.knownForce)
 	l.giveUp()
 	l.route.kept = nil // they follow from what is told or can be chosen again
-	l.route.addStep(statics.Step{Sums: step.Sums, Gives: step.Gives, Why: step.Why}, l.about.levels.level == Order)
+	l.route.addStep(statics.Step{Sums: step.Sums, Gives: step.Gives, Why: step.Why}, l.about.levels.level == Plan)
 	return strings.Join(titles, "; and ") + ". " + why
 }
 

@@ -19,7 +19,7 @@ func (m *matter) shear() notation.ShearTurn { return m.problem.Conventions.Shear
 func (m *matter) turnedShear() bool { return m.shear() != notation.ClockwiseShear }
 
 // isShear reports whether a question asks for V at a place.
-func isShear(q Question) bool { return q.Kind == SectionPart && q.Quantity == ShearForce }
+func isShear(q Question) bool { return q.Kind == SectionPart && q.Quantity == statics.ShearForce }
 
 // asShown turns a value of what q asks from the signs of package statics into those of the lesson, or back.
 func (m *matter) asShown(q Question, v exact.Num) exact.Num {
@@ -31,7 +31,7 @@ func (m *matter) asShown(q Question, v exact.Num) exact.Num {
 
 // Shown is N, V or M at the place that q asks for, by the conventions of the lesson.
 func (v View) Shown(q Question) exact.Num {
-	return v.about.asShown(q, quantities(q.Station.InternalForces)[q.Quantity])
+	return v.about.asShown(q, q.Station.Of(q.Quantity))
 }
 
 // ShearDirection is the way in which the forces on the side of a member's start act across it where V is positive.
@@ -46,7 +46,7 @@ func (v View) ShearDirection(member int) statics.Vector {
 // sectionSum is the sum of all that acts on the starting side of a section, with V in the sense of the lesson.
 func (m *matter) sectionSum(q Question) (*statics.Assembly, statics.Sum) {
 	a, s := m.section(q, m.solution.Values).Sum()
-	if q.Quantity == ShearForce && m.turnedShear() {
+	if q.Quantity == statics.ShearForce && m.turnedShear() {
 		s.Terms = slices.Clone(s.Terms)
 		own := &s.Terms[len(s.Terms)-1]
 		own.Sign, own.Toward = -own.Sign, own.Toward.Neg()
@@ -72,7 +72,7 @@ func (m *matter) shearSigns() (slope, side string) {
 
 // NewPlain begins a lesson for the line mode: its values have the signs of the JSON and its plan is the plain one, and
 // where the problem asks for other conventions it says so at its start. Errors are those of New.
-func NewPlain(p *problems.Problem, rung Rung, exam bool) (*Lesson, error) {
+func NewPlain(p *problems.Problem, level Level, exam bool) (*Lesson, error) {
 	var notes []string
 	c := p.Conventions
 	if c.Shear != notation.ClockwiseShear {
@@ -83,7 +83,7 @@ func NewPlain(p *problems.Problem, rung Rung, exam bool) (*Lesson, error) {
 		c.TwoForce = notation.TwoForcePlain
 		notes = append(notes, "Two-force members are parts like all others here, though the problem or you ask to use them at once: here the plan is that of the JSON.")
 	}
-	l, err := New(p.In(c), rung, exam)
+	l, err := New(p.In(c), level, exam)
 	if err != nil {
 		return nil, err
 	}

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"unpin/problems"
+	"unpin/statics"
 	"unpin/statics/judging"
 	"unpin/statics/notation"
 	"unpin/tutor/record"
@@ -20,13 +21,13 @@ loads: [{point: 20, to: down, on: AB, at: 2}]
 `
 
 // beamAt is a lesson on the beam, at the question of that name.
-func beamAt(t *testing.T, ask, name string, rung Rung) *Lesson {
+func beamAt(t *testing.T, ask, name string, level Level) *Lesson {
 	t.Helper()
 	p, err := problems.Read("beam", []byte(shearBeam+ask))
 	if err != nil {
 		t.Fatal(err)
 	}
-	l, err := New(p, rung, false)
+	l, err := New(p, level, false)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -65,7 +66,7 @@ func TestShearOfTheProblem(t *testing.T) {
 		if r := beamAt(t, c.ask, "V(AB, 0)", Values).Type("tell"); !strings.Contains(r.Lines[0], c.told) {
 			t.Errorf("%s: %v", c.ask, r.Lines)
 		}
-		if rule := l.about.sectionRule(ShearForce, "A"); !strings.Contains(rule, strings.TrimPrefix(c.side, "act ")) {
+		if rule := l.about.sectionRule(statics.ShearForce, "A"); !strings.Contains(rule, strings.TrimPrefix(c.side, "act ")) {
 			t.Errorf("%s: %s", c.ask, rule)
 		}
 	}

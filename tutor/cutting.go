@@ -80,11 +80,11 @@ func (m *matter) joined(j, member int) (connection, rigidly bool) {
 }
 
 // sectionRule is how N, V or M at a cut is found.
-func (m *matter) sectionRule(q Quantity, from string) string {
+func (m *matter) sectionRule(q statics.Quantity, from string) string {
 	switch q {
-	case AxialForce:
+	case statics.AxialForce:
 		return "the axial force is what the cut must supply along the member; a pull away from the kept piece is tension, positive."
-	case ShearForce:
+	case statics.ShearForce:
 		_, side := m.shearSigns()
 		return "the shear is the sum, square to the member, of all forces on the side of " + from +
 			"; positive to the " + side + " as one looks along the member."
@@ -97,9 +97,9 @@ func (fb *feedback) sectionRight(q Question) string {
 	at := fb.about.spotOf(q)
 	after := q.Station.Side == statics.After && !q.Station.At.IsZero()
 	switch {
-	case q.Quantity == BendingMoment && q.Station.Extreme:
+	case q.Quantity == statics.BendingMoment && q.Station.Extreme:
 		return "the shear passes through nought here, so the moment has a peak."
-	case q.Quantity == BendingMoment && q.truth.IsZero():
+	case q.Quantity == statics.BendingMoment && q.truth.IsZero():
 		return nought(at)
 	case after:
 		return [...]string{
@@ -109,9 +109,9 @@ func (fb *feedback) sectionRight(q Question) string {
 		}[q.Quantity]
 	case at == corner && q.Station.At.IsZero():
 		return "a rigid joint is in balance: what the other members bring to it, this one takes on."
-	case !q.Station.At.IsZero() && q.Quantity == BendingMoment:
+	case !q.Station.At.IsZero() && q.Quantity == statics.BendingMoment:
 		return "from the place before, the moment changes by the area under the shear."
-	case !q.Station.At.IsZero() && q.Quantity == ShearForce:
+	case !q.Station.At.IsZero() && q.Quantity == statics.ShearForce:
 		return "from the place before, the shear changes by the load between."
 	}
 	return "the cut supplies what the forces on one side of it lack."
@@ -136,9 +136,9 @@ func nought(at spot) string {
 func (fb *feedback) sectionWrong(q Question, v judging.Verdict) string {
 	if v == judging.OtherSense {
 		switch q.Quantity {
-		case AxialForce:
+		case statics.AxialForce:
 			return "the size is right: does the cut face pull away from the member or push into it?"
-		case ShearForce:
+		case statics.ShearForce:
 			return "the size is right: which way counts as positive for the shear?"
 		}
 		return "the size is right: which side of the member is stretched?"
@@ -159,15 +159,15 @@ func (fb *feedback) sectionWrong(q Question, v judging.Verdict) string {
 func (fb *feedback) fromBefore(q Question, from string) string {
 	at := fb.about.spotOf(q)
 	switch {
-	case q.Quantity == BendingMoment && (at == pinned || at == free):
+	case q.Quantity == statics.BendingMoment && (at == pinned || at == free):
 		return "a moment needs something to pass it: what can this end of the member pass?"
 	case at == corner && q.Station.At.IsZero():
 		return "a rigid joint is in balance: what do the other members and the loads there bring, that this member must take on?"
 	case q.Station.Side == statics.After && !q.Station.At.IsZero():
 		return "a load at a place makes a step there, by its own size: from which value, and which way?"
-	case !q.Station.At.IsZero() && q.Quantity == BendingMoment:
+	case !q.Station.At.IsZero() && q.Quantity == statics.BendingMoment:
 		return "from one place to the next the moment changes by the area under the shear: how large is it, and with what sign?"
-	case !q.Station.At.IsZero() && q.Quantity == ShearForce:
+	case !q.Station.At.IsZero() && q.Quantity == statics.ShearForce:
 		return "from one place to the next the shear changes by the load between: how large is that, and which way does it act?"
 	}
 	return "the piece on the side of " + from + " is at rest like every other: what must the cut supply for that?"

@@ -216,7 +216,7 @@ func (t teller) sectionExample(q Question) []string {
 func (t teller) shapeExample(q Question, asked []Question) []string {
 	var lines []string
 	for _, other := range asked {
-		if other.Kind == SectionPart && other.Member == q.Member && other.Quantity != AxialForce {
+		if other.Kind == SectionPart && other.Member == q.Member && other.Quantity != statics.AxialForce {
 			lines = append(lines, t.about.truthText(other)+".")
 		}
 	}

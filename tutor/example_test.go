@@ -13,8 +13,8 @@ import (
 // taken for a verdict or a question, and does not hold the value asked for.
 func TestExamples(t *testing.T) {
 	for _, name := range problems.Names() {
-		for _, rung := range []Rung{Values, Terms, Order, Blank} {
-			l := lesson(t, name, rung)
+		for _, level := range []Level{Values, Terms, Plan, Blank} {
+			l := lesson(t, name, level)
 			for {
 				q, asking := l.Now()
 				if !asking {
@@ -22,7 +22,7 @@ func TestExamples(t *testing.T) {
 				}
 				r := l.Type("example")
 				if r.Kind != Worked || strings.Contains(r.Lines[0], l.about.problem.Title) {
-					t.Fatalf("%s, %s, %s: %v", name, rung, q.Name, r.Lines)
+					t.Fatalf("%s, %s, %s: %v", name, level, q.Name, r.Lines)
 				}
 				for _, line := range r.Lines {
 					if strings.HasPrefix(line, "right") || strings.HasPrefix(line, "not yet") || strings.HasPrefix(line, "?") || strings.HasPrefix(line, "told") {

@@ -9,7 +9,7 @@ import (
 	"unpin/statics/wording"
 )
 
-// At the rungs order and blank the student makes the plan: it grows by the sums chosen, in Solution.Plan, and the
+// At the levels plan and blank the student makes the plan: it grows by the sums chosen, in Solution.Plan, and the
 // questions with it.
 
 // A route is a plan in the student's hands.
@@ -94,7 +94,7 @@ func (r *route) accept(s statics.Sum) string {
 		r.kept = append(r.kept, s)
 		return "it holds unknowns, " + names + ", that it cannot part; it is kept until it can."
 	}
-	r.addStep(statics.Step{Sums: []statics.Sum{s}, Gives: left, Why: statics.StayOnBody}, r.about.levels.level == Order)
+	r.addStep(statics.Step{Sums: []statics.Sum{s}, Gives: left, Why: statics.StayOnBody}, r.about.levels.level == Plan)
 	return "it leaves one unknown, " + names + "."
 }
 

@@ -70,8 +70,8 @@ func followed(t *testing.T, l *Lesson, next func() statics.Sum) bool {
 // The expert's plan is one way through.
 func TestExpertsRoute(t *testing.T) {
 	for _, name := range problems.Names() {
-		for _, rung := range []Rung{Order, Blank} {
-			l := lesson(t, name, rung)
+		for _, level := range []Level{Plan, Blank} {
+			l := lesson(t, name, level)
 			var sums []statics.Sum
 			for _, step := range l.route.expert {
 				if !step.Check {
@@ -84,7 +84,7 @@ func TestExpertsRoute(t *testing.T) {
 				return s
 			}
 			if !followed(t, l, next) {
-				t.Errorf("%s, %s: the plan does not lead to the end", name, rung)
+				t.Errorf("%s, %s: the plan does not lead to the end", name, level)
 			}
 		}
 	}
@@ -122,23 +122,23 @@ func anySum(l *Lesson, random *rand.Rand) statics.Sum {
 	return a.MomentSum(body, a.Frame.Joints[random.IntN(len(a.Frame.Joints))].At)
 }
 
-// tell leads to the end at every rung.
+// tell leads to the end at every level.
 func TestToldToTheEnd(t *testing.T) {
 	for _, name := range problems.Names() {
-		for _, rung := range []Rung{Order, Blank} {
+		for _, level := range []Level{Plan, Blank} {
 			var out bytes.Buffer
-			if err := Plain(lesson(t, name, rung), strings.NewReader(strings.Repeat("tell\n", 800)), &out); err != nil {
+			if err := Plain(lesson(t, name, level), strings.NewReader(strings.Repeat("tell\n", 800)), &out); err != nil {
 				t.Fatal(err)
 			}
 			if !strings.Contains(out.String(), "All done.") {
-				t.Errorf("%s, %s does not end", name, rung)
+				t.Errorf("%s, %s does not end", name, level)
 			}
 		}
 	}
 }
 
 func TestUselessSums(t *testing.T) {
-	l := lesson(t, "jetty-deck", Order)
+	l := lesson(t, "jetty-deck", Plan)
 	l.Type("x")
 	l.Type("+")
 	l.Type("0")
@@ -147,7 +147,7 @@ func TestUselessSums(t *testing.T) {
 			t.Errorf("%s: %v", line, r.Lines)
 		}
 	}
-	l = lesson(t, "hillside-garage", Order)
+	l = lesson(t, "hillside-garage", Plan)
 	whole, part := l.about.solution.BodyName(0), l.about.solution.BodyName(1)
 	for _, line := range []string{whole + " x", part + " x"} {
 		if r := l.Type(line); r.Verdict != judging.Exact {

@@ -27,7 +27,7 @@ func (b bench) caseOf(q Question) *judging.Case {
 	case ForceValue:
 		return j.Force(b.judgedStep(q), q.Force)
 	case SectionPart:
-		return j.Section(q.Member, q.Station, statics.Quantity(q.Quantity))
+		return j.Section(q.Member, q.Station, q.Quantity)
 	case ZeroPlace:
 		return j.Place(q.Member, q.Station, q.Stretch)
 	case TermSize, TermArm, TermSign:
@@ -53,7 +53,7 @@ func (b bench) judgedStep(q Question) judging.Step {
 
 // asked is what a line is read as an answer to.
 func (b bench) asked(q Question) judging.Asked {
-	a := judging.Asked{Name: q.Name, Dim: q.Dim, Axial: q.Kind == SectionPart && q.Quantity == AxialForce, Shear: isShear(q)}
+	a := judging.Asked{Name: q.Name, Dim: q.Dim, Axial: q.Kind == SectionPart && q.Quantity == statics.AxialForce, Shear: isShear(q)}
 	if q.Kind == ForceValue {
 		a.Force = &b.about.solution.Forces[q.Force]
 	}
@@ -81,7 +81,7 @@ func (m *matter) forceNamed(name string) int { return judging.ForceNamed(m.solut
 
 // section is the sum of the piece kept at the place of a question, with these values of the forces.
 func (m *matter) section(q Question, values []exact.Num) slip.Section {
-	return judging.Judge{Solution: m.solution, Style: m.style()}.Cut(q.Member, q.Station, statics.Quantity(q.Quantity), values)
+	return judging.Judge{Solution: m.solution, Style: m.style()}.Cut(q.Member, q.Station, q.Quantity, values)
 }
 
 // noCouple is said of a wrong moment at an end that is free or can turn: whatever led to it, this it missed.
@@ -89,7 +89,7 @@ const noCouple = "an end that is free or can turn passes no couple, so what mome
 
 // passesNoCouple reports whether a question is for the moment at such an end.
 func (fb *feedback) passesNoCouple(q Question) bool {
-	if q.Kind != SectionPart || q.Quantity != BendingMoment || !q.truth.IsZero() {
+	if q.Kind != SectionPart || q.Quantity != statics.BendingMoment || !q.truth.IsZero() {
 		return false
 	}
 	switch fb.about.spotOf(q) {

@@ -8,7 +8,7 @@ import (
 	"unpin/tutor/record"
 )
 
-// Keep tells a lesson of earlier work on the same problem at the same rung, and keeps what is done from now on. What goes
+// Keep tells a lesson of earlier work on the same problem at the same level, and keeps what is done from now on. What goes
 // wrong in keeping is told once to complain, and the lesson goes on without; so is what of earlier work cannot be read.
 func (l *Lesson) Keep(s *record.Store, now func() time.Time, complain func(error)) {
 	all, passed, err := s.Records()

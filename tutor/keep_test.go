@@ -36,9 +36,9 @@ func store(t *testing.T) *record.Store {
 }
 
 // kept begins a lesson whose work is kept.
-func kept(t *testing.T, s *record.Store, name string, rung Rung, now func() time.Time) *Lesson {
+func kept(t *testing.T, s *record.Store, name string, level Level, now func() time.Time) *Lesson {
 	t.Helper()
-	l := lesson(t, name, rung)
+	l := lesson(t, name, level)
 	l.Keep(s, now, noComplaint(t))
 	return l
 }
@@ -74,7 +74,7 @@ func TestResume(t *testing.T) {
 		if first, _ := again.Score(); first != 0 {
 			t.Errorf("%s: %d of three questions with a wrong try, told and with a hint count as right at the first try", what, first)
 		}
-		for other, l := range map[string]*Lesson{"another rung": kept(t, s, name, Terms, now), "another problem": kept(t, s, problems.Names()[1], Values, now)} {
+		for other, l := range map[string]*Lesson{"another level": kept(t, s, name, Terms, now), "another problem": kept(t, s, problems.Names()[1], Values, now)} {
 			if n := l.Earlier(); n != 0 {
 				t.Errorf("%s: %s takes up %d questions", what, other, n)
 			}
@@ -207,7 +207,7 @@ func TestChoiceTakenBack(t *testing.T) {
 	}
 }
 
-// Work kept by version 1, at each kind of rung, is taken up.
+// Work kept by version 1, at each kind of level, is taken up.
 func TestVersion1TakenUp(t *testing.T) {
 	t.Parallel()
 	data, err := os.ReadFile("record/testdata/version1.jsonl")
@@ -220,21 +220,21 @@ func TestVersion1TakenUp(t *testing.T) {
 	}
 	for _, want := range []struct {
 		name    string
-		rung    Rung
+		level   Level
 		settled int
 		asked   string // once it is taken up
 	}{
-		{"jetty-deck", Values, 3, "N(AB, 0)"}, {"quay-gantry", Order, 4, "force 2"}, {"jetty-deck", Fading, 9, ""}, {"quay-gantry", Fading, 17, ""},
+		{"jetty-deck", Values, 3, "N(AB, 0)"}, {"quay-gantry", Plan, 4, "force 2"}, {"jetty-deck", Gradual, 9, ""}, {"quay-gantry", Gradual, 17, ""},
 	} {
-		l := kept(t, record.At(path), want.name, want.rung, clock())
+		l := kept(t, record.At(path), want.name, want.level, clock())
 		if n := l.Earlier(); n != want.settled {
-			t.Errorf("%s, %v: %d are settled, want %d", want.name, want.rung, n, want.settled)
+			t.Errorf("%s, %v: %d are settled, want %d", want.name, want.level, n, want.settled)
 		}
 		l.Type("resume")
 		if q, _ := l.Now(); q.Name != want.asked {
-			t.Errorf("%s, %v: %q is asked, want %q", want.name, want.rung, q.Name, want.asked)
+			t.Errorf("%s, %v: %q is asked, want %q", want.name, want.level, q.Name, want.asked)
 		}
-		if want.rung == Values && (l.sheet.answers[0].tries != 2 || l.sheet.answers[2].hints != 1 || l.sheet.answers[3].tries != 1 || l.sheet.answers[3].hints != 1) {
+		if want.level == Values && (l.sheet.answers[0].tries != 2 || l.sheet.answers[2].hints != 1 || l.sheet.answers[3].tries != 1 || l.sheet.answers[3].hints != 1) {
 			t.Errorf("tries and hints are %+v", l.sheet.answers[:4])
 		}
 	}
@@ -274,7 +274,7 @@ func TestNothingCanBeKept(t *testing.T) {
 	}
 }
 
-// The codes of verdicts and of rungs in records never change.
+// The codes of verdicts and of levels in records never change.
 func TestCodes(t *testing.T) {
 	t.Parallel()
 	for v, want := range []record.Outcome{"exact", "figures", "rounded", "sense", "close", "wrong"} {
@@ -283,8 +283,8 @@ func TestCodes(t *testing.T) {
 		}
 	}
 	for r, want := range []string{"read", "values", "terms", "plan", "blank", "gradual"} {
-		if got := Rung(r).code(); got != want {
-			t.Errorf("rung %d is kept as %s, want %s", r, got, want)
+		if got := Level(r).code(); got != want {
+			t.Errorf("level %d is kept as %s, want %s", r, got, want)
 		}
 	}
 	q := Question{Kind: TermArm, Name: "arm 3", Step: 1, Sum: 0, Member: statics.None}

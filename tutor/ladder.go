@@ -34,14 +34,14 @@ func (m *matter) kind(t task) record.Kind {
 	return record.Forces
 }
 
-// A ladder is the rung of a lesson, and where they have their own, of each step and each member.
+// A ladder is the level of a lesson, and where they have their own, of each step and each member.
 type ladder struct {
-	level          Rung
-	steps, members []Rung
+	level          Level
+	steps, members []Level
 }
 
 // of is how much of step i of the plan is left to the student.
-func (ld *ladder) of(i int) Rung {
+func (ld *ladder) of(i int) Level {
 	if i < len(ld.steps) {
 		return ld.steps[i]
 	}
@@ -49,7 +49,7 @@ func (ld *ladder) of(i int) Rung {
 }
 
 // along is how much of the diagrams of a member is left to the student.
-func (ld *ladder) along(member int) Rung {
+func (ld *ladder) along(member int) Level {
 	if member < len(ld.members) {
 		return ld.members[member]
 	}
@@ -59,10 +59,10 @@ func (ld *ladder) along(member int) Rung {
 // toTrust is how many tasks of a kind must come right before all of that kind are asked.
 const toTrust = 3
 
-// faded is the rung of a task, when so many of its kind came right before and so many follow it here: with none right
+// faded is the level of a task, when so many of its kind came right before and so many follow it here: with none right
 // the last is asked for its value and the others are worked; with each that comes right one more is asked; after three
 // all are, and then term by term, again from the last.
-func faded(right, following int) Rung {
+func faded(right, following int) Level {
 	switch level := right - min(following, toTrust); {
 	case level < 0:
 		return Read
@@ -72,18 +72,18 @@ func faded(right, following int) Rung {
 	return Terms
 }
 
-// FadingRule tells a student in one sentence how the rung fading goes.
-const FadingRule = "Of each kind of step the last is yours at first, and those before it are worked; with each that comes right one more is asked."
+// GradualRule tells a student in one sentence how the level gradual goes.
+const GradualRule = "Of each kind of step the last is yours at first, and those before it are worked; with each that comes right one more is asked."
 
-// fade gives each step and each member its rung, by how many of each kind came right before.
+// fade gives each step and each member its level, by how many of each kind came right before.
 func (m *matter) fade(right map[record.Kind]int) {
 	following := map[record.Kind]int{}
-	next := func(t task) Rung {
+	next := func(t task) Level {
 		k := m.kind(t)
 		following[k]++
 		return faded(right[k], following[k]-1)
 	}
-	m.levels = ladder{m.levels.level, make([]Rung, len(m.solution.Plan)), make([]Rung, len(m.solution.Diagrams))}
+	m.levels = ladder{m.levels.level, make([]Level, len(m.solution.Plan)), make([]Level, len(m.solution.Diagrams))}
 	for i, step := range slices.Backward(m.solution.Plan) {
 		m.levels.steps[i] = Values
 		if len(step.Gives) > 0 {

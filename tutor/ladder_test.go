@@ -25,11 +25,11 @@ func TestFaded(t *testing.T) {
 	}
 }
 
-// Each kind of step has its own rung: what comes right on one frame is asked more of on the next, and what is told less.
+// Each kind of step has its own level: what comes right on one frame is asked more of on the next, and what is told less.
 func TestFadingByKind(t *testing.T) {
 	s, now := record.At(filepath.Join(t.TempDir(), "practice.jsonl")), clock()
 	begin := func(name string) *Lesson {
-		l := lesson(t, name, Fading)
+		l := lesson(t, name, Gradual)
 		l.Keep(s, now, noComplaint(t))
 		return l
 	}
@@ -67,11 +67,11 @@ func TestFadingByKind(t *testing.T) {
 	}
 }
 
-// A fading lesson is taken up where it was left, over worked steps and asked ones.
+// A gradual lesson is taken up where it was left, over worked steps and asked ones.
 func TestFadingResumed(t *testing.T) {
 	s, now := record.At(filepath.Join(t.TempDir(), "practice.jsonl")), clock()
 	for _, name := range problems.Names() {
-		l := lesson(t, name, Fading)
+		l := lesson(t, name, Gradual)
 		l.Keep(s, now, noComplaint(t))
 		for n := 0; n < 2; {
 			q, _ := l.Now()
@@ -83,7 +83,7 @@ func TestFadingResumed(t *testing.T) {
 			n++
 		}
 		at, _ := l.Position()
-		again := lesson(t, name, Fading)
+		again := lesson(t, name, Gradual)
 		again.Keep(s, now, noComplaint(t))
 		again.Type("") // a worked step may be read before
 		again.Type("resume")
@@ -95,7 +95,7 @@ func TestFadingResumed(t *testing.T) {
 
 // Back passes over worked steps.
 func TestBackOverWorkedSteps(t *testing.T) {
-	l := lesson(t, "quay-gantry", Fading)
+	l := lesson(t, "quay-gantry", Gradual)
 	for q, _ := l.Now(); q.Kind == Reading; q, _ = l.Now() {
 		l.Type("")
 	}

@@ -21,7 +21,7 @@ type Lesson struct {
 
 	about  *matter
 	sheet  *sheet
-	route  *route  // at the rungs order and blank, else nil
+	route  *route  // at the levels plan and blank, else nil
 	again  bool    // it brings back something that was told in another lesson
 	keeper *keeper // how what is done is kept, or nil
 	past   past    // what was done in earlier work
@@ -61,7 +61,7 @@ type Event struct {
 }
 
 // New begins a lesson. The error says why a frame is not fit for one: it is not determinate.
-func New(p *problems.Problem, rung Rung, exam bool) (*Lesson, error) {
+func New(p *problems.Problem, level Level, exam bool) (*Lesson, error) {
 	s, err := statics.Solve(p.Frame)
 	if err != nil {
 		return nil, err
@@ -69,13 +69,13 @@ func New(p *problems.Problem, rung Rung, exam bool) (*Lesson, error) {
 	if v := s.Count.Determinacy(); v != statics.Determinate {
 		return nil, fmt.Errorf("%s is %s, so its forces cannot all be found from equilibrium", p.Title, v)
 	}
-	l := newLesson(&matter{problem: p, solution: s, levels: ladder{level: rung}}, exam)
+	l := newLesson(&matter{problem: p, solution: s, levels: ladder{level: level}}, exam)
 	switch {
-	case exam && rung >= Order:
+	case exam && level >= Plan:
 		return nil, fmt.Errorf("an exam is taken at the level values or terms")
-	case rung == Fading:
+	case level == Gradual:
 		l.about.fade(nil)
-	case rung >= Order:
+	case level >= Plan:
 		l.ownRoute()
 		return l, nil
 	}

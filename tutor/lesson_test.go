@@ -15,13 +15,13 @@ import (
 var update = flag.Bool("update", false, "rewrite the transcripts")
 
 // lesson begins a lesson on a problem of the library.
-func lesson(t testing.TB, name string, rung Rung) *Lesson {
+func lesson(t testing.TB, name string, level Level) *Lesson {
 	t.Helper()
 	p, ok := problems.Library(name)
 	if !ok {
 		t.Fatalf("no problem %q in the library", name)
 	}
-	l, err := New(p, rung, false)
+	l, err := New(p, level, false)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -59,18 +59,18 @@ func inWords(q Question) (string, bool) {
 
 func TestLibraryWorkedRight(t *testing.T) {
 	for _, name := range problems.Names() {
-		for _, rung := range []Rung{Values, Terms} {
+		for _, level := range []Level{Values, Terms} {
 			exactly := func(q Question) string {
 				if word, ok := inWords(q); ok {
 					return word
 				}
 				return q.truth.Decimal(30)
 			}
-			t.Run(name+"/"+rung.String()+"/exact", func(t *testing.T) {
-				play(t, lesson(t, name, rung), exactly, judging.Verdict.Exactly)
+			t.Run(name+"/"+level.String()+"/exact", func(t *testing.T) {
+				play(t, lesson(t, name, level), exactly, judging.Verdict.Exactly)
 			})
-			t.Run(name+"/"+rung.String()+"/three figures", func(t *testing.T) {
-				play(t, lesson(t, name, rung), func(q Question) string {
+			t.Run(name+"/"+level.String()+"/three figures", func(t *testing.T) {
+				play(t, lesson(t, name, level), func(q Question) string {
 					if word, ok := inWords(q); ok {
 						return word
 					}
@@ -156,13 +156,13 @@ func transcript(t *testing.T, in string) {
 		t.Fatal(err)
 	}
 	head, typed, _ := strings.Cut(string(data), "\n")
-	words := strings.Fields(head) // problem and rung
-	rung, err := ParseRung(words[1])
+	words := strings.Fields(head) // problem and level
+	level, err := ParseLevel(words[1])
 	if err != nil {
 		t.Fatal(err)
 	}
 	var out bytes.Buffer
-	if err := Plain(lesson(t, words[0], rung), strings.NewReader(typed), &out); err != nil {
+	if err := Plain(lesson(t, words[0], level), strings.NewReader(typed), &out); err != nil {
 		t.Fatal(err)
 	}
 	golden := strings.TrimSuffix(in, ".in") + ".out"
@@ -182,18 +182,18 @@ func transcript(t *testing.T, in string) {
 
 func TestPlainIsASCII(t *testing.T) {
 	for _, name := range problems.Names() {
-		for _, rung := range []Rung{Read, Values, Terms} {
+		for _, level := range []Level{Read, Values, Terms} {
 			var out bytes.Buffer
-			if err := Plain(lesson(t, name, rung), strings.NewReader(strings.Repeat("tell\n", 500)), &out); err != nil {
+			if err := Plain(lesson(t, name, level), strings.NewReader(strings.Repeat("tell\n", 500)), &out); err != nil {
 				t.Fatal(err)
 			}
 			for i, b := range out.Bytes() {
 				if b >= 0x80 {
-					t.Fatalf("%s, %s: byte %d is not ASCII: %.40s", name, rung, i, out.Bytes()[max(i-20, 0):])
+					t.Fatalf("%s, %s: byte %d is not ASCII: %.40s", name, level, i, out.Bytes()[max(i-20, 0):])
 				}
 			}
 			if !strings.Contains(out.String(), "All done.") {
-				t.Errorf("%s, %s does not end", name, rung)
+				t.Errorf("%s, %s does not end", name, level)
 			}
 		}
 	}

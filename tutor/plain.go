@@ -118,8 +118,8 @@ func (p *plain) opening() {
 	p.lines(l.teller().frameLines())
 	p.say("%s", wording.Caution)
 	p.lines(l.notes)
-	if l.about.levels.level == Fading {
-		p.say(FadingRule)
+	if l.about.levels.level == Gradual {
+		p.say(GradualRule)
 	}
 	p.say("Type help to see what can be typed.")
 	if n := l.Earlier(); n > 0 {

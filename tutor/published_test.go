@@ -45,9 +45,9 @@ type speaker func(*tutor.Lesson, tutor.Question) string
 
 // answerAll plays a lesson. It types one answer to each question, passes on with tell where there is none or it is not
 // accepted, fails where the verdict is not as wanted, and counts the answers.
-func answerAll(t *testing.T, p *problems.Problem, rung tutor.Rung, say speaker, want func(tutor.Question, judging.Verdict) bool) int {
+func answerAll(t *testing.T, p *problems.Problem, level tutor.Level, say speaker, want func(tutor.Question, judging.Verdict) bool) int {
 	t.Helper()
-	l, err := tutor.New(p, rung, false)
+	l, err := tutor.New(p, level, false)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -68,7 +68,7 @@ func answerAll(t *testing.T, p *problems.Problem, rung tutor.Rung, say speaker, 
 		answers++
 		r := l.Type(line)
 		if r.Kind != tutor.Judged || !want(q, r.Verdict) {
-			t.Errorf("%s (%s): %s = %q, exactly %s: %v", l.View().Title(), rung, q.Name, line, truth(l, q), r.Lines)
+			t.Errorf("%s (%s): %s = %q, exactly %s: %v", l.View().Title(), level, q.Name, line, truth(l, q), r.Lines)
 		}
 		if r.Kind != tutor.Judged || !r.Verdict.Right() {
 			l.Type("tell")
@@ -99,7 +99,7 @@ func truth(l *tutor.Lesson, q tutor.Question) exact.Num {
 	return exact.Int(int64(term.Sign))
 }
 
-var valueRungs = []tutor.Rung{tutor.Values, tutor.Terms}
+var valueRungs = []tutor.Level{tutor.Values, tutor.Terms}
 
 // signed is a value as written by a function, but + or − where a sign is asked for.
 func signed(q tutor.Question, v exact.Num, write func(exact.Num) string) string {
@@ -124,9 +124,9 @@ func exactly(_ tutor.Question, v judging.Verdict) bool { return v.Exactly() }
 func TestRightValuesAreRight(t *testing.T) {
 	answers := 0
 	eachProblem(t, func(t *testing.T, p *problems.Problem) {
-		for _, rung := range valueRungs {
+		for _, level := range valueRungs {
 			for _, write := range writings {
-				answers += answerAll(t, p, rung, func(l *tutor.Lesson, q tutor.Question) string {
+				answers += answerAll(t, p, level, func(l *tutor.Lesson, q tutor.Question) string {
 					return signed(q, truth(l, q), write)
 				}, exactly)
 			}
@@ -147,9 +147,9 @@ func TestOppositeValues(t *testing.T) {
 		return opposite(q, v)
 	}
 	eachProblem(t, func(t *testing.T, p *problems.Problem) {
-		for _, rung := range valueRungs {
+		for _, level := range valueRungs {
 			for _, write := range writings {
-				answers += answerAll(t, p, rung, func(l *tutor.Lesson, q tutor.Question) string {
+				answers += answerAll(t, p, level, func(l *tutor.Lesson, q tutor.Question) string {
 					if truth(l, q).IsZero() {
 						return ""
 					}

@@ -27,19 +27,6 @@ const (
 	TypeSum                 // the equation of the sum chosen
 )
 
-// A Quantity is one of the internal forces.
-type Quantity int
-
-// The internal forces.
-const (
-	AxialForce Quantity = iota
-	ShearForce
-	BendingMoment
-)
-
-// String is the quantity's letter.
-func (q Quantity) String() string { return [...]string{"N", "V", "M"}[q] }
-
 // A Question is one thing the student is asked.
 type Question struct {
 	Kind     Kind
@@ -51,7 +38,7 @@ type Question struct {
 	Force    int // the unknown asked for, for a value
 	Member   int // for a section, and for reading a member's diagram
 	Station  statics.Station
-	Quantity Quantity
+	Quantity statics.Quantity
 	Stretch  statics.Stretch // for a place or shape on it
 	truth    exact.Num
 }

@@ -18,10 +18,10 @@ func fingerprints(p *problems.Problem) []string {
 	return []string{record.Fingerprint(p), record.OldFingerprint(&p.Frame)}
 }
 
-// recall finds what was done earlier on the problem at the same rung. An exam has no earlier work.
+// recall finds what was done earlier on the problem at the same level. An exam has no earlier work.
 func (l *Lesson) recall(all []record.Record) {
 	frames := fingerprints(l.about.problem)
-	if l.about.levels.level == Fading {
+	if l.about.levels.level == Gradual {
 		l.about.fade(record.Earned(all, frames))
 		l.sheet.questions, l.sheet.answers = nil, nil
 		l.sheet.ask(l.about.script().all()...)

@@ -13,11 +13,11 @@ func (sc script) sectionQuestions(d statics.Diagram) []Question {
 	var last [3]*exact.Num
 	stations := d.Stations()
 	for i, st := range stations {
-		for q, value := range quantities(st.InternalForces) {
-			q := Quantity(q)
+		for q := range statics.BendingMoment + 1 {
+			value := st.Of(q)
 			same := last[q] != nil && last[q].Equal(value)
 			again := i > 0 && stations[i-1].At.Equal(st.At)
-			if same && (again || q != BendingMoment) || st.Found && q != BendingMoment {
+			if same && (again || q != statics.BendingMoment) || st.Found && q != statics.BendingMoment {
 				continue
 			}
 			last[q] = &value
@@ -42,14 +42,11 @@ func (sc script) sectionQuestions(d statics.Diagram) []Question {
 	return all
 }
 
-// quantities lists N, V and M in order.
-func quantities(i statics.InternalForces) [3]exact.Num { return [3]exact.Num{i.N, i.V, i.M} }
-
 // sideWord is "before" or "after" where the quantity steps at station i, and nothing where it does not.
-func sideWord(stations []statics.Station, i int, q Quantity) string {
+func sideWord(stations []statics.Station, i int, q statics.Quantity) string {
 	steps := func(j int) bool {
 		return j >= 0 && j < len(stations) && stations[j].At.Equal(stations[i].At) &&
-			!quantities(stations[j].InternalForces)[q].Equal(quantities(stations[i].InternalForces)[q])
+			!stations[j].Of(q).Equal(stations[i].Of(q))
 	}
 	switch {
 	case steps(i + 1):
@@ -61,8 +58,8 @@ func sideWord(stations []statics.Station, i int, q Quantity) string {
 }
 
 // sectionName is V(BC, 2.4 before): the quantity, the member and the distance from the start of its name.
-func (m *matter) sectionName(member int, q Quantity, at exact.Num, side string) string {
-	return q.String() + "(" + m.solution.Frame.Members[member].Name + ", " + placeText(at) + side + ")"
+func (m *matter) sectionName(member int, q statics.Quantity, at exact.Num, side string) string {
+	return q.Letter() + "(" + m.solution.Frame.Members[member].Name + ", " + placeText(at) + side + ")"
 }
 
 // placeText is a distance in a name: a decimal where it is one, a fraction where it is rational, else rounded.

@@ -12,7 +12,7 @@ import (
 	"unpin/statics/notation"
 )
 
-// From the rung terms on, a diagram is more than its critical values: the place where the shear is nought is asked
+// From the level terms on, a diagram is more than its critical values: the place where the shear is nought is asked
 // before the moment there, and after the values of a member the shape of each stretch, by its degree and the way it
 // curves.
 
@@ -40,16 +40,16 @@ func (m *matter) stretchName(member int, p statics.Stretch) string {
 func (sc script) shapeQuestions(d statics.Diagram) []Question {
 	var all []Question
 	for _, p := range d.Stretches {
-		for _, q := range []Quantity{ShearForce, BendingMoment} {
-			poly := []exact.Poly{ShearForce: p.V, BendingMoment: p.M}[q]
+		for _, q := range []statics.Quantity{statics.ShearForce, statics.BendingMoment} {
+			poly := []exact.Poly{statics.ShearForce: p.V, statics.BendingMoment: p.M}[q]
 			ask := func(kind Kind, word string, truth int) {
 				all = append(all, Question{
-					Kind: kind, Name: word + " of " + q.String() + " in " + sc.about.stretchName(d.Member, p), Step: statics.None,
+					Kind: kind, Name: word + " of " + q.Letter() + " in " + sc.about.stretchName(d.Member, p), Step: statics.None,
 					Member: d.Member, Stretch: p, Quantity: q, truth: exact.Int(int64(truth)),
 				})
 			}
 			ask(ShapeDegree, "degree", poly.Degree())
-			if bend := bending(p); q == BendingMoment && bend != 0 {
+			if bend := bending(p); q == statics.BendingMoment && bend != 0 {
 				ask(ShapeSlope, "slope", bend)
 			}
 		}
@@ -102,7 +102,7 @@ func (m *matter) shapeRight(q Question) string {
 			return "the slope of M is minus the shear, and the shear goes the other way here."
 		}
 		return "the slope of M is the shear, and the shear goes that way here."
-	case q.Quantity == ShearForce:
+	case q.Quantity == statics.ShearForce:
 		return "the slope of V is the load square to the member."
 	}
 	return "the slope of M is " + m.slopeOfMoment() + ", so M is one degree above it."
@@ -115,7 +115,7 @@ func (m *matter) shapeRule(q Question) string {
 		return "start from the shear at the near end of the stretch and go on until the load has used it up; measure from the start of the member."
 	case q.Kind == ShapeSlope:
 		return "the slope of M is " + m.slopeOfMoment() + ": does the shear grow or shrink along this stretch?"
-	case q.Quantity == ShearForce:
+	case q.Quantity == statics.ShearForce:
 		return "no load leaves the shear level, a uniform one slopes it, a growing one curves it."
 	}
 	return "M is one degree above V: level shear gives a straight M, sloping shear a curve."

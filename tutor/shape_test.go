@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"unpin/problems"
+	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
 )
@@ -14,7 +15,7 @@ func TestShapesFollowFromEachOther(t *testing.T) {
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Terms)
 		for i, q := range l.sheet.questions {
-			if q.Kind != ShapeDegree || q.Quantity != BendingMoment || q.Stretch.V.Trim().At(q.Stretch.Until).IsZero() && q.Stretch.V.Degree() == 0 {
+			if q.Kind != ShapeDegree || q.Quantity != statics.BendingMoment || q.Stretch.V.Trim().At(q.Stretch.Until).IsZero() && q.Stretch.V.Degree() == 0 {
 				continue
 			}
 			shear := l.sheet.questions[i-1]

@@ -89,7 +89,7 @@ func (sh *sheet) foundAlong() []judging.Found {
 	var all []judging.Found
 	for i, q := range sh.questions {
 		if a := sh.answers[i]; q.Kind == SectionPart && a.accepted && i != sh.at {
-			all = append(all, judging.Found{Member: q.Member, Station: q.Station, Quantity: statics.Quantity(q.Quantity), Value: a.value})
+			all = append(all, judging.Found{Member: q.Member, Station: q.Station, Quantity: q.Quantity, Value: a.value})
 		}
 	}
 	return all

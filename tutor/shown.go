@@ -51,7 +51,7 @@ func (v View) Value(i int) exact.Num { return v.about.solution.Values[i] }
 func (v View) Diagrams() []statics.Diagram { return v.about.solution.Diagrams }
 
 // DiagramScene draws N, V or M as far as it is found.
-func (v View) DiagramScene(q Quantity, found map[int]figure.Growth, o figure.Options) figure.Scene {
+func (v View) DiagramScene(q statics.Quantity, found map[int]figure.Growth, o figure.Options) figure.Scene {
 	return figure.OfDiagramSoFar(v.about.solution, figure.InternalForce(q), found, o)
 }
 
@@ -61,5 +61,7 @@ func (l *Lesson) Asked() []Question { return slices.Clip(l.sheet.questions) }
 // PartOf is the part that a member belongs to.
 func (v View) PartOf(member int) int { return v.about.solution.PartOf(member) }
 
-// Anew is a lesson on the same problem at another rung.
-func (l *Lesson) Anew(rung Rung, exam bool) (*Lesson, error) { return New(l.about.problem, rung, exam) }
+// Anew is a lesson on the same problem at another level.
+func (l *Lesson) Anew(level Level, exam bool) (*Lesson, error) {
+	return New(l.about.problem, level, exam)
+}

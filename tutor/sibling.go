@@ -126,7 +126,7 @@ func askAgain(l, from *Lesson, q Question) {
 	} else {
 		l.about.levels.level = max(min(from.about.levels.along(q.Member), Terms), Values)
 	}
-	l.about.levels.steps = make([]Rung, len(plan))
+	l.about.levels.steps = make([]Level, len(plan))
 	for i, step := range plan {
 		l.about.levels.steps[i] = Read
 		switch {

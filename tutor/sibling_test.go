@@ -26,21 +26,21 @@ func TestSiblings(t *testing.T) {
 // does.
 func TestToldComesAgain(t *testing.T) {
 	for _, name := range problems.Names() {
-		for _, rung := range []Rung{Fading, Values, Terms, Order, Blank} {
-			l := lesson(t, name, rung)
+		for _, level := range []Level{Gradual, Values, Terms, Plan, Blank} {
+			l := lesson(t, name, level)
 			kinds := toldThrough(l)
 			all := l.Again()
 			if len(all) != len(kinds) {
-				t.Errorf("%s, %s: %d steps come again for %d kinds", name, rung, len(all), len(kinds))
+				t.Errorf("%s, %s: %d steps come again for %d kinds", name, level, len(all), len(kinds))
 			}
 			for _, again := range all {
 				q, _ := again.Now()
 				if l.sheet.givesAway(q) {
-					t.Errorf("%s, %s: %s comes again with the same value", name, rung, q.Name)
+					t.Errorf("%s, %s: %s comes again with the same value", name, level, q.Name)
 				}
 				play(t, again, func(q Question) string { return answerExactly(again, q) }, judging.Verdict.Exactly)
 				if len(again.Again()) > 0 {
-					t.Errorf("%s, %s: %s comes again for ever", name, rung, q.Name)
+					t.Errorf("%s, %s: %s comes again for ever", name, level, q.Name)
 				}
 			}
 		}

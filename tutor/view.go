@@ -31,11 +31,11 @@ func (v View) Own(i int) bool {
 	return v.route != nil && v.about.solution.Plan[i].Why == statics.StayOnBody
 }
 
-// Progress is how many questions of a problem, from the first on, were settled in earlier work at a rung, and how many
+// Progress is how many questions of a problem, from the first on, were settled in earlier work at a level, and how many
 // there are: nought where more come with each choice of the student. It is nought of nought for a frame that is not fit
 // for a lesson.
-func Progress(p *problems.Problem, rung Rung, records []record.Record) (settled, of int) {
-	l, err := New(p, rung, false)
+func Progress(p *problems.Problem, level Level, records []record.Record) (settled, of int) {
+	l, err := New(p, level, false)
 	if err != nil {
 		return 0, 0
 	}
@@ -61,11 +61,11 @@ func (q Question) Shape() bool {
 // Answer is what a question asks for, written out.
 func (v View) Answer(q Question) string { return v.about.truthText(q) }
 
-// Rung is how much of each step the student must supply.
-func (l *Lesson) Rung() Rung { return l.about.levels.level }
+// Level is how much of each step the student must supply.
+func (l *Lesson) Level() Level { return l.about.levels.level }
 
-// RungOf is how much of step i of the plan is left to the student.
-func (v View) RungOf(i int) Rung { return v.about.levels.of(i) }
+// LevelOf is how much of step i of the plan is left to the student.
+func (v View) LevelOf(i int) Level { return v.about.levels.of(i) }
 
 // Exam reports whether there is no verdict and no help until the end.
 func (l *Lesson) Exam() bool { return l.sheet.exam }

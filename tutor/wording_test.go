@@ -61,19 +61,19 @@ func wrongs(q Question) []string {
 // All that is said of answers, right and wrong, and in the hints that point and teach, over all of the library.
 func TestWordingOfFeedback(t *testing.T) {
 	said := map[string]bool{}
-	rungs := []Rung{Values, Terms, Order, Blank}
+	levels := []Level{Values, Terms, Plan, Blank}
 	if testing.Short() {
-		rungs = rungs[1:2]
+		levels = levels[1:2]
 	}
 	for _, name := range problems.Names() {
-		for _, rung := range rungs {
-			l := lesson(t, name, rung)
+		for _, level := range levels {
+			l := lesson(t, name, level)
 			for {
 				q, asking := l.Now()
 				if !asking {
 					break
 				}
-				where := name + ", " + rung.String() + ", " + q.Name
+				where := name + ", " + level.String() + ", " + q.Name
 				check := func(line string) {
 					_, text, found := strings.Cut(line, ": ")
 					if !found {

@@ -83,7 +83,7 @@ func (m *matter) forceText(i int) string {
 	return m.truthText(Question{Kind: ForceValue, Name: f.Name, Dim: notation.ForceDimension(f), Force: i, truth: m.solution.Values[i]})
 }
 
-// memberLines say what is asked along a member; at the rung read, its critical points with their values.
+// memberLines say what is asked along a member; at the level read, its critical points with their values.
 func (t teller) memberLines(m int) []string {
 	d, f := t.about.solution.Diagrams[m], &t.about.solution.Frame
 	mem := f.Members[m]

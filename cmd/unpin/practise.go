@@ -29,11 +29,11 @@ func newPractise() *cobra.Command {
 			"work at every question. Without PROBLEM you choose one; where there is no terminal it is the first of the library.",
 		Args: perhapsProblem,
 		RunE: func(cmd *cobra.Command, args []string) error {
-			r, err := tutor.ParseRung(level)
+			r, err := tutor.ParseLevel(level)
 			if err != nil {
 				return err
 			}
-			o := screen.Options{Rung: r, Exam: exam, ASCII: ascii}
+			o := screen.Options{Level: r, Exam: exam, ASCII: ascii}
 			screened := onTerminal(cmd) && !plain
 			own := ask.preferences(cmd)
 			if len(args) == 0 && screened {
@@ -63,7 +63,7 @@ func newPractise() *cobra.Command {
 			return tutor.Plain(lesson, cmd.InOrStdin(), cmd.OutOrStdout())
 		},
 	}
-	levels := oneOf(&level, tutor.Values.String(), tutor.Rungs())
+	levels := oneOf(&level, tutor.Values.String(), tutor.Levels())
 	levels.old = tutor.OldLevels
 	cmd.Flags().Var(levels, "level", "how much of each step is left to you")
 	cmd.Flags().SetNormalizeFunc(formerNames)

@@ -17,7 +17,7 @@ import (
 // Where sums are chosen, a lesson more is taken with sums in an order of its own; and two exams.
 func lessonJobs(t *testing.T, s subject) []func(*recorder) {
 	var jobs []func(*recorder)
-	for _, rung := range tutor.Rungs() {
+	for _, rung := range tutor.Levels() {
 		every := 3
 		if rung == "values" || rung == "terms" {
 			every = 1
@@ -247,7 +247,7 @@ func codes(t *testing.T, word, rung string, exam bool, lines []string) string {
 		t.Error(err)
 		return ""
 	}
-	level, err := tutor.ParseRung(rung)
+	level, err := tutor.ParseLevel(rung)
 	if err != nil {
 		t.Error(err)
 		return ""

@@ -23,12 +23,12 @@ func screenJobs(t *testing.T) []func(*recorder) {
 		"left", "esc ctrl+r", "esc ?", "esc banana enter", "ctrl+u " + tell(8), "ctrl+p ctrl+p", "ctrl+n ctrl+n tab up", "tab " + tell(8), "ctrl+f left",
 		"esc " + tell(12), tell(25), "tab", "tab ctrl+f left left", "esc " + tell(200), "ctrl+u sheet enter", "enter"}
 	jobs := []func(*recorder){func(r *recorder) {
-		m := screen.New(screen.Options{Entries: screen.Library, Rung: tutor.Values})
+		m := screen.New(screen.Options{Entries: screen.Library, Level: tutor.Values})
 		m.Update(m.Init()())
 		recordScreens(r, "chooser", m, []string{"", "down down tab", "tab right", "down down", "? ", "esc hall", "esc"})
 	}}
 	for _, name := range []string{"jetty-deck", "mill-bridge", "quay-gantry", "riding-hall", "painters-trestle", "hillside-garage", "stable-hoist"} {
-		for _, rung := range []tutor.Rung{tutor.Read, tutor.Values, tutor.Terms, tutor.Order, tutor.Blank} {
+		for _, rung := range []tutor.Level{tutor.Read, tutor.Values, tutor.Terms, tutor.Plan, tutor.Blank} {
 			keys := lesson
 			if rung == tutor.Read {
 				keys = []string{"", "enter", "enter enter", "ctrl+f", "esc enter enter enter enter"}
@@ -42,7 +42,7 @@ func screenJobs(t *testing.T) []func(*recorder) {
 
 // lessonScreen is the program in a lesson. Its clock goes on by a minute whenever it is looked at, so that no answer is
 // taken for hasty.
-func lessonScreen(t *testing.T, name string, rung tutor.Rung) *screen.Model {
+func lessonScreen(t *testing.T, name string, rung tutor.Level) *screen.Model {
 	p, err := find(name, nil)
 	if err != nil {
 		t.Fatal(err)
@@ -52,7 +52,7 @@ func lessonScreen(t *testing.T, name string, rung tutor.Rung) *screen.Model {
 		t.Fatal(err)
 	}
 	now := time.Date(2026, 11, 28, 9, 0, 0, 0, time.UTC)
-	return screen.New(screen.Options{Lesson: l, Entries: screen.Library, Rung: rung, Colour: true, Clock: func() time.Time {
+	return screen.New(screen.Options{Lesson: l, Entries: screen.Library, Level: rung, Colour: true, Clock: func() time.Time {
 		now = now.Add(time.Minute)
 		return now
 	}})

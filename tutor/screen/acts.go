@@ -27,7 +27,7 @@ func (m *Model) keep(l *tutor.Lesson) {
 // begin begins the problem in hand, and goes on where it was left if that is wanted.
 func (m *Model) begin(goOn bool) {
 	e, _ := m.chooser.choice()
-	l, err := tutor.New(e.Problem, m.chooser.rung, m.o.Exam)
+	l, err := tutor.New(e.Problem, m.chooser.level, m.o.Exam)
 	m.start(l, err, goOn)
 }
 
@@ -80,7 +80,7 @@ func (m *Model) typed(text string) tea.Cmd {
 		return m.open(helping)
 	}
 	if name, ok := strings.CutPrefix(word, "level "); ok {
-		m.toRung(name)
+		m.toLevel(name)
 		return nil
 	}
 	switch m.course.give(text, m.o.Clock()).Kind {
@@ -92,15 +92,15 @@ func (m *Model) typed(text string) tea.Cmd {
 	return nil
 }
 
-// toRung takes the same problem up at another rung, where it was left there.
-func (m *Model) toRung(name string) {
-	rung, err := tutor.ParseRung(name)
+// toLevel takes the same problem up at another level, where it was left there.
+func (m *Model) toLevel(name string) {
+	level, err := tutor.ParseLevel(name)
 	if err != nil {
 		m.course.take(tutor.Reply{Kind: tutor.Unread, Lines: []string{wording.Sentence(err.Error())}})
 		return
 	}
-	m.chooser.rung = rung
-	l, err := m.course.l.Anew(rung, m.o.Exam)
+	m.chooser.level = level
+	l, err := m.course.l.Anew(level, m.o.Exam)
 	m.start(l, err, true)
 }
 

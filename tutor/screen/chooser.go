@@ -22,17 +22,17 @@ type chooser struct {
 	ready   bool // the list has come
 	filter  editor
 	at, top int // among those found: the one in hand, and the first in sight
-	rung    tutor.Rung
+	level   tutor.Level
 	details bool // where there is room for one: the details, not the list
 	gallery gallery
 	figure  *picture
 	done    map[progressKey]string
 }
 
-// A progressKey names a problem at a rung.
+// A progressKey names a problem at a level.
 type progressKey struct {
 	problem *problems.Problem
-	rung    tutor.Rung
+	level   tutor.Level
 }
 
 // listed is the message that brings the problems and what was practised.
@@ -94,10 +94,10 @@ func (c *chooser) choice() (Entry, bool) {
 
 // progress is how far the student is with a problem: "9 of 14", "9 so far", "done", or nothing.
 func (c *chooser) progress(p *problems.Problem) string {
-	key := progressKey{p, c.rung}
+	key := progressKey{p, c.level}
 	text, known := c.done[key]
 	if !known {
-		switch settled, of := tutor.Progress(p, c.rung, c.records); {
+		switch settled, of := tutor.Progress(p, c.level, c.records); {
 		case settled == 0:
 		case settled == of:
 			text = "done"
@@ -131,10 +131,10 @@ func (c *chooser) move(by int) {
 // retyped begins at the top of what is found now.
 func (c *chooser) retyped() { c.at, c.top = 0, 0 }
 
-// changeRung takes the rung that follows, or the one before.
-func (c *chooser) changeRung(by int) {
-	n := len(tutor.Rungs())
-	c.rung = tutor.Rung((int(c.rung) + by + n) % n)
+// changeLevel takes the level that follows, or the one before.
+func (c *chooser) changeLevel(by int) {
+	n := len(tutor.Levels())
+	c.level = tutor.Level((int(c.level) + by + n) % n)
 }
 
 // swap changes between list and details.

@@ -35,8 +35,8 @@ func newCourse(l *tutor.Lesson, ascii bool) *course {
 func (c *course) greet() {
 	c.reply = tutor.Reply{Kind: tutor.Listed, Lines: []string{wording.Caution}}
 	c.greeting = true
-	if c.l.Rung() == tutor.Fading {
-		c.reply.Lines = []string{tutor.FadingRule, wording.Caution}
+	if c.l.Level() == tutor.Gradual {
+		c.reply.Lines = []string{tutor.GradualRule, wording.Caution}
 	}
 	if n := c.l.Earlier(); n > 0 {
 		c.reply.Lines = []string{fmt.Sprintf("%d of %d settled earlier; type resume to go on there.", n, len(c.l.Asked())), wording.Caution}

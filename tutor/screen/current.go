@@ -82,7 +82,7 @@ func (c *current) known() map[int]exact.Num {
 
 // hidesTerms reports whether the terms of a step's sums are asked for and, in an exam, not told yet.
 func (c *current) hidesTerms(step int) bool {
-	return c.hiding() && c.l.View().RungOf(step) == tutor.Terms
+	return c.hiding() && c.l.View().LevelOf(step) == tutor.Terms
 }
 
 // settledArm reports whether the arm of the term in hand is on the sheet.

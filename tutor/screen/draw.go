@@ -104,7 +104,7 @@ func drawFigure(p *page, in rect, title string, k *picture) {
 func (c *current) drawHead(p *page, in rect) {
 	l := c.l
 	at, of := l.Position()
-	how := l.Rung().String()
+	how := l.Level().String()
 	if l.Exam() {
 		how = "exam"
 	}

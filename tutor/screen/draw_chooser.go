@@ -30,9 +30,9 @@ func (c *chooser) arrange(w, h int) {
 // draw draws the list of problems and the details of the one in hand, with a notice in place of the caution.
 func (c *chooser) draw(p *page, notice string) {
 	l := placeChooser(p.w, p.h)
-	if title, n := "Choose a problem", c.drawRungs(p, l.head); columns(title)+n < l.head.w {
+	if title, n := "Choose a problem", c.drawLevels(p, l.head); columns(title)+n < l.head.w {
 		p.line(l.head, 0, say(title, titleInk))
-		c.drawRungs(p, l.head)
+		c.drawLevels(p, l.head)
 	}
 	c.drawFind(p, l.find)
 	p.fill(rect{0, 2, p.w, 1}, "─", faintInk)
@@ -63,8 +63,8 @@ func (c *chooser) drawFind(p *page, in rect) {
 	p.put(in.x+in.w-columns(where), in.y, in.x+in.w, where, faintInk)
 }
 
-// drawRungs draws the rungs at the right of the head, the one in hand in brackets, and tells how wide they are.
-func (c *chooser) drawRungs(p *page, in rect) int {
+// drawLevels draws the levels at the right of the head, the one in hand in brackets, and tells how wide they are.
+func (c *chooser) drawLevels(p *page, in rect) int {
 	var all line
 	n := 0
 	add := func(text string, k ink) {
@@ -72,8 +72,8 @@ func (c *chooser) drawRungs(p *page, in rect) int {
 		n += columns(text)
 	}
 	add("level:", faintInk)
-	for i, name := range tutor.Rungs() {
-		if tutor.Rung(i) == c.rung {
+	for i, name := range tutor.Levels() {
+		if tutor.Level(i) == c.level {
 			add(" ["+name+"]", strongInk)
 		} else {
 			add("  "+name+" ", faintInk)

@@ -49,7 +49,7 @@ func TestFigures(t *testing.T) {
 		all = all[:len(Library())]
 	}
 	for i, p := range all {
-		l, err := tutor.New(p, []tutor.Rung{tutor.Values, tutor.Terms, tutor.Order}[i%3], false)
+		l, err := tutor.New(p, []tutor.Level{tutor.Values, tutor.Terms, tutor.Plan}[i%3], false)
 		if err != nil {
 			t.Fatal(err)
 		}

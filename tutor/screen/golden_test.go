@@ -18,7 +18,7 @@ var update = flag.Bool("update", false, "rewrite the screens in testdata")
 // divider parts what a test file asks for from the screen.
 const divider = "\n----\n"
 
-// TestScreens draws what each file in testdata asks for: its first line is "chooser", or a problem and a rung, then the
+// TestScreens draws what each file in testdata asks for: its first line is "chooser", or a problem and a level, then the
 // width and the height, perhaps "ascii" and "exam"; its second line is keys, parted by blanks. The screens were looked at one by
 // one; a change to them must be looked at too.
 func TestScreens(t *testing.T) {
@@ -67,7 +67,7 @@ func fromShelf() []Entry {
 func screenOf(t *testing.T, asked string) string {
 	head, keys, _ := strings.Cut(asked, "\n")
 	words := strings.Fields(head)
-	o := Options{Rung: tutor.Values, ASCII: slices.Contains(words, "ascii"), Exam: slices.Contains(words, "exam")}
+	o := Options{Level: tutor.Values, ASCII: slices.Contains(words, "ascii"), Exam: slices.Contains(words, "exam")}
 	words = slices.DeleteFunc(words, func(w string) bool { return w == "ascii" || w == "exam" })
 	var m *Model
 	if words[0] == "chooser" {
@@ -75,11 +75,11 @@ func screenOf(t *testing.T, asked string) string {
 		m = atChooser(o)
 		words = words[1:]
 	} else {
-		rung, err := tutor.ParseRung(words[1])
+		level, err := tutor.ParseLevel(words[1])
 		if err != nil {
 			t.Fatal(err)
 		}
-		o.Lesson = lesson(t, words[0], rung, o.Exam)
+		o.Lesson = lesson(t, words[0], level, o.Exam)
 		m = New(o)
 		words = words[2:]
 	}

@@ -13,7 +13,7 @@ import (
 type growing struct{ l *tutor.Lesson }
 
 // scene is N, V or M as far as it is found, with a mark where it is asked for.
-func (c growing) scene(n tutor.Quantity, o figure.Options) figure.Scene {
+func (c growing) scene(n statics.Quantity, o figure.Options) figure.Scene {
 	found := map[int]figure.Growth{}
 	for _, d := range c.l.View().Diagrams() {
 		if g, begun := c.growth(d, n); begun {
@@ -28,12 +28,12 @@ func (c growing) scene(n tutor.Quantity, o figure.Options) figure.Scene {
 }
 
 // askedAlong marks where along a member N, V or M is asked for, or of which stretch.
-func (c growing) askedAlong(n tutor.Quantity) (figure.Note, bool) {
+func (c growing) askedAlong(n statics.Quantity) (figure.Note, bool) {
 	q, asking := c.l.Now()
 	if !asking || q.Member == statics.None || q.Kind == tutor.Reading || quantityOf(q) != n {
 		return figure.Note{}, false
 	}
-	at, text := q.Station.At, n.String()+" ?"
+	at, text := q.Station.At, n.Letter()+" ?"
 	if q.Shape() {
 		at = q.Stretch.From.Add(q.Stretch.Until).Mul(half)
 		text = map[tutor.Kind]string{tutor.ZeroPlace: "V = 0 at ?", tutor.ShapeDegree: "degree ?", tutor.ShapeSlope: "slope ?"}[q.Kind]
@@ -46,18 +46,18 @@ func (c growing) askedAlong(n tutor.Quantity) (figure.Note, bool) {
 var half = exact.MustParse("0.5")
 
 // quantityOf is the internal force that a question along a member is about; of a member that is only read, M.
-func quantityOf(q tutor.Question) tutor.Quantity {
+func quantityOf(q tutor.Question) statics.Quantity {
 	switch q.Kind {
 	case tutor.ZeroPlace:
-		return tutor.ShearForce
+		return statics.ShearForce
 	case tutor.Reading:
-		return tutor.BendingMoment
+		return statics.BendingMoment
 	}
 	return q.Quantity
 }
 
 // title names an internal force and says how far it is found.
-func (c growing) title(n tutor.Quantity) string {
+func (c growing) title(n statics.Quantity) string {
 	text := [...]string{"Axial force N", "Shear force V", "Bending moment M"}[n]
 	if _, asking := c.l.Now(); asking {
 		text += " so far"
@@ -66,7 +66,7 @@ func (c growing) title(n tutor.Quantity) string {
 }
 
 // growth is how much of N, V or M is found along one member, and whether anything is.
-func (c growing) growth(d statics.Diagram, n tutor.Quantity) (g figure.Growth, begun bool) {
+func (c growing) growth(d statics.Diagram, n statics.Quantity) (g figure.Growth, begun bool) {
 	if c.tells(d.Member) {
 		for range d.Stretches {
 			g.Stretches = append(g.Stretches, true)
@@ -105,7 +105,9 @@ func (c growing) tells(member int) bool {
 }
 
 // passing reports whether a station is only that of a peak of M, at which N and V are not asked for.
-func passing(st statics.Station, n tutor.Quantity) bool { return st.Found && n != tutor.BendingMoment }
+func passing(st statics.Station, n statics.Quantity) bool {
+	return st.Found && n != statics.BendingMoment
+}
 
 // settled reports whether there are such questions about a member, and whether all of them are settled.
 func (c growing) settled(member int, such func(tutor.Question) bool) (asked, all bool) {
@@ -121,7 +123,7 @@ func (c growing) settled(member int, such func(tutor.Question) bool) (asked, all
 
 // knownStations tells of each station whether N, V or M is found there: it was given, or it is not asked for since it is
 // still what it was before, and all that is asked up to there is settled.
-func (c growing) knownStations(d statics.Diagram, stations []statics.Station, n tutor.Quantity) []bool {
+func (c growing) knownStations(d statics.Diagram, stations []statics.Station, n statics.Quantity) []bool {
 	known := make([]bool, len(stations))
 	last := false
 	for i, st := range stations {
@@ -143,7 +145,7 @@ func (c growing) knownStations(d statics.Diagram, stations []statics.Station, n 
 }
 
 // knownStretch reports whether all that is asked about a stretch is settled.
-func (c growing) knownStretch(d statics.Diagram, p statics.Stretch, stations []statics.Station, known []bool, n tutor.Quantity) bool {
+func (c growing) knownStretch(d statics.Diagram, p statics.Stretch, stations []statics.Station, known []bool, n statics.Quantity) bool {
 	for i, st := range stations {
 		from, until := st.At.Cmp(p.From), st.At.Cmp(p.Until)
 		within := from > 0 && until < 0 || from == 0 && st.Side != statics.Before || until == 0 && st.Side != statics.After

@@ -16,7 +16,7 @@ import (
 // settled, and stands in the figure at once when it is; at the end all of N, V and M is drawn.
 func TestGrowth(t *testing.T) {
 	for i, e := range Library() {
-		m := inLesson(t, e.Name, []tutor.Rung{tutor.Values, tutor.Terms}[i%2])
+		m := inLesson(t, e.Name, []tutor.Level{tutor.Values, tutor.Terms}[i%2])
 		toDiagrams(t, m, 0)
 		c := m.course
 		for {
@@ -32,10 +32,10 @@ func TestGrowth(t *testing.T) {
 				t.Errorf("%s: %s is not drawn once it is found", e.Name, q.Name)
 			}
 		}
-		for _, n := range []tutor.Quantity{tutor.AxialForce, tutor.ShearForce, tutor.BendingMoment} {
+		for _, n := range []statics.Quantity{statics.AxialForce, statics.ShearForce, statics.BendingMoment} {
 			for _, d := range c.l.View().Diagrams() {
 				if g, begun := (growing{c.l}).growth(d, n); c.hasDiagrams() && (!begun || slices.Contains(g.Stretches, false)) {
-					t.Errorf("%s: at the end %s of member %d is %+v", e.Name, n, d.Member, g)
+					t.Errorf("%s: at the end %s of member %d is %+v", e.Name, n.Letter(), d.Member, g)
 				}
 			}
 		}
@@ -120,7 +120,7 @@ func TestSheetIsKept(t *testing.T) {
 	t.Parallel()
 	random := rand.New(rand.NewPCG(1, 2))
 	for i, name := range shelf {
-		m := New(Options{Lesson: lesson(t, name, tutor.Rung(i%5), i == 1)})
+		m := New(Options{Lesson: lesson(t, name, tutor.Level(i%5), i == 1)})
 		size(m, 120, 40)
 		for range 120 {
 			switch move := random.IntN(10); {
@@ -141,7 +141,7 @@ func TestSheetIsKept(t *testing.T) {
 			c := *m.course
 			c.binder = binder{}
 			if want := writeSheet(&c.panes, c.sheet.width, c.sheet.spacious); !reflect.DeepEqual(want.lines, m.course.sheet.lines) {
-				t.Fatalf("%s, rung %s: the sheet is\n%s\nin place of\n%s", name, c.l.Rung(), plainSheet(m.course), plainSheet(&course{panes: panes{sheet: want}}))
+				t.Fatalf("%s, level %s: the sheet is\n%s\nin place of\n%s", name, c.l.Level(), plainSheet(m.course), plainSheet(&course{panes: panes{sheet: want}}))
 			}
 		}
 	}

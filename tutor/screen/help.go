@@ -46,7 +46,7 @@ func helpPage(under view, w int) []line {
 	put("tell", "typed, tells the value and goes on")
 	put("back", "typed, returns to the question before")
 	put("resume", "typed at the first question, takes up earlier work")
-	put("level values", "typed, takes the problem up at that level: "+strings.Join(tutor.Rungs(), ", "))
+	put("level values", "typed, takes the problem up at that level: "+strings.Join(tutor.Levels(), ", "))
 	put("let Cx left", "typed at the levels plan and blank, takes an unknown in that sense")
 	put("sheet, help, quit", "typed, do what they say")
 	all = append(all, nil)

@@ -69,7 +69,7 @@ func TestKeysOfTheLesson(t *testing.T) {
 		{"esc 1 2 esc", func() bool { return len(m.course.answerLine.text) == 0 && m.view == working }},
 		{"12+*3 enter", func() bool { return m.course.answerLine.at == 3 && len(m.course.reply.Lines) == 1 }},
 		{"ctrl+e ctrl+u 77 enter", func() bool { return m.course.last == "77" && m.course.reply.Kind == tutor.Judged }},
-		{"level space terms enter", func() bool { return m.course.l.Rung() == tutor.Terms && m.chooser.rung == tutor.Terms }},
+		{"level space terms enter", func() bool { return m.course.l.Level() == tutor.Terms && m.chooser.level == tutor.Terms }},
 		{"level space steep enter", func() bool { return m.course.reply.Kind == tutor.Unread }},
 		{"esc", func() bool { return m.view == choosing && m.course == nil }},
 	} {
@@ -92,7 +92,7 @@ func TestKeysOfTheLesson(t *testing.T) {
 
 // TestProgress works a little, goes back to the problems, and goes on or starts over.
 func TestProgress(t *testing.T) {
-	m := atChooser(Options{Store: record.At(t.TempDir() + "/practice.jsonl"), Rung: tutor.Values})
+	m := atChooser(Options{Store: record.At(t.TempDir() + "/practice.jsonl"), Level: tutor.Values})
 	size(m, 80, 24)
 	press(m, "mill", "enter")
 	work(t, m, 3)
@@ -106,9 +106,9 @@ func TestProgress(t *testing.T) {
 	}
 	press(m, "esc", "right")
 	if text := bare(m.View()); strings.Contains(text, "3 of") {
-		t.Errorf("what is done at one rung counts at another:\n%s", text)
+		t.Errorf("what is done at one level counts at another:\n%s", text)
 	}
-	press(m, "right", "right", "enter", "tell", "enter", "tell", "enter", "esc") // now at the last rung
+	press(m, "right", "right", "enter", "tell", "enter", "tell", "enter", "esc") // now at the last level
 	if text := bare(m.View()); !strings.Contains(text, "2 so far") {
 		t.Errorf("what is done where the student chooses is not told:\n%s", text)
 	}

@@ -29,7 +29,7 @@ type Options struct {
 	Lesson  *tutor.Lesson  // the lesson to begin with, or nil to choose one
 	Store   *record.Store  // where progress is kept, or nil
 	Notice  string         // something to say at the start, or nothing
-	Rung    tutor.Rung     // for the lessons chosen
+	Level   tutor.Level    // for the lessons chosen
 	Exam    bool
 	ASCII   bool             // no sign beyond ASCII
 	Colour  bool             // colours may be used
@@ -59,7 +59,7 @@ type Model struct {
 // New is the program before it has a size.
 func New(o Options) *Model {
 	m := &Model{o: o, theme: themeFor(o.Colour), notice: o.Notice}
-	m.chooser.rung, m.chooser.exam, m.chooser.ascii = o.Rung, o.Exam, o.ASCII
+	m.chooser.level, m.chooser.exam, m.chooser.ascii = o.Level, o.Exam, o.ASCII
 	if o.Clock == nil {
 		m.o.Clock = time.Now
 	}

@@ -33,10 +33,12 @@ func (s scene) word() string {
 }
 
 // quantity is the internal force that a scene of one shows.
-func (s scene) quantity() (q tutor.Quantity, ok bool) { return tutor.Quantity(s - axial), s >= axial }
+func (s scene) quantity() (q statics.Quantity, ok bool) {
+	return statics.Quantity(s - axial), s >= axial
+}
 
 // ofQuantity is the scene of an internal force.
-func ofQuantity(q tutor.Quantity) scene { return axial + scene(q) }
+func ofQuantity(q statics.Quantity) scene { return axial + scene(q) }
 
 // has reports whether there is such a scene to show now.
 func (c *current) has(s scene) bool {
@@ -81,7 +83,7 @@ func (c *current) fit() scene {
 		return thisSum
 	case !asking:
 		return wholeBody
-	case q.Kind == tutor.ChooseSum && c.l.Rung() == tutor.Order && c.has(allApart):
+	case q.Kind == tutor.ChooseSum && c.l.Level() == tutor.Plan && c.has(allApart):
 		return allApart
 	case q.Kind == tutor.ChooseSum:
 		return asGiven

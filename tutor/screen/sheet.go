@@ -89,7 +89,7 @@ func (w writer) sum(i, n int, before func(int) (exact.Num, bool)) {
 			w.lines[from+k] = lit(w.lines[from+k], q.Name)
 		}
 	}
-	if numbers != symbols && !w.c.hiding() && (i < w.c.step() || l.View().RungOf(i) == tutor.Read) {
+	if numbers != symbols && !w.c.hiding() && (i < w.c.step() || l.View().LevelOf(i) == tutor.Read) {
 		w.put(3, numbers, plainInk)
 	}
 	if step.Check && !w.c.hiding() {

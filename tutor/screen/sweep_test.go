@@ -41,13 +41,13 @@ func checkView(view string, w, h int, ascii bool) string {
 }
 
 // lesson begins a lesson on a problem of the library.
-func lesson(t testing.TB, name string, rung tutor.Rung, exam bool) *tutor.Lesson {
+func lesson(t testing.TB, name string, level tutor.Level, exam bool) *tutor.Lesson {
 	t.Helper()
 	p, ok := problems.Library(name)
 	if !ok {
 		t.Fatalf("no problem %q in the library", name)
 	}
-	l, err := tutor.New(p, rung, exam)
+	l, err := tutor.New(p, level, exam)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -55,8 +55,8 @@ func lesson(t testing.TB, name string, rung tutor.Rung, exam bool) *tutor.Lesson
 }
 
 // inLesson is the program in a lesson.
-func inLesson(t testing.TB, name string, rung tutor.Rung) *Model {
-	return New(Options{Lesson: lesson(t, name, rung, false), Colour: true})
+func inLesson(t testing.TB, name string, level tutor.Level) *Model {
+	return New(Options{Lesson: lesson(t, name, level, false), Colour: true})
 }
 
 // atChooser is the program at the list of problems.
@@ -182,8 +182,8 @@ func states(t testing.TB, ascii bool) map[string]*Model {
 	odd.chooser.take(listed{entries: []Entry{{Name: "bad.yaml", Fault: "bad.yaml:1:1: a very long line of what is wrong\n  a: [\n     ^"}}})
 	add("chooser, bad file", odd)
 	for _, name := range shelf {
-		for _, rung := range []tutor.Rung{tutor.Read, tutor.Values, tutor.Terms, tutor.Order, tutor.Blank} {
-			m := add(name+", "+rung.String(), inLesson(t, name, rung))
+		for _, level := range []tutor.Level{tutor.Read, tutor.Values, tutor.Terms, tutor.Plan, tutor.Blank} {
+			m := add(name+", "+level.String(), inLesson(t, name, level))
 			_, of := m.course.l.Position()
 			work(t, m, of*2/3)
 		}
@@ -282,21 +282,21 @@ func TestEverySize(t *testing.T) {
 	}
 }
 
-// TestWorkedToTheEnd works every problem of the library to its end by keys, at every rung.
+// TestWorkedToTheEnd works every problem of the library to its end by keys, at every level.
 func TestWorkedToTheEnd(t *testing.T) {
 	t.Parallel()
 	for _, name := range problems.Names() {
-		for _, rung := range []tutor.Rung{tutor.Read, tutor.Values, tutor.Terms, tutor.Order, tutor.Blank, tutor.Fading} {
-			m := inLesson(t, name, rung)
+		for _, level := range []tutor.Level{tutor.Read, tutor.Values, tutor.Terms, tutor.Plan, tutor.Blank, tutor.Gradual} {
+			m := inLesson(t, name, level)
 			size(m, 120, 40)
 			work(t, m, -1)
 			if text := bare(m.View()); !strings.Contains(text, "All done") || !strings.Contains(text, "all done") {
-				t.Errorf("%s, %s does not end:\n%s", name, rung, text)
+				t.Errorf("%s, %s does not end:\n%s", name, level, text)
 			}
 			for i := range m.course.l.View().Assembly().Forces {
 				v := m.course.l.View().Value(i)
 				if known, ok := m.course.l.Known(i); !ok || !known.Equal(v) {
-					t.Errorf("%s, %s: force %d is not known at the end", name, rung, i)
+					t.Errorf("%s, %s: force %d is not known at the end", name, level, i)
 				}
 			}
 			press(m, "enter")
@@ -305,7 +305,7 @@ func TestWorkedToTheEnd(t *testing.T) {
 				press(m, "enter")
 			}
 			if m.view != choosing {
-				t.Errorf("%s, %s: enter does not lead to the problems", name, rung)
+				t.Errorf("%s, %s: enter does not lead to the problems", name, level)
 			}
 		}
 	}
