@@ -2,6 +2,7 @@ package problems
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"unicode/utf8"
 )
@@ -99,4 +100,34 @@ func ended(text string) string {
 		return text
 	}
 	return text + "."
+}
+
+// otherWords are words that people write in place of those of a problem file, with what these may be.
+var otherWords = map[string][]string{
+	"downward": {"down"}, "downwards": {"down"}, "vertical": {"up", "down", "rise"}, "↓": {"down"}, "-y": {"down"},
+	"upward": {"up"}, "upwards": {"up"}, "↑": {"up"}, "+y": {"up"}, "y": {"up"},
+	"leftward": {"left"}, "leftwards": {"left"}, "horizontal": {"left", "right", "run"}, "←": {"left"}, "-x": {"left"},
+	"rightward": {"right"}, "rightwards": {"right"}, "→": {"right"}, "+x": {"right"}, "x": {"right"},
+	"axial": {"along"}, "parallel": {"along"}, "perpendicular": {"normal"}, "transverse": {"normal"},
+	"pinned": {"pin"}, "hinge": {"pin"}, "hinged": {"pin", "all"}, "simple": {"pin", "roller"},
+	"clamp": {"fixed"}, "clamped": {"fixed"}, "encastre": {"fixed"}, "built-in": {"fixed"}, "rigid": {"fixed"},
+	"rolling": {"roller"}, "rollers": {"roller"}, "slider": {"guide", "roller"}, "sliding": {"guide", "roller"},
+	"anticlockwise": {"ccw"}, "anti-clockwise": {"ccw"}, "counterclockwise": {"ccw"}, "counter clockwise": {"ccw"}, "acw": {"ccw"},
+	"↺": {"ccw"}, "↻": {"cw"}, "positive": {"ccw"}, "negative": {"cw"},
+	"member": {"length"}, "slope": {"length"}, "projection": {"run", "rise"},
+}
+
+// meant tells which words of the list a wrong one may stand for: those that it is another word for, else the one that it
+// is closest to. It is empty if there are none.
+func meant(word string, list []string) string {
+	var found []string
+	for _, w := range otherWords[strings.ToLower(word)] {
+		if slices.Contains(list, w) {
+			found = append(found, w)
+		}
+	}
+	if len(found) > 0 {
+		return oneOf(found)
+	}
+	return near(word, list)
 }

@@ -107,7 +107,7 @@ func (r *reader) read(tree *node) {
 		return
 	}
 	values := r.fields(tree, wholeFile, problemFields)
-	r.about(values)
+	r.describe(values)
 	r.given(values["given"])
 	r.readJoints(values["joints"])
 	r.readMembers(values["members"])
@@ -117,12 +117,13 @@ func (r *reader) read(tree *node) {
 	variationReader{r.numberReader}.vary(values["vary"])
 	r.ask(values["ask"])
 	if len(r.faults.List) == 0 {
+		r.warnForeign()
 		warner{r.pinReader}.warnings()
 	}
 }
 
-// about reads title, text, units, grade and skills.
-func (r *numberReader) about(values map[string]*node) {
+// describe reads title, text, units, grade and skills.
+func (r *numberReader) describe(values map[string]*node) {
 	r.problem.Title = strings.Join(strings.Fields(r.prose(values["title"], "title", maxTitle)), " ")
 	r.problem.Text = r.prose(values["text"], "text", maxText)
 	if n := values["units"]; n != nil {

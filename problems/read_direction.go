@@ -44,12 +44,12 @@ func (r *numberReader) direction(n *node, what string, ofMember bool) (direction
 	case strings.HasSuffix(n.text, "deg") || strings.HasSuffix(n.text, "°"):
 		return r.angle(n, d)
 	}
-	help := directionHelp
+	help, words := directionHelp, []string{"up", "down", "left", "right"}
 	if ofMember {
-		help = memberDirectionHelp
+		help, words = memberDirectionHelp, append(words, "along", "normal")
 	}
-	if meant := near(n.text, []string{"up", "down", "left", "right", "along", "normal"}); meant != "" {
-		help = fmt.Sprintf("Did you mean %s?", meant)
+	if word := meant(n.text, words); word != "" {
+		help = fmt.Sprintf("Did you mean %s?", word)
 	} else if n.numeric {
 		help = fmt.Sprintf("For an angle from the x axis, counter-clockwise, write %sdeg.", n.text)
 	}

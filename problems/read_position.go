@@ -2,6 +2,7 @@ package problems
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
 
 	"unpin/statics"
@@ -21,8 +22,8 @@ func (r *frameReader) reachOf(m ref) reach {
 	return reach{name: m.name, length: r.length(m.member), span: r.span(m)}
 }
 
-// position reads a distance along a reach: a length, a share "1/2 length", or "2 run", "1 rise", where the horizontal or
-// vertical distance from the start is that. It must lie on the reach.
+// position reads a distance along a reach: a length; a fraction of its length, run or rise, "1/2 length", "40% run"; or
+// "2 run", "1 rise", where the horizontal or vertical distance from the start is that. It must lie on the reach.
 func (r *frameReader) position(n *node, what string, along reach) (exact.Num, bool) {
 	x, ok := r.distance(n, what, along)
 	if !ok {
@@ -42,30 +43,85 @@ func (r *frameReader) position(n *node, what string, along reach) (exact.Num, bo
 // distance is a position as a distance, wherever it lies.
 func (r *frameReader) distance(n *node, what string, along reach) (exact.Num, bool) {
 	text, base := cutBase(n.text)
-	if base == "length" {
-		share, ok := r.numberText(n, text, notation.Pure)
-		return share.Mul(along.length), ok
+	switch {
+	case base == "":
+		return r.plainDistance(n, what)
+	case !r.has(n, what, along, base):
+		return exact.Num{}, false
+	case base == "length" || isFraction(text):
+		fraction, ok := r.fraction(n, text)
+		return fraction.Mul(along.length), ok
 	}
 	x, ok := r.numberText(n, text, notation.Length)
-	if !ok || base == "" {
-		return x, ok
+	r.warnPlain(n, text, base, x)
+	fraction, err := x.Quo(along.base(base))
+	return fraction.Mul(along.length), ok && err == nil
+}
+
+// plainDistance is a distance along a member as a length.
+func (r *frameReader) plainDistance(n *node, what string) (exact.Num, bool) {
+	if strings.HasSuffix(n.text, "%") {
+		r.fault(n.at, fmt.Sprintf("%s does not say what it is a part of", quoted(n.text)), fmt.Sprintf("Write %s: %s length.", what, n.text))
+		return exact.Num{}, false
 	}
-	projection, lie := along.span.X.Abs(), "vertical"
-	if base == "rise" {
-		projection, lie = along.span.Y.Abs(), "horizontal"
+	return r.numberText(n, n.text, notation.Length)
+}
+
+// base is how far a reach runs in length, run or rise.
+func (along reach) base(word string) exact.Num {
+	switch word {
+	case "run":
+		return along.span.X.Abs()
+	case "rise":
+		return along.span.Y.Abs()
 	}
-	share, err := x.Quo(projection)
-	if err != nil {
-		r.fault(n.at, fmt.Sprintf("%s is %s and has no %s", along.name, lie, base), fmt.Sprintf("Give %s as a distance along it, or as a share: 1/2 length.", what))
-		return x, false
+	return along.length
+}
+
+// has reports whether a reach has a run or rise to measure by.
+func (r *frameReader) has(n *node, what string, along reach, base string) bool {
+	if !along.base(base).IsZero() {
+		return true
 	}
-	return share.Mul(along.length), true
+	lie := map[string]string{"run": "vertical", "rise": "horizontal"}[base]
+	r.fault(n.at, fmt.Sprintf("%s is %s and has no %s", along.name, lie, base), fmt.Sprintf("Give %s as a distance along it, or as a fraction: 1/2 length.", what))
+	return false
+}
+
+// fraction reads a part of a whole: "1/2", "0.4", "40%".
+func (r *frameReader) fraction(n *node, text string) (exact.Num, bool) {
+	number, percent := strings.CutSuffix(strings.TrimSpace(text), "%")
+	x, ok := r.numberText(n, number, notation.Pure)
+	if percent {
+		x = x.Mul(exact.MustParse("0.01"))
+	}
+	return x, ok
+}
+
+var (
+	fractionText = regexp.MustCompile(`^[0-9., ()*/+−-]*/[0-9., ()*/+−-]*$`)
+	plainText    = regexp.MustCompile(`^ *[0-9.,]+ *$`)
+)
+
+// isFraction reports whether a number before run or rise is a fraction of it: it is written with % or, without names and
+// units, with a stroke.
+func isFraction(text string) bool {
+	return strings.HasSuffix(strings.TrimSpace(text), "%") || fractionText.MatchString(text)
+}
+
+// warnPlain warns of a plain number below 1 before run or rise, which is a distance but looks like a fraction. Where
+// lengths are in letters such distances are usual.
+func (r *frameReader) warnPlain(n *node, text, base string, x exact.Num) {
+	if !plainText.MatchString(text) || x.Sign() <= 0 || x.Cmp(exact.Int(1)) >= 0 || r.problem.Units.Letters() {
+		return
+	}
+	r.warn("The place %s on line %d is %s along the %s; the fraction would be written %s%% %s.", n.text, n.at.line, r.lengthText(x), base, x.Mul(exact.Int(100)), base)
 }
 
 // cutBase parts a position's number from the word length, run or rise after it, if there is one.
 func cutBase(text string) (number, base string) {
 	for _, word := range positionWords {
-		if rest, ok := strings.CutSuffix(text, word); ok && rest != "" && strings.ContainsAny(rest[len(rest)-1:], " )0123456789") {
+		if rest, ok := strings.CutSuffix(text, word); ok && rest != "" && strings.ContainsAny(rest[len(rest)-1:], " )%0123456789") {
 			return rest, word
 		}
 	}
@@ -73,10 +129,4 @@ func cutBase(text string) (number, base string) {
 }
 
 // lengthText is a length with its unit, to six figures.
-func (r *frameReader) lengthText(l exact.Num) string {
-	text := strings.TrimSpace(notation.Value(l, notation.Length, r.problem.Units, 6))
-	if l.Terminates() {
-		return text
-	}
-	return "about " + text
-}
+func (r *frameReader) lengthText(l exact.Num) string { return r.about(l, notation.Length) }

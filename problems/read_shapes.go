@@ -75,15 +75,34 @@ const wholeFile = "a problem"
 // unknownField is the fault of a field that the group does not have.
 func (r *shapeReader) unknownField(key *node, what string, known fields) {
 	problem := fmt.Sprintf("%s has no field %s", what, quoted(key.text))
-	if f, ok := askFields.find(key.text); ok && what == wholeFile {
-		r.fault(key.at, problem, fmt.Sprintf("It belongs in ask, as in ask: {%s: %s}", f.name, f.like))
-		return
+	_, asked := askFields.find(key.text)
+	word := known.meant(key.text)
+	elsewhere := elsewhere(key.text, what)
+	switch {
+	case elsewhere != "" && (word == "" || asked):
+		r.fault(key.at, problem, elsewhere)
+	case word != "":
+		r.fault(key.at, problem, fmt.Sprintf("Did you mean %s?", word))
+	default:
+		r.fault(key.at, problem, "Its fields are "+allOf(known.names())+".")
 	}
-	if meant := known.meant(key.text); meant != "" {
-		r.fault(key.at, problem, fmt.Sprintf("Did you mean %s?", meant))
-		return
+}
+
+// elsewhere says where a field belongs that stands in the wrong group, or nothing if no group has it.
+func elsewhere(name, what string) string {
+	if what != wholeFile {
+		if f, ok := problemFields.find(name); ok {
+			return fmt.Sprintf("It belongs at the top of the file, as in %s: %s", f.name, f.like)
+		}
+		return ""
 	}
-	r.fault(key.at, problem, "Its fields are "+allOf(known.names())+".")
+	if f, ok := askFields.find(askFields.meant(name)); ok {
+		return fmt.Sprintf("It belongs in ask, as in ask: {%s: %s}", f.name, f.like)
+	}
+	if f, ok := loadFields[name]; ok {
+		return fmt.Sprintf("It belongs in loads, as in loads: [{%s: %s, to: %s, on: AB, ...}]", name, f[0].like, f[1].like)
+	}
+	return ""
 }
 
 // shaped reports whether the value has one of the shapes; if not, that is a fault, and like shows what would be right.
@@ -134,8 +153,8 @@ func (r *shapeReader) word(n *node, f field) bool {
 		return true
 	}
 	problem := fmt.Sprintf("%s cannot be %s", f.name, quoted(n.text))
-	if meant := near(n.text, slices.Concat(f.words, f.same)); meant != "" {
-		r.fault(n.at, problem, fmt.Sprintf("Did you mean %s?", meant))
+	if word := meant(n.text, slices.Concat(f.words, f.same)); word != "" {
+		r.fault(n.at, problem, fmt.Sprintf("Did you mean %s?", word))
 	} else if len(f.words) > 12 {
 		r.fault(n.at, problem, "Some of the words it may have: "+allOf(f.words)+".")
 	} else {

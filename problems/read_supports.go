@@ -43,8 +43,8 @@ func (r supportReader) support(n *node, j int, known bool) (statics.Support, boo
 		r.fault(n.at, fmt.Sprintf("a %s needs the direction of its force", n.text), fmt.Sprintf("Write {%s: up}, or another direction.", n.text))
 		return s, false
 	}
-	if meant := near(n.text, supportKinds); meant != "" {
-		r.fault(n.at, quoted(n.text)+" is no kind of support", fmt.Sprintf("Did you mean %s?", meant))
+	if word := meant(n.text, supportKinds); word != "" {
+		r.fault(n.at, quoted(n.text)+" is no kind of support", fmt.Sprintf("Did you mean %s?", word))
 	} else {
 		r.fault(n.at, quoted(n.text)+" is no kind of support", "Write "+oneOf(supportWords)+", {roller: up} or {guide: up}.")
 	}

@@ -10,10 +10,13 @@ import (
 // A warner looks over a frame that was read for what is legal but likely a mistake.
 type warner struct{ *pinReader }
 
-// warnings notes what is legal in the frame but nearly always a mistake: joints that lie on a member they do not end,
+// warnings notes what is legal in the frame but nearly always a mistake: no loads, joints that lie on a member they do not end,
 // members that cross where there is no joint, and pieces that hang together with nothing.
 func (r warner) warnings() {
 	f := r.frame()
+	if len(r.problem.Entries) == 0 {
+		r.warn("No loads act on the frame, so every force is zero; write them under loads.")
+	}
 	boxes := make([]box, len(f.Members))
 	for m := range f.Members {
 		boxes[m] = r.box(m)

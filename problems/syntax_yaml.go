@@ -3,6 +3,7 @@ package problems
 import (
 	"errors"
 	"fmt"
+	"regexp"
 	"strings"
 
 	"github.com/goccy/go-yaml"
@@ -117,12 +118,47 @@ func scalarNode(tk *token.Token) *node {
 	return n
 }
 
+// decimalComma reports whether a name is the rest of a number that was written with a decimal comma, as the 5 in at: 2,5.
+// That is a fault; the number is put right, so that no other comes of it.
+func (b *builder) decimalComma(t *node, key *node, v *ast.MappingValueNode) bool {
+	if len(t.entries) == 0 || !decimals.MatchString(key.text) || v.Value.Type() != ast.NullType {
+		return false
+	}
+	before := t.entries[len(t.entries)-1].value
+	if !before.splitBy(key) {
+		return false
+	}
+	written, meant := before.text+","+key.text, before.text+"."+key.text
+	b.faults = append(b.faults, b.fault(before.upTo(key), written+" has a decimal comma, which parts two fields here", "Write a decimal point: "+meant+"."))
+	before.text, before.literal = meant, false
+	return true
+}
+
+var (
+	wholePart = regexp.MustCompile(`^[-−]?[0-9]+$`)
+	decimals  = regexp.MustCompile(`^[0-9]+( ?[A-Za-z][A-Za-z0-9/·]*)?$`) // with a unit perhaps
+)
+
+// splitBy reports whether a comma without a blank, with digits on both sides, is all that parts n from the next value.
+func (n *node) splitBy(next *node) bool {
+	return n.shape == scalar && wholePart.MatchString(n.text) && decimals.MatchString(next.text) && n.literal && n.quote == 0 &&
+		n.at.line == next.at.line && n.at.column+n.at.width+1 == next.at.column
+}
+
+// upTo is the mark from the beginning of n to the end of a value behind it on the line.
+func (n *node) upTo(last *node) mark {
+	return mark{n.at.line, n.at.column, last.at.column + last.at.width - n.at.column}
+}
+
 // table is the fields of a group, each name once.
 func (b *builder) table(tk *token.Token, values []*ast.MappingValueNode) *node {
 	t := &node{shape: table, at: markOf(tk)}
 	first := map[string]*node{}
 	for _, v := range values {
 		key := scalarNode(v.Key.GetToken())
+		if b.decimalComma(t, key, v) {
+			continue
+		}
 		if earlier, twice := first[key.text]; twice {
 			b.faults = append(b.faults, b.fault(key.at, fmt.Sprintf("%s stands here a second time", quoted(key.text)),
 				fmt.Sprintf("It stands on line %d already: keep one of the two.", earlier.at.line)))

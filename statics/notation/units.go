@@ -124,6 +124,35 @@ func (u Units) Of(d Dimension) string {
 // degree as deg. ReadAnswer reads it.
 func (u Units) ASCII(d Dimension) string { return ASCII(u.Of(d)) }
 
+// Foreign is the first unit in a text that is customary where that of u is metric, or the other way round; empty if
+// there is none.
+func (u Units) Foreign(text string) string {
+	tokens, fault := lex(text)
+	if fault != nil || u.Letters() || u == (Units{}) {
+		return ""
+	}
+	for _, t := range tokens {
+		m, ok := unitNamed(t.text, false)
+		if t.kind != wordToken || !ok || m.angle != 0 {
+			continue
+		}
+		own := units[u.length]
+		if m.force != 0 {
+			own = units[u.force]
+		}
+		if m.metric() != own.metric() {
+			return t.text
+		}
+	}
+	return ""
+}
+
+// metric reports whether a unit is a power of ten of the SI units.
+func (m measure) metric() bool {
+	r, ok := m.size.Rat()
+	return ok && strings.Trim(r.Num().String()+r.Denom().String(), "0") == "11"
+}
+
 // size is one unit of force^f·length^l in SI units; u is not letters.
 func (u Units) size(f, l int) exact.Num {
 	return raised(raised(one, units[u.force].size, f), units[u.length].size, l)
