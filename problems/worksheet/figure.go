@@ -199,7 +199,7 @@ func (d drawing) motions() {
 	if !d.pictures {
 		return
 	}
-	r := refusal{d.document}
+	r := refusal(d)
 	for _, m := range d.Motions() {
 		var words []string
 		for _, text := range r.motionTexts(m) {

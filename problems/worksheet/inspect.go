@@ -16,12 +16,12 @@ import (
 func Inspect(p *problems.Problem, s *statics.Solution, o Options) string {
 	d := inspection{newDocument(p, s, o.ASCII)}
 	d.title(oneLine(p.Title))
-	counting{d.document}.write()
+	counting(d).write()
 	for _, w := range p.Warnings {
 		d.item("Warning    ", w)
 	}
 	if s.Count.Determinacy() != statics.Determinate {
-		refusal{d.document}.write()
+		refusal(d).write()
 		return d.asText(o)
 	}
 	d.item("Answers    ", d.tidiness())

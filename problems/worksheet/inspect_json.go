@@ -50,7 +50,7 @@ func (d inspection) jsonPlanning() string {
 }
 
 func (d inspection) jsonRefusal() string {
-	r := refusal{d.document}
+	r := refusal(d)
 	var motions, ways []string
 	for _, m := range d.Motions() {
 		motions = append(motions, d.jsonMotion(m))
@@ -78,7 +78,7 @@ func (d inspection) jsonForceNames(forces []int) string {
 }
 
 func (d inspection) jsonMotion(m statics.Motion) string {
-	r, why := d.Reason(m), refusal{d.document}
+	r, why := d.Reason(m), refusal(d)
 	var bodies []string
 	for _, b := range m {
 		if d.IsPin(b.Body) {

@@ -10,7 +10,7 @@ type bodies struct{ *document }
 
 func (d bodies) write() {
 	d.section("Free bodies")
-	drawing{d.document}.bodies(false)
+	drawing(d).bodies(false)
 	for b := range d.Bodies() {
 		if b > 0 {
 			d.blank()

@@ -23,7 +23,7 @@ func (d diagrams) write() {
 		"from left to right, the forces to the left of the cut push " + sense + "; M is positive if it stretches the bottom of such a " +
 		"member. For other members, rotate the page until the first joint is on the left. So " + strings.ReplaceAll(slope, " ", string(bound)) + ".")
 	d.symbolic("xNVM")
-	drawing{d.document}.internal()
+	drawing(d).internal()
 	for _, g := range d.Diagrams {
 		d.blank()
 		d.diagram(g)

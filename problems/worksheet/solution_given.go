@@ -18,7 +18,7 @@ func (d given) write() {
 	d.listed("Joined     ", d.joined())
 	d.listed("Supports   ", d.supports())
 	d.listed("Loads      ", orNone(d.say.Loads()))
-	drawing{d.document}.given()
+	drawing(d).given()
 }
 
 // listed writes a list with its label before the first.

@@ -30,7 +30,7 @@ func (d results) write() {
 		}
 	}
 	d.pulls()
-	drawing{d.document}.bodies(true)
+	drawing(d).bodies(true)
 }
 
 // pulls gives the force in each straight two-force member.

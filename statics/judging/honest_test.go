@@ -50,7 +50,8 @@ func (h honest) sum(t testing.TB, l *sheet, member int, at statics.Station, q st
 		if term.Force == own || term.Why != statics.Counts {
 			continue
 		}
-		force, ratio := one, term.Size
+		var force exact.Num
+		ratio := term.Size
 		if term.Force != statics.None {
 			force = l.Solution.Values[term.Force]
 		} else {
