@@ -96,6 +96,10 @@ func (a *Assembly) ForcesOn(b FreeBody) []int { return a.gather(b, a.forcesOn, l
 // ActionsOn lists what the loads do to the bodies inside the cut, in order.
 func (a *Assembly) ActionsOn(b FreeBody) []int { return a.gather(b, a.actionsOn, len(a.Actions)) }
 
+// few reports whether a free body is several of many bodies, but only some, so that it is not worth while to go through all
+// that there is.
+func (a *Assembly) few(b FreeBody) bool { return len(b) > 1 && 8*len(b) < a.Bodies() }
+
 // gather lists what is on the bodies inside the cut, out of so many in all.
 func (a *Assembly) gather(b FreeBody, lists [][]int, all int) []int {
 	switch len(b) {
@@ -103,6 +107,14 @@ func (a *Assembly) gather(b FreeBody, lists [][]int, all int) []int {
 		return lists[b[0]]
 	case a.Bodies():
 		return upTo(all)
+	}
+	if a.few(b) {
+		var few []int
+		for _, i := range b {
+			few = append(few, lists[i]...)
+		}
+		slices.Sort(few)
+		return slices.Compact(few)
 	}
 	found, n := make([]bool, all), 0
 	for _, i := range b {
@@ -118,6 +130,12 @@ func (a *Assembly) gather(b FreeBody, lists [][]int, all int) []int {
 
 // facesOf lists the forces that have one face inside the cut.
 func (a *Assembly) facesOf(b FreeBody) []int {
+	if a.few(b) {
+		return slices.DeleteFunc(a.ForcesOn(b), func(i int) bool {
+			sign, _ := a.Facing(b, i)
+			return sign == 0
+		})
+	}
 	inside := make([]bool, a.Bodies()+1) // the last is the ground
 	for _, i := range b {
 		inside[i] = true

@@ -68,8 +68,9 @@
 //   - S8 The values satisfy every sum of every free body exactly. (TestEveryBodyBalances)
 //   - S9 The sums of a step have as unknowns only what it gives, all else that counts being given by steps before; a kept
 //     relation has two unknowns and gives nothing; the check has none. Every force is given once. (TestPlanIsSound)
-//   - S10 Sums are solved together only where no sum of the family has one unknown, and then the fewest that do.
-//     (TestPromise)
+//   - S10 Sums are solved together only where no sum of the family has one unknown, and then the fewest that do. Groups of
+//     bodies are only looked at where no body and not the whole has such a sum. The family has every connected group of up
+//     to Assembly.EveryGroupOf bodies, and the sides of pins. (TestPromise, TestPromiseOfLargeFrames, TestSidesOfPairs)
 //   - S11 Of the family not all sums are listed, but enough: where one leaves no more than k unknowns, one that is listed
 //     does. For all other forces pass through its centre, or are perpendicular to its direction, so that any k + 2 lines
 //     of unknowns, or k + 1 directions, lead to it. (TestPromise)

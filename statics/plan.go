@@ -35,6 +35,7 @@ type planner struct {
 	singles []*view
 	entire  *view     // all bodies
 	groups  []*view   // connected groups, once they are needed
+	sides   []*view   // the sides of pins, once they are needed
 	hand    *view     // the free body in hand
 	resting [][]*bool // by unknown, the results that rest on it
 	steps   []Step
@@ -114,10 +115,15 @@ func (p *planner) whole(r reach) bool {
 	return p.take(p.entire, p.optionFor(p.entire, r), p.unlessInHand(p.entire, WholeFrame))
 }
 
-// group looks among the connected groups of bodies, the smaller first.
+// group looks among the connected groups of bodies: first the small ones, or in a small frame all, the smaller first; then
+// the sides of pins.
 func (p *planner) group() bool {
+	return p.groupOf(p.connected()) || p.groupOf(p.sideViews())
+}
+
+func (p *planner) groupOf(groups []*view) bool {
 	for _, r := range []reach{plainSums, anySums} {
-		for _, g := range p.connected() {
+		for _, g := range groups {
 			if p.take(g, p.optionFor(g, r), SeveralParts) {
 				return true
 			}
@@ -126,12 +132,20 @@ func (p *planner) group() bool {
 	return false
 }
 
-// connected lists the connected groups of bodies; they are found when they are needed first.
+// connected lists the connected groups of bodies that are looked at first; they are found when they are needed first.
 func (p *planner) connected() []*view {
 	if p.groups == nil {
 		p.groups = views(p.a.groups())
 	}
 	return p.groups
+}
+
+// sideViews lists the sides of pins, in the same way.
+func (p *planner) sideViews() []*view {
+	if p.sides == nil {
+		p.sides = views(p.a.sideGroups())
+	}
+	return p.sides
 }
 
 // take writes down the sum as the next step, which gives its one unknown (S9), and reports whether there was one.

@@ -11,17 +11,34 @@ func (a *Assembly) singles() []FreeBody {
 	return all
 }
 
-// everyGroupUpTo is how many bodies a frame may have for every connected group to be looked at.
-const everyGroupUpTo = 7
+// Sizes of frames and groups. The family of a frame of no more than everyGroupUpTo bodies has every connected group; that
+// of a larger frame has those of two and three bodies, and the sides of its pins. A girder on which very many parts hang
+// makes as many groups of three as the square of these: more than triplesPerBody for each body are not looked at.
+const (
+	everyGroupUpTo = 7
+	triplesPerBody = 40
+)
 
-// groups lists the connected groups of two or more bodies but not all: every one in a small frame, else the sides of
-// each pin. Smaller groups come first.
+// EveryGroupOf is the largest size of group up to which the family has every connected group of bodies: all of them, 3,
+// or 2. It is what a plan may say that it searched.
+func (a *Assembly) EveryGroupOf() int {
+	if a.Bodies() <= everyGroupUpTo {
+		return a.Bodies()
+	}
+	if triples(a.neighbours()) > triplesPerBody*a.Bodies() {
+		return 2
+	}
+	return 3
+}
+
+// groups lists the connected groups of two or more bodies that are looked at first, but not all: every one in a small
+// frame, else the small ones. Smaller groups come first.
 func (a *Assembly) groups() []FreeBody {
 	var all []FreeBody
 	if a.Bodies() <= everyGroupUpTo {
 		all = a.everyGroup()
 	} else {
-		all = a.sidesOfPins()
+		all = a.smallGroups()
 	}
 	slices.SortStableFunc(all, func(x, y FreeBody) int { return len(x) - len(y) })
 	return all
@@ -48,20 +65,6 @@ func bodiesIn(set, n int) FreeBody {
 	return g
 }
 
-func (a *Assembly) sidesOfPins() []FreeBody {
-	var all []FreeBody
-	h := a.hanging()
-	for _, c := range a.Frame.Connections {
-		sides := h.sides(c.Joint)
-		for _, g := range sides {
-			if len(sides) > 1 && len(g) > 1 {
-				all = append(all, g)
-			}
-		}
-	}
-	return all
-}
-
 // hangs reports whether the bodies of b are connected.
 func (a *Assembly) hangs(b FreeBody) bool {
 	u := newUnion(a.Bodies())
@@ -72,4 +75,58 @@ func (a *Assembly) hangs(b FreeBody) bool {
 	}
 	apart := func(i int) bool { return u.find(i) != u.find(b[0]) }
 	return !slices.ContainsFunc(b, apart)
+}
+
+// neighbours lists of each body those on which it acts, in rising order.
+func (a *Assembly) neighbours() [][]int {
+	of := lists(a.Bodies(), func(tell func(body, other int)) {
+		for i := range a.Forces {
+			if f := &a.Forces[i]; f.By != None {
+				tell(f.On, f.By)
+				tell(f.By, f.On)
+			}
+		}
+	})
+	for b := range of {
+		slices.Sort(of[b])
+		of[b] = slices.Compact(of[b])
+	}
+	return of
+}
+
+// triples is how many groups of three there are at most: two neighbours of each body with it.
+func triples(neighbours [][]int) int {
+	n := 0
+	for _, of := range neighbours {
+		n += len(of) * (len(of) - 1) / 2
+	}
+	return n
+}
+
+// smallGroups lists the connected groups of two bodies and, unless there are too many, of three.
+func (a *Assembly) smallGroups() []FreeBody {
+	var all []FreeBody
+	near := a.neighbours()
+	for b, of := range near {
+		for _, o := range of {
+			if b < o {
+				all = append(all, FreeBody{b, o})
+			}
+		}
+	}
+	if a.EveryGroupOf() < 3 {
+		return all
+	}
+	pairs := len(all)
+	for b, of := range near {
+		for n, x := range of {
+			for _, y := range of[n+1:] {
+				g := FreeBody{b, x, y}
+				slices.Sort(g)
+				all = append(all, g)
+			}
+		}
+	}
+	slices.SortFunc(all[pairs:], func(x, y FreeBody) int { return slices.Compare(x, y) })
+	return append(all[:pairs], slices.CompactFunc(all[pairs:], func(x, y FreeBody) bool { return slices.Equal(x, y) })...)
 }

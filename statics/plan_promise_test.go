@@ -155,7 +155,7 @@ func (b *bruteFamily) sums(known uint32, k int) []bruteSum {
 				lines = append(lines, i)
 			}
 		}
-		add := func(factor func(Force) exact.Num) {
+		b.each(body, lines, func(factor bruteFactor) {
 			s := bruteSum{factors: make([]exact.Num, len(b.a.Forces))}
 			for _, i := range lines {
 				s.factors[i] = factor(b.a.Forces[i])
@@ -169,16 +169,23 @@ func (b *bruteFamily) sums(known uint32, k int) []bruteSum {
 			if n := bits.OnesCount32(s.set); n > 0 && n <= k {
 				all = append(all, s)
 			}
-		}
-		b.forceSums(lines, add)
-		if len(body) > 1 || !b.a.IsPin(body[0]) {
-			b.momentSums(lines, add)
-		}
+		})
 	}
 	return all
 }
 
-func (b *bruteFamily) forceSums(lines []int, add func(func(Force) exact.Num)) {
+// A bruteFactor is what a force is multiplied by in a sum.
+type bruteFactor func(Force) exact.Num
+
+// each tells every sum of a body on which the lines are not known.
+func (b *bruteFamily) each(body FreeBody, lines []int, add func(bruteFactor)) {
+	b.forceSums(lines, add)
+	if len(body) > 1 || !b.a.IsPin(body[0]) {
+		b.momentSums(lines, add)
+	}
+}
+
+func (b *bruteFamily) forceSums(lines []int, add func(bruteFactor)) {
 	along := []Vector{{exact.Int(1), exact.Int(0)}, {exact.Int(0), exact.Int(1)}}
 	for _, i := range lines {
 		if !b.a.Forces[i].Couple {
@@ -190,7 +197,7 @@ func (b *bruteFamily) forceSums(lines []int, add func(func(Force) exact.Num)) {
 	}
 }
 
-func (b *bruteFamily) momentSums(lines []int, add func(func(Force) exact.Num)) {
+func (b *bruteFamily) momentSums(lines []int, add func(bruteFactor)) {
 	var centres []Point
 	for _, j := range b.a.Frame.Joints {
 		centres = append(centres, j.At)

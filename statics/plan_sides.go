@@ -17,14 +17,14 @@ type hanging struct {
 // A run is the bodies that are reached from one step of a walk to another.
 type run struct{ first, last int }
 
-// hanging walks over the whole frame.
-func (a *Assembly) hanging() *hanging {
+// hanging walks over the whole frame, in which a joint is cut already unless that is None.
+func (a *Assembly) hanging(cut int) *hanging {
 	h := &hanging{reach: make([]int, a.Bodies()), piece: make([]int, a.Bodies())}
 	joints := len(a.Frame.Joints)
 	h.seen, h.cutOff = make([]int, joints), make([][]run, joints)
 	pairs := func(tell func(joint, body int)) {
 		for i := range a.Forces {
-			if f := &a.Forces[i]; f.By != None {
+			if f := &a.Forces[i]; f.By != None && f.Joint != cut {
 				tell(f.Joint, f.On)
 				tell(f.Joint, f.By)
 			}

@@ -3,6 +3,7 @@ package statics
 import (
 	"fmt"
 	"reflect"
+	"slices"
 	"testing"
 )
 
@@ -12,7 +13,7 @@ func TestSidesOfPins(t *testing.T) {
 	t.Parallel()
 	seen := map[int]int{}
 	check := func(a *Assembly) error {
-		h := a.hanging()
+		h := a.hanging(None)
 		for j := range a.Frame.Joints {
 			got, want := h.sides(j), sidesByJoining(a, j)
 			if got == nil { // nothing is cut off
@@ -41,11 +42,11 @@ func TestSidesOfPins(t *testing.T) {
 	}
 }
 
-// sidesByJoining are the connected groups into which all bodies fall when what passes at a joint is cut.
-func sidesByJoining(a *Assembly, cut int) []FreeBody {
+// sidesByJoining are the connected groups into which all bodies fall when what passes at some joints is cut.
+func sidesByJoining(a *Assembly, cut ...int) []FreeBody {
 	u := newUnion(a.Bodies())
 	for _, f := range a.Forces {
-		if f.By != None && f.Joint != cut {
+		if f.By != None && !slices.Contains(cut, f.Joint) {
 			u.join(f.On, f.By)
 		}
 	}
@@ -60,4 +61,37 @@ func sidesByJoining(a *Assembly, cut int) []FreeBody {
 		sides[at[root]] = append(sides[at[root]], b)
 	}
 	return sides
+}
+
+// TestSidesOfPairs compares the sides of pairs of pins with those found by joining, pair by pair, in random frames.
+func TestSidesOfPairs(t *testing.T) {
+	t.Parallel()
+	seen := 0
+	overSeeds(t, 1500, 200, func(f Frame) error {
+		a, err := Cut(f)
+		if err != nil {
+			return err
+		}
+		got := map[string]bool{}
+		for _, g := range a.sidesOfPairs() {
+			got[fmt.Sprint(g)] = true
+		}
+		want := map[string]bool{}
+		for n, c := range f.Connections {
+			for _, d := range f.Connections[:n] {
+				both := a.withoutPins(sidesByJoining(a, c.Joint, d.Joint))
+				first, second := a.withoutPins(sidesByJoining(a, c.Joint)), a.withoutPins(sidesByJoining(a, d.Joint))
+				if len(both) == 2 && len(first) < 2 && len(second) < 2 {
+					want[fmt.Sprint(both[0])], want[fmt.Sprint(both[1])] = true, true
+				}
+			}
+		}
+		if seen += len(want); !reflect.DeepEqual(got, want) {
+			return fmt.Errorf("the sides of pairs of pins are %v, not %v", got, want)
+		}
+		return nil
+	})
+	if seen < 100 {
+		t.Errorf("only %d sides of pairs of pins", seen)
+	}
 }

@@ -38,7 +38,7 @@ func (p *planner) family() []*view {
 	if len(p.entire.FreeBody) > 1 {
 		all = append(all, p.entire)
 	}
-	return append(all, p.connected()...)
+	return append(append(all, p.connected()...), p.sideViews()...)
 }
 
 // candidates lists the sums of the free bodies that have up to k unknowns left.

@@ -26,9 +26,31 @@ func (w Speaker) Because(step statics.Step, known func(force int) bool) string {
 	case statics.RelationUsed:
 		return fmt.Sprintf("The sum kept earlier has only one unknown now, %s.", notation.List(r.names(step.Gives)))
 	case statics.SolvedTogether:
-		return fmt.Sprintf("No sum has only one unknown; these %s hold only %s, so they are solved together.", Count(len(step.Sums)), notation.List(r.names(step.Gives)))
+		return r.together(step)
 	}
 	return Sentence(r.ofBody(s, step.Why) + r.ofSum(s, step.Gives))
+}
+
+// together says why sums are solved together, and names the sums that were looked at: no more than were searched.
+func (r reasons) together(step statics.Step) string {
+	return fmt.Sprintf("No sum of %s has only one unknown. These %s hold only %s, so they are solved together.",
+		r.searched(), Count(len(step.Sums)), notation.List(r.names(step.Gives)))
+}
+
+// searched names the free bodies of which all sums were looked at.
+func (r reasons) searched() string {
+	one := either(len(r.a.Pins) == 0, "a part", "a part or pin")
+	switch n := r.a.EveryGroupOf(); {
+	case r.a.Bodies() == 1:
+		return "the frame"
+	case r.a.Bodies() == 2:
+		return one + " or of both together"
+	case n == r.a.Bodies():
+		return one + ", of several together or of the whole"
+	case n == 3:
+		return one + ", of the whole or of two or three parts together"
+	}
+	return one + ", of the whole or of two parts together"
 }
 
 // reasons finds the words for the choice of a sum.

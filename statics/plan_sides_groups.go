@@ -1,0 +1,61 @@
+package statics
+
+import (
+	"cmp"
+	"slices"
+)
+
+// pairsOfPinsUpTo is how many bodies a frame may have for pairs of pins to be cut: in a ring these are as many as the square
+// of its parts.
+const pairsOfPinsUpTo = 40
+
+// sideGroups lists the groups of more than three bodies into which a large frame falls when one pin is cut, or two.
+func (a *Assembly) sideGroups() []FreeBody {
+	if a.Bodies() <= everyGroupUpTo {
+		return nil
+	}
+	all := a.sidesOfPins()
+	if a.Bodies() <= pairsOfPinsUpTo {
+		all = append(all, a.sidesOfPairs()...)
+	}
+	all = slices.DeleteFunc(all, func(g FreeBody) bool { return len(g) <= 3 || len(g) == a.Bodies() })
+	slices.SortStableFunc(all, func(x, y FreeBody) int {
+		return cmp.Or(len(x)-len(y), slices.Compare(x, y))
+	})
+	return slices.CompactFunc(all, func(x, y FreeBody) bool { return slices.Equal(x, y) })
+}
+
+// sidesOfPins lists the sides of each pin that alone parts the frame.
+func (a *Assembly) sidesOfPins() []FreeBody {
+	var all []FreeBody
+	h := a.hanging(None)
+	for _, c := range a.Frame.Connections {
+		if sides := h.sides(c.Joint); len(sides) > 1 {
+			all = append(all, sides...)
+		}
+	}
+	return all
+}
+
+// sidesOfPairs lists the two sides of each two pins that part the frame together, and neither of them alone.
+func (a *Assembly) sidesOfPairs() []FreeBody {
+	var all []FreeBody
+	alone := a.hanging(None)
+	pins := slices.DeleteFunc(slices.Clone(a.Frame.Connections), func(c Connection) bool {
+		return len(a.withoutPins(alone.sides(c.Joint))) > 1
+	})
+	for n, c := range pins {
+		h := a.hanging(c.Joint)
+		for _, d := range pins[n+1:] {
+			if sides := a.withoutPins(h.sides(d.Joint)); len(sides) == 2 {
+				all = append(all, sides...)
+			}
+		}
+	}
+	return all
+}
+
+// withoutPins leaves out pins that stand alone.
+func (a *Assembly) withoutPins(sides []FreeBody) []FreeBody {
+	return slices.DeleteFunc(sides, func(g FreeBody) bool { return len(g) == 1 && a.IsPin(g[0]) })
+}
