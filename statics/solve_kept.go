@@ -40,15 +40,15 @@ func (k Kept) Sum(q Quantity) (*Assembly, Sum) {
 	s := k.Only(a, k.partSum(a, part, q))
 	if k.Side == Between {
 		for r := AxialForce; r <= BendingMoment; r++ {
-			s.Terms = append(s.Terms, k.faceTerms(a.addFace(k, part, r), q, r, k.Other, -k.Facing())...)
+			s.Terms = append(s.Terms, k.faceTerms(k.addFace(a, part, r), q, r, k.Other, -k.Facing())...)
 		}
 	}
-	s.Terms = append(s.Terms, k.faceTerms(a.addFace(k, part, q), q, q, k.At, k.Facing())...)
+	s.Terms = append(s.Terms, k.faceTerms(k.addFace(a, part, q), q, q, k.At, k.Facing())...)
 	return a, s
 }
 
-// addFace adds the internal force q of the member that is cut to the forces, and tells its number.
-func (a *Assembly) addFace(k Kept, part int, q Quantity) int {
+// addFace adds the internal force q of the member that is cut to the forces of an assembly, and tells its number.
+func (k Kept) addFace(a *Assembly, part int, q Quantity) int {
 	a.Forces = append(a.Forces, Force{Name: q.Letter(), Kind: CutForce, Joint: None, Couple: q == BendingMoment,
 		Along: k.Solution.Frame.Span(k.Member), On: part, By: None})
 	return len(a.Forces) - 1

@@ -31,24 +31,33 @@ func (s *Solution) Split(step *Step, known []bool) *Split {
 	if len(step.Sums) != 2 || !a.ofOneForce(step.Gives) {
 		return nil
 	}
-	if w := a.splitAtFoot(step, s.Values, known); w != nil {
+	by := splitter{a, s.Values, known}
+	if w := by.atFoot(step); w != nil {
 		return w
 	}
-	first := a.bestCentre(step)
+	first := by.bestCentre(step)
 	if first == None || a.Frame.Joints[a.Forces[step.Gives[0]].Joint].At.To(step.Sums[first].About).Length().Inexact() {
 		return nil
 	}
 	w := &Split{Along: step.Gives[0], Upward: step.Gives[1], Toward: step.Sums[first].About}
-	w.Assembly, w.Values = a.splitForces(w), slices.Clone(s.Values)
+	w.Assembly, w.Values = by.parted(w), slices.Clone(s.Values)
 	w.components(a, s.Values)
 	w.steps(step.Sums[first], w.Upward, 2)
 	w.steps(step.Sums[1-first], w.Along, 1)
 	return w
 }
 
+// A splitter looks for the way round: in an assembly, with the values of its forces, of which some are known before the
+// step.
+type splitter struct {
+	*Assembly
+	values []exact.Num
+	known  []bool
+}
+
 // bestCentre is the sum of moments toward whose centre the force is split: one about a foot if there is one, else the
 // first; None if there is no sum of moments.
-func (a *Assembly) bestCentre(step *Step) int {
+func (a splitter) bestCentre(step *Step) int {
 	best := None
 	for n := range step.Sums {
 		s := &step.Sums[n]
@@ -59,22 +68,22 @@ func (a *Assembly) bestCentre(step *Step) int {
 	return best
 }
 
-// splitForces is the assembly with the two forces along the line and vertical. The line is not vertical itself, for then
+// parted is the assembly with the two forces along the line and vertical. The line is not vertical itself, for then
 // the force's vertical component had no part in the sum.
-func (a *Assembly) splitForces(s *Split) *Assembly {
-	b := *a
+func (a splitter) parted(s *Split) *Assembly {
+	b := *a.Assembly
 	b.Forces = slices.Clone(a.Forces)
 	along, upward := &b.Forces[s.Along], &b.Forces[s.Upward]
 	joint := a.Frame.Joints[along.Joint]
 	suffix := along.Name[len(joint.Name)+1:] // the part on which it acts, where the name tells it
 	along.Along = joint.At.To(s.Toward)
 	upward.Along = north
-	along.Name, upward.Name = b.unusedName(joint.Name, "t", suffix), b.unusedName(joint.Name, "v", suffix)
+	along.Name, upward.Name = a.unusedName(joint.Name, "t", suffix), a.unusedName(joint.Name, "v", suffix)
 	return &b
 }
 
 // unusedName is a name for a force at a joint that no force has yet.
-func (a *Assembly) unusedName(joint, kind, suffix string) string {
+func (a splitter) unusedName(joint, kind, suffix string) string {
 	name := joint + kind + suffix
 	for slices.ContainsFunc(a.Forces, func(f Force) bool { return f.Name == name }) {
 		kind += "'"

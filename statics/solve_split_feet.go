@@ -1,16 +1,12 @@
 package statics
 
-import (
-	"slices"
+import "slices"
 
-	"unpin/statics/exact"
-)
-
-// splitAtFoot is the way round two sums of moments about two feet that give the force of the pin between the bodies on
+// atFoot is the way round two sums of moments about two feet that give the force of the pin between the bodies on
 // them: instead the reaction at one foot is split along the line to the other. Both bodies together, about the other foot,
 // then give its vertical part, and the body on it, about the pin, the part along the line. It is nil if a sum would hold
 // anything else that is unknown.
-func (a *Assembly) splitAtFoot(step *Step, values []exact.Num, known []bool) *Split {
+func (a splitter) atFoot(step *Step) *Split {
 	first, second := &step.Sums[0], &step.Sums[1]
 	pin := a.Forces[step.Gives[0]].Joint
 	if !first.Moment || !second.Moment || !a.isFoot(first.Centre) || !a.isFoot(second.Centre) || a.isFoot(pin) {
@@ -24,13 +20,13 @@ func (a *Assembly) splitAtFoot(step *Step, values []exact.Num, known []bool) *Sp
 			continue
 		}
 		s := &Split{Along: along, Upward: along + 1, Toward: other.About}
-		s.Assembly, s.Values = a.splitForces(s), slices.Clone(values)
-		s.components(a, values)
+		s.Assembly, s.Values = a.parted(s), slices.Clone(a.values)
+		s.components(a.Assembly, a.values)
 		both := append(slices.Clone(own.Body), other.Body...)
 		slices.Sort(both)
 		s.add(s.MomentSum(slices.Compact(both), other.About), s.Upward, 2)
 		s.add(s.MomentSum(own.Body, a.Frame.Joints[pin].At), s.Along, 1)
-		if s.oneAtATime(step.Gives, known) {
+		if s.oneAtATime(step.Gives, a.known) {
 			return s
 		}
 	}
@@ -39,7 +35,7 @@ func (a *Assembly) splitAtFoot(step *Step, values []exact.Num, known []bool) *Sp
 
 // reactionAt is the first of the two components of the reaction at a joint, on one of the bodies, or None. They are
 // neighbours (S3).
-func (a *Assembly) reactionAt(joint int, on FreeBody) int {
+func (a splitter) reactionAt(joint int, on FreeBody) int {
 	for i := range a.Forces[:len(a.Forces)-1] {
 		f, g := &a.Forces[i], &a.Forces[i+1]
 		if f.Kind == Reaction && f.Joint == joint && on.Has(f.On) && !f.Couple && g.Kind == Reaction && g.Joint == joint && !g.Couple {

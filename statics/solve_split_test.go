@@ -142,7 +142,7 @@ func TestFeetOnOneVertical(t *testing.T) {
 	pin := slices.IndexFunc(s.Forces, func(f Force) bool { return f.Name == "Cx" })
 	step := &Step{Sums: []Sum{s.MomentSum(FreeBody{0}, s.Frame.Joints[0].At), s.MomentSum(FreeBody{1}, s.Frame.Joints[1].At)}, Gives: []int{pin, pin + 1}}
 	known := make([]bool, len(s.Forces))
-	if w := s.splitAtFoot(step, s.Values, known); w != nil {
+	if w := (splitter{s.Assembly, s.Values, known}).atFoot(step); w != nil {
 		t.Errorf("the force at a foot is split along %v", w.Forces[w.Along].Along)
 	}
 	w := s.Split(step, known)
@@ -170,13 +170,13 @@ func TestKnownFeetAreNotSplit(t *testing.T) {
 			step.Gives = []int{i, i + 1}
 		}
 	}
-	if s.splitAtFoot(step, s.Values, known) == nil {
+	if (splitter{s.Assembly, s.Values, known}).atFoot(step) == nil {
 		t.Fatal("no foot is split though neither is known")
 	}
 	for i, f := range s.Forces {
 		known[i] = f.Kind == Reaction
 	}
-	if w := s.splitAtFoot(step, s.Values, known); w != nil {
+	if w := (splitter{s.Assembly, s.Values, known}).atFoot(step); w != nil {
 		t.Errorf("%s is split though it is known", s.Forces[w.Along].Name)
 	}
 }
@@ -196,7 +196,7 @@ func TestNoSplitAlongAnInexactLine(t *testing.T) {
 	about := func(body, joint int) Sum { return s.MomentSum(FreeBody{body}, s.Frame.Joints[joint].At) }
 	known := make([]bool, len(s.Forces))
 	feet := &Step{Sums: []Sum{about(0, 0), about(1, 1)}, Gives: []int{pin, pin + 1}}
-	if w := s.splitAtFoot(feet, s.Values, known); w != nil {
+	if w := (splitter{s.Assembly, s.Values, known}).atFoot(feet); w != nil {
 		t.Errorf("the force at a foot is split along %v", w.Forces[w.Along].Along)
 	}
 	second := &Step{Sums: []Sum{about(1, 1), s.ForceSum(FreeBody{1}, east)}, Gives: []int{pin, pin + 1}}

@@ -40,6 +40,7 @@ type houseRule func(h *house) []string
 var houseRules = map[string]houseRule{
 	"imports":   checkImports,
 	"size":      checkSize,
+	"types":     checkTypes,
 	"comments":  checkComments,
 	"exact":     checkExact,
 	"root":      checkRoot,

@@ -10,6 +10,20 @@ import (
 	"testing"
 )
 
+// checkTypes holds types to the budget of methods: a type over it holds a concept that wants a type of its own.
+func checkTypes(h *house) []string {
+	var complaints []string
+	for _, folder := range h.folders() {
+		methods := h.methods(folder)
+		for _, name := range slices.Sorted(maps.Keys(methods)) {
+			if n := methods[name]; n > h.budget.methods {
+				complaints = append(complaints, fmt.Sprintf("%s: type %s has %d methods; none has more than %d", folder, name, n, h.budget.methods))
+			}
+		}
+	}
+	return complaints
+}
+
 // methods counts the methods of each type of a package, tests left out.
 func (h *house) methods(folder string) map[string]int {
 	counts := map[string]int{}
