@@ -92,7 +92,7 @@ func conventionProblem(t *testing.T, name string) *problems.Problem {
 // checkAgreement answers a lesson from the written solution.
 func checkAgreement(t *testing.T, p *problems.Problem, s *statics.Solution) {
 	t.Helper()
-	text := worksheet.Text(p, s, worksheet.Options{Width: 400})
+	text := worksheet.Text(worksheet.One(p, s), worksheet.Options{Width: 400})
 	w := written{text: text, rows: map[string][][]string{}}
 	w.read()
 	l, err := tutor.New(p, tutor.Terms, false)

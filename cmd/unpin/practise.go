@@ -93,7 +93,7 @@ func newLesson(cmd *cobra.Command, word string, begin func(*problems.Problem) (*
 	}
 	warn(cmd, p)
 	if no := sound(s); no != nil {
-		if _, err := io.WriteString(cmd.OutOrStdout(), worksheet.Text(p, s, worksheet.Options{})); err != nil {
+		if _, err := io.WriteString(cmd.OutOrStdout(), worksheet.Text(worksheet.One(p, s), worksheet.Options{})); err != nil {
 			return nil, err
 		}
 		return nil, no

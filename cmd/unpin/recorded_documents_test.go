@@ -28,6 +28,7 @@ func recordDocuments(r *recorder, s subject) {
 	write("inspect.json", "inspect", "--as", "json", s.word)
 	write("solve.txt", "solve", s.word)
 	write("solve.md", "solve", "--as", "markdown", s.word)
+	write("solve.html", "solve", "--as", "html", s.word)
 	write("solve.json", "solve", "--as", "json", s.word)
 	write("solve.pdf", "solve", "--as", "pdf", s.word)
 	for _, figure := range worksheet.Figures {

@@ -15,10 +15,10 @@ import (
 )
 
 // formats are the ways to write a solution.
-var formats = []string{"text", "markdown", "json", "svg", "pdf"}
+var formats = []string{"text", "markdown", "html", "json", "svg", "pdf"}
 
 // endings are those of files that tell the format.
-var endings = map[string]string{".txt": "text", ".md": "markdown", ".json": "json", ".svg": "svg", ".pdf": "pdf"}
+var endings = map[string]string{".txt": "text", ".md": "markdown", ".html": "html", ".json": "json", ".svg": "svg", ".pdf": "pdf"}
 
 // newSolve writes the whole solution.
 func newSolve() *cobra.Command {
@@ -42,6 +42,7 @@ func newSolve() *cobra.Command {
 	cmd.Flags().Var(oneOf(&looks.figure, worksheet.Figures[0], worksheet.Figures), "figure", "the `FIGURE` of an SVG: "+strings.Join(worksheet.Figures, ", "))
 	cmd.Flags().Var((*ordinal)(&looks.step), "step", "in place of --figure, step `N` of the plan with its arms")
 	cmd.Flags().Var(oneOf(&looks.paper, worksheet.A4.Name, []string{worksheet.A4.Name, worksheet.Letter.Name}), "paper", "the paper of a PDF")
+	cmd.Flags().Var(someOf(&looks.only, worksheet.Parts), "only", "only some `PARTS` of the solution, with commas between: "+strings.Join(worksheet.Parts, ", "))
 	cmd.Flags().StringVarP(&file, "output", "o", "", "write to `FILE`, not to standard output")
 	return cmd
 }
@@ -49,10 +50,15 @@ func newSolve() *cobra.Command {
 // A look is what only some formats ask for.
 type look struct {
 	figure, paper string
+	only          []string
 	step          int // of the plan, from 1, that an SVG shows; 0 is none
 }
 
 func solve(cmd *cobra.Command, word, format, file string, looks look) error {
+	if len(looks.only) > 0 && (format == "json" || format == "svg") {
+		return usageFault(cmd, "--only is of no use with %s: it chooses parts of text, markdown, html and pdf%s", format,
+			map[string]string{"json": "; the JSON always has all", "svg": "; --figure chooses the figure"}[format])
+	}
 	p, s, err := solved(cmd, word)
 	if err != nil {
 		return err
@@ -77,9 +83,15 @@ func solve(cmd *cobra.Command, word, format, file string, looks look) error {
 
 // solution is the solution as a document.
 func solution(p *problems.Problem, s *statics.Solution, format string, looks look) ([]byte, error) {
+	o := worksheet.Options{Only: looks.only}
+	if looks.paper == worksheet.Letter.Name {
+		o.Paper = worksheet.Letter
+	}
 	switch format {
 	case "markdown":
-		return []byte(worksheet.Markdown(p, s)), nil
+		return []byte(worksheet.Markdown(worksheet.One(p, s), o)), nil
+	case "html":
+		return []byte(worksheet.HTML(worksheet.One(p, s), o)), nil
 	case "json":
 		return worksheet.JSON(p, s), nil
 	case "svg":
@@ -88,11 +100,7 @@ func solution(p *problems.Problem, s *statics.Solution, format string, looks loo
 		}
 		return worksheet.SVG(p, s, looks.figure)
 	case "pdf":
-		size := worksheet.A4
-		if looks.paper == worksheet.Letter.Name {
-			size = worksheet.Letter
-		}
-		return worksheet.PDF(p, s, size)
+		return worksheet.PDF(worksheet.One(p, s), o)
 	}
-	return []byte(worksheet.Text(p, s, worksheet.Options{})), nil
+	return []byte(worksheet.Text(worksheet.One(p, s), o)), nil
 }

@@ -19,6 +19,7 @@ type document struct {
 	st       notation.Style
 	say      wording.Speaker
 	stations [][]statics.Station // of each member
+	others   []*statics.Assembly // that the solution cuts the frame into besides, with forces of their own names
 }
 
 func newDocument(p *problems.Problem, s *statics.Solution, ascii bool) *document {
@@ -30,30 +31,56 @@ func newDocument(p *problems.Problem, s *statics.Solution, ascii bool) *document
 	return d
 }
 
-// solution sets the worked solution out.
-func (d *document) solution() {
-	d.opening()
-	given{d}.write()
-	if d.Count.Determinacy() != statics.Determinate {
-		counting{d}.write()
-		refusal{d}.write()
-		drawing{d}.motions()
+// solution sets out the worked solution, or those parts of it that are asked for. Of a frame that has none it tells why,
+// unless only what is given is asked for.
+func (d *document) solution(o Options) {
+	d.opening(o.has("given"))
+	determinate := d.Count.Determinacy() == statics.Determinate
+	if o.has("given") {
+		given{d}.write()
+	}
+	if !determinate {
+		if o.has(Parts[1:]...) {
+			d.refused()
+		}
 		return
 	}
-	d.find()
-	d.conventions()
-	counting{d}.write()
-	bodies{d}.write()
-	newWorking(d).write()
-	results{d}.write()
-	if d.wants("diagrams") {
+	if o.has("given") {
+		d.find()
+	}
+	if o.has("bodies", "sums", "results") {
+		d.conventions()
+	}
+	if o.has("bodies") {
+		counting{d}.write()
+		bodies{d}.write()
+	}
+	if o.has("sums") {
+		newWorking(d).write()
+	}
+	if o.has("results") {
+		results{d}.write()
+	}
+	if o.has("diagrams") && (len(o.Only) > 0 || d.wants("diagrams")) {
 		diagrams{d}.write()
 	}
 }
 
-func (d *document) opening() {
+// refused tells why the frame has no solution.
+func (d *document) refused() {
+	counting{d}.write()
+	refusal{d}.write()
+	drawing{d}.motions()
+}
+
+// opening is the title, the problem's own text where it is wanted, and the caution.
+func (d *document) opening(whole bool) {
 	d.title(oneLine(d.p.Title))
-	for text := range strings.SplitSeq(d.p.Text, "\n\n") {
+	text := d.p.Text
+	if !whole {
+		text = ""
+	}
+	for text := range strings.SplitSeq(text, "\n\n") {
 		if line := oneLine(text); line != "" {
 			d.blank()
 			d.prose(line)
@@ -83,6 +110,7 @@ func (d *document) find() {
 	}
 	d.blank()
 	d.item("Find: ", notation.List(what)+".")
+	d.symbolic("NVM")
 }
 
 // conventions says once what holds on the whole page.

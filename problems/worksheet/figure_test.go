@@ -2,6 +2,9 @@ package worksheet
 
 import (
 	"fmt"
+	"path/filepath"
+	"regexp"
+	"strings"
 	"testing"
 
 	"unpin/problems"
@@ -91,3 +94,40 @@ func TestFigures(t *testing.T) {
 		t.Errorf("only %d scenes", scenes)
 	}
 }
+
+// TestImages holds title and words of every image of three problems to the files in testdata/images, with what is said
+// where there is none.
+func TestImages(t *testing.T) {
+	t.Parallel()
+	for _, path := range []string{"examples/canopy.yaml", "solutions/unstable.yaml", "solutions/ring.yaml"} {
+		p, s := solveFile(t, filepath.Join(testdata, path))
+		var b strings.Builder
+		show := func(name string, svg []byte, err error) {
+			fmt.Fprintf(&b, "%s\n", name)
+			if err != nil {
+				fmt.Fprintf(&b, "  %v\n", err)
+				return
+			}
+			m := imageWords.FindSubmatch(svg)
+			if m == nil {
+				t.Fatalf("%s has no title and words", name)
+			}
+			fmt.Fprintf(&b, "  %s\n    %s\n", m[1], strings.ReplaceAll(string(m[2]), "&#xA;", "\n    "))
+		}
+		for _, name := range Figures {
+			svg, err := SVG(p, s, name)
+			show(name, svg, err)
+		}
+		for step := range s.Plan {
+			svg, err := StepSVG(p, s, step+1)
+			show(fmt.Sprint("step ", step+1), svg, err)
+		}
+		if s.Values == nil {
+			svg, err := StepSVG(p, s, 1)
+			show("step 1", svg, err)
+		}
+		same(t, filepath.Join("testdata", "images", p.Name+".txt"), b.String())
+	}
+}
+
+var imageWords = regexp.MustCompile(`(?s)<title>(.*?)</title>\n<desc>(.*?)</desc>`)

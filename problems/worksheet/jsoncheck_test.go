@@ -232,7 +232,7 @@ func FuzzDocuments(f *testing.F) {
 		if !json.Valid(JSON(p, s)) || !json.Valid(InspectJSON(p, s)) {
 			t.Error("the document is no JSON")
 		}
-		checkLines(t, Text(p, s, Options{}), Options{})
+		checkLines(t, Text(One(p, s), Options{}), Options{})
 		checkLines(t, Inspect(p, s, Options{}), Options{})
 	})
 }

@@ -3,22 +3,20 @@ package worksheet
 import (
 	"strings"
 
-	"unpin/problems"
-	"unpin/statics"
 	"unpin/statics/figure/cells"
 )
 
 // Markdown is the worked solution as Markdown with tables (CommonMark 0.31 with the pipe tables that most readers know). It
-// is whole in itself: its figures are drawings in characters, in code blocks, which every reader shows.
-func Markdown(p *problems.Problem, s *statics.Solution) string {
-	d := newDocument(p, s, false)
-	d.pictures = true
-	d.solution()
+// is whole in itself: its figures are drawings in characters, in code blocks, which every reader shows. Several solutions
+// stand one after the other. It heeds Only.
+func Markdown(all []Solved, o Options) string {
 	m := &markdown{}
-	for _, b := range d.list {
-		m.set(b)
+	for _, d := range written(all, Options{Only: o.Only}, true) {
+		for _, b := range d.list {
+			m.set(b)
+		}
+		m.fence("")
 	}
-	m.fence("")
 	return strings.TrimLeft(m.String(), "\n")
 }
 

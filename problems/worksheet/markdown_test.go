@@ -13,7 +13,7 @@ import (
 func TestMarkdown(t *testing.T) {
 	for _, path := range []string{"examples/canopy.yaml", "solutions/letters.yaml", "solutions/unstable.yaml"} {
 		p, s := solveFile(t, filepath.Join(testdata, path))
-		golden(t, p.Name+".md", Markdown(p, s))
+		golden(t, p.Name+".md", Markdown(One(p, s), Options{}))
 	}
 }
 
@@ -46,7 +46,7 @@ func TestPictures(t *testing.T) {
 func TestMarkdownIsWhole(t *testing.T) {
 	t.Parallel()
 	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
-		text := Markdown(p, s)
+		text := Markdown(One(p, s), Options{})
 		if !strings.HasPrefix(text, "# ") || !strings.HasSuffix(text, "\n") {
 			t.Error("the document does not begin with its title, or not end its last line")
 		}
@@ -80,7 +80,7 @@ func TestMarkdownIsWhole(t *testing.T) {
 func TestMarkdownEscapes(t *testing.T) {
 	p, s := solve(t, "marks", []byte("title: '*Beam* <b>_1_ [a](b) # `c`'\nunits: kN m\njoints: {A: [0, 0], B: [1, 0]}\nmembers: [AB]\nsupports: {A: fixed}\n"))
 	want := "# \\*Beam\\* \\<b\\>\\_1\\_ \\[a\\](b) \\# \\`c\\`\n"
-	if text := Markdown(p, s); !strings.HasPrefix(text, want) {
+	if text := Markdown(One(p, s), Options{}); !strings.HasPrefix(text, want) {
 		t.Errorf("the title is %q", text[:strings.IndexByte(text, '\n')])
 	}
 }

@@ -8,9 +8,6 @@ import (
 	"codeberg.org/go-fonts/dejavu/dejavuserifcondensedbold"
 	"codeberg.org/go-fonts/dejavu/dejavuserifcondenseditalic"
 	"codeberg.org/go-pdf/fpdf"
-
-	"unpin/problems"
-	"unpin/statics"
 )
 
 // A PaperSize is a format of paper, in points of 1/72 inch.
@@ -26,12 +23,30 @@ var (
 )
 
 // PDF is the worked solution with its figures as a PDF document. The same solution gives the same bytes: the document has
-// no date but a fixed one, and its font is embedded.
-func PDF(p *problems.Problem, s *statics.Solution, size PaperSize) ([]byte, error) {
-	d := newDocument(p, s, false)
-	d.pictures = true
-	d.solution()
-	return press(d, size)
+// no date but a fixed one, and its font is embedded. Each of several solutions begins on a page of its own. It heeds Only and
+// Paper; no paper is A4.
+func PDF(all []Solved, o Options) ([]byte, error) {
+	if o.Paper == (PaperSize{}) {
+		o.Paper = A4
+	}
+	documents := written(all, Options{Only: o.Only}, true)
+	doc := newPrint(titleOf(all), o.Paper)
+	for _, d := range documents {
+		c := newComposer(doc, d, o.Paper)
+		c.draw(c.press())
+	}
+	numberPages(doc, o.Paper)
+	var out bytes.Buffer
+	err := doc.Output(&out)
+	return out.Bytes(), err
+}
+
+// titleOf is the title of a document with several solutions.
+func titleOf(all []Solved) string {
+	if len(all) == 1 {
+		return oneLine(all[0].Problem.Title)
+	}
+	return number(len(all)) + " solutions"
 }
 
 // family is the font of a printed document, in regular, bold and italic.
@@ -40,12 +55,10 @@ const family = "serif"
 // printedOn is the date of every document, so that what is printed twice is the same twice.
 var printedOn = time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
 
-// press prints a document.
-func press(d *document, size PaperSize) ([]byte, error) {
-	doc := newPrint(d, size)
-	c := newComposer(doc, d, size)
+// press makes pages of the document, with smaller figures where these save a last page that holds but a few lines.
+func (c *composer) press() [][]placed {
 	pages := c.compose(1)
-	for _, smaller := range [...]float64{0.92, 0.84} { // so that no last page holds but a few lines
+	for _, smaller := range [...]float64{0.92, 0.84} {
 		if !c.isStub(pages) {
 			break
 		}
@@ -53,10 +66,7 @@ func press(d *document, size PaperSize) ([]byte, error) {
 			pages = fewer
 		}
 	}
-	c.draw(pages, printable(oneLine(d.p.Title)))
-	var out bytes.Buffer
-	err := doc.Output(&out)
-	return out.Bytes(), err
+	return pages
 }
 
 // stub is the share of a page that is filled on a last page with little on it.
@@ -73,13 +83,13 @@ func (c *composer) isStub(pages [][]placed) bool {
 }
 
 // newPrint is a document without pages.
-func newPrint(d *document, size PaperSize) *fpdf.Fpdf {
+func newPrint(title string, size PaperSize) *fpdf.Fpdf {
 	doc := fpdf.NewCustom(&fpdf.InitType{UnitStr: "pt", Size: fpdf.SizeType{Wd: size.Width, Ht: size.Height}})
 	doc.SetCatalogSort(true)
 	doc.SetCreationDate(printedOn)
 	doc.SetModificationDate(printedOn)
 	doc.SetAutoPageBreak(false, 0)
-	doc.SetTitle(printable(oneLine(d.p.Title)), true)
+	doc.SetTitle(printable(title), true)
 	doc.SetCreator("unpin", true)
 	doc.SetProducer("unpin", true)
 	doc.SetLang("en")

@@ -38,6 +38,12 @@ func (c *composer) paragraph(s lineStyle, label, text string) {
 	}
 }
 
+// A typeWord is what stands together on a line.
+type typeWord struct {
+	runs []typeRun
+	wide float64
+}
+
 // words are the words of a text with their widths.
 func (c *composer) words(text string, s lineStyle) []typeWord {
 	var words []typeWord
@@ -46,7 +52,7 @@ func (c *composer) words(text string, s lineStyle) []typeWord {
 		if word == "" {
 			continue
 		}
-		w := typeWord{runs: c.runsOf(word, s.style, s.letters)}
+		w := typeWord{runs: c.names.runsOf(word, s.style, s.letters)}
 		for _, r := range w.runs {
 			w.wide += c.runWidth(r, s.size)
 		}

@@ -7,6 +7,7 @@ import (
 	"codeberg.org/go-pdf/fpdf"
 
 	"unpin/statics/figure/paper"
+	"unpin/statics/wording"
 )
 
 // Sizes of a printed page, in points.
@@ -42,7 +43,7 @@ type composer struct {
 	doc     *fpdf.Fpdf
 	d       *document
 	size    PaperSize
-	names   map[string][2]string
+	names   typesetter
 	page    *page // binds numbers to their units
 	strips  []strip
 	last    passageKind
@@ -54,7 +55,7 @@ type composer struct {
 }
 
 func newComposer(doc *fpdf.Fpdf, d *document, size PaperSize) *composer {
-	return &composer{doc: doc, d: d, size: size, names: d.symbols(), page: &page{units: d.unitNames()}, last: titlePassage}
+	return &composer{doc: doc, d: d, size: size, names: d.typesetter(), page: &page{units: d.unitNames()}, last: titlePassage}
 }
 
 // wide is the width of the text.
@@ -62,8 +63,13 @@ func (c *composer) wide() float64 { return c.size.Width - 2*sideMargin }
 
 // compose makes pages of the document. Size is the share of their usual height that its figures may have.
 func (c *composer) compose(size float64) [][]placed {
-	c.strips, c.last, c.figures = nil, titlePassage, 0
 	c.sheets = c.sheetsOf(size)
+	return c.setAll()
+}
+
+// setAll makes pages of all passages; their figures are laid out.
+func (c *composer) setAll() [][]placed {
+	c.strips, c.last, c.figures = nil, titlePassage, 0
 	for i := range c.d.list {
 		c.set(i)
 	}
@@ -184,28 +190,37 @@ func (c *composer) together(i int) float64 {
 	return need
 }
 
-// draw draws pages, with the title and the number at the foot of each.
-func (c *composer) draw(pages [][]placed, title string) {
+// draw draws pages, with the title and the caution at the foot of each.
+func (c *composer) draw(pages [][]placed) {
+	title := printable(oneLine(c.d.p.Title))
 	for _, page := range pages {
 		c.doc.AddPage()
 		for _, s := range page {
 			s.strip.draw(s.y)
 		}
-	}
-	c.numberPages(title)
-}
-
-// numberPages writes the foot of each page.
-func (c *composer) numberPages(title string) {
-	n := c.doc.PageCount()
-	for i := 1; i <= n; i++ {
-		c.doc.SetPage(i)
-		c.doc.SetTextColor(0x50, 0x50, 0x50)
+		c.doc.SetTextColor(footInk, footInk, footInk)
 		c.doc.SetFont(family, "", noteSize)
 		y := c.size.Height - footMargin/2
+		c.doc.Text(sideMargin, y, c.cutTo(title, c.wide()-numberWide))
+		c.doc.Text(sideMargin, y+noteSize*1.3, wording.Caution)
+	}
+}
+
+// The grey of the foot of a page, and the room that the number takes there, in points.
+const (
+	footInk    = 0x50
+	numberWide = 60.0
+)
+
+// numberPages writes the number at the foot of each page.
+func numberPages(doc *fpdf.Fpdf, size PaperSize) {
+	n := doc.PageCount()
+	for i := 1; i <= n; i++ {
+		doc.SetPage(i)
+		doc.SetTextColor(footInk, footInk, footInk)
+		doc.SetFont(family, "", noteSize)
 		number := fmt.Sprintf("%d / %d", i, n)
-		c.doc.Text(c.size.Width-sideMargin-c.doc.GetStringWidth(number), y, number)
-		c.doc.Text(sideMargin, y, c.cutTo(title, c.wide()-60))
+		doc.Text(size.Width-sideMargin-doc.GetStringWidth(number), size.Height-footMargin/2, number)
 	}
 }
 

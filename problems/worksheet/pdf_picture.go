@@ -41,12 +41,26 @@ func kindOf(s figure.Scene) pictureKind {
 	return alonePicture
 }
 
-// sheetsOf lays all figures of a document out, those that have one scale together. Size is the share of their usual height
-// that they may have.
+// A room is what figures have: the width of the text, and how tall one may be at most.
+type room struct{ wide, tallest float64 }
+
+// sheetsOf lays all figures of a document out.
 func (c *composer) sheetsOf(size float64) map[int]paper.Sheet {
+	return room{c.wide(), c.tallest()}.sheetsOf(c.d.list, size)
+}
+
+// tallest is how tall a figure may be that stands on a page with its title.
+func (c *composer) tallest() float64 {
+	const title = 4 * lineHeight
+	return c.size.Height - headMargin - footMargin - title
+}
+
+// sheetsOf lays all figures among passages out, those that have one scale together. Size is the share of their usual height
+// that they may have.
+func (r room) sheetsOf(list []passage, size float64) map[int]paper.Sheet {
 	sheets := map[int]paper.Sheet{}
 	together := map[pictureKind][]int{}
-	for i, b := range c.d.list {
+	for i, b := range list {
 		if b.kind != picturePassage {
 			continue
 		}
@@ -58,33 +72,27 @@ func (c *composer) sheetsOf(size float64) map[int]paper.Sheet {
 		if len(b.picture.Links) > 0 {
 			tall = min(max(bodiesTall, arrowTall*float64(len(b.picture.Arrows))), bodiesMost)
 		}
-		sheets[i] = paper.Layout(b.picture, c.wide(), tall*size)
+		sheets[i] = paper.Layout(b.picture, r.wide, tall*size)
 	}
-	for kind, list := range together {
-		scenes := make([]figure.Scene, len(list))
-		for k, i := range list {
-			scenes[k] = c.d.list[i].picture
+	for kind, some := range together {
+		scenes := make([]figure.Scene, len(some))
+		for k, i := range some {
+			scenes[k] = list[i].picture
 		}
-		wide, tall := c.wide(), pictureTall*size
+		wide, tall := r.wide, pictureTall*size
 		if kind == besidePicture {
-			wide, tall = (c.wide()-besideGap)/2, besideTall*size
+			wide, tall = (r.wide-besideGap)/2, besideTall*size
 		}
 		for k, s := range paper.LayoutAll(scenes, wide, tall) {
-			sheets[list[k]] = s
+			sheets[some[k]] = s
 		}
 	}
 	for i, s := range sheets { // a frame too crowded for the page is printed smaller
-		if by := min(c.wide()/s.Width, c.tallest()/s.Height); by < 1 {
+		if by := min(r.wide/s.Width, r.tallest/s.Height); by < 1 {
 			sheets[i] = s.Scaled(by)
 		}
 	}
 	return sheets
-}
-
-// tallest is how tall a figure may be that stands on a page with its title.
-func (c *composer) tallest() float64 {
-	const title = 4 * lineHeight
-	return c.size.Height - headMargin - footMargin - title
 }
 
 // picture sets figure i with its number and title beneath, or waits for the one that stands beside it.

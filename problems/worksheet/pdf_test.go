@@ -15,7 +15,7 @@ import (
 func TestPDF(t *testing.T) {
 	t.Parallel()
 	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
-		document, err := PDF(p, s, A4)
+		document, err := PDF(One(p, s), Options{Paper: A4})
 		if err != nil || !bytes.HasPrefix(document, []byte("%PDF-1.")) || !bytes.HasSuffix(bytes.TrimSpace(document), []byte("%%EOF")) {
 			t.Fatalf("no document: %v", err)
 		}
@@ -31,11 +31,11 @@ func TestPrintedTwice(t *testing.T) {
 	t.Parallel()
 	for _, path := range glob(t, filepath.Join(testdata, "examples", "*.yaml")) {
 		p, s := solveFile(t, path)
-		first, _ := PDF(p, s, A4)
-		if again, _ := PDF(p, s, A4); !bytes.Equal(first, again) {
+		first, _ := PDF(One(p, s), Options{Paper: A4})
+		if again, _ := PDF(One(p, s), Options{Paper: A4}); !bytes.Equal(first, again) {
 			t.Errorf("%s is another when printed again", p.Name)
 		}
-		if letter, err := PDF(p, s, Letter); err != nil || !bytes.Contains(letter, []byte("/MediaBox [0 0 612.00 792.00]")) {
+		if letter, err := PDF(One(p, s), Options{Paper: Letter}); err != nil || !bytes.Contains(letter, []byte("/MediaBox [0 0 612.00 792.00]")) {
 			t.Errorf("%s is not on Letter: %v", p.Name, err)
 		}
 	}
@@ -45,8 +45,8 @@ func TestPrintedTwice(t *testing.T) {
 func composed(p *problems.Problem, s *statics.Solution, size PaperSize) *composer {
 	d := newDocument(p, s, false)
 	d.pictures = true
-	d.solution()
-	doc := newPrint(d, size)
+	d.solution(Options{})
+	doc := newPrint("", size)
 	c := newComposer(doc, d, size)
 	c.compose(1)
 	return c
@@ -157,7 +157,7 @@ func TestSymbols(t *testing.T) {
 		{"Ays", "Ays"}, {"12.5x²", "12.5i(x)²"}, {"M", "i(M)"}, {"ΣM", "ΣM"}, {"MN", "MN"},
 	} {
 		got := ""
-		for _, r := range c.runsOf(k.word, "", mathLetters) {
+		for _, r := range c.names.runsOf(k.word, "", mathLetters) {
 			text := r.text
 			if r.index {
 				text = "_(" + text + ")"
@@ -177,7 +177,7 @@ func TestPrintable(t *testing.T) {
 	title := "Bad \xff bytes, 𝕏, 🙂, \x00 and \u202e"
 	p, s := solve(t, "odd", []byte("title: odd\nunits: kN m\njoints: {A: [0, 0], B: [1, 0]}\nmembers: [AB]\nsupports: {A: fixed}\n"))
 	p.Title, p.Text = title, title
-	if _, err := PDF(p, s, A4); err != nil {
+	if _, err := PDF(One(p, s), Options{Paper: A4}); err != nil {
 		t.Error(err)
 	}
 	for _, r := range printable(title) {
@@ -192,7 +192,7 @@ func BenchmarkPDF(b *testing.B) {
 		p, s := solveFile(b, filepath.Join("..", "library", name+".yaml"))
 		b.Run(name, func(b *testing.B) {
 			for b.Loop() {
-				if _, err := PDF(p, s, A4); err != nil {
+				if _, err := PDF(One(p, s), Options{Paper: A4}); err != nil {
 					b.Fatal(err)
 				}
 			}

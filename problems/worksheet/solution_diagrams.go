@@ -43,7 +43,7 @@ func (d diagrams) diagram(g statics.Diagram) {
 		return
 	}
 	d.subhead(title)
-	t := table{align: "rlrrrll", head: []string{"x [" + d.st.UnitOf(notation.Length) + "]", "",
+	t := table{align: "rlrrrll", heard: []string{"", "place", "", "", "", "", "remark"}, head: []string{"x [" + d.st.UnitOf(notation.Length) + "]", "",
 		"N [" + d.st.UnitOf(notation.Force) + "]", "V [" + d.st.UnitOf(notation.Force) + "]", "M [" + d.st.UnitOf(notation.Moment) + "]", "tension", ""}}
 	stations := d.stations[g.Member]
 	largest := largestMoment(stations)

@@ -52,6 +52,6 @@ func (d results) pulls() {
 		case -1:
 			sense = " in compression"
 		}
-		d.prose("Force in the two-force member " + p.Name + ": " + d.say.Value(n.Abs(), notation.Force) + sense)
+		d.prose("Force in the two-force member " + p.Name + ": " + d.say.Value(n.Abs(), notation.Force) + sense + ".")
 	}
 }

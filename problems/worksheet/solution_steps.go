@@ -20,6 +20,7 @@ func newWorking(d *document) working { return working{d, d.Solution, d.say} }
 
 // with is the same section about another solution of the frame.
 func (w working) with(s *statics.Solution) working {
+	w.others = append(w.others, s.Assembly)
 	return working{w.document, s, wording.New(s.Assembly, w.st)}
 }
 

@@ -1,15 +1,6 @@
 package worksheet
 
-import (
-	"unpin/problems"
-	"unpin/statics"
-)
-
-// Options say how a text is laid out.
-type Options struct {
-	Width int  // the widest line; 0 is 80, and no less than 60 serve
-	ASCII bool // no character beyond ASCII but those of the problem's own title and text
-}
+import "strings"
 
 // The widths of a line: as a rule, and at least.
 const (
@@ -19,11 +10,14 @@ const (
 
 // Text is the worked solution, set out as a handbook does: what is given and to be found, count, free bodies, every sum
 // with its reason, the check, all results, and N, V and M of every member at its critical points. Of a frame that is not
-// determinate it says what is given, and then what Inspect says.
-func Text(p *problems.Problem, s *statics.Solution, o Options) string {
-	d := newDocument(p, s, o.ASCII)
-	d.solution()
-	return d.asText(o)
+// determinate it says what is given, and then what Inspect says. Several solutions stand one after the other. It heeds all
+// options but Paper.
+func Text(all []Solved, o Options) string {
+	var texts []string
+	for _, d := range written(all, o, false) {
+		texts = append(texts, d.asText(o))
+	}
+	return strings.Join(texts, "\n\n")
 }
 
 // asText sets the document as plain text.

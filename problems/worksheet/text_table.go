@@ -5,6 +5,7 @@ import "strings"
 // A table is rows of cells beneath a head. Align has a letter for each column: l for left, r for right.
 type table struct {
 	head  []string
+	heard []string // or nil: names of the columns that have no head, for who hears the table
 	align string
 	rows  [][]string
 }
@@ -60,6 +61,9 @@ func (t table) compact() table {
 		c.align += t.align[i : i+1]
 		if len(t.head) > 0 {
 			c.head = append(c.head, t.head[i])
+		}
+		if t.heard != nil {
+			c.heard = append(c.heard, t.heard[i])
 		}
 		for k, r := range t.rows {
 			c.rows[k] = append(c.rows[k], r[i])

@@ -5,7 +5,6 @@ import (
 	"flag"
 	"fmt"
 	"maps"
-	"os"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -16,7 +15,7 @@ import (
 	"unpin/statics"
 )
 
-var update = flag.Bool("update", false, "rewrite the expected documents in testdata/solutions")
+var update = flag.Bool("update", false, "rewrite the expected documents in testdata/solutions and in testdata of this package")
 
 // own is the folder of documents, and of the problems that are only there for them.
 var own = filepath.Join(testdata, "solutions")
@@ -24,23 +23,7 @@ var own = filepath.Join(testdata, "solutions")
 // golden compares a document with a file, or rewrites the file.
 func golden(t *testing.T, file, got string) {
 	t.Helper()
-	path := filepath.Join(own, file)
-	if *update {
-		if err := os.WriteFile(path, []byte(got), 0o644); err != nil {
-			t.Fatal(err)
-		}
-		return
-	}
-	want := read(t, path)
-	wants := strings.Split(string(want), "\n")
-	for i, line := range strings.Split(got, "\n") {
-		if i >= len(wants) || line != wants[i] {
-			t.Fatalf("%s:%d: got %q", file, i+1, line)
-		}
-	}
-	if len(got) != len(want) {
-		t.Fatalf("%s goes on after the document has ended", file)
-	}
+	same(t, filepath.Join(own, file), got)
 }
 
 // TestText compares worked solutions with files that a person can read: the examples, problems of the library, frames
@@ -50,15 +33,15 @@ func TestText(t *testing.T) {
 	for _, pattern := range []string{"solutions/*.yaml", "examples/*.yaml"} {
 		for _, path := range glob(t, filepath.Join(testdata, pattern)) {
 			p, s := solveFile(t, path)
-			golden(t, p.Name+".txt", Text(p, s, Options{}))
+			golden(t, p.Name+".txt", Text(One(p, s), Options{}))
 			golden(t, p.Name+".inspect.txt", Inspect(p, s, Options{}))
 		}
 	}
 	p, s := solveFile(t, filepath.Join(own, "sleeve.yaml"))
-	golden(t, "sleeve.ascii.txt", Text(p, s, Options{Width: 70, ASCII: true}))
+	golden(t, "sleeve.ascii.txt", Text(One(p, s), Options{Width: 70, ASCII: true}))
 	for _, id := range []string{"TH01", "AF09", "CB06", "FB04", "TH06"} {
 		p, s := solve(t, id, published(t)[id])
-		golden(t, id+".txt", Text(p, s, Options{}))
+		golden(t, id+".txt", Text(One(p, s), Options{}))
 	}
 }
 
@@ -132,7 +115,7 @@ func TestLines(t *testing.T) {
 	t.Parallel()
 	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
 		for _, o := range []Options{{}, {Width: 60}, {Width: 60, ASCII: true}, {ASCII: true}, {Width: 200}} {
-			for _, text := range []string{Text(p, s, o), Inspect(p, s, o)} {
+			for _, text := range []string{Text(One(p, s), o), Inspect(p, s, o)} {
 				checkLines(t, text, o)
 			}
 		}
@@ -173,7 +156,7 @@ func TestLongNames(t *testing.T) {
 		strings.Repeat("Long", 50), strings.Join(joints, ", "), strings.Join(members, ", "))
 	p, s := solve(t, "long", []byte(problem))
 	for _, o := range []Options{{}, {Width: 60, ASCII: true}} {
-		checkLines(t, Text(p, s, o), o)
+		checkLines(t, Text(One(p, s), o), o)
 		checkLines(t, Inspect(p, s, o), o)
 	}
 }
@@ -184,7 +167,7 @@ func TestHugeNumbers(t *testing.T) {
 		problem := fmt.Sprintf("title: Big\nunits: kN m\njoints: {A: [0, 0], B: [%[1]s, 0]}\nmembers: [AB]\nsupports: {A: fixed}\nloads: [{uniform: %[1]s, to: down, on: AB}]", size)
 		p, s := solve(t, "big", []byte(problem))
 		for _, o := range []Options{{}, {Width: 60, ASCII: true}} {
-			checkLines(t, Text(p, s, o), o)
+			checkLines(t, Text(One(p, s), o), o)
 		}
 		if !json.Valid(JSON(p, s)) {
 			t.Error("the document is no JSON")

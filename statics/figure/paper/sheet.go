@@ -31,6 +31,22 @@ func (s Sheet) Scaled(by float64) Sheet {
 	return out
 }
 
+// Moved is the sheet with all that is on it so much further to the right, and of another width.
+func (s Sheet) Moved(right, width float64) Sheet {
+	out := s
+	out.Width, out.Origin.X = width, s.Origin.X+right
+	out.Marks = make([]Mark, len(s.Marks))
+	for i, m := range s.Marks {
+		path := make([]Place, len(m.Path))
+		for k, at := range m.Path {
+			path[k] = Place{at.X + right, at.Y}
+		}
+		m.Path = path
+		out.Marks[i] = m
+	}
+	return out
+}
+
 // A Mark is one line, area, circle or text on a sheet.
 type Mark struct {
 	Path   []Place // the line; of a circle its centre, of a text the start of its baseline

@@ -4,6 +4,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"unpin/statics"
 	"unpin/statics/notation"
 )
 
@@ -14,18 +15,17 @@ type typeRun struct {
 	index bool   // small and low
 }
 
-// A typeWord is what stands together on a line.
-type typeWord struct {
-	runs []typeRun
-	wide float64
-}
+// A typesetter knows the names of forces, and of sums, as print sets them: a letter and its index.
+type typesetter map[string][2]string
 
-// symbols are the names of forces, and of sums, as print sets them: a letter and its index.
-func (d *document) symbols() map[string][2]string {
-	names := map[string][2]string{"ΣFx": {"ΣF", "x"}, "ΣFy": {"ΣF", "y"}}
-	for _, f := range d.Forces {
-		letter, index := notation.Symbol(f, d.Frame.Joints[f.Joint].Name)
-		names[f.Name] = [2]string{letter, index}
+// typesetter knows the names of all forces that the document writes so far.
+func (d *document) typesetter() typesetter {
+	names := typesetter{"ΣFx": {"ΣF", "x"}, "ΣFy": {"ΣF", "y"}}
+	for _, a := range append([]*statics.Assembly{d.Assembly}, d.others...) {
+		for _, f := range a.Forces {
+			letter, index := notation.Symbol(f, a.Frame.Joints[f.Joint].Name)
+			names[f.Name] = [2]string{letter, index}
+		}
 	}
 	return names
 }
@@ -50,7 +50,7 @@ func isLetter(r rune) bool {
 }
 
 // runsOf parts a word into runs: names of forces become symbols, and the letters that stand for numbers are italic.
-func (c *composer) runsOf(word, style, letters string) []typeRun {
+func (names typesetter) runsOf(word, style, letters string) []typeRun {
 	var runs []typeRun
 	plain := func(text string) {
 		if text != "" {
@@ -59,12 +59,12 @@ func (c *composer) runsOf(word, style, letters string) []typeRun {
 	}
 	rest := word
 	for rest != "" {
-		before, name, after := c.nextName(rest, letters)
+		before, name, after := names.nextName(rest, letters)
 		plain(before)
 		if name == "" {
 			break
 		}
-		if parts, ok := c.names[name]; ok {
+		if parts, ok := names[name]; ok {
 			runs = append(runs, typeRun{text: parts[0], style: slanted(parts[0], style)})
 			runs = append(runs, indexRuns(parts[1], style)...)
 		} else {
@@ -105,13 +105,13 @@ const mathLetters = "NVMx"
 
 // nextName finds the first symbol in a text, a name or one of the letters. It is empty if there is none; then all the text
 // stands before.
-func (c *composer) nextName(text, letters string) (before, name, after string) {
+func (names typesetter) nextName(text, letters string) (before, name, after string) {
 	inside := false // in the middle of a word
 	var last rune
 	for i, r := range text {
 		begins := !inside && (r >= 'A' && r <= 'Z' || r == 'Σ')
 		if begins {
-			if name := c.nameAt(text[i:]); name != "" {
+			if name := names.nameAt(text[i:]); name != "" {
 				return text[:i], name, text[i+len(name):]
 			}
 		}
@@ -131,7 +131,7 @@ func goesOn(text string) bool {
 }
 
 // nameAt is the longest name of a force or sum with which a text begins, if a name ends there.
-func (c *composer) nameAt(text string) string {
+func (names typesetter) nameAt(text string) string {
 	end := 0
 	for i, r := range text {
 		if i > 0 && !isLetter(r) {
@@ -140,7 +140,7 @@ func (c *composer) nameAt(text string) string {
 		end = i + utf8.RuneLen(r)
 	}
 	for ; end > 0; end-- {
-		if _, ok := c.names[text[:end]]; ok && !goesOn(text[end:]) {
+		if _, ok := names[text[:end]]; ok && !goesOn(text[end:]) {
 			return text[:end]
 		}
 	}
