@@ -25,6 +25,7 @@ func letLine(f statics.Force) string {
 // Whatever senses are assumed, and whenever, the lesson is worked to its end by them, values and sums; assumed once more
 // the other way, all is as it was given.
 func TestAnySenses(t *testing.T) {
+	t.Parallel()
 	for n, name := range problems.Names() {
 		for _, level := range []Level{Plan, Blank} {
 			random := rand.New(rand.NewPCG(2, uint64(n)))
@@ -53,6 +54,7 @@ func TestAnySenses(t *testing.T) {
 
 // A sum of a turned force is that of the frame as given, with the force's own term turned.
 func TestTurnedSums(t *testing.T) {
+	t.Parallel()
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Values)
 		a := l.about.solution.Assembly
@@ -76,6 +78,7 @@ func TestTurnedSums(t *testing.T) {
 
 // What is said of a wrong N, V or M does not depend on the senses assumed.
 func TestSectionsWithSensesAssumed(t *testing.T) {
+	t.Parallel()
 	plain, turned := lesson(t, "quay-gantry", Plan), lesson(t, "quay-gantry", Plan)
 	for _, l := range []*Lesson{plain, turned} {
 		for q, _ := l.Now(); q.Kind != SectionPart; q, _ = l.Now() {
@@ -102,6 +105,7 @@ func TestSectionsWithSensesAssumed(t *testing.T) {
 
 // Senses assumed are taken up again with the work that rests on them.
 func TestSensesResumed(t *testing.T) {
+	t.Parallel()
 	s, now := record.At(filepath.Join(t.TempDir(), "practice.jsonl")), clock()
 	first := lesson(t, "quay-gantry", Blank)
 	first.Keep(s, now, noComplaint(t))
@@ -123,6 +127,7 @@ func TestSensesResumed(t *testing.T) {
 
 // Where the plan is given, an unknown keeps its sense.
 func TestLetOnlyWhereThePlanIsOnesOwn(t *testing.T) {
+	t.Parallel()
 	l := lesson(t, "quay-gantry", Values)
 	if r := l.Type("let Cx left"); r.Kind != Unread || l.about.solution.Forces[5].Turned {
 		t.Errorf("%v", r.Lines)

@@ -8,6 +8,7 @@ import (
 )
 
 func TestReadChoice(t *testing.T) {
+	t.Parallel()
 	rows := []struct{ problem, line, want string }{ // want: body, sum; or a part of the error after !
 		{"quay-gantry", "CD M C", "part CD, ΣM about C"},
 		{"quay-gantry", "part CD: sum of moments about C = 0", "part CD, ΣM about C"},

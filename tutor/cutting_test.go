@@ -4,6 +4,7 @@ import "testing"
 
 // Rows: where the cut of each question for M is, member by member; read off the files of the problems.
 func TestSpots(t *testing.T) {
+	t.Parallel()
 	words := map[spot]string{within: "within", corner: "corner", pinned: "pinned", supported: "supported", stiffly: "stiffly", free: "free"}
 	rows := []struct{ problem, question, want string }{
 		{"jetty-deck", "M(AB, 0)", "supported"},

@@ -13,6 +13,7 @@ import (
 // Rows: problem, choice, equation, and a part of what is said of it; nothing where it is true. The equations of
 // quay-gantry and jetty-deck are read off their files.
 func TestCheckEquation(t *testing.T) {
+	t.Parallel()
 	rows := []struct{ problem, choice, equation, says string }{
 		{"jetty-deck", "M A", "RB*8 - 20*2.5 - 4*3*9.5 = 0", ""},
 		{"jetty-deck", "M A", "20*2.5 + 12(9.5) = 8RB", ""},
@@ -53,6 +54,7 @@ func TestCheckEquation(t *testing.T) {
 
 // Every sum of every plan, written as the solution writes it, is true: with forces by name, and with known ones by value.
 func TestPlansAreTrueEquations(t *testing.T) {
+	t.Parallel()
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Values)
 		st := l.about.style()

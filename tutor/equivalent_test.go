@@ -18,6 +18,7 @@ import (
 // throughout, the positive turn or direction, the senses the unknowns are taken in, and the centre or direction of the
 // sum; and with one term turned round, of those that can be told from nothing, none of them is.
 func TestEquivalentSums(t *testing.T) {
+	t.Parallel()
 	names := problems.Names()
 	rapid.Check(t, func(t *rapid.T) {
 		p, _ := problems.Library(rapid.SampledFrom(names).Draw(t, "problem"))

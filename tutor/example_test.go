@@ -12,6 +12,7 @@ import (
 // Every question of every problem has an example from another problem, worked to its result; it is no line that could be
 // taken for a verdict or a question, and does not hold the value asked for.
 func TestExamples(t *testing.T) {
+	t.Parallel()
 	for _, name := range problems.Names() {
 		for _, level := range []Level{Values, Terms, Plan, Blank} {
 			l := lesson(t, name, level)
@@ -40,6 +41,7 @@ func TestExamples(t *testing.T) {
 
 // Asked for again, another example comes; the question then counts as helped.
 func TestAnotherExample(t *testing.T) {
+	t.Parallel()
 	l := lesson(t, "jetty-deck", Values)
 	seen := map[string]bool{}
 	for range mostExamples {
@@ -60,6 +62,7 @@ func TestAnotherExample(t *testing.T) {
 
 // The sum that gives N, V or M is one in equilibrium: with the value asked for it comes to nought.
 func TestSumsOfSections(t *testing.T) {
+	t.Parallel()
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Values)
 		for _, q := range l.sheet.questions {

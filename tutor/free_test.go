@@ -69,6 +69,7 @@ func followed(t *testing.T, l *Lesson, next func() statics.Sum) bool {
 
 // The expert's plan is one way through.
 func TestExpertsRoute(t *testing.T) {
+	t.Parallel()
 	for _, name := range problems.Names() {
 		for _, level := range []Level{Plan, Blank} {
 			l := lesson(t, name, level)
@@ -92,6 +93,7 @@ func TestExpertsRoute(t *testing.T) {
 
 // Any sums of any bodies, in any order, lead to the end: what gives nothing is refused, the rest is kept or used.
 func TestAnyRoute(t *testing.T) {
+	t.Parallel()
 	for n, name := range problems.Names() {
 		random := rand.New(rand.NewPCG(1, uint64(n)))
 		for range 3 {
@@ -124,6 +126,7 @@ func anySum(l *Lesson, random *rand.Rand) statics.Sum {
 
 // tell leads to the end at every level.
 func TestToldToTheEnd(t *testing.T) {
+	t.Parallel()
 	for _, name := range problems.Names() {
 		for _, level := range []Level{Plan, Blank} {
 			var out bytes.Buffer
@@ -138,6 +141,7 @@ func TestToldToTheEnd(t *testing.T) {
 }
 
 func TestUselessSums(t *testing.T) {
+	t.Parallel()
 	l := lesson(t, "jetty-deck", Plan)
 	l.Type("x")
 	l.Type("+")

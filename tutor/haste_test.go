@@ -8,6 +8,7 @@ import (
 
 // Rows: the seconds between one wrong value and the next, and which of them bring the hint that points.
 func TestGuessingInHaste(t *testing.T) {
+	t.Parallel()
 	rows := []struct{ gaps, hints []int }{
 		{[]int{0, 2, 2}, []int{2}},
 		{[]int{0, 2, 2, 2, 2, 2}, []int{2, 5}},
@@ -39,6 +40,7 @@ func TestGuessingInHaste(t *testing.T) {
 
 // Without a clock nothing is held to be haste, and a right value never is.
 func TestNoHaste(t *testing.T) {
+	t.Parallel()
 	l := lesson(t, "jetty-deck", Values)
 	for range 5 {
 		if r := l.Type("12.3"); len(r.Lines) != 1 || r.Pause > 0 {

@@ -11,6 +11,7 @@ import (
 
 // Rows: how many came right, and what each of five steps of a kind then is, from the first to the last.
 func TestFaded(t *testing.T) {
+	t.Parallel()
 	for right, want := range []string{
 		"read read read read values", "read read read values values", "read read values values values", "values values values values terms",
 		"values values values terms terms", "values values terms terms terms", "terms terms terms terms terms", "terms terms terms terms terms",
@@ -27,6 +28,7 @@ func TestFaded(t *testing.T) {
 
 // Each kind of step has its own level: what comes right on one frame is asked more of on the next, and what is told less.
 func TestFadingByKind(t *testing.T) {
+	t.Parallel()
 	s, now := record.At(filepath.Join(t.TempDir(), "practice.jsonl")), clock()
 	begin := func(name string) *Lesson {
 		l := lesson(t, name, Gradual)
@@ -69,6 +71,7 @@ func TestFadingByKind(t *testing.T) {
 
 // A gradual lesson is taken up where it was left, over worked steps and asked ones.
 func TestFadingResumed(t *testing.T) {
+	t.Parallel()
 	s, now := record.At(filepath.Join(t.TempDir(), "practice.jsonl")), clock()
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Gradual)
@@ -95,6 +98,7 @@ func TestFadingResumed(t *testing.T) {
 
 // Back passes over worked steps.
 func TestBackOverWorkedSteps(t *testing.T) {
+	t.Parallel()
 	l := lesson(t, "quay-gantry", Gradual)
 	for q, _ := l.Now(); q.Kind == Reading; q, _ = l.Now() {
 		l.Type("")

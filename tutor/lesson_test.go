@@ -58,6 +58,7 @@ func inWords(q Question) (string, bool) {
 }
 
 func TestLibraryWorkedRight(t *testing.T) {
+	t.Parallel()
 	for _, name := range problems.Names() {
 		for _, level := range []Level{Values, Terms} {
 			exactly := func(q Question) string {
@@ -67,9 +68,11 @@ func TestLibraryWorkedRight(t *testing.T) {
 				return q.truth.Decimal(30)
 			}
 			t.Run(name+"/"+level.String()+"/exact", func(t *testing.T) {
+				t.Parallel()
 				play(t, lesson(t, name, level), exactly, judging.Verdict.Exactly)
 			})
 			t.Run(name+"/"+level.String()+"/three figures", func(t *testing.T) {
+				t.Parallel()
 				play(t, lesson(t, name, level), func(q Question) string {
 					if word, ok := inWords(q); ok {
 						return word
@@ -79,6 +82,7 @@ func TestLibraryWorkedRight(t *testing.T) {
 			})
 		}
 		t.Run(name+"/fractions", func(t *testing.T) {
+			t.Parallel()
 			play(t, lesson(t, name, Values), func(q Question) string {
 				return strings.ReplaceAll(q.truth.String(), "sqrt", "sqrt")
 			}, func(v judging.Verdict) bool { return v == judging.Exact })
@@ -87,6 +91,7 @@ func TestLibraryWorkedRight(t *testing.T) {
 }
 
 func TestOppositeSenseIsNotYet(t *testing.T) {
+	t.Parallel()
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Values)
 		for {
@@ -105,6 +110,7 @@ func TestOppositeSenseIsNotYet(t *testing.T) {
 }
 
 func TestNonsenseMovesNothing(t *testing.T) {
+	t.Parallel()
 	for _, line := range []string{"", "what", "1e9", "3 m", "((", "12 parsecs", "9,500", "\xff", strings.Repeat("9", 5000), "1/0"} {
 		l := lesson(t, problems.Names()[0], Values)
 		r := l.Type(line)
@@ -115,6 +121,7 @@ func TestNonsenseMovesNothing(t *testing.T) {
 }
 
 func TestCommands(t *testing.T) {
+	t.Parallel()
 	l := lesson(t, problems.Names()[0], Values)
 	first, _ := l.Now()
 	if r := l.Type("back"); r.Kind != Unread {
@@ -141,12 +148,16 @@ func TestCommands(t *testing.T) {
 
 // Transcripts are dialogues by line: what is typed in NAME.in, what is seen in NAME.out.
 func TestTranscripts(t *testing.T) {
+	t.Parallel()
 	inputs, err := filepath.Glob("testdata/*.in")
 	if err != nil || len(inputs) == 0 {
 		t.Fatal("no transcripts", err)
 	}
 	for _, in := range inputs {
-		t.Run(filepath.Base(in), func(t *testing.T) { transcript(t, in) })
+		t.Run(filepath.Base(in), func(t *testing.T) {
+			t.Parallel()
+			transcript(t, in)
+		})
 	}
 }
 
@@ -181,6 +192,7 @@ func transcript(t *testing.T, in string) {
 }
 
 func TestPlainIsASCII(t *testing.T) {
+	t.Parallel()
 	for _, name := range problems.Names() {
 		for _, level := range []Level{Read, Values, Terms} {
 			var out bytes.Buffer

@@ -122,6 +122,7 @@ func exactly(_ tutor.Question, v judging.Verdict) bool { return v.Exactly() }
 
 // judging.Exact values, and those rounded to three figures, are right at every question.
 func TestRightValuesAreRight(t *testing.T) {
+	t.Parallel()
 	answers := 0
 	eachProblem(t, func(t *testing.T, p *problems.Problem) {
 		for _, level := range valueRungs {
@@ -138,6 +139,7 @@ func TestRightValuesAreRight(t *testing.T) {
 // The right size in the opposite sense is told from other mistakes where there is a sense, and is wrong in a term. Only a
 // value along a member that is small beside the terms of its sum lies within rounding on either side of zero.
 func TestOppositeValues(t *testing.T) {
+	t.Parallel()
 	answers, small := 0, 0
 	told := func(q tutor.Question, v judging.Verdict) bool {
 		if q.Kind == tutor.SectionPart && v == judging.Rounded {
@@ -180,6 +182,7 @@ var otherUnits = map[notation.Dimension][]string{
 
 // Values in any unit of either system are right, to thirty figures and to three.
 func TestValuesInOtherUnits(t *testing.T) {
+	t.Parallel()
 	answers := 0
 	eachProblem(t, func(t *testing.T, p *problems.Problem) {
 		if p.Units.Letters() {
@@ -215,6 +218,7 @@ func inUnit(t *testing.T, v exact.Num, unit string, u notation.Units, d notation
 
 // The size with the word for the sense is right, and with the word for the opposite sense is the other sense.
 func TestSizesWithSenses(t *testing.T) {
+	t.Parallel()
 	answers := 0
 	word := func(turned bool) func(*tutor.Lesson, tutor.Question) string {
 		return func(l *tutor.Lesson, q tutor.Question) string {
@@ -239,6 +243,7 @@ func TestSizesWithSenses(t *testing.T) {
 // A student who puts own rounded values into the right sum, and rounds each result to three figures, is right; sums
 // solved together are taken as solved exactly and then rounded.
 func TestRoundedValuesCarriedOn(t *testing.T) {
+	t.Parallel()
 	answers := 0
 	eachProblem(t, func(t *testing.T, p *problems.Problem) {
 		var mine []exact.Num

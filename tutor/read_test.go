@@ -9,6 +9,7 @@ import (
 
 // Rows: what is typed where RB = 20.5 is asked for, and what is said; nothing where it is right.
 func TestNamesInAnswers(t *testing.T) {
+	t.Parallel()
 	rows := [][2]string{
 		{"RB = 20.5", ""},
 		{"r_b=20.5 kN up", ""},
@@ -33,6 +34,7 @@ func TestNamesInAnswers(t *testing.T) {
 
 // A value that fits no slip is met by another sentence each time, until all has been said; so is a call for a hint.
 func TestWrongAgainAndAgain(t *testing.T) {
+	t.Parallel()
 	for _, name := range []string{"jetty-deck", "hillside-garage"} {
 		l := lesson(t, name, Values)
 		for l.sheet.at < len(l.sheet.questions) {

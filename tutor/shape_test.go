@@ -12,6 +12,7 @@ import (
 
 // The degree of M is one above that of V wherever V is not nought throughout, and the slope goes the way of the shear.
 func TestShapesFollowFromEachOther(t *testing.T) {
+	t.Parallel()
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Terms)
 		for i, q := range l.sheet.questions {
@@ -35,6 +36,7 @@ func TestShapesFollowFromEachOther(t *testing.T) {
 // The place of no shear is asked before the moment there, is nought of the shear, and is told from one measured from the
 // other end.
 func TestZeroPlaces(t *testing.T) {
+	t.Parallel()
 	asked := 0
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Terms)
@@ -62,6 +64,7 @@ func TestZeroPlaces(t *testing.T) {
 }
 
 func TestShapeWords(t *testing.T) {
+	t.Parallel()
 	l := lesson(t, problems.Names()[0], Terms)
 	for i, q := range l.sheet.questions {
 		if !q.Shape() || q.Kind == ZeroPlace {

@@ -13,6 +13,7 @@ import (
 
 // A sibling of every problem has the same plan, and no value of a force but nought is as it was.
 func TestSiblings(t *testing.T) {
+	t.Parallel()
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Values)
 		s, err := statics.Solve(sibling(l.about.problem, 0).Frame)
@@ -25,6 +26,7 @@ func TestSiblings(t *testing.T) {
 // What was told comes back once for each kind of step, with another value, and can be worked; with nothing told nothing
 // does.
 func TestToldComesAgain(t *testing.T) {
+	t.Parallel()
 	for _, name := range problems.Names() {
 		for _, level := range []Level{Gradual, Values, Terms, Plan, Blank} {
 			l := lesson(t, name, level)
@@ -66,6 +68,7 @@ func toldThrough(l *Lesson) map[record.Kind]bool {
 
 // Where all is answered as the solution has it, each answer is right, and nothing comes after the last question.
 func TestNothingToldNothingAgain(t *testing.T) {
+	t.Parallel()
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Values)
 		var typed strings.Builder

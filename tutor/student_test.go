@@ -12,6 +12,7 @@ import (
 // A student who writes the right sum with the values found so far, and rounds every result to three figures, is right at
 // every step; sums solved together are taken as solved exactly and then rounded.
 func TestThreeFiguresCarriedThrough(t *testing.T) {
+	t.Parallel()
 	for _, name := range problems.Names() {
 		l := lesson(t, name, Values)
 		mine := append([]exact.Num(nil), l.about.solution.Values...)
@@ -48,6 +49,7 @@ func fromSum(t *testing.T, s statics.Sum, force int, values []exact.Num) exact.N
 
 // Values in other units of the same or the other system are right.
 func TestOtherUnits(t *testing.T) {
+	t.Parallel()
 	pound := exact.MustParse("0.0044482216152605") // kN, NIST Special Publication 811, appendix B
 	perPound, err := exact.Int(1).Quo(pound)
 	if err != nil {
@@ -83,6 +85,7 @@ func TestOtherUnits(t *testing.T) {
 
 // A sense word and the sign that goes with it come to the same.
 func TestSenseWords(t *testing.T) {
+	t.Parallel()
 	l := lesson(t, "quay-gantry", Values)
 	for {
 		q, asking := l.Now()

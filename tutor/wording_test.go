@@ -60,6 +60,7 @@ func wrongs(q Question) []string {
 
 // All that is said of answers, right and wrong, and in the hints that point and teach, over all of the library.
 func TestWordingOfFeedback(t *testing.T) {
+	t.Parallel()
 	said := map[string]bool{}
 	levels := []Level{Values, Terms, Plan, Blank}
 	if testing.Short() {
