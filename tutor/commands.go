@@ -2,12 +2,10 @@ package tutor
 
 import (
 	"fmt"
-	"slices"
 
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
-	"unpin/statics/wording"
 	"unpin/tutor/record"
 )
 
@@ -27,6 +25,7 @@ func init() { // here, since help lists the table itself
 		{"tell", "tells the value and goes on", record.Told, (*Lesson).tell},
 		{"back", "returns to the question before", record.Back, (*Lesson).back},
 		{"resume", "takes up earlier work on this problem, before anything is answered", "", (*Lesson).resume},
+		{"restart", "sets aside what was done here, now and earlier, and begins anew", "", (*Lesson).restart},
 		{"sheet", "lists what is known", record.Listed, (*Lesson).showSheet},
 		{"help", "lists what can be typed", record.Listed, help},
 		{"quit", "stops; what is done is kept", record.Left, quit},
@@ -57,6 +56,26 @@ func (l *Lesson) resume(q Question, _ bool) Reply {
 	l.heed(q, "resume", record.Resumed)
 	l.Resume()
 	return Reply{Kind: Resumed, Lines: []string{fmt.Sprintf("Taken up: %d questions are settled.", l.sheet.at)}}
+}
+
+// restart begins anew. What was done on the problem at this level, in this run or before, is set aside in the record for
+// good; only for what was learned of kinds of steps does it count.
+func (l *Lesson) restart(q Question, _ bool) Reply {
+	if l.again || !l.sheet.begun() && l.Earlier() == 0 {
+		return Reply{Kind: Unread, Lines: []string{"There is nothing to set aside here: this is the beginning."}}
+	}
+	l.heed(q, "restart", record.Restarted)
+	fresh, err := l.Anew(l.Level(), l.sheet.exam)
+	if err != nil {
+		return unread(err)
+	}
+	fresh.about.signs, fresh.about.levels = l.about.signs, l.about.levels
+	if l.Level() == Gradual {
+		fresh.sheet.questions, fresh.sheet.answers = nil, nil
+		fresh.sheet.ask(fresh.about.script().all()...)
+	}
+	l.about, l.sheet, l.route, l.past, l.done = fresh.about, fresh.sheet, fresh.route, past{}, fresh.done
+	return Reply{Kind: Restarted, Lines: []string{"Begun anew; what was done before is set aside."}}
 }
 
 // back returns to the question before; what was accepted there stands until another value is.
@@ -149,105 +168,4 @@ func (l *Lesson) showSheet(Question, bool) Reply {
 		lines = []string{"Nothing is known yet."}
 	}
 	return Reply{Kind: Listed, Lines: lines}
-}
-
-// hint points where to look, then teaches the rule, then says what to write.
-func (l *Lesson) hint(q Question, asking bool) Reply {
-	if !asking || q.Kind == Reading {
-		return Reply{Kind: Unread, Lines: []string{"There is nothing to hint at here."}}
-	}
-	if l.sheet.exam {
-		return Reply{Kind: Unread, Lines: []string{"No help during an exam."}}
-	}
-	return Reply{Kind: Hinted, Lines: []string{"hint: " + l.nextHint(q)}}
-}
-
-// nextHint is the next of the three hints. After them there is no more than the value itself.
-func (l *Lesson) nextHint(q Question) string {
-	a, three := l.sheet.inHand(), l.coach().hints(q)
-	a.hints++
-	if a.hints > len(three) {
-		return "no more hints: type tell to see the answer."
-	}
-	return three[a.hints-1]
-}
-
-// A coach gives hints: from the free body, its sums, and what is known of them.
-type coach struct {
-	about *matter
-	sheet *sheet
-	route *route // where the student makes the plan
-}
-
-// hints are the three hints for a question: point, teach, tell.
-func (c coach) hints(q Question) [3]string {
-	switch q.Kind {
-	case SectionPart:
-		return c.sectionHints(q)
-	case ZeroPlace, ShapeDegree, ShapeSlope:
-		return c.shapeHints(q)
-	case ChooseSum:
-		return c.sumHints()
-	case TypeSum:
-		return c.equationHints()
-	}
-	a, st := c.about.solution.Assembly, c.about.style()
-	s := c.about.solution.Plan[q.Step].Sums[q.Sum]
-	h := [3]string{
-		"go round " + wording.Body(a, s.Body) + ": it carries " + notation.List(c.about.acting(s)) + "; which of these count in this sum?",
-		sumRule(s),
-		"write " + wording.New(a, st).Numbers(s, c.sheet.known) + "; then solve it, or type tell.",
-	}
-	if q.Kind != ForceValue {
-		t := s.Terms[q.Term]
-		h[0] = "look at " + c.about.words().Component(t) + " on " + wording.Body(a, s.Body) + "."
-		h[1] = termRule(q.Kind, s)
-		h[2] = "the term is: " + wording.New(a, st).Term(s, t) + "."
-	}
-	return h
-}
-
-// acting names what acts from outside on the free body of a sum.
-func (m *matter) acting(s statics.Sum) []string {
-	var names []string
-	for _, t := range s.Terms {
-		name := m.words().Source(t)
-		if t.Why != statics.InsideBody && !slices.Contains(names, name) {
-			names = append(names, name)
-		}
-	}
-	return names
-}
-
-// sumRule is the rule for a sum of that kind.
-func sumRule(s statics.Sum) string {
-	if s.Moment {
-		return "each force counts with its arm, the shortest distance from the centre to its line; add a couple without an arm."
-	}
-	return "use only the component of each force along the sum; leave couples out."
-}
-
-// termRule is the rule for what is asked of a term.
-func termRule(k Kind, s statics.Sum) string {
-	switch {
-	case k == TermSize:
-		return "a distributed load counts as its resultant, the area of its diagram; a force as its own size or that of its component."
-	case k == TermArm:
-		return "the arm is the shortest distance from the centre to the line of the force; a resultant acts at the centroid of its load."
-	case s.Moment:
-		return "put a finger on the centre and push along the force: which way does the body turn?"
-	}
-	return "which way does the force point along the positive direction of the sum?"
-}
-
-// sectionHints are the hints for N, V or M at a place.
-func (c coach) sectionHints(q Question) [3]string {
-	m := c.about.solution.Frame.Members[q.Member]
-	from := c.about.solution.Frame.Joints[m.From].Name
-	a, s := c.about.sectionSum(q)
-	return [3]string{
-		"cut member " + m.Name + " here and keep the piece on the side of " + from + ".",
-		c.about.sectionRule(q.Quantity, from),
-		"write " + wording.New(a, c.about.style()).Numbers(s, c.about.knownIn(a)) + "; then solve it for " + q.Quantity.Letter() + ", or type tell.",
-	}
 }

@@ -292,3 +292,68 @@ func TestCodes(t *testing.T) {
 		t.Errorf("a term's key is %q", q.key())
 	}
 }
+
+// What is set aside by a restart is not offered again, neither then nor later; what was learned stays.
+func TestRestart(t *testing.T) {
+	t.Parallel()
+	for _, level := range []Level{Values, Terms, Plan, Gradual} {
+		s := store(t)
+		l := kept(t, s, "jetty-deck", level, clock())
+		if r := l.Type("restart"); r.Kind != Unread {
+			t.Errorf("%s: a lesson that has not begun is begun anew: %v", level, r.Lines)
+		}
+		typeAll(l, "", "", "tell", "tell", "tell")
+		before, _ := l.Position()
+		if r := l.Type("restart"); r.Kind != Restarted {
+			t.Fatalf("%s: %v", level, r.Lines)
+		}
+		if at, _ := l.Position(); at != 0 || l.sheet.begun() || before == 0 {
+			t.Errorf("%s: after the restart question %d is in hand, before it %d", level, at, before)
+		}
+		if n := kept(t, s, "jetty-deck", level, clock()).Earlier(); n != 0 {
+			t.Errorf("%s: %d questions are offered that were set aside", level, n)
+		}
+		typeAll(l, "", "", "tell")
+		again := kept(t, s, "jetty-deck", level, clock())
+		if again.Earlier() == 0 {
+			t.Errorf("%s: what was done after the restart is lost", level)
+		}
+		again.Type("restart") // before anything is answered, earlier work is set aside
+		if n := kept(t, s, "jetty-deck", level, clock()).Earlier(); n != 0 {
+			t.Errorf("%s: %d questions are offered that were set aside at once", level, n)
+		}
+	}
+}
+
+// An exam that was left goes on where it was, with the answers given last; one that was finished is over.
+func TestExamResumed(t *testing.T) {
+	t.Parallel()
+	exam := func(s *record.Store) *Lesson {
+		p, _ := problems.Library("jetty-deck")
+		l, err := New(p, Values, true)
+		if err != nil {
+			t.Fatal(err)
+		}
+		l.Keep(s, clock(), noComplaint(t))
+		return l
+	}
+	s := store(t)
+	first := exam(s)
+	typeAll(first, "1", "back", "20.5", "tell", "3", "back", "9")
+	again := exam(s)
+	if n := again.Earlier(); n != 3 {
+		t.Fatalf("%d questions are answered, want 3", n)
+	}
+	if r := again.Type("resume"); r.Kind != Resumed || !slices.Equal(again.Marks(), first.Marks()) {
+		t.Errorf("%v\n%s\nin place of\n%s", r.Lines, strings.Join(again.Marks(), "\n"), strings.Join(first.Marks(), "\n"))
+	}
+	for asking := true; asking; _, asking = again.Now() {
+		again.Type("1")
+	}
+	if n := exam(s).Earlier(); n != 0 {
+		t.Errorf("of an exam that is over %d answers are offered again", n)
+	}
+	if kept(t, s, "jetty-deck", Values, clock()).Earlier() != 0 {
+		t.Error("what was answered in an exam counts in a lesson")
+	}
+}

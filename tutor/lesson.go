@@ -111,17 +111,18 @@ type ReplyKind int
 
 // The kinds of reply.
 const (
-	Judged   ReplyKind = iota // a value was judged; Verdict tells how
-	Noted                     // a value was taken down without a verdict, as in an exam
-	Unread                    // the line could not be read as an answer; it does not count as a try
-	Hinted                    // a hint
-	Told                      // the value was told, and the lesson moved on
-	WentBack                  // the question before is in hand again
-	Listed                    // the sheet, or help
-	Worked                    // an example, worked whole
-	ReadOn                    // a worked step was read
-	Resumed                   // earlier work was taken up
-	Leaving                   // the student wants to stop
+	Judged    ReplyKind = iota // a value was judged; Verdict tells how
+	Noted                      // a value was taken down without a verdict, as in an exam
+	Unread                     // the line could not be read as an answer; it does not count as a try
+	Hinted                     // a hint
+	Told                       // the value was told, and the lesson moved on
+	WentBack                   // the question before is in hand again
+	Listed                     // the sheet, or help
+	Worked                     // an example, worked whole
+	ReadOn                     // a worked step was read
+	Resumed                    // earlier work was taken up
+	Leaving                    // the student wants to stop
+	Restarted                  // the lesson begins anew
 )
 
 // A Reply is what a line brings: lines of text for the student, the first of them the verdict if there is one.

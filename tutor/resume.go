@@ -3,7 +3,6 @@ package tutor
 import (
 	"strings"
 
-	"unpin/problems"
 	"unpin/tutor/record"
 )
 
@@ -11,28 +10,27 @@ import (
 type past struct {
 	events []record.Record
 	open   bool // the questions follow from what was chosen, so that only their numbers tell them apart
+	exam   bool // answers were noted, and the last one stands
 }
 
-// fingerprints are those under which work on a problem may be kept.
-func fingerprints(p *problems.Problem) []string {
-	return []string{record.Fingerprint(p), record.OldFingerprint(&p.Frame)}
-}
-
-// recall finds what was done earlier on the problem at the same level. An exam has no earlier work.
+// recall finds what was done earlier on the problem at the same level, in an exam or not: of exams only one that was left
+// before its end.
 func (l *Lesson) recall(all []record.Record) {
-	frames := fingerprints(l.about.problem)
+	frames := record.Fingerprints(l.about.problem)
 	if l.about.levels.level == Gradual {
 		l.about.fade(record.Earned(all, frames))
 		l.sheet.questions, l.sheet.answers = nil, nil
 		l.sheet.ask(l.about.script().all()...)
 	}
-	if l.sheet.exam {
-		return
-	}
-	work := record.WorkOn(all, frames, l.about.levels.level.code())
-	l.past = past{events: work.Together(), open: l.Open()}
-	if l.past.open {
+	work := record.WorkOn(all, frames, l.about.levels.level.code(), l.sheet.exam)
+	l.past = past{open: l.Open(), exam: l.sheet.exam}
+	switch {
+	case l.past.exam:
+		l.past.events = work.Unfinished(len(l.sheet.questions))
+	case l.past.open:
 		l.past.events = work.Furthest()
+	default:
+		l.past.events = work.Together()
 	}
 }
 
@@ -50,11 +48,11 @@ func (p past) of(n int, q Question) []record.Record {
 }
 
 // settling is the event that settles a question, or -1. The first does, since what comes after it was typed once more; but
-// a choice that was taken back is not what the lesson went on from.
+// a choice that was taken back is not what the lesson went on from, and in an exam the last answer stands.
 func (p past) settling(events []record.Record) int {
 	found := -1
 	for i, r := range events {
-		if r.Outcome.Settles() && (found < 0 || p.open) {
+		if r.Outcome.Settles() && (found < 0 || p.open) || p.exam && r.Outcome.Notes() {
 			found = i
 		}
 	}

@@ -15,7 +15,7 @@
 //	problem   the problem's name
 //	frame     its fingerprint (see Fingerprint): work on other numbers is other work
 //	level     read, values, terms, plan, blank, gradual
-//	exam      true in an exam
+//	exam      true in an exam, whose answers are noted without a verdict
 //	number    of the question in its lesson, from zero
 //	question  its name: Cy, "V(BC, 2.4 before)"
 //	key       its name where that stands for itself in the lesson; else with the step and sum before it: "2.1 arm 3"
@@ -31,4 +31,6 @@
 // Version 1 had rung in place of level (order for plan, fading for gradual), the words of verdict lines as outcomes
 // ("right", "right (rounded)", "not yet"), a frame's fingerprint by Go's print format, and the kind of a step in question.
 // Such lines are read as version 2; a resumed run of version 1 holds the answers it took up once more.
+//
+// Fingerprints have versions of their own, their first letters; work under older ones is found by Fingerprints.
 package record

@@ -10,11 +10,19 @@ import (
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/notation"
 )
 
 // Fingerprint stands for what is asked of a frame: the same text for the same frame under the same conventions, another
-// for another. It is "v2:" and the first 16 hex digits of the SHA-256 of Canon.
-func Fingerprint(p *problems.Problem) string { return "v2:" + digest(Canon(p)) }
+// for another. It is "v3:" and the first 16 hex digits of the SHA-256 of Canon.
+func Fingerprint(p *problems.Problem) string { return "v3:" + digest(Canon(p)) }
+
+// Fingerprints are all those under which work on a problem may be kept: its own first, then those that earlier versions
+// of the program wrote. That of version 2 had no line on two-force members.
+func Fingerprints(p *problems.Problem) []string {
+	_, earlier, _ := strings.Cut(Canon(p), "\n")
+	return []string{Fingerprint(p), "v2:" + digest(earlier), OldFingerprint(&p.Frame)}
+}
 
 // digest is the first 16 hex digits of the SHA-256 of a text.
 func digest(text string) string {
@@ -22,13 +30,14 @@ func digest(text string) string {
 	return hex.EncodeToString(sum[:8])
 }
 
-// Canon writes out all of a problem that answers depend on, one fact a line in a fixed order: units and conventions that
-// a typed value is read by, what is to be found, joints, members, connections, supports and loads by number. Numbers are
+// Canon writes out all of a problem that questions and answers depend on, one fact a line in a fixed order: whether
+// two-force members are used at once, units and conventions that a typed value is read by, what is to be found, joints, members, connections, supports and loads by number. Numbers are
 // exact, as exact.Num writes them. Titles, texts, the way a number was written and how results are printed are not in it.
 func Canon(p *problems.Problem) string {
 	var b strings.Builder
 	find := slices.Clone(p.Find)
 	slices.Sort(find)
+	fmt.Fprintf(&b, "two-force %s\n", twoForceCodes[p.Conventions.TwoForce])
 	fmt.Fprintf(&b, "ask units=%v moments=%v shear=%v find=%s\n", p.Units, p.Conventions.Moments, p.Conventions.Shear, strings.Join(find, ","))
 	f := &p.Frame
 	for _, j := range f.Joints {
@@ -56,6 +65,7 @@ var (
 	connectionCodes = [...]string{statics.Pin: "pin", statics.Slot: "slot", statics.Sleeve: "sleeve"}
 	supportCodes    = [...]string{statics.Pinned: "pinned", statics.Fixed: "fixed", statics.Roller: "roller", statics.Guide: "guide"}
 	loadCodes       = [...]string{statics.PointLoad: "point", statics.CoupleLoad: "couple", statics.SpreadLoad: "spread"}
+	twoForceCodes   = [...]string{notation.TwoForcePlain: "plain", notation.TwoForceShortcut: "shortcut"}
 	perCodes        = [...]string{statics.PerLength: "length", statics.PerRun: "run", statics.PerRise: "rise"}
 )
 

@@ -60,6 +60,9 @@ func (o Outcome) Right() bool { return o == Exact || o == Figures || o == Rounde
 // Settles reports whether the question is settled: answered right or told.
 func (o Outcome) Settles() bool { return o.Right() || o == Told }
 
+// Notes reports whether a question of an exam is answered, or left open.
+func (o Outcome) Notes() bool { return o == Noted || o == Told }
+
 // Try reports whether it is the outcome of an answer that was judged.
 func (o Outcome) Try() bool { return o.Right() || o == Sense || o == Close || o == Wrong || o == Noted }
 

@@ -5,12 +5,12 @@ import "slices"
 // Work is what was done before on one problem at one level.
 type Work struct{ events []Record }
 
-// WorkOn picks out of all records, in the order of the file, those of lessons on a problem with one of these
-// fingerprints at a level, none of exams; of what was set aside by a restart, nothing.
-func WorkOn(all []Record, frames []string, level string) Work {
+// WorkOn picks out of all records, in the order of the file, those of lessons, or else of exams, on a problem with one of
+// these fingerprints at a level; of what was set aside by a restart, nothing.
+func WorkOn(all []Record, frames []string, level string, exam bool) Work {
 	var w Work
 	for _, r := range all {
-		if r.Exam || r.Level != level || !slices.Contains(frames, r.Frame) {
+		if r.Exam != exam || r.Level != level || !slices.Contains(frames, r.Frame) {
 			continue
 		}
 		if r.Outcome == Restarted {
@@ -32,6 +32,23 @@ func (w Work) Furthest() []Record {
 	for _, run := range w.runs() {
 		events := w.history(run, len(w.events))
 		if n := settled(events); n >= most {
+			best, most = events, n
+		}
+	}
+	return best
+}
+
+// Unfinished are the events of the exam that was left last: of the runs since the last one in which all of its questions
+// were answered or left open, the one that answers the most, of several the latest.
+func (w Work) Unfinished(questions int) []Record {
+	var best []Record
+	most := 0
+	for _, run := range w.runs() {
+		events := w.history(run, len(w.events))
+		switch n := noted(events); {
+		case n >= questions:
+			best, most = nil, 0
+		case n > 0 && n >= most:
 			best, most = events, n
 		}
 	}
@@ -66,10 +83,16 @@ func (w Work) history(run string, before int) []Record {
 }
 
 // settled counts the questions that are settled.
-func settled(events []Record) int {
+func settled(events []Record) int { return count(events, Outcome.Settles) }
+
+// noted counts the questions of an exam that are answered or left open.
+func noted(events []Record) int { return count(events, Outcome.Notes) }
+
+// count counts the questions with an outcome of some sort.
+func count(events []Record, sort func(Outcome) bool) int {
 	numbers := map[int]bool{}
 	for _, r := range events {
-		if r.Outcome.Settles() {
+		if sort(r.Outcome) {
 			numbers[r.Number] = true
 		}
 	}

@@ -41,7 +41,7 @@ func TestWork(t *testing.T) {
 		{"restarted", "a 0 exact\na 1 exact\nb 0 restart\nb 0 exact", "b0 b0", "b0 b0"},
 	}
 	for _, r := range rows {
-		w := WorkOn(events(r.lines), []string{"f"}, "plan")
+		w := WorkOn(events(r.lines), []string{"f"}, "plan", false)
 		if got := short(w.Together()); got != r.together {
 			t.Errorf("%s: together %s, want %s", r.name, got, r.together)
 		}
@@ -51,10 +51,32 @@ func TestWork(t *testing.T) {
 	}
 }
 
+func TestUnfinishedExam(t *testing.T) {
+	t.Parallel()
+	rows := []struct{ name, lines, want string }{
+		{"left after one", "a 0 noted", "a0"},
+		{"finished", "a 0 noted\na 1 told", ""},
+		{"finished, and another begun", "a 0 noted\na 1 noted\nb 0 noted", "b0"},
+		{"taken up and finished", "a 0 noted\nb 0 resume a\nb 1 noted", ""},
+		{"taken up and left again", "a 0 noted\nb 0 resume a\nb 0 noted", "a0 b0 b0"},
+		{"begun anew by oversight", "a 0 noted\nb 0 quit", "a0"},
+		{"set aside", "a 0 noted\nb 0 restart", ""},
+	}
+	for _, r := range rows {
+		all := events(r.lines)
+		for i := range all {
+			all[i].Exam = true
+		}
+		if got := short(WorkOn(all, []string{"f"}, "plan", true).Unfinished(2)); got != r.want {
+			t.Errorf("%s: %s, want %s", r.name, got, r.want)
+		}
+	}
+}
+
 func TestWorkOnOtherThings(t *testing.T) {
 	t.Parallel()
 	all := []Record{{Run: "a", Frame: "g", Level: "plan"}, {Run: "a", Frame: "f", Level: "blank"}, {Run: "a", Frame: "f", Level: "plan", Exam: true}}
-	if w := WorkOn(all, []string{"f"}, "plan"); len(w.Together()) != 0 || len(w.Furthest()) != 0 {
+	if w := WorkOn(all, []string{"f"}, "plan", false); len(w.Together()) != 0 || len(w.Furthest()) != 0 {
 		t.Errorf("work on another frame, at another level or in an exam is taken for this: %v", w)
 	}
 }

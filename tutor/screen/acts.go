@@ -40,8 +40,12 @@ func (m *Model) start(l *tutor.Lesson, err error, goOn bool) {
 	m.notice = ""
 	m.keep(l)
 	m.enter(l)
-	if goOn && l.Earlier() > 0 {
+	switch {
+	case l.Earlier() == 0:
+	case goOn:
 		m.course.take(l.Type("resume"))
+	default:
+		m.course.take(l.Type("restart"))
 	}
 }
 

@@ -2,7 +2,6 @@ package tutor
 
 import (
 	"slices"
-	"strings"
 
 	"unpin/statics"
 	"unpin/statics/notation"
@@ -114,32 +113,6 @@ func (r *route) expertStep() statics.Step {
 		}
 	}
 	return statics.Step{}
-}
-
-// sumHints are the hints for the choice of a sum.
-func (c coach) sumHints() [3]string {
-	step := c.route.expertStep()
-	return [3]string{
-		"count the unknowns on " + notation.List(c.about.bodyNames()) + " and the whole: where can one sum leave one?",
-		"take moments where most unknowns pass, or forces square to them: what has no arm or no share drops out.",
-		"look at " + wording.Body(c.about.solution.Assembly, step.Sums[0].Body) + ": " + c.about.words().Because(step, c.sheet.knownForce),
-	}
-}
-
-// equationHints are the hints for the equation of the sum chosen.
-func (c coach) equationHints() [3]string {
-	s := c.route.chosen
-	var terms []string
-	for _, t := range s.Terms {
-		if t.Why == statics.Counts {
-			terms = append(terms, c.about.words().Term(s, t))
-		}
-	}
-	return [3]string{
-		"go round " + wording.Body(c.about.solution.Assembly, s.Body) + ": it carries " + notation.List(c.about.acting(s)) + "; which of these count in this sum?",
-		sumRule(s),
-		"its terms are: " + strings.Join(terms, "; ") + ".",
-	}
 }
 
 // keptLines list the sums that are kept until they can be used.
