@@ -94,8 +94,8 @@ func hingeText(a *Assembly, h Hinge) string {
 }
 
 func changeText(f *Frame, c Change) string {
-	text := [...]string{"pin for fixed", "hinge", "roller for pin", "no roller", "roller for guide", "guide for fixed", "pin for roller",
-		"rigid", "fixed for pin", "fixed for guide", "new roller", "new pin", "new fixed", "roller turned", "joint moved"}[c.Kind]
+	text := [...]string{"pin for fixed", "hinge", "roller for pin", "no roller", "roller for guide", "guide for fixed", "through", "pin for roller", "pin for slot",
+		"rigid", "fixed for pin", "fixed for guide", "new roller", "new pin", "new fixed", "pin for sleeve", "pin for guide", "roller turned", "joint moved"}[c.Kind]
 	text += " at " + f.Joints[c.Joint].Name
 	if c.Kind == HingeAt && c.Member != None {
 		text += " of " + f.Members[c.Member].Name

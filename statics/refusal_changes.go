@@ -76,8 +76,9 @@ func (s state) hingesIn(p int, add func(Change)) {
 	}
 }
 
-// tightenings lists changes that each add one hold against a motion.
-func (s state) tightenings() []Change {
+// tightenings lists changes that each add a hold against a motion, or several in one place. Where much is missing the latter
+// come first; a fixed support only if one place is to do for all.
+func (s state) tightenings(onePlace bool) []Change {
 	var by [FixedAt + 1][]Change
 	add := func(c Change) { by[c.Kind] = append(by[c.Kind], c) }
 	motions := s.Motions()
@@ -89,19 +90,32 @@ func (s state) tightenings() []Change {
 			}
 		}
 		for _, c := range s.Frame.Connections {
-			if g.parts(c) {
-				add(Change{Kind: RigidAt, Joint: c.Joint, Member: None})
-			}
+			s.closer(g, c, add)
 		}
 		s.newSupports(m, add)
 	}
-	switch len(motions) { // what holds most of them in one place comes first
-	case 1:
-		return slices.Concat(by[:PinAt]...)
-	case 2:
-		return slices.Concat(by[PinAt], slices.Concat(by[:PinAt]...))
+	single := slices.Concat(by[:PinAt]...)
+	switch {
+	case len(motions) == 1:
+		return single
+	case len(motions) == 2 || !onePlace:
+		return slices.Concat(by[ThroughAt], by[PinAt], single)
 	}
-	return slices.Concat(by[FixedAt], by[PinAt], slices.Concat(by[:PinAt]...))
+	return slices.Concat(by[ThroughAt], by[FixedAt], by[PinAt], single)
+}
+
+// closer adds the changes of a connection that lets its pieces move less on each other.
+func (s state) closer(g *grouping, c Connection, add func(Change)) {
+	if pairs := s.Frame.ThroughBars(c.Joint); slices.ContainsFunc(pairs, func(pair [2]int) bool { return g.apart(pair[0], pair[1]) }) {
+		add(Change{Kind: ThroughAt, Joint: c.Joint, Member: None})
+	}
+	if !g.parts(c) {
+		return
+	}
+	add(Change{Kind: RigidAt, Joint: c.Joint, Member: None})
+	if c.Kind == Slot {
+		add(Change{Kind: PinForSlot, Joint: c.Joint, Member: None})
+	}
 }
 
 // tightened adds the change that makes a support hold one thing more.
@@ -124,13 +138,17 @@ func (g *grouping) parts(c Connection) bool {
 	if len(c.Pieces) != 2 {
 		return false
 	}
-	return g.of[g.PartOf(c.Pieces[0][0])] != g.of[g.PartOf(c.Pieces[1][0])]
+	return g.apart(c.Pieces[0][0], c.Pieces[1][0])
 }
+
+// apart reports whether two members move otherwise than one another.
+func (g *grouping) apart(a, b int) bool { return g.of[g.PartOf(a)] != g.of[g.PartOf(b)] }
 
 // newSupports adds supports at joints that move and have neither support nor connection: rollers, upright where that holds
 // them, and what holds more.
 func (s state) newSupports(m Motion, add func(Change)) {
-	for j := range s.Frame.Joints {
+	var level []Change // rollers that do not act upright
+	for _, j := range s.lowestFirst() {
 		at := s.moving(m, j)
 		if at == None || supportAt(s.Frame.Supports, j) != nil ||
 			slices.ContainsFunc(s.Frame.Connections, func(c Connection) bool { return c.Joint == j }) {
@@ -142,13 +160,26 @@ func (s state) newSupports(m Motion, add func(Change)) {
 		case !v.Y.IsZero():
 			add(Change{Kind: RollerAt, Joint: j, Member: None, Along: north})
 		case !v.X.IsZero():
-			add(Change{Kind: RollerAt, Joint: j, Member: None, Along: east})
+			level = append(level, Change{Kind: RollerAt, Joint: j, Member: None, Along: east})
 		}
+	}
+	for _, c := range level {
+		add(c)
 	}
 }
 
-// turns lists changes that turn a roller square to where it acts, or that move the middle one of three hinges out of
-// their line.
+// lowestFirst lists the joints by height, since frames stand on their feet.
+func (s state) lowestFirst() []int {
+	order := make([]int, len(s.Frame.Joints))
+	for j := range order {
+		order[j] = j
+	}
+	slices.SortStableFunc(order, func(a, b int) int { return s.Frame.Joints[a].At.Y.Cmp(s.Frame.Joints[b].At.Y) })
+	return order
+}
+
+// turns lists changes that exchange one hold for another: that move the middle one of three hinges out of their line, put
+// a pin in place of a sleeve or guide, or turn a roller square to where it acts.
 func (s state) turns() []Change {
 	var all []Change
 	for _, m := range s.Motions() {
@@ -156,8 +187,16 @@ func (s state) turns() []Change {
 			all = append(all, c)
 		}
 	}
+	for _, c := range s.Frame.Connections {
+		if c.Kind == Sleeve {
+			all = append(all, Change{Kind: PinForSleeve, Joint: c.Joint, Member: None})
+		}
+	}
 	open := s.Undetermined()
 	for _, sup := range s.Frame.Supports {
+		if sup.Kind == Guide {
+			all = append(all, Change{Kind: PinForGuide, Joint: sup.Joint, Member: None})
+		}
 		if sup.Kind == Roller && slices.ContainsFunc(open, func(i int) bool {
 			return s.Forces[i].Kind == Reaction && s.Forces[i].Joint == sup.Joint
 		}) {

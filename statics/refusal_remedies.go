@@ -13,7 +13,7 @@ const (
 )
 
 // Remedies lists ways to make a frame determinate that is not, each a set of changes that do it together: single changes
-// where one will do, else one way by several. Each was made and the frame counted anew (S16). The list is empty where the
+// where one will do, else by several: first at several joints, then where that differs with most in one place. Each was made and the frame counted anew (S16). The list is empty where the
 // frame lacks or has too much for mostChanges, or where none of the changes tried will do.
 func (s *Solution) Remedies() [][]Change {
 	d, m := s.Count.Degree(), s.Count.Motions()
@@ -29,14 +29,25 @@ func (s *Solution) Remedies() [][]Change {
 	case m == 0 && d == 1:
 		ways = r.singles(start, start.loosenings(), 0, 0)
 	case d == 0 && m == 1:
-		ways = r.singles(start, start.tightenings(), 0, 0)
+		ways = r.singles(start, start.tightenings(false), 0, 0)
 	}
 	if len(ways) == 0 || d+m > 1 && len(ways) < mostRemedies {
-		if way := r.chain(start); way != nil {
-			ways = append(ways, way)
+		for _, r.onePlace = range []bool{false, true} {
+			way := r.chain(start)
+			if way != nil && !slices.ContainsFunc(ways, func(w []Change) bool { return slices.EqualFunc(w, way, sameChange) }) {
+				ways = append(ways, way)
+			}
+			if m < 3 { // the two do not differ
+				break
+			}
 		}
 	}
 	return ways
+}
+
+// sameChange reports whether two changes are of one kind at one place.
+func sameChange(a, b Change) bool {
+	return a.Kind == b.Kind && a.Joint == b.Joint && a.Member == b.Member
 }
 
 // A state is a frame on the way to a determinate one.
@@ -46,7 +57,10 @@ type state struct {
 }
 
 // remedies is a search for changes.
-type remedies struct{ left int } // how many frames may still be counted
+type remedies struct {
+	left     int  // how many frames may still be counted
+	onePlace bool // whether one support may do for all that is missing
+}
 
 // try makes a change; false if the frame then cannot be cut or if there is no time left.
 func (r *remedies) try(s state, c Change) (state, bool) {
@@ -97,7 +111,7 @@ func (r *remedies) chain(s state) []Change {
 
 // link finds the next change of a way.
 func (r *remedies) link(s state, way []Change) (state, Change, bool) {
-	changes := s.tightenings()
+	changes := s.tightenings(r.onePlace)
 	if s.degree > 0 {
 		changes = s.loosenings()
 	}
@@ -105,7 +119,7 @@ func (r *remedies) link(s state, way []Change) (state, Change, bool) {
 		if slices.ContainsFunc(way, func(w Change) bool { return w.Joint == c.Joint }) {
 			continue
 		}
-		degree, motions := s.degree, s.motions-c.holds()
+		degree, motions := s.degree, s.motions-s.Frame.holds(c)
 		if s.degree > 0 {
 			degree, motions = s.degree-1, s.motions
 		}

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"unpin/statics"
+	"unpin/statics/notation"
 	"unpin/statics/wording"
 )
 
@@ -54,6 +55,12 @@ func (d refusal) changeText(c statics.Change) string {
 		return "a roller" + at + " in place of the guide, which then may turn"
 	case statics.GuideForFixed:
 		return fmt.Sprintf("a guide%s in place of the fixed support, its force %s", at, d.say.Direction(plainSlope(c.Along)))
+	case statics.ThroughAt:
+		return d.throughText(c.Joint)
+	case statics.PinForSlot, statics.PinForSleeve:
+		return "a pin" + at + " in place of the " + d.connectionWord(c.Joint)
+	case statics.PinForGuide:
+		return "a pin support" + at + " in place of the guide"
 	case statics.PinForRoller:
 		return "a pin support" + at + " in place of the roller"
 	case statics.RigidAt:
@@ -63,7 +70,7 @@ func (d refusal) changeText(c statics.Change) string {
 	case statics.FixedForGuide:
 		return "a fixed support" + at + " in place of the guide"
 	case statics.RollerAt:
-		return fmt.Sprintf("one more roller%s, its force %s", at, d.say.Direction(plainSlope(c.Along)))
+		return fmt.Sprintf("%s%s, its force %s", d.newRoller(), at, d.say.Direction(plainSlope(c.Along)))
 	case statics.PinAt:
 		return "a pin support" + at
 	case statics.FixedAt:
@@ -72,6 +79,61 @@ func (d refusal) changeText(c statics.Change) string {
 		return fmt.Sprintf("the roller%s turned, its force %s", at, d.say.Direction(plainSlope(c.Along)))
 	}
 	return d.Frame.Joints[c.Joint].Name + " somewhere out of that line"
+}
+
+// newRoller is a roller beside those that there are.
+func (d refusal) newRoller() string {
+	for _, s := range d.Frame.Supports {
+		if s.Kind == statics.Roller {
+			return "one more roller"
+		}
+	}
+	return "a roller"
+}
+
+// throughText is bars that pass through a pin, and how the file says so.
+func (d refusal) throughText(joint int) string {
+	name := d.Frame.Joints[joint].Name
+	var bars, pieces []string
+	through := map[int]bool{}
+	for _, pair := range d.Frame.ThroughBars(joint) {
+		bars = append(bars, d.farEnd(pair[0], joint)+name+d.farEnd(pair[1], joint))
+		through[pair[0]], through[pair[1]] = true, true
+	}
+	pieces = append(pieces, bars...)
+	for _, c := range d.Frame.Connections {
+		for _, piece := range c.Pieces {
+			if c.Joint == joint && !through[piece[0]] {
+				pieces = append(pieces, d.pieceText(piece))
+			}
+		}
+	}
+	what := "the bar " + bars[0] + " in one piece"
+	if len(bars) > 1 {
+		what = "the bars " + notation.List(bars) + " in one piece each"
+	}
+	return fmt.Sprintf("%s through the pin at %s (pins: {%s: [%s]})", what, name, name, strings.Join(pieces, ", "))
+}
+
+// farEnd is the name of a member's joint that is not the one given.
+func (d refusal) farEnd(member, joint int) string {
+	m := d.Frame.Members[member]
+	if m.From == joint {
+		return d.Frame.Joints[m.To].Name
+	}
+	return d.Frame.Joints[m.From].Name
+}
+
+// pieceText is a piece at a joint as a problem file has it.
+func (d refusal) pieceText(piece []int) string {
+	var names []string
+	for _, m := range piece {
+		names = append(names, d.Frame.Members[m].Name)
+	}
+	if len(names) == 1 {
+		return names[0]
+	}
+	return "[" + strings.Join(names, ", ") + "]"
 }
 
 // connectionWord is what joins the members at a joint.
@@ -92,13 +154,17 @@ var changeNames = [...]string{
 	statics.NoRoller:       "no roller",
 	statics.RollerForGuide: "roller for guide",
 	statics.GuideForFixed:  "guide for fixed",
+	statics.ThroughAt:      "through",
 	statics.PinForRoller:   "pin for roller",
+	statics.PinForSlot:     "pin for slot",
 	statics.RigidAt:        "rigid",
 	statics.FixedForPin:    "fixed for pin",
 	statics.FixedForGuide:  "fixed for guide",
 	statics.RollerAt:       "more roller",
 	statics.PinAt:          "more pin",
 	statics.FixedAt:        "more fixed",
+	statics.PinForSleeve:   "pin for sleeve",
+	statics.PinForGuide:    "pin for guide",
 	statics.TurnedRoller:   "roller turned",
 	statics.MovedJoint:     "joint moved",
 }
