@@ -2,6 +2,8 @@ package tutor
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"unpin/statics"
 	"unpin/statics/exact"
@@ -30,6 +32,16 @@ func init() { // here, since help lists the table itself
 		{"help", "lists what can be typed", record.Listed, help},
 		{"quit", "stops; what is done is kept", record.Left, quit},
 	}
+}
+
+// IsCommand reports whether a line is a command, which works at every question, and no answer.
+func IsCommand(line string) bool {
+	words := strings.Fields(strings.ToLower(line))
+	if len(words) == 0 {
+		return false
+	}
+	named := func(c command) bool { return c.word == words[0] }
+	return words[0] == "let" || words[0] == "level" || len(words) == 1 && slices.ContainsFunc(commands, named)
 }
 
 func help(l *Lesson, _ Question, _ bool) Reply {

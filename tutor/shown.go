@@ -55,6 +55,20 @@ func (v View) DiagramScene(q statics.Quantity, found map[int]figure.Growth, o fi
 	return figure.OfDiagramSoFar(v.about.solution, figure.InternalForce(q), found, o)
 }
 
+// kept is the piece that is kept where N, V or M is asked for: that on the side of the member's start.
+func (v View) kept(q Question) statics.Kept {
+	return statics.Kept{Solution: v.about.solution, Member: q.Member, At: q.Station}
+}
+
+// KeptPiece draws the piece that is kept where N, V or M is asked for, with what is asked set off; found are those of the
+// three that stand with their values.
+func (v View) KeptPiece(q Question, found []statics.Quantity, known map[int]exact.Num, o figure.Options) figure.Scene {
+	return figure.OfKept(figure.Section{Kept: v.kept(q), Found: found, Lit: []statics.Quantity{q.Quantity}}, known, o)
+}
+
+// KeptName names that piece.
+func (v View) KeptName(q Question, st notation.Style) string { return v.Words(st).KeptPiece(v.kept(q)) }
+
 // Asked lists the questions by now, settled or not. Where the student makes the plan, more come with each choice.
 func (l *Lesson) Asked() []Question { return slices.Clip(l.sheet.questions) }
 

@@ -2,6 +2,7 @@ package screen
 
 import (
 	"strings"
+	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -49,16 +50,18 @@ func (m *Model) start(l *tutor.Lesson, err error, goOn bool) {
 	}
 }
 
-// answer gives what was typed to the lesson; at its end it leads on.
+// answer gives what was typed to the lesson; at its end it leads on, whatever stands there that is no command. During a
+// pause only commands are taken, and an answer waits in its line.
 func (m *Model) answer() tea.Cmd {
-	c := m.course
-	if _, asking := c.l.Now(); !asking && len(c.answerLine.text) == 0 {
+	e := &m.course.answerLine
+	command := tutor.IsCommand(string(e.text))
+	switch _, asking := m.course.l.Now(); {
+	case !asking && !command:
 		return m.leadOn()
-	}
-	if m.o.Clock().Before(c.pause) {
+	case asking && !command && m.course.pausing(m.o.Clock()):
 		return nil
 	}
-	return m.typed(c.answerLine.take())
+	return m.typed(e.take())
 }
 
 // leadOn leads to a step that was told and comes once more, or else to the problems.
@@ -87,14 +90,20 @@ func (m *Model) typed(text string) tea.Cmd {
 		m.toLevel(name)
 		return nil
 	}
-	switch m.course.give(text, m.o.Clock()).Kind {
-	case tutor.Leaving:
+	r := m.course.give(text, m.o.Clock())
+	switch {
+	case r.Kind == tutor.Leaving:
 		return tea.Quit
-	case tutor.Worked:
+	case r.Kind == tutor.Worked:
 		return m.open(telling)
+	case r.Pause > 0:
+		return tea.Tick(r.Pause, func(time.Time) tea.Msg { return paused{} })
 	}
 	return nil
 }
+
+// paused is the message that a pause has ended, so that the screen says so.
+type paused struct{}
 
 // toLevel takes the same problem up at another level, where it was left there.
 func (m *Model) toLevel(name string) {
@@ -130,7 +139,7 @@ func (m *Model) open(v view) tea.Cmd {
 	case reading:
 		m.reader.scroll = 1 << 20 // its end; fill brings it in
 	case drawing:
-		m.course.enlarge(placeLesson(m.w, m.h))
+		m.course.enlarge(m.course.places(m.w, m.h))
 	}
 	return nil
 }

@@ -15,7 +15,6 @@ type course struct {
 	panes
 	answerLine editor
 	reply      tutor.Reply
-	greeting   bool            // the reply is that before the first question
 	last       string          // what was typed last, where it was not right
 	pause      time.Time       // until then no answer is taken
 	again      []*tutor.Lesson // what was told before and comes once more
@@ -34,7 +33,6 @@ func newCourse(l *tutor.Lesson, ascii bool) *course {
 // greet says what stands before the first question of a run.
 func (c *course) greet() {
 	c.reply = tutor.Reply{Kind: tutor.Listed, Lines: []string{wording.Caution}}
-	c.greeting = true
 	if c.l.Level() == tutor.Gradual {
 		c.reply.Lines = []string{tutor.GradualRule, wording.Caution}
 	}
@@ -57,7 +55,8 @@ func (c *course) give(text string, now time.Time) tutor.Reply {
 	case r.Kind == tutor.Judged && !r.Verdict.Right():
 		c.last = strings.TrimSpace(text)
 	case r.Kind == tutor.Unread && r.Lines != nil:
-		c.answerLine.insert([]rune(text)) // to be mended
+		c.answerLine.insert([]rune(text)) // to be mended, or to be typed over
+		c.answerLine.read = true
 		c.toFault(text)
 	}
 	if _, asking := c.l.Now(); !asking && c.l.Exam() {
@@ -71,8 +70,8 @@ func (c *course) take(r tutor.Reply) {
 	if !c.asBefore(r) {
 		c.changes++
 	}
-	c.reply, c.last, c.greeting = r, "", false
-	c.looked, c.given, c.up = statics.None, false, 0
+	c.reply, c.last = r, ""
+	c.looked, c.other, c.up = statics.None, fitting, 0
 	c.turn()
 }
 
@@ -80,7 +79,7 @@ func (c *course) take(r tutor.Reply) {
 func (c *course) asBefore(r tutor.Reply) bool {
 	q, asking := c.l.Now()
 	wrong := r.Kind == tutor.Judged && !r.Verdict.Right() && asking && !q.Composing()
-	return c.looked == statics.None && !c.given && (wrong || r.Kind == tutor.Unread || r.Kind == tutor.Hinted || r.Kind == tutor.Worked)
+	return c.looked == statics.None && c.other == fitting && (wrong || r.Kind == tutor.Unread || r.Kind == tutor.Hinted || r.Kind == tutor.Worked)
 }
 
 // toFault puts the cursor on the place of the fault in what was typed, which then need not be shown twice.
@@ -109,8 +108,8 @@ func (c *course) undo() bool {
 	switch {
 	case len(c.answerLine.text) > 0:
 		c.answerLine.take()
-	case c.looked != statics.None || c.given || c.up > 0:
-		c.looked, c.given, c.up = statics.None, false, 0
+	case c.looked != statics.None || c.other != fitting || c.up > 0:
+		c.looked, c.other, c.up = statics.None, fitting, 0
 		c.changes++
 	default:
 		return false
@@ -128,11 +127,14 @@ func (c *course) enterWord(now time.Time) string {
 		return "to the problems"
 	case q.Kind == tutor.Reading:
 		return "read on"
-	case now.Before(c.pause):
+	case c.pausing(now):
 		return "answer, once this is read"
 	}
 	return "answer"
 }
+
+// pausing reports whether no answer is taken yet, so that what was said is read.
+func (c *course) pausing(now time.Time) bool { return now.Before(c.pause) }
 
 // canHint reports whether there are hints to ask for.
 func (c *course) canHint() bool {

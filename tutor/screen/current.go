@@ -1,6 +1,7 @@
 package screen
 
 import (
+	"fmt"
 	"slices"
 
 	"unpin/statics"
@@ -116,4 +117,48 @@ func (c *current) membersBegun() []int {
 		}
 	}
 	return list
+}
+
+// equation is the sum in hand in symbols, of those solved together all, in lines of a width; nothing where its terms are
+// still to be supplied.
+func (c *current) equation(w int) []line {
+	q, asking := c.l.Now()
+	reads := asking && q.Kind == tutor.Reading
+	if !asking || q.Step == statics.None || !reads && (q.Kind != tutor.ForceValue || c.hidesTerms(q.Step)) {
+		return nil
+	}
+	var all []line
+	sums := c.l.View().Step(q.Step).Sums
+	for n, s := range sums {
+		symbols := c.l.View().Words(style(c.l, c.ascii)).Symbols(s)
+		if len(sums) > 1 {
+			symbols = fmt.Sprintf("(%d) %s", n+1, symbols)
+		}
+		for _, text := range fold(symbols, w, 4) {
+			if l := say(text, plainInk); reads {
+				all = append(all, l)
+			} else {
+				all = append(all, lit(l, q.Name))
+			}
+		}
+	}
+	return all
+}
+
+// places divides a screen for what is in hand.
+func (c *current) places(w, h int) lessonPlaces {
+	return placeLesson(w, h, len(c.equation(w-2)))
+}
+
+// foundAt lists which of N, V and M are on the sheet at the place that a question asks about.
+func (c *current) foundAt(q tutor.Question) []statics.Quantity {
+	var found []statics.Quantity
+	for n, other := range c.l.Asked() {
+		_, settled, _, _ := c.l.Standing(n)
+		same := other.Kind == tutor.SectionPart && other.Member == q.Member && other.Station.At.Equal(q.Station.At) && other.Station.Side == q.Station.Side
+		if same && settled && other.Quantity != q.Quantity && !c.hiding() {
+			found = append(found, other.Quantity)
+		}
+	}
+	return found
 }

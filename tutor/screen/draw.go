@@ -18,7 +18,7 @@ type arrangement struct {
 // arrange writes the sheet and draws the figures anew where something changed, and keeps what is scrolled within its
 // bounds, for a screen and the view on it.
 func (c *panes) arrange(w, h int, v view) {
-	places := placeLesson(w, h)
+	places := c.places(w, h)
 	width, spacious := places.sheet.w-2, places.sheet.h >= 20
 	now := arrangement{c.changes, w, h, c.inSight(places), fitting}
 	body := placeReader(w, h).body
@@ -37,7 +37,7 @@ func (c *panes) arrange(w, h int, v view) {
 	}
 	c.arranged = now
 	if v == drawing {
-		c.figure = c.gallery.picture(c.draw(c.large), body.w, body.h, c.ascii)
+		c.arrangeLarge(body)
 		return
 	}
 	c.arrangePane(places)
@@ -54,11 +54,26 @@ func (c *panes) arrangePane(l lessonPlaces) {
 	if !at.both && pane != figurePane {
 		return
 	}
-	c.cramped = false
-	c.figure = c.gallery.picture(c.draw(c.shown()), at.body.w, at.body.h-1, c.ascii)
-	if c.shown() == allApart && !c.figure.whole() {
+	s := c.shown()
+	if c.fit() == allApart && c.other == fitting {
+		s, c.cramped = allApart, false
+	}
+	c.figure = c.gallery.picture(c.draw(s), at.body.w, at.body.h-1, c.ascii)
+	if s == allApart && !c.figure.whole() {
 		c.cramped = true
 		c.figure = c.gallery.picture(c.draw(c.shown()), at.body.w, at.body.h-1, c.ascii)
+	}
+}
+
+// arrangeLarge draws a figure on the whole screen; where all parts apart have no room there, the first by itself.
+func (c *panes) arrangeLarge(in rect) {
+	c.figure = c.gallery.picture(c.draw(c.large), in.w, in.h, c.ascii)
+	if c.large == allApart {
+		if c.cramped = !c.figure.whole(); c.cramped {
+			c.large = onePart
+			c.figure = c.gallery.picture(c.draw(c.large), in.w, in.h, c.ascii)
+			c.arranged.large = onePart
+		}
 	}
 }
 
@@ -76,7 +91,7 @@ func (c *panes) put(p *page, l lessonPlaces) {
 		c.drawFigures(p, l)
 	}
 	if l.both {
-		p.fill(rect{l.figure.w, l.sheet.y, 1, l.sheet.h}, "│", faintInk)
+		p.fill(rect{l.figure.w, l.sheet.y, 1, l.sheet.h}, "│", noteInk)
 	}
 	if l.both || c.inSight(l) == sheetPane {
 		c.drawSheet(p, l.sheet)
@@ -117,7 +132,7 @@ func (c *current) drawHead(p *page, in rect) {
 	}
 	n := columns(right)
 	p.put(1, in.y, in.w-n-2, short(l.View().Title(), in.w-n-4), titleInk)
-	p.put(in.w-n-1, in.y, in.w, right, faintInk)
+	p.put(in.w-n-1, in.y, in.w, right, noteInk)
 }
 
 // drawSheet draws the end of the sheet, or the step that is looked at, or as far up as it is scrolled.
@@ -130,16 +145,16 @@ func (c *panes) drawSheet(p *page, in rect) {
 	lines = lines[from:]
 	p.lines(in, lines[:min(len(lines), in.h)])
 	if from > 0 {
-		p.put(in.x+in.w-1, in.y, in.x+in.w, "↑", faintInk)
+		p.put(in.x+in.w-1, in.y, in.x+in.w, "↑", noteInk)
 	}
 	if len(lines) > in.h {
-		p.put(in.x+in.w-1, in.y+in.h-1, in.x+in.w, "↓", faintInk)
+		p.put(in.x+in.w-1, in.y+in.h-1, in.x+in.w, "↓", noteInk)
 	}
 }
 
 // drawStep draws the rule above the question with the step or member that it belongs to.
 func (c *current) drawStep(p *page, in rect) {
-	p.fill(in, "─", faintInk)
+	p.fill(in, "─", noteInk)
 	q, asking := c.l.Now()
 	text := "All done"
 	switch {

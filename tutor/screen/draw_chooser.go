@@ -35,12 +35,12 @@ func (c *chooser) draw(p *page, notice string) {
 		c.drawLevels(p, l.head)
 	}
 	c.drawFind(p, l.find)
-	p.fill(rect{0, 2, p.w, 1}, "─", faintInk)
+	p.fill(rect{0, 2, p.w, 1}, "─", noteInk)
 	if l.both || !c.details {
 		c.drawList(p, l.list)
 	}
 	if l.both {
-		p.fill(rect{l.details.x - 2, l.details.y, 1, l.details.h}, "│", faintInk)
+		p.fill(rect{l.details.x - 2, l.details.y, 1, l.details.h}, "│", noteInk)
 	}
 	if l.both || c.details {
 		c.drawDetails(p, l.details)
@@ -54,13 +54,13 @@ func (c *chooser) draw(p *page, notice string) {
 
 // drawFind draws what is typed to find a problem, and which of those found is in hand.
 func (c *chooser) drawFind(p *page, in rect) {
-	x := p.put(in.x, in.y, in.w, "find: ", faintInk)
+	x := p.put(in.x, in.y, in.w, "find: ", noteInk)
 	where := ""
 	if n := len(c.found()); n > 0 {
 		where = fmt.Sprintf("  problem %d of %d", c.at+1, n)
 	}
 	c.filter.draw(p, x, in.y, in.x+in.w-columns(where))
-	p.put(in.x+in.w-columns(where), in.y, in.x+in.w, where, faintInk)
+	p.put(in.x+in.w-columns(where), in.y, in.x+in.w, where, noteInk)
 }
 
 // drawLevels draws the levels at the right of the head, the one in hand in brackets, and tells how wide they are.
@@ -71,12 +71,12 @@ func (c *chooser) drawLevels(p *page, in rect) int {
 		all = append(all, span{text, k})
 		n += columns(text)
 	}
-	add("level:", faintInk)
+	add("level:", noteInk)
 	for i, name := range tutor.Levels() {
 		if tutor.Level(i) == c.level {
 			add(" ["+name+"]", strongInk)
 		} else {
-			add("  "+name+" ", faintInk)
+			add("  "+name+" ", noteInk)
 		}
 	}
 	if c.exam {
@@ -91,7 +91,7 @@ func (c *chooser) drawList(p *page, in rect) {
 	list := c.found()
 	switch {
 	case !c.ready:
-		p.line(in, 0, say("Reading the problems.", faintInk))
+		p.line(in, 0, say("Reading the problems.", noteInk))
 	case len(list) == 0:
 		p.lines(in, folded("No problem holds all of that. Esc shows all again.", in.w, 0, plainInk))
 	}
@@ -107,7 +107,7 @@ func (c *chooser) drawEntry(p *page, in rect, e Entry, chosen bool) {
 		mark, k = "▸ ", strongInk
 	}
 	if e.Problem == nil {
-		p.line(in, 0, say(mark+"   "+short(e.Name+" cannot be used", in.w-5), faintInk))
+		p.line(in, 0, say(mark+"   "+short(e.Name+" cannot be used", in.w-5), noteInk))
 		return
 	}
 	grade := " "
@@ -120,7 +120,7 @@ func (c *chooser) drawEntry(p *page, in rect, e Entry, chosen bool) {
 		room -= columns(done) + 1
 	}
 	p.line(in, 0, line{{mark + grade + "  " + short(titleOf(e), room), k}})
-	p.put(in.x+in.w-columns(done), in.y, in.x+in.w, done, faintInk)
+	p.put(in.x+in.w-columns(done), in.y, in.x+in.w, done, noteInk)
 }
 
 // titleOf is what an entry is called in the list.
@@ -159,7 +159,7 @@ func splitDetails(e *problems.Problem, in rect) (words []line, place rect) {
 	if e.Grade > 0 {
 		facts = fmt.Sprintf("grade %d of 6, %s", e.Grade, facts)
 	}
-	words = append(words, folded(facts+", to find: "+strings.Join(e.Find, ", "), in.w, 0, faintInk)...)
+	words = append(words, folded(facts+", to find: "+strings.Join(e.Find, ", "), in.w, 0, noteInk)...)
 	words = append(words, folded(e.Text, in.w, 0, plainInk)...)
 	most := max(in.h*2/5, 3)
 	if in.h < leastFigure+3 {

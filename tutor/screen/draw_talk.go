@@ -5,7 +5,6 @@ import (
 	"slices"
 	"strings"
 
-	"unpin/statics"
 	"unpin/tutor"
 )
 
@@ -16,58 +15,41 @@ type talk struct {
 	notice string // said before the reply
 }
 
-// draw draws what the question rests on, the line for the answer, and what was said last.
+// draw draws what the question rests on, which always stands, the line for the answer, and what was said last.
 func (c talk) draw(p *page, in rect) {
-	above, noted := c.questionLines(in)
-	if c.greeting && len(above)+1+len(c.said(in.w)) > in.h {
-		above, noted = nil, false // it stands on the sheet too
-	}
-	p.lines(in, above)
-	y := len(above)
-	c.drawAnswer(p, rect{in.x, in.y + y, in.w, 1}, noted)
+	equation, sense := c.question(in)
+	p.lines(in, equation)
+	y := len(equation)
+	p.lines(rect{in.x, in.y + y, in.w, in.h - y}, sense)
+	y += len(sense)
+	c.drawAnswer(p, rect{in.x, in.y + y, in.w, 1}, len(sense) > 0)
 	said := c.said(in.w)
 	room := in.h - y - 1
 	if len(said) > room && room > 0 {
 		said = slices.Clone(said[:room])
 		last := said[room-1]
-		said[room-1] = line{{short(plainText(last), in.w-16), last[0].ink}, {"  ctrl+o: all", faintInk}}
+		said[room-1] = line{{short(plainText(last), in.w-16), last[0].ink}, {"  ctrl+o: all", noteInk}}
 	}
 	p.lines(rect{in.x, in.y + y + 1, in.w, room}, said)
 }
 
-// questionLines are the sum in symbols and the positive sense, as many as leave two lines for the reply. Noted tells
-// whether the sense is among thec.
-func (c talk) questionLines(in rect) (all []line, noted bool) {
+// question is the equation in hand, of which as much stands as leaves a line for the reply, and the sense that counts as
+// positive where two more are left for it.
+func (c talk) question(in rect) (equation, sense []line) {
 	q, asking := c.l.Now()
-	st := style(c.l, c.ascii)
-	room := in.h - 3
 	if !asking {
-		return c.scoreLines(in.w), false
+		return c.scoreLines(in.w), nil
 	}
-	if q.Step != statics.None && q.Kind == tutor.ForceValue && !c.hidesTerms(q.Step) {
-		sums := c.l.View().Step(q.Step).Sums
-		for n, s := range sums {
-			symbols := c.l.View().Words(st).Symbols(s)
-			if len(sums) > 1 {
-				symbols = fmt.Sprintf("(%d) %s", n+1, symbols)
-			}
-			for _, text := range fold(symbols, in.w, 4) {
-				all = append(all, lit(say(text, plainInk), q.Name))
-			}
-		}
+	equation = c.equation(in.w)
+	if room := max(in.h-2, 1); len(equation) > room { // the rest stands on the sheet
+		equation = equation[:room]
+		equation[room-1] = say(short(plainText(equation[room-1])+" …", in.w), plainInk)
 	}
-	note := folded(senseOfAsked(c.l, q, st), in.w, 0, faintInk)
-	if len(all)+len(note) > room {
-		note = nil
+	sense = folded(senseOfAsked(c.l, q, style(c.l, c.ascii)), in.w, 0, noteInk)
+	if len(equation)+len(sense)+3 > in.h || q.Kind == tutor.Reading {
+		sense = nil
 	}
-	if len(all) > room { // the rest stands on the sheet
-		all = all[:max(room, 1)]
-		all[len(all)-1] = say(short(plainText(all[len(all)-1])+" …", in.w), plainInk)
-	}
-	if q.Kind == tutor.Reading {
-		return nil, false
-	}
-	return append(all, note...), len(note) > 0
+	return equation, sense
 }
 
 // scoreLines tell how it went, where anything was asked.
@@ -100,9 +82,9 @@ func (c talk) drawAnswer(p *page, in rect, noted bool) {
 	x := in.x
 	switch {
 	case !asking && len(c.next()) > 0:
-		x = p.put(x, in.y, end, "enter brings a step that was told once more  ", faintInk)
+		x = p.put(x, in.y, end, "enter brings a step that was told once more  ", noteInk)
 	case !asking:
-		x = p.put(x, in.y, end, "enter leads to the problems  ", faintInk)
+		x = p.put(x, in.y, end, "enter leads to the problems  ", noteInk)
 	case q.Kind == tutor.Reading:
 		x = p.put(x, in.y, end, "Read the step on the sheet, then press enter.  ", askedInk)
 	default:
@@ -118,7 +100,7 @@ func (c talk) drawAnswer(p *page, in rect, noted bool) {
 	}
 	if c.last != "" && len(c.answerLine.text) == 0 {
 		text := "you typed " + short(c.last, 20)
-		p.put(max(end-columns(text), x+2), in.y, end, text, faintInk)
+		p.put(max(end-columns(text), x+2), in.y, end, text, noteInk)
 	}
 	c.answerLine.draw(p, x, in.y, end)
 }

@@ -13,11 +13,15 @@ const longestAnswer = 200
 // An editor is a line of text with a cursor.
 type editor struct {
 	text []rune
-	at   int // the cursor stands before text[at]
+	at   int  // the cursor stands before text[at]
+	read bool // what stands was given and could not be read: what is typed next takes its place, unless it is mended first
 }
 
 // insert puts runes in at the cursor, each that can be shown; a line's end, as in what is pasted, becomes a blank.
 func (e *editor) insert(runes []rune) {
+	if e.read {
+		e.take()
+	}
 	for _, r := range runes {
 		if r == '\n' || r == '\r' || r == '\t' {
 			r = ' '
@@ -32,6 +36,8 @@ func (e *editor) insert(runes []rune) {
 
 // key does what a key does to a line, and reports whether it does anything there.
 func (e *editor) key(k tea.KeyMsg) bool {
+	read := e.read
+	e.read = false
 	switch k.Type {
 	case tea.KeyLeft, tea.KeyCtrlB:
 		e.at = max(e.at-1, 0)
@@ -46,16 +52,23 @@ func (e *editor) key(k tea.KeyMsg) bool {
 	case tea.KeyDelete, tea.KeyCtrlD:
 		e.remove(e.at, min(e.at+1, len(e.text)))
 	case tea.KeyCtrlU:
+		if read {
+			e.at = len(e.text)
+		}
 		e.remove(0, e.at)
 	case tea.KeyCtrlK:
 		e.remove(e.at, len(e.text))
 	case tea.KeyCtrlW:
 		e.remove(e.wordStart(), e.at)
 	default:
+		e.read = read
 		return false
 	}
 	return true
 }
+
+// open reports whether what is typed next is the first of a line.
+func (e *editor) open() bool { return len(e.text) == 0 || e.read }
 
 func (e *editor) remove(from, until int) {
 	e.text = slices.Delete(e.text, from, until)

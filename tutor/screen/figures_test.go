@@ -89,7 +89,7 @@ func checkPane(t *testing.T, m *Model, problem, question string) {
 func checkLarge(t *testing.T, m *Model, problem, question string, n int) {
 	t.Helper()
 	press(m, "ctrl+f")
-	list := m.course.available()
+	list := m.course.available(m.course.cramped)
 	m.course.large = list[n%len(list)]
 	m.arrange()
 	checkFigure(t, m, problem, question, m.course.figure, true)
@@ -99,7 +99,7 @@ func checkLarge(t *testing.T, m *Model, problem, question string, n int) {
 // checkFigure looks at a figure, of which all must be there if it is whole.
 func checkFigure(t *testing.T, m *Model, problem, question string, k *picture, whole bool) {
 	t.Helper()
-	where := fmt.Sprintf("%s, %s, [%s] at %d × %d", problem, question, m.course.large.word(), m.w, m.h)
+	where := fmt.Sprintf("%s, %s, [%s] at %d × %d", problem, question, m.course.word(m.course.large), m.w, m.h)
 	if err := k.grid.Check(); err != nil {
 		t.Errorf("%s: %v\n%s", where, err, k.grid.Text())
 	}
@@ -120,9 +120,9 @@ func TestRepliesFit(t *testing.T) {
 			}
 			press(m, "7777", "enter")
 			said := m.talk().said(78)
-			l := placeLesson(80, 24)
-			above, _ := m.talk().questionLines(l.talk)
-			if room := l.talk.h - 1 - len(above); len(said) > room {
+			l := m.course.places(80, 24)
+			equation, sense := m.talk().question(l.talk)
+			if room := l.talk.h - 1 - len(equation) - len(sense); len(said) > room {
 				t.Errorf("%s: no room for %v", e.Name, said)
 			}
 			work(t, m, 1)

@@ -31,7 +31,7 @@ func (m *Model) write(runes []rune, pasted bool) tea.Cmd {
 	var cmds []tea.Cmd
 	for _, r := range runes {
 		e := m.line()
-		if !pasted && (e == nil || len(e.text) == 0) {
+		if !pasted && (e == nil || e.open()) {
 			if cmd, bound := m.press(string(r)); bound {
 				cmds = append(cmds, cmd)
 				continue

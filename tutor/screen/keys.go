@@ -1,8 +1,6 @@
 package screen
 
 import (
-	"slices"
-
 	tea "github.com/charmbracelet/bubbletea"
 )
 
@@ -12,6 +10,7 @@ type binding struct {
 	keys  []string // as bubbletea spells them
 	shown string   // as people read them
 	word  string   // for the help line; empty where it stands on the help page only
+	last  bool     // the screen says so elsewhere: in the help line only where there is room for all else
 	help  string   // for the help page
 	able  func(*Model) bool
 	do    func(*Model) tea.Cmd
@@ -50,7 +49,7 @@ func inReader(do func(*reader)) func(*Model) tea.Cmd {
 
 // anywhere are the bindings that hold in every view.
 var anywhere = []binding{
-	{keys: []string{"ctrl+c"}, shown: "ctrl+c", word: "leave", help: "leaves; what was done is kept", do: func(*Model) tea.Cmd { return tea.Quit }},
+	{keys: []string{"ctrl+c"}, shown: "ctrl+c", word: "leave", last: true, help: "leaves; what was done is kept", do: func(*Model) tea.Cmd { return tea.Quit }},
 	{keys: []string{"ctrl+z"}, shown: "ctrl+z", help: "puts the program aside; fg brings it back", do: func(*Model) tea.Cmd { return tea.Suspend }},
 }
 
@@ -60,7 +59,7 @@ func init() { // here, since what keys do leads back to the tables
 	usable := func(m *Model) bool { return m.chooser.usable() }
 	begun := func(m *Model) bool { return m.chooser.begun() }
 	narrow := func(m *Model) bool { return !placeChooser(m.w, m.h).both }
-	several := func(m *Model) bool { return m.course.several(placeLesson(m.w, m.h)) }
+	several := func(m *Model) bool { return m.course.several(m.course.places(m.w, m.h)) }
 	canHint := func(m *Model) bool { return m.course.canHint() }
 	scrolls := func(m *Model) bool { return m.reader.scrolls() }
 	chooserKeys = []binding{
@@ -77,20 +76,20 @@ func init() { // here, since what keys do leads back to the tables
 		{keys: []string{"?", "f1"}, shown: "?", word: "help", help: "shows this page", do: opens(helping)},
 	}
 	lessonKeys = []binding{
-		{keys: []string{"enter"}, shown: "enter", word: "answer", help: "gives the answer typed; at a worked step, reads on", do: (*Model).answer},
+		{keys: []string{"enter"}, shown: "enter", word: "answer", last: true, help: "gives the answer typed; at a worked step, reads on", do: (*Model).answer},
 		{keys: []string{"tab"}, shown: "tab", word: "figure or sheet", help: "changes between the figure, the diagram and the sheet, where there is room for one", able: several,
-			do: does(func(m *Model) { m.course.swap(placeLesson(m.w, m.h)) })},
+			do: does(func(m *Model) { m.course.swap(m.course.places(m.w, m.h)) })},
 		{keys: []string{"ctrl+t"}, shown: "ctrl+t", word: "hint", help: "gives a hint: points, then teaches, then says what to write", able: canHint, do: func(m *Model) tea.Cmd { return m.typed("hint") }},
+		{keys: []string{"ctrl+f"}, shown: "ctrl+f", word: "figures", help: "shows the figure on the whole screen; left and right go through the frame as given, all parts apart, the whole, the free body and the sum in hand, and N, V and M so far", do: opens(drawing)},
 		{keys: []string{"?", "f1"}, shown: "?", word: "help", help: "shows this page", do: opens(helping)},
+		{keys: []string{"esc"}, shown: "esc", word: "problems", help: "empties the line, comes back from looking, or returns to the problems", do: (*Model).leave},
 		{keys: []string{"ctrl+r"}, shown: "ctrl+r", word: "whole sheet", help: "shows the sheet on the whole screen, to reread", do: opens(reading)},
-		{keys: []string{"ctrl+f"}, shown: "ctrl+f", word: "large figure", help: "shows the figure on the whole screen; left and right go through the frame as given, all parts apart, the whole, the free body and the sum in hand, and N, V and M so far", do: opens(drawing)},
-		{keys: []string{"ctrl+g"}, shown: "ctrl+g", word: "frame", help: "changes between the free body and the frame as given", do: inCourse(func(c *course) { c.toggleGiven() })},
+		{keys: []string{"ctrl+g"}, shown: "ctrl+g", word: "turn figure", help: "changes between the free body and the frame as given; where all parts are wanted and have no room, goes through them one by one", do: inCourse(func(c *course) { c.turnFigure() })},
 		{keys: []string{"ctrl+p"}, shown: "ctrl+p, ctrl+n", word: "look back", help: "looks at the step before, and after; the question stays", do: inCourse(func(c *course) { c.look(-1) })},
 		{keys: []string{"ctrl+n"}, do: inCourse(func(c *course) { c.look(1) })},
 		{keys: []string{"ctrl+o"}, shown: "ctrl+o", help: "shows all that was said last", do: opens(telling)},
 		{keys: []string{"pgup", "up"}, shown: "up, down", help: "scrolls the sheet", do: inCourse(func(c *course) { c.scrollSheet(1) })},
 		{keys: []string{"pgdown", "down"}, do: inCourse(func(c *course) { c.scrollSheet(-1) })},
-		{keys: []string{"esc"}, shown: "esc", word: "problems", help: "empties the line, comes back from looking, or returns to the problems", do: (*Model).leave},
 	}
 	figureKeys = []binding{
 		{keys: []string{"esc", "enter", "q", "ctrl+f"}, shown: "esc", word: "back to the question", do: does((*Model).close)},
@@ -115,32 +114,7 @@ func (m *Model) wordNow(b binding) string {
 	case b.shown == "enter":
 		return m.course.enterWord(m.o.Clock())
 	case b.shown == "tab":
-		return m.course.paneWord(placeLesson(m.w, m.h))
+		return m.course.paneWord(m.course.places(m.w, m.h))
 	}
 	return b.word
-}
-
-// helpLine is what the keys do now, as much of it as fits in w cells.
-func (m *Model) helpLine(w int) line {
-	var l line
-	used := 0
-	for _, b := range append(slices.Clone(bindings(m.view)), anywhere...) {
-		if b.word == "" || b.off(m) {
-			continue
-		}
-		word := m.wordNow(b)
-		n := columns(b.shown) + 1 + columns(word)
-		if used > 0 {
-			n += 3
-		}
-		if used+n > w {
-			continue
-		}
-		if used > 0 {
-			l = append(l, span{"   ", plainInk})
-		}
-		l = append(l, span{b.shown, strongInk}, span{" " + word, faintInk})
-		used += n
-	}
-	return l
 }

@@ -52,8 +52,8 @@ func TestKeysOfTheLesson(t *testing.T) {
 	}{
 		{"tab", func() bool { return m.course.pane == sheetPane }},
 		{"tab", func() bool { return m.course.pane == figurePane }},
-		{"ctrl+g", func() bool { return m.course.given }},
-		{"esc", func() bool { return !m.course.given }},
+		{"ctrl+g", func() bool { return m.course.other == asGiven }},
+		{"esc", func() bool { return m.course.other == fitting }},
 		{"ctrl+p", func() bool { return m.course.looked == 2 }},
 		{"ctrl+p ctrl+p ctrl+p ctrl+p", func() bool { return m.course.looked == 0 }},
 		{"ctrl+n ctrl+n", func() bool { return m.course.looked == 2 }},
@@ -97,7 +97,7 @@ func TestProgress(t *testing.T) {
 	press(m, "mill", "enter")
 	work(t, m, 3)
 	press(m, "esc")
-	if text := bare(m.View()); !strings.Contains(text, "3 of") || !strings.Contains(text, "ctrl+n start over") {
+	if text := bare(m.View()); !strings.Contains(text, "3 of") || !strings.Contains(text, "^N start over") {
 		t.Errorf("the problems do not tell what is done:\n%s", text)
 	}
 	press(m, "enter")

@@ -2,12 +2,20 @@ package screen
 
 import "unpin/statics/wording"
 
+// The most cells that a screen is drawn in: a terminal may report any size.
+const (
+	mostWidth  = 500
+	mostHeight = 200
+)
+
 // The sizes that the layouts rest on, in cells.
 const (
 	leastWidth       = 40 // below this there is no room for a question
 	leastHeight      = 12
 	bothFrom         = 100 // from here on figure and sheet stand side by side
 	leastSheet       = 44
+	leastPanes       = 8 // rows above the question
+	leastPanesLow    = 4 // the same on a screen of less than 18 rows
 	mostSheet        = 76
 	leastDiagramRows = 13 // with its title and the two lines that tell its signs
 	leastDiagramCols = 50
@@ -27,9 +35,11 @@ type lessonPlaces struct {
 	help          rect
 }
 
-// placeLesson divides a screen for a lesson.
-func placeLesson(w, h int) lessonPlaces {
-	talk := 4
+// talkRows is how many rows the talk has on a screen of h rows, for an equation of so many: that, the answer, and two or
+// more for the sense that counts as positive and the reply. The panes above keep a few rows, so a very long equation may
+// not stand whole.
+func talkRows(h, equation int) int {
+	talk, panes := 4, leastPanes
 	switch {
 	case h >= 45:
 		talk = 8
@@ -38,6 +48,15 @@ func placeLesson(w, h int) lessonPlaces {
 	case h >= 22:
 		talk = 5
 	}
+	if h < 18 {
+		panes = leastPanesLow
+	}
+	return min(talk+max(equation-1, 0), max(h-3-panes, 4))
+}
+
+// placeLesson divides a screen for a lesson with an equation of so many rows in hand.
+func placeLesson(w, h, equation int) lessonPlaces {
+	talk := talkRows(h, equation)
 	body := h - 3 - talk
 	l := lessonPlaces{
 		head: rect{0, 0, w, 1},

@@ -84,7 +84,7 @@ func (m *Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 	var cmd tea.Cmd
 	switch msg := msg.(type) {
 	case tea.WindowSizeMsg:
-		m.w, m.h = max(msg.Width, 0), max(msg.Height, 0)
+		m.w, m.h = min(max(msg.Width, 0), mostWidth), min(max(msg.Height, 0), mostHeight)
 	case tea.KeyMsg:
 		cmd = m.key(msg)
 	case listed:
@@ -151,7 +151,7 @@ func (m *Model) View() string {
 
 // drawLesson draws the lesson.
 func (m *Model) drawLesson(p *page) {
-	l := placeLesson(m.w, m.h)
+	l := m.course.places(m.w, m.h)
 	m.course.drawHead(p, l.head)
 	m.course.put(p, l)
 	m.course.drawStep(p, l.step)

@@ -23,8 +23,8 @@ type panes struct {
 	current
 	pane    pane  // what is shown where there is room for one
 	reading bool  // a worked step is read, for which the sheet is shown
-	given   bool  // the figure is the frame as given
-	cramped bool  // the pane has no room for all parts apart
+	other   scene // the figure that is looked at in place of the one that fits, or fitting
+	cramped bool  // there is no room for all parts apart: they come one by one
 	large   scene // the figure on the whole screen
 	up      int   // lines that the sheet is scrolled up from its end
 	changes int   // counts what may change the figure or the sheet
@@ -80,14 +80,19 @@ func (c *panes) paneWord(places lessonPlaces) string {
 
 // shown is the scene in the lesson's pane.
 func (c *panes) shown() scene {
-	if s := c.fit(); !c.given && !(s == allApart && c.cramped) {
-		return s
+	s := c.fit()
+	switch {
+	case c.other != fitting:
+		return c.other
+	case s == allApart && c.cramped:
+		return asGiven
 	}
-	return asGiven
+	return s
 }
 
 // enlarge takes the figure that is in sight for the whole screen.
 func (c *panes) enlarge(places lessonPlaces) {
+	c.cramped = false // there may be more room
 	c.large = c.shown()
 	if c.inSight(places) == diagramPane {
 		c.large = c.diagramInHand()
@@ -96,14 +101,19 @@ func (c *panes) enlarge(places lessonPlaces) {
 
 // changeScene takes the figure that follows for the whole screen, or the one before.
 func (c *panes) changeScene(by int) {
-	list := c.available()
+	list := c.available(c.cramped)
 	i := slices.Index(list, c.large)
 	c.large = list[(i+by+len(list))%len(list)]
 }
 
-// toggleGiven changes between the frame as given and the figure that fits the question.
-func (c *panes) toggleGiven() {
-	c.given = !c.given
+// turnFigure goes on from the figure that fits the question to the frame as given, and where all parts apart would fit but
+// have no room, to each part by itself.
+func (c *panes) turnFigure() {
+	list := []scene{fitting, asGiven}
+	if c.fit() == allApart && c.cramped {
+		list = append([]scene{fitting}, c.parts()...)
+	}
+	c.other = list[(slices.Index(list, c.other)+1)%len(list)]
 	c.changes++
 }
 
@@ -118,7 +128,7 @@ func (c *panes) look(by int) {
 	if c.looked > last || c.looked == c.step() {
 		c.looked = statics.None
 	}
-	c.given, c.up = false, 0
+	c.other, c.up = fitting, 0
 	c.changes++
 }
 

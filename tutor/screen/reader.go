@@ -36,7 +36,7 @@ func (r *reader) put(p *page, l readerPlaces) {
 	p.lines(l.body, r.lines[from:until])
 	if len(r.lines) > l.body.h {
 		where := fmt.Sprintf(" lines %d to %d of %d", from+1, until, len(r.lines))
-		p.put(p.w-columns(where)-1, 0, p.w, where, faintInk)
+		p.put(p.w-columns(where)-1, 0, p.w, where, noteInk)
 	}
 }
 
@@ -44,10 +44,10 @@ func (r *reader) put(p *page, l readerPlaces) {
 func (c *panes) drawScenes(p *page, in rect) {
 	var all line
 	n := 0
-	for _, s := range c.available() {
-		text, k := "  "+s.word()+" ", faintInk
+	for _, s := range c.available(c.large >= onePart || c.cramped) {
+		text, k := "  "+c.word(s)+" ", noteInk
 		if s == c.large {
-			text, k = " ["+s.word()+"]", strongInk
+			text, k = " ["+c.word(s)+"]", strongInk
 		}
 		all = append(all, span{text, k})
 		n += columns(text)

@@ -21,20 +21,27 @@ const (
 	wholeBody              // the whole cut free
 	thisBody               // the free body in hand, or the part to which a member belongs
 	thisSum                // the sum in hand on its free body
+	keptPiece              // the piece that is kept where N, V or M is asked for
 	axial                  // N, V and M as far as they are found
 	shear
 	bending
-	scenes
+	onePart // the first part by itself, and from here on the others
 )
 
+// part is the part that a scene shows by itself.
+func (s scene) part() (part int, ok bool) { return int(s - onePart), s >= onePart }
+
 // word names a scene in a row of them.
-func (s scene) word() string {
-	return [...]string{"", "given", "apart", "whole", "body", "sum", "N", "V", "M"}[s]
+func (c *current) word(s scene) string {
+	if part, ok := s.part(); ok {
+		return c.l.View().Assembly().BodyName(part)
+	}
+	return [...]string{"", "given", "apart", "whole", "body", "sum", "piece", "N", "V", "M"}[s]
 }
 
 // quantity is the internal force that a scene of one shows.
 func (s scene) quantity() (q statics.Quantity, ok bool) {
-	return statics.Quantity(s - axial), s >= axial
+	return statics.Quantity(s - axial), s >= axial && s < onePart
 }
 
 // ofQuantity is the scene of an internal force.
@@ -51,6 +58,8 @@ func (c *current) has(s scene) bool {
 		return sum || asking && q.Member != statics.None
 	case thisSum:
 		return sum && !(asking && q.Kind == tutor.TypeSum)
+	case keptPiece:
+		return asking && q.Kind == tutor.SectionPart
 	case axial, shear, bending:
 		return c.hasDiagrams()
 	}
@@ -64,13 +73,25 @@ func (c *current) hasDiagrams() bool {
 	return along && (!asking || q.Member != statics.None && !c.l.Exam())
 }
 
-// available lists the scenes that there are to show now.
-func (c *current) available() []scene {
+// available lists the scenes that there are to show now; the parts one by one where they have no room together.
+func (c *current) available(oneByOne bool) []scene {
 	var list []scene
-	for s := asGiven; s < scenes; s++ {
-		if c.has(s) {
+	for s := asGiven; s < onePart; s++ {
+		switch {
+		case s == allApart && oneByOne:
+			list = append(list, c.parts()...)
+		case c.has(s):
 			list = append(list, s)
 		}
+	}
+	return list
+}
+
+// parts lists the scenes of single parts.
+func (c *current) parts() []scene {
+	var list []scene
+	for i := range c.l.View().Assembly().Bodies() {
+		list = append(list, onePart+scene(i))
 	}
 	return list
 }
@@ -87,6 +108,8 @@ func (c *current) fit() scene {
 		return allApart
 	case q.Kind == tutor.ChooseSum:
 		return asGiven
+	case q.Kind == tutor.SectionPart:
+		return keptPiece
 	case q.Kind == tutor.TypeSum || q.Step == statics.None:
 		return thisBody
 	}
@@ -98,6 +121,9 @@ func (c *current) draw(s scene) figure.Scene {
 	a := c.l.View().Assembly()
 	o := figure.Options{Style: style(c.l, c.ascii)}
 	q, asking := c.l.Now()
+	if part, ok := s.part(); ok {
+		return figure.OfBody(a, statics.FreeBody{part}, c.known(), o)
+	}
 	switch s {
 	case asGiven:
 		return figure.OfFrame(&a.Frame, o)
@@ -109,6 +135,8 @@ func (c *current) draw(s scene) figure.Scene {
 		return c.bodyScene(q, asking, o)
 	case thisSum:
 		return c.sumScene(q, asking, o)
+	case keptPiece:
+		return c.l.View().KeptPiece(q, c.foundAt(q), c.known(), o)
 	}
 	n, _ := s.quantity()
 	return growing{c.l}.scene(n, o)
@@ -119,7 +147,12 @@ func (c *current) title(s scene, large bool) string {
 	q, asking := c.l.Now()
 	body := func() string { return wording.Body(c.l.View().Assembly(), c.bodyInHand()) }
 	n, diagram := s.quantity()
+	part, single := s.part()
 	switch {
+	case single:
+		return "Free body: " + wording.Body(c.l.View().Assembly(), statics.FreeBody{part})
+	case s == keptPiece:
+		return wording.Capital(c.l.View().KeptName(q, style(c.l, c.ascii)))
 	case diagram:
 		return growing{c.l}.title(n)
 	case s == asGiven && c.fit() == asGiven && asking:

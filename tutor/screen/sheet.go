@@ -59,7 +59,7 @@ func (w writer) step(i int) {
 	isKnown := func(f int) bool { _, ok := before(f); return ok }
 	w.put(0, stepTitle(l, i, w.st), titleInk)
 	if !l.View().Own(i) {
-		w.put(3, l.View().Words(w.st).Because(step, isKnown), faintInk)
+		w.put(3, l.View().Words(w.st).Because(step, isKnown), noteInk)
 	}
 	for n, s := range step.Sums {
 		if len(step.Sums) > 1 {
@@ -173,7 +173,7 @@ func (w writer) box(text, remark string) {
 	for _, r := range rows {
 		l := line{{"   ", plainInk}, {fmt.Sprintf("│ %s%*s │", r, n-columns(r), ""), valueInk}}
 		if remark != "" && columns(remark)+n+9 <= w.width {
-			l = append(l, span{"  " + remark, faintInk})
+			l = append(l, span{"  " + remark, noteInk})
 			remark = ""
 		}
 		w.add(l)
@@ -182,7 +182,7 @@ func (w writer) box(text, remark string) {
 		w.add(edge("└", "┘"))
 	}
 	if remark != "" {
-		w.put(3, remark, faintInk)
+		w.put(3, remark, noteInk)
 	}
 }
 
@@ -209,7 +209,7 @@ func (w writer) memberTitle(m int) {
 	mem := f.Members[m]
 	w.put(0, fmt.Sprintf("Member %s, distances from %s, length %s", mem.Name, f.Joints[mem.From].Name,
 		w.st.WithUnit(d.Length, notation.Length)), titleInk)
-	w.put(3, senseOfSections(l, m), faintInk)
+	w.put(3, senseOfSections(l, m), noteInk)
 }
 
 // section writes one settled N, V or M.

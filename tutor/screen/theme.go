@@ -9,7 +9,8 @@ type ink uint8
 const (
 	plainInk ink = iota
 	titleInk
-	faintInk
+	noteInk  // a reason, a label: in the normal ink, since faint text is hard to read; its place sets it off
+	fadedInk // of a figure, what has no part in the question
 	rightInk
 	notYetInk
 	hintInk
@@ -31,12 +32,12 @@ func (t theme) code(k ink) string { return t[k] }
 // themeFor is the theme with colours, or with bold, faint, underlined and reversed text only.
 func themeFor(colour bool) theme {
 	t := theme{
-		titleInk: "1", faintInk: "2", rightInk: "1", notYetInk: "1", hintInk: "4", valueInk: "1", askedInk: "1;4",
+		titleInk: "1", fadedInk: "2", rightInk: "1", notYetInk: "1", hintInk: "4", valueInk: "1", askedInk: "1;4",
 		chosenInk: "7", cursorInk: "7", strongInk: "1",
 	}
-	if colour { // of the eight, those that are read on a light ground and on a dark one; what is asked has one to itself
-		t[rightInk], t[notYetInk], t[hintInk] = "1;32", "1;31", "1;36"
-		t[valueInk], t[askedInk], t[loadInk], t[knownInk] = "1;32", "1;35", "31", "32"
+	if colour { // of the eight, those that are read on a light ground and on a dark one; what is asked has one to itself, and its line as without
+		t[rightInk], t[notYetInk], t[hintInk] = "1;32", "1;31", "4;36"
+		t[valueInk], t[askedInk], t[loadInk], t[knownInk] = "1;32", "1;4;35", "31", "32"
 	}
 	return t
 }
@@ -45,7 +46,7 @@ func themeFor(colour bool) theme {
 func inkOf(l figure.Look) ink {
 	switch {
 	case l.Emphasis == figure.Faded:
-		return faintInk
+		return fadedInk
 	case l.Emphasis == figure.Lit:
 		return askedInk
 	}
@@ -55,7 +56,7 @@ func inkOf(l figure.Look) ink {
 	case figure.KnownForce, figure.DiagramMark:
 		return knownInk
 	case figure.ReversedForce, figure.DimensionMark, figure.GroundMark, figure.DiagramHatch:
-		return faintInk
+		return fadedInk
 	case figure.MemberLine, figure.NameMark, figure.CentreMark:
 		return strongInk
 	}
