@@ -87,8 +87,8 @@ func (d drawing) svg() []byte {
 	b := d.list[0]
 	b.picture.Title = oneLine(d.p.Title) + ": " + strings.TrimSuffix(b.text, ".")
 	tall := float64(figureTall)
-	if len(b.picture.Links) > 0 {
-		tall = max(tall, min(arrowTall*float64(len(b.picture.Arrows)), bodiesMost))
+	if b.picture.IsApart() {
+		tall = max(tall, min(arrowTall*float64(b.picture.CountArrows()), bodiesMost))
 	}
 	return paper.SVG(paper.Layout(b.picture, figureWide, tall), b.words)
 }

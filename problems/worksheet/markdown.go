@@ -126,7 +126,7 @@ func (m *markdown) picture(b passage) {
 	if b.picture.IsLevel() {
 		h = beamTall
 	}
-	if len(b.picture.Links) > 0 {
+	if b.picture.IsApart() {
 		w, h = apartWide, apartTall
 	}
 	g := cells.Draw(b.picture, w, h, false)

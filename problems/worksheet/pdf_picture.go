@@ -31,7 +31,7 @@ const (
 // kindOf is the kind of a figure.
 func kindOf(s figure.Scene) pictureKind {
 	switch {
-	case len(s.Links) > 0:
+	case s.IsApart():
 		return alonePicture
 	case s.IsLevel():
 		return levelPicture
@@ -69,8 +69,8 @@ func (r room) sheetsOf(list []passage, size float64) map[int]paper.Sheet {
 			continue
 		}
 		tall := pictureTall
-		if len(b.picture.Links) > 0 {
-			tall = min(max(bodiesTall, arrowTall*float64(len(b.picture.Arrows))), bodiesMost)
+		if b.picture.IsApart() {
+			tall = min(max(bodiesTall, arrowTall*float64(b.picture.CountArrows())), bodiesMost)
 		}
 		sheets[i] = paper.Layout(b.picture, r.wide, tall*size)
 	}

@@ -32,11 +32,6 @@ func (b bounds) grown(by float64) bounds {
 	return bounds{b.low.moved(offset{-by, -by}), b.high.moved(offset{by, by})}
 }
 
-// meets reports whether two rectangles overlap by more than an edge.
-func (b bounds) meets(c bounds) bool {
-	return b.low.X < c.high.X && c.low.X < b.high.X && b.low.Y < c.high.Y && c.low.Y < b.high.Y
-}
-
 // holds reports whether a point lies in the rectangle or on its edge.
 func (b bounds) holds(p Position) bool {
 	return p.X >= b.low.X && p.X <= b.high.X && p.Y >= b.low.Y && p.Y <= b.high.Y

@@ -6,17 +6,19 @@ import (
 
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/wording"
 )
 
 // OfParts is the scene of all parts and pins apart, each as a free body, so that both faces of every pin force are seen:
-// the same name and opposite senses. Known is as in FreeBody.
+// the same name and opposite senses. Known is as in OfBody. Package cells and package paper set the bodies apart and report
+// whether they fit; if not, or beyond four parts, they had better be drawn one by one (Parts of the scene).
 func OfParts(a *statics.Assembly, known map[int]exact.Num, o Options) Scene {
-	all := Scene{Title: "All parts apart", Names: map[string]Symbolic{}}
+	all := Scene{Title: "All parts apart"}
 	tallest := greatestIntensity(&a.Frame)
-	for i, by := range apart(a) {
-		all.add(bodyScene(a, statics.FreeBody{i}, known, o, tallest).moved(by))
+	for i := range a.Bodies() {
+		all.Parts = append(all.Parts, bodyScene(a, statics.FreeBody{i}, known, o, tallest))
 	}
-	all.Links = links(a)
+	all.Faces = faces(a)
 	return all
 }
 
@@ -28,6 +30,7 @@ func bodyScene(a *statics.Assembly, body statics.FreeBody, known map[int]exact.N
 	c.finish()
 	c.names(c.joints())
 	c.Names = symbols(a, body)
+	c.Title = wording.Sentence(wording.Body(a, body))
 	return c.Scene
 }
 
@@ -42,56 +45,17 @@ func greatestIntensity(f *statics.Frame) float64 {
 	return greatest
 }
 
-// links are the lines between the faces of each pin.
-func links(a *statics.Assembly) []Link {
-	moves := apart(a)
-	var list []Link
+// faces are where bodies were one.
+func faces(a *statics.Assembly) []Face {
+	var list []Face
 	for _, f := range a.Forces {
 		if f.By == statics.None {
 			continue
 		}
-		at := point(a.Frame.Joints[f.Joint].At)
-		k := Link{at.moved(moves[f.On]), at.moved(moves[f.By])}
+		k := Face{point(a.Frame.Joints[f.Joint].At), f.On, f.By}
 		if !slices.Contains(list, k) {
 			list = append(list, k)
 		}
 	}
 	return list
-}
-
-// moved is the scene at another place.
-func (s Scene) moved(by offset) Scene {
-	for i := range s.Strokes {
-		s.Strokes[i].From, s.Strokes[i].To = s.Strokes[i].From.moved(by), s.Strokes[i].To.moved(by)
-	}
-	for i := range s.Symbols {
-		s.Symbols[i].At = s.Symbols[i].At.moved(by)
-	}
-	for i := range s.Spreads {
-		s.Spreads[i].From, s.Spreads[i].To = s.Spreads[i].From.moved(by), s.Spreads[i].To.moved(by)
-	}
-	for i := range s.Arrows {
-		s.Arrows[i].At = s.Arrows[i].At.moved(by)
-	}
-	for i := range s.Notes {
-		s.Notes[i].At = s.Notes[i].At.moved(by)
-	}
-	return s
-}
-
-// add puts another scene into this one.
-func (s *Scene) add(o Scene) {
-	for i := range o.Spreads {
-		for k := range o.Spreads[i].On {
-			o.Spreads[i].On[k] += len(s.Spreads)
-		}
-	}
-	s.Strokes = append(s.Strokes, o.Strokes...)
-	s.Symbols = append(s.Symbols, o.Symbols...)
-	s.Spreads = append(s.Spreads, o.Spreads...)
-	s.Arrows = append(s.Arrows, o.Arrows...)
-	s.Notes = append(s.Notes, o.Notes...)
-	for name, k := range o.Names {
-		s.Names[name] = k
-	}
 }

@@ -42,8 +42,9 @@ type Look struct {
 
 // A Scene is what a figure shows. Later items stand above earlier ones where they meet.
 type Scene struct {
-	Title      string // one line, for a reader who cannot see the figure
-	Links      []Link
+	Title      string   // one line, for a reader who cannot see the figure
+	Parts      []Scene  // bodies that are drawn apart from one another, each where it stands in the frame; then nothing else is set but Title and Faces
+	Faces      []Face   // where parts were one before they were cut
 	Guides     []Stroke // fine lines: arms, lines of action, members that have moved
 	Strokes    []Stroke
 	Symbols    []Symbol
@@ -56,8 +57,23 @@ type Scene struct {
 	Names      map[string]Symbolic // how print sets the names of the forces in it
 }
 
+// IsApart reports whether a scene shows bodies apart from one another.
+func (s Scene) IsApart() bool { return len(s.Parts) > 0 }
+
+// CountArrows is the number of arrows, in parts as well.
+func (s Scene) CountArrows() int {
+	n := len(s.Arrows)
+	for _, k := range s.Parts {
+		n += len(k.Arrows)
+	}
+	return n
+}
+
 // IsLevel reports whether all members lie in one level line, as those of a beam do.
 func (s Scene) IsLevel() bool {
+	if s.IsApart() {
+		return false
+	}
 	for _, k := range s.Strokes {
 		if k.From.Y != s.Strokes[0].From.Y || k.To.Y != k.From.Y {
 			return false

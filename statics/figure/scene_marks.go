@@ -9,8 +9,11 @@ type Stroke struct {
 	Look
 }
 
-// A Link joins two places that were one before a cut.
-type Link struct{ From, To Position }
+// A Face is a place at which two of the parts of a scene, by index, were one before a cut.
+type Face struct {
+	At   Position
+	A, B int
+}
 
 // A SymbolKind is a drawing convention for something at a point.
 type SymbolKind int

@@ -41,13 +41,9 @@ func distinct(stations []Station) []Station {
 	return out
 }
 
-// Stations collects where things stand along both axes. In a frame taken apart, what is near on one axis is mostly far on
-// the other, and nothing is held apart.
+// Stations collects where things stand along both axes.
 func Stations(s *Scene) (xs, ys []Station) {
 	add := func(at Position, gapX, gapY int) {
-		if len(s.Links) > 0 {
-			gapX, gapY = 0, 0
-		}
 		xs = append(xs, Station{at.X, gapX})
 		ys = append(ys, Station{at.Y, gapY})
 	}

@@ -47,8 +47,11 @@ func list(s figure.Scene) string {
 		fmt.Fprintf(&b, "%s%s%s\n", roles[l.Role], [...]string{"", ", lit", ", faded"}[l.Emphasis], fmt.Sprintf(": "+form, a...))
 	}
 	fmt.Fprintf(&b, "title: %s\n", s.Title)
-	for _, k := range s.Links {
-		fmt.Fprintf(&b, "link: %s to %s\n", place(k.From), place(k.To))
+	for _, k := range s.Parts {
+		b.WriteString(list(k))
+	}
+	for _, k := range s.Faces {
+		fmt.Fprintf(&b, "face: %s of %d and %d\n", place(k.At), k.A, k.B)
 	}
 	for _, k := range s.Guides {
 		line(k.Look, "guide %s to %s", place(k.From), place(k.To))

@@ -11,6 +11,9 @@ import (
 // dimensions first, then the values beside their arrows, then the names. With ascii it uses no rune beyond ASCII, for
 // a scene whose texts were written so.
 func Draw(s figure.Scene, w, h int, ascii bool) Grid {
+	if s.IsApart() {
+		return drawApart(&s, max(w, 1), max(h, 1), ascii)
+	}
 	if n := len(s.Legend); n > 0 {
 		legend := s.Legend
 		s.Legend = nil

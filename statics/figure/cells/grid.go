@@ -22,6 +22,10 @@ type Grid struct {
 	Clipped       bool     // the grid is too small even for the bare frame, of which some is cut off
 }
 
+// Fits reports whether all of the scene stands in the grid. Of parts drawn apart that do not fit, single ones had better be
+// drawn.
+func (g Grid) Fits() bool { return !g.Clipped && len(g.Dropped) == 0 }
+
 // Row is row r of the grid, from the top.
 func (g Grid) Row(r int) []Cell { return g.Cells[r*g.Width : (r+1)*g.Width] }
 

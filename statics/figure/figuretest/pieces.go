@@ -25,7 +25,6 @@ func Pieces() []Piece {
 		{"members that cross", figure.Scene{Strokes: []figure.Stroke{{From: figure.Position{X: 3, Y: -1}, To: figure.Position{X: 3, Y: 1}, Look: beam.Look}}}},
 		{"motion", figure.Scene{Guides: []figure.Stroke{{To: figure.Position{X: 6, Y: 1}, Look: figure.Look{Role: figure.MotionMark}}}}},
 		{"arm", figure.Scene{Guides: []figure.Stroke{{To: figure.Position{X: 6, Y: 1}, Look: figure.Look{Role: figure.DimensionMark}}}}},
-		{"faces of a pin", figure.Scene{Links: []figure.Link{{To: figure.Position{X: 6, Y: 2}}}}},
 		{"names", figure.Scene{Notes: []figure.Note{name("A", 0), name("B", 6)}}},
 		{"legend", figure.Scene{Legend: []string{"M in kN m", "+ tension below"}}},
 	}

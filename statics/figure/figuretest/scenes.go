@@ -145,6 +145,11 @@ func (d *Drawing) Scenes(t testing.TB, ascii bool) map[string]figure.Scene {
 // Texts counts the labels of a scene that are not those of dimensions.
 func Texts(s figure.Scene) map[string]int {
 	n := map[string]int{}
+	for _, part := range s.Parts {
+		for text, k := range Texts(part) {
+			n[text] += k
+		}
+	}
 	for _, x := range s.Symbols {
 		n[x.Text]++
 	}

@@ -1,20 +1,16 @@
 package paper
 
 import (
-	"math"
-
 	"unpin/statics/figure"
 )
 
 // Sizes of arrows on paper, in points.
 const (
 	arrowLength = 32.0
-	arrowLeast  = 17.0               // where its opposite lies ahead
-	arrowRoom   = 7.0                // the width kept free for one
-	arrowStep   = 3.0                // by which one moves out to find room
-	arrowMost   = 90.0               // how far one may move out
-	aheadAngle  = 20 * math.Pi / 180 // within which the other face of a pin lies ahead of an arrow
-	clearance   = 2.2                // between its end and its point, which is the middle of a member
+	arrowRoom   = 7.0  // the width kept free for one
+	arrowStep   = 3.0  // by which one moves out to find room
+	arrowMost   = 90.0 // how far one may move out
+	clearance   = 2.2  // between its end and its point, which is the middle of a member
 )
 
 // arrow draws a force and asks for its label.
@@ -27,7 +23,7 @@ func (p *layout) arrow(a figure.Arrow) {
 	if !a.Beside.IsZero() {
 		at = p.besides(at, a.Beside, ray)
 	}
-	near, far := p.room(at, ray, p.arrowLong(a.At, ray))
+	near, far := p.room(at, ray, arrowLength)
 	tip, tail := near, far
 	if a.Pull {
 		tip, tail = far, near
@@ -62,20 +58,6 @@ func (p *layout) room(at Place, ray figure.Direction, long float64) (near, far P
 		}
 	}
 	return at.by(ray, clearance), at.by(ray, clearance+long)
-}
-
-// arrowLong is how long an arrow is: no longer than leaves room for its opposite where the other face of its pin lies ahead.
-func (p *layout) arrowLong(at figure.Position, ray figure.Direction) float64 {
-	for _, k := range p.scene.Links {
-		from, to := k.From, k.To
-		if at == to {
-			from, to = to, from
-		}
-		if a, b := p.place(from), p.place(to); at == from && figure.AngleBetween(a.toward(b), ray) < aheadAngle {
-			return min(arrowLength, max(arrowLeast, a.distance(b)/2-pinRadius-clearance-arrowStep))
-		}
-	}
-	return arrowLength
 }
 
 // shaft draws an arrow: solid with a full head if its sense is known, else dashed with an open head.

@@ -21,10 +21,16 @@ const (
 
 // Layout lays a scene out on a sheet no larger than the given size in points: as large as fits, to one scale, and the sheet
 // no larger than the figure. Every label has a place of its own, with a thin line to what it belongs to where that is not
-// near. A size too small for the symbols and labels gives a larger sheet.
-func Layout(s figure.Scene, width, height float64) Sheet { return fit(&s, width, height).finish() }
+// near. A size too small for the symbols and labels gives a larger sheet; Fits tells.
+func Layout(s figure.Scene, width, height float64) Sheet {
+	if s.IsApart() {
+		return layoutApart(&s, width, height)
+	}
+	return fit(&s, width, height).finish().within(width, height)
+}
 
-// LayoutAll lays scenes of one frame out as Paper does, each on a sheet of its own, but all to the same scale.
+// LayoutAll lays scenes of one frame out as Layout does, each on a sheet of its own, but all to the same scale. None of them
+// shows parts apart.
 func LayoutAll(scenes []figure.Scene, width, height float64) []Sheet {
 	least := math.Inf(1)
 	fitted := make([]*layout, len(scenes))
@@ -38,7 +44,7 @@ func LayoutAll(scenes []figure.Scene, width, height float64) []Sheet {
 			xs, ys := figure.Stations(p.scene)
 			p = newLayout(p.scene, xs, ys, least)
 		}
-		sheets[i] = p.finish()
+		sheets[i] = p.finish().within(width, height)
 	}
 	return sheets
 }
@@ -126,11 +132,6 @@ func shareOf(k figure.Stroke, at figure.Position) (t float64, on bool) {
 func (p *layout) paint() {
 	for _, k := range p.scene.Strokes {
 		p.stroke(k)
-	}
-	for _, k := range p.scene.Links {
-		m := Mark{Path: []Place{p.place(k.From), p.place(k.To)}, Weight: fineWeight, Dashed: true, Line: grey, Fill: NoInk}
-		p.draw(fineLayer, m)
-		p.crossing = append(p.crossing, bar(m.Path[0], m.Path[1], m.Weight).withSides())
 	}
 	for _, k := range p.scene.Guides {
 		p.guide(k)

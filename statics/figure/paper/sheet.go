@@ -11,6 +11,14 @@ type Sheet struct {
 	Origin        Place   // of the lower left corner of the frame, without what stands around it
 	Marks         []Mark
 	Stretched     bool // near joints were held apart, so that not all is to scale
+	Fits          bool // no larger than asked for, and no member of parts drawn apart so short that it is lost among its arrows
+}
+
+// within is the sheet with the report whether it is no larger than that.
+func (s Sheet) within(width, height float64) Sheet {
+	const slack = 2*rim + 0.01
+	s.Fits = s.Width <= width+slack && s.Height <= height+slack
+	return s
 }
 
 // Scaled is the sheet with all that is on it so many times as large.
