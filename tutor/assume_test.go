@@ -4,11 +4,13 @@ import (
 	"math/rand/v2"
 	"path/filepath"
 	"slices"
+	"strings"
 	"testing"
 
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/judging"
 	"unpin/statics/notation"
 	"unpin/tutor/record"
 )
@@ -131,5 +133,30 @@ func TestLetOnlyWhereThePlanIsOnesOwn(t *testing.T) {
 	l := lesson(t, "quay-gantry", Values)
 	if r := l.Type("let Cx left"); r.Kind != Unread || l.about.solution.Forces[5].Turned {
 		t.Errorf("%v", r.Lines)
+	}
+}
+
+// A value against the sense that was assumed is told by that sense, not asked for the part.
+func TestAgainstAssumedSense(t *testing.T) {
+	t.Parallel()
+	l := lesson(t, "quay-gantry", Plan)
+	typeAll(l, "let Dy down", "tell")
+	for q, asking := l.Now(); asking && q.Name != "Dy"; q, asking = l.Now() {
+		l.Type("tell")
+	}
+	q, _ := l.Now()
+	r := l.Type(q.truth.Neg().String())
+	if want := "not yet: the size is right. You took Dy down on CD"; r.Verdict != judging.OtherSense || !strings.HasPrefix(r.Lines[0], want) {
+		t.Errorf("%v, want %s", r.Lines, want)
+	}
+}
+
+// The third hint at a value that was told and is asked again does not hold the value.
+func TestHintHoldsNoAnswer(t *testing.T) {
+	t.Parallel()
+	l := lesson(t, "jetty-deck", Values)
+	typeAll(l, "0", "tell", "back", "hint", "hint")
+	if r := l.Type("hint"); !strings.Contains(r.Lines[0], "RB") || strings.Contains(r.Lines[0], "20.5") {
+		t.Error(r.Lines)
 	}
 }

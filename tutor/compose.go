@@ -87,7 +87,7 @@ func (l *Lesson) choose(line string) (r Reply, equation string) {
 
 // write takes the equation of the sum chosen.
 func (l *Lesson) write(line string) Reply {
-	typed, err := notation.ReadSum(l.bench().judge().Decimals(line), l.about.problem.Units, func(name string) bool { return l.about.forceNamed(name) != statics.None })
+	typed, err := notation.ReadSum(l.bench().judge().Decimals(line), l.about.problem.Units, l.about.namesForce)
 	if err != nil {
 		return unread(judging.Placed(line, err))
 	}

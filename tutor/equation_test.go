@@ -20,6 +20,11 @@ func TestCheckEquation(t *testing.T) {
 		{"jetty-deck", "M A", "-8 RB + 50 + 114 = 0", ""},
 		{"jetty-deck", "M A", "RB = (20*2.5 + 4*3*9.5)/8", ""},
 		{"jetty-deck", "M A", "RB*8 - 20*2.5 - 4*3*9.5 - Ay*0 = 0", ""},
+		{"jetty-deck", "M A", "ΣM_A = RB x 8 - 20 x 2.5 - 4*3*9.5 = 0", ""},
+		{"jetty-deck", "M A", "ΣM A: R_B*8 - 20*2.5 - 4*3²*9.5/3", ""},
+		{"quay-gantry", "CD x", "-Cx + Dx - 9 = 0", ""},
+		{"quay-gantry", "CD x", "Cx.CD + Dx - 9 = 0", ""},
+		{"quay-gantry", "CD x", "Cx.BC + Dx - 9 = 0", "Cx"},
 		{"jetty-deck", "M A", "RB*8 - 20*2.5 = 0", ": does the uniform load 4 kN/m on BC count in this sum?"},
 		{"jetty-deck", "M A", "RB*8 - 20*2.5 + 4*3*9.5 = 0", ": with what sense does the uniform load 4 kN/m on BC enter?"},
 		{"jetty-deck", "M A", "RB*8 - 20*2.5 - 4*3*8 = 0", "not where the load begins: with what arm does the uniform load 4 kN/m on BC enter?"},
@@ -41,7 +46,7 @@ func TestCheckEquation(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		typed, err := notation.ReadSum(r.equation, l.about.problem.Units, func(name string) bool { return l.about.forceNamed(name) >= 0 })
+		typed, err := notation.ReadSum(r.equation, l.about.problem.Units, l.about.namesForce)
 		if err != nil {
 			t.Fatalf("%s: %v", r.equation, err)
 		}
@@ -68,7 +73,7 @@ func TestPlansAreTrueEquations(t *testing.T) {
 					if text == "0 = 0" {
 						continue
 					}
-					typed, err := notation.ReadSum(text, l.about.problem.Units, func(name string) bool { return l.about.forceNamed(name) >= 0 })
+					typed, err := notation.ReadSum(text, l.about.problem.Units, l.about.namesForce)
 					if err != nil {
 						t.Fatalf("%s: %s: %v", name, text, err)
 					}

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"unpin/statics"
+	"unpin/statics/exact"
 	"unpin/statics/judging"
 	"unpin/statics/notation"
 	"unpin/statics/wording"
@@ -101,6 +102,9 @@ func (fb *feedback) forceWrong(q Question, v judging.Verdict) string {
 	f := fb.about.solution.Forces[q.Force]
 	body := wording.Body(fb.about.solution.Assembly, fb.about.solution.Plan[q.Step].Sums[0].Body)
 	switch {
+	case fb.againstAssumed(q, v):
+		return "the size is right. You took " + f.Name + " " + notation.SenseOf(f, exact.Int(1)) + " on " + fb.about.solution.BodyName(f.On) +
+			", so a value in that sense is positive: which way does it act?"
 	case v == judging.OtherSense && f.By != statics.None:
 		return "the size is right, but what one part gets the other gives: same size, opposite sense; this asks for the force on " +
 			fb.about.solution.BodyName(f.On) + "."

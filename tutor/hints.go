@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"unpin/statics"
+	"unpin/statics/exact"
 	"unpin/statics/notation"
 	"unpin/statics/wording"
 )
@@ -54,7 +55,7 @@ func (c coach) hints(q Question) [3]string {
 	h := [3]string{
 		"go round " + wording.Body(a, s.Body) + ": it carries " + notation.List(c.about.acting(s)) + "; which of these count in this sum?",
 		sumRule(s),
-		"write " + wording.New(a, st).Numbers(s, c.sheet.known) + "; then solve it, or type tell.",
+		"write " + wording.New(a, st).Numbers(s, c.knownFor(q)) + "; then solve it, or type tell.",
 	}
 	if q.Kind != ForceValue {
 		t := s.Terms[q.Term]
@@ -63,6 +64,17 @@ func (c coach) hints(q Question) [3]string {
 		h[2] = "the term is: " + wording.New(a, st).Term(s, t) + "."
 	}
 	return h
+}
+
+// knownFor tells the values that stand on the sheet, without those that the step of a question asks for: these may have been
+// found or told, and come again.
+func (c coach) knownFor(q Question) func(int) (exact.Num, bool) {
+	return func(f int) (exact.Num, bool) {
+		if slices.Contains(c.about.solution.Plan[q.Step].Gives, f) {
+			return exact.Num{}, false
+		}
+		return c.sheet.known(f)
+	}
 }
 
 // acting names what acts from outside on the free body of a sum.

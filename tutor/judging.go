@@ -54,6 +54,9 @@ func (b bench) judgedStep(q Question) judging.Step {
 // asked is what a line is read as an answer to.
 func (b bench) asked(q Question) judging.Asked {
 	a := judging.Asked{Name: q.Name, Dim: q.Dim, Axial: q.Kind == SectionPart && q.Quantity == statics.AxialForce, Shear: isShear(q)}
+	if q.Kind == SectionPart {
+		a.Bends, a.Span = q.Quantity == statics.BendingMoment, b.about.solution.Frame.Span(q.Member)
+	}
 	if q.Kind == ForceValue {
 		a.Force = &b.about.solution.Forces[q.Force]
 	}
@@ -74,6 +77,12 @@ func (b bench) read(q Question, line string) (judging.Typed, error) {
 // unread is the reply to a line that could not be read.
 func unread(err error) Reply {
 	return Reply{Kind: Unread, Lines: strings.Split(err.Error(), "\n")}
+}
+
+// namesForce reports whether a typed name is one of a force, alone or with the part that it acts on.
+func (m *matter) namesForce(name string) bool {
+	f, _ := judging.ForceMeant(m.solution.Assembly, name)
+	return f != statics.None
 }
 
 // forceNamed is the force that a typed name means, or None.
@@ -107,10 +116,15 @@ func (fb *feedback) slipOr(q Question, c *judging.Case, v judging.Verdict, typed
 		}
 		return noCouple
 	}
-	if says := fb.found(c.Find(v, typed)); says != "" {
+	if says := fb.found(c.Find(v, typed)); says != "" && !fb.againstAssumed(q, v) {
 		return says
 	}
 	return where(q, v)
+}
+
+// againstAssumed reports whether a force is given in the sense opposite to the one that the student assumed for it.
+func (fb *feedback) againstAssumed(q Question, v judging.Verdict) bool {
+	return q.Kind == ForceValue && v == judging.OtherSense && fb.about.solution.Forces[q.Force].Turned
 }
 
 // found notes the slips that lead to the line in hand, and gives what is said of them.

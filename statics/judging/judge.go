@@ -2,6 +2,7 @@ package judging
 
 import (
 	"slices"
+	"strings"
 
 	"unpin/statics"
 	"unpin/statics/exact"
@@ -49,6 +50,25 @@ func ForceNamed(a *statics.Assembly, name string) int {
 		}
 	}
 	return statics.None
+}
+
+// ForceMeant is the force that a typed name means, or None: also one with the part it acts on, such as Cy.CD, for which the
+// sign is −1 if that is the part on which the force acts reversed.
+func ForceMeant(a *statics.Assembly, name string) (force, sign int) {
+	if f := ForceNamed(a, name); f != statics.None {
+		return f, 1
+	}
+	plain, part, _ := strings.Cut(name, ".")
+	f := ForceNamed(a, plain)
+	if f == statics.None || part == "" {
+		return statics.None, 0
+	}
+	for body, sign := range map[int]int{a.Forces[f].On: 1, a.Forces[f].By: -1} {
+		if body != statics.None && strings.EqualFold(strings.TrimSuffix(part, "+"), strings.TrimSuffix(a.BodyName(body), "+")) {
+			return f, sign
+		}
+	}
+	return statics.None, 0
 }
 
 // ShownSign is a term's sign by the positive turn that the style asks for.

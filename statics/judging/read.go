@@ -16,46 +16,42 @@ type Asked struct {
 	Force *statics.Force // the unknown whose value is asked for, or nil
 	Axial bool           // an axial force, in tension or in compression
 	Shear bool           // a shear force, in the sense in which the style counts it
+	Bends bool           // a bending moment, which may be told by the side that it stretches
+	Span  statics.Vector // of a shear force or bending moment: the direction of its member, from the start on
 }
 
-// Read reads a line as an answer: a number or expression, a unit, a sense. The error is a sentence for the student, where
-// it can with lines beneath that point at the place.
+// Read reads a line as an answer: a number or expression, a unit, a sense, a part that it is meant on. The error is a
+// sentence for the student, where it can with lines beneath that point at the place.
 func (j Judge) Read(q Asked, line string) (Typed, error) {
-	if err := q.strangeName(j.Solution.Assembly, line); err != nil {
+	text, turn, err := j.withoutPart(q, line)
+	if err != nil {
 		return Typed{}, err
 	}
-	a, err := notation.ReadAnswer(j.Decimals(q.withoutName(line)), j.Style.Units, q.Dim)
+	if err := q.strangeName(j.Solution.Assembly, text); err != nil {
+		return Typed{}, err
+	}
+	a, err := notation.ReadAnswer(j.Decimals(text), j.Style.Units, q.Dim)
 	if err != nil {
 		return Typed{}, Placed(line, err)
 	}
-	sign, err := q.SenseSign(a.Sense)
+	sign, err := j.sense(q, a)
 	if err != nil {
 		return Typed{}, err
 	}
 	v, err := typedAs(a)
-	if sign < 0 {
+	if sign*turn < 0 {
 		v = v.neg()
 	}
-	if q.Shear {
+	if q.Shear && a.Sense == notation.NoSense {
 		v = j.turned(v)
 	}
 	return v, err
 }
 
-// withoutName is a line without the name asked for and an equals sign before the answer, as in RB = 20.5. In their place
-// stand blanks, so that the place of a fault stays what it is.
-func (q Asked) withoutName(line string) string {
-	name, _, found := strings.Cut(line, "=")
-	if !found || !notation.NameMatches(strings.TrimSpace(name), q.Name) {
-		return line
-	}
-	return strings.Repeat(" ", len(name)+1) + line[len(name)+1:]
-}
-
 // strangeName is the error of an answer that names an unknown other than the one asked for, alone or in an expression.
 func (q Asked) strangeName(a *statics.Assembly, line string) error {
 	apart := func(r rune) bool { return strings.ContainsRune(" \t+-−*×·/()=", r) }
-	for _, word := range strings.FieldsFunc(q.withoutName(line), apart) {
+	for _, word := range strings.FieldsFunc(line, apart) {
 		f := ForceNamed(a, word)
 		switch {
 		case f == statics.None:
@@ -102,6 +98,10 @@ func (q Asked) Senses() string {
 	switch {
 	case q.Axial:
 		return "it is tension or compression."
+	case q.Shear:
+		return "the forces on the side of the member's start push " + q.ways(" or ") + "."
+	case q.Bends:
+		return "name the side that is stretched, as in: " + q.ways(" or ") + "."
 	case q.Force == nil:
 		return "give its sign."
 	case q.Force.Couple:

@@ -27,7 +27,8 @@ func (j Judge) Sum(s statics.Sum, typed notation.TypedSum, known func(force int)
 		if t.Force == "" {
 			continue
 		}
-		if says := e.stranger(ForceNamed(j.Solution.Assembly, t.Force)); says != "" {
+		f, _ := ForceMeant(j.Solution.Assembly, t.Force)
+		if says := e.stranger(f); says != "" {
 			return Finding{Verdict: Wrong, Says: says}
 		}
 	}
@@ -71,8 +72,8 @@ func (j Judge) equation(s statics.Sum, typed notation.TypedSum, known func(int) 
 	for _, t := range e.typed {
 		if t.Force == "" {
 			e.given = e.given.Add(t.Value)
-		} else if f := ForceNamed(j.Solution.Assembly, t.Force); f != statics.None {
-			e.by[f] = e.by[f].Add(t.Value)
+		} else if f, sign := ForceMeant(j.Solution.Assembly, t.Force); f != statics.None {
+			e.by[f] = e.by[f].Add(t.Value.Mul(exact.Int(int64(sign))))
 		}
 	}
 	return e

@@ -18,7 +18,7 @@ type Answer struct {
 	Places     int             // digits after the point as typed; 0 for a whole number, whatever its trailing zeros
 	Figures    int             // digits as typed from the first that is not 0; 0 for zero
 	Sense      Sense           // how it acts, if a word says so
-	Side       Sense           // of "tension left": the side of the member that is stretched
+	Side       Sense           // of "tension left", and of "top" alone: the side that is stretched; of "compression left" the other
 	Unit       string          // the last unit as typed, or the letters of a letter problem; empty for none
 }
 
@@ -26,7 +26,7 @@ type Answer struct {
 // a unit of any supported system and with words for its sense. Errors are *ReadError; its Mismatch tells a unit of the
 // wrong dimension.
 func ReadAnswer(text string, u Units, want Dimension) (Answer, error) {
-	tokens, fault := lex(text)
+	tokens, fault := lex(timesApart(text))
 	if fault != nil {
 		return Answer{}, fault
 	}

@@ -101,3 +101,19 @@ func hostile() map[string]string {
 		"sines":              strings.TrimSuffix(strings.Repeat("sin("+digits+"/7)+", 90), "+"),
 	}
 }
+
+// testdata/functions.txt holds functions of x as they are typed, with the polynomial read, lowest power first.
+func TestReadFunction(t *testing.T) {
+	t.Parallel()
+	transcript(t, "functions.txt", func(s setting, text string) string {
+		p, err := ReadFunction(text, s.units, s.want)
+		if err != nil {
+			return faultText(err, text)
+		}
+		var powers []string
+		for _, k := range p {
+			powers = append(powers, k.String())
+		}
+		return strings.Join(powers, " ")
+	})
+}

@@ -40,6 +40,8 @@ func (e evaluator) value(x *node) (quantity, *ReadError) {
 		return e.measure(x, a)
 	case callNode:
 		return e.call(x, a)
+	case powerNode:
+		return e.raise(x, a)
 	}
 	b, fault := e.value(x.y)
 	if fault != nil {

@@ -33,7 +33,7 @@ func (p *parser) stray() *ReadError {
 	case t.is(","):
 		return faultAt(t.start, t.end, "a comma has a digit after it", "write one number, such as 12.5")
 	}
-	return faultAt(t.start, t.end, quoted(t.text)+" has no place here", "leave it out, or write + - * / there")
+	return faultAt(t.start, t.end, quoted(p.text[t.start:t.end])+" has no place here", "leave it out, or write + - * / there")
 }
 
 // unknown is the fault of a word that means nothing.

@@ -22,7 +22,7 @@ const (
 	endToken tokenKind = iota
 	numberToken
 	wordToken // letters, then also digits, _ and '
-	signToken // one of + - * / ( ) . , = √
+	signToken // one of + - * / ( ) . , = √ ^, or ^ and a figure
 )
 
 // A token is a piece of a text, from byte start to end. Its text is as typed, with signs made plain (− is -) and the
@@ -39,6 +39,7 @@ func (t token) is(sign string) bool { return t.kind == signToken && t.text == si
 // plainSigns are the signs that are read, and what they stand for.
 var plainSigns = map[rune]string{
 	'+': "+", '-': "-", '*': "*", '/': "/", '(': "(", ')': ")", '.': ".", ',': ",", '=': "=", '√': "√",
+	'^': "^", '²': "^2", '³': "^3",
 	'−': "-", '–': "-", '‐': "-", '‑': "-", '×': "*", '·': "*", '⋅': "*", '∙': "*", '•': "*", '÷': "/", '∕': "/", '⁄': "/",
 }
 
@@ -81,7 +82,7 @@ func lexOne(text string, at int, r rune, width int) (token, *ReadError) {
 	case isSign:
 		return token{signToken, sign, at, at + width}, nil
 	}
-	problem, remedy := strangeSign(text[:at], r)
+	problem, remedy := strangeSign(r)
 	return token{}, faultAt(at, at+width, problem, remedy)
 }
 
@@ -95,13 +96,9 @@ func inWord(r rune) bool {
 	return unicode.IsLetter(r) || isDigit(r) || r == '_' || r == '\'' || r == '’'
 }
 
-// strangeSign says what is wrong with a rune that no text here has, after the text before.
-func strangeSign(before string, r rune) (problem, remedy string) {
+// strangeSign says what is wrong with a rune that no text here has.
+func strangeSign(r rune) (problem, remedy string) {
 	switch {
-	case strings.ContainsRune("²³^", r) && endsLetter(before):
-		return "a unit squared is not read here", "a distributed load is a force per length, such as kN/m"
-	case strings.ContainsRune("²³^", r):
-		return "powers are not read here", "write 3*3 for the square of 3"
 	case strings.ContainsRune("[]{}", r):
 		return "only round brackets are read here", "write ( )"
 	case r == utf8.RuneError:
@@ -113,11 +110,6 @@ func strangeSign(before string, r rune) (problem, remedy string) {
 		return "this character is not read here", "leave it out"
 	}
 	return fmt.Sprintf("%s is not read here", quoted(string(r))), "use digits, + - * / and ( )"
-}
-
-func endsLetter(s string) bool {
-	r, _ := utf8.DecodeLastRuneInString(s)
-	return unicode.IsLetter(r)
 }
 
 // lexNumber is the number that begins at byte at.

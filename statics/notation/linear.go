@@ -37,6 +37,10 @@ func (e evaluator) terms(x *node) ([]TypedTerm, *ReadError) {
 		if hasName(x.x) {
 			return nil, e.fault(x, "a force cannot stand in "+x.text, "write the force times a number")
 		}
+	case powerNode:
+		if hasName(x.x) {
+			return nil, e.fault(x, "two forces do not multiply in a sum", "write each force times a number")
+		}
 	}
 	return e.single(x)
 }

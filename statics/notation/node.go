@@ -14,6 +14,7 @@ const (
 	quotientNode            // x ÷ y
 	callNode                // a function of x
 	measuredNode            // x with a unit
+	powerNode               // x to the power in the text, from 1 to 9
 )
 
 // A node is an expression as typed, from byte start to end of its text.

@@ -8,6 +8,9 @@ import (
 // quantity reads an operand and the unit after it.
 func (p *parser) quantity() (*node, *ReadError) {
 	x, fault := p.operand()
+	if fault == nil {
+		x, fault = p.raised(x)
+	}
 	if fault != nil || x.kind == nameNode || x.kind == letterNode || !p.startsUnit() {
 		return x, fault
 	}
@@ -15,6 +18,9 @@ func (p *parser) quantity() (*node, *ReadError) {
 	unit, fault := p.unit()
 	if fault != nil {
 		return nil, fault
+	}
+	if t := p.next(); t.kind == signToken && strings.HasPrefix(t.text, "^") {
+		return nil, faultAt(t.start, t.end, "a unit squared is not read here", "a distributed load is a force per length, such as kN/m")
 	}
 	end := p.last().end
 	word := strings.TrimRight(p.text[at:end], ".")

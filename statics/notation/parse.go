@@ -1,6 +1,9 @@
 package notation
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+)
 
 // A parser reads tokens by operator precedence.
 type parser struct {
@@ -91,7 +94,7 @@ func (p *parser) product() (*node, *ReadError) {
 	for fault == nil {
 		kind := productNode
 		switch t := p.next(); {
-		case t.is("*"), t.is("/"):
+		case t.is("*"), t.is("/"), p.isTimes(t):
 			if p.take(); t.is("/") {
 				kind = quotientNode
 			}
@@ -137,7 +140,7 @@ func (p *parser) besideNumber() (problem, remedy string) {
 	switch {
 	case last.kind == numberToken && p.peek().is("/"):
 		return "two numbers side by side do not add", fmt.Sprintf("write %s + %s/%s", last.text, t.text, p.tokens[p.at+2].text)
-	case last.kind == numberToken && len(last.text)+len(t.text) > 12:
+	case last.kind == numberToken && (strings.Contains(last.text, ".") || len(last.text)+len(t.text) > 12):
 		return "two numbers side by side do not multiply", "put * between them"
 	case last.kind == numberToken:
 		return "two numbers side by side do not multiply", fmt.Sprintf("write %s*%s, or %s%s if it is one number",

@@ -15,8 +15,8 @@ var senseWords = map[string]Sense{
 	"compression": Compression, "compressive": Compression,
 }
 
-// sideWords are sides of a member that are no sense; the word tension goes with them.
-var sideWords = map[string]Sense{"top": Up, "above": Up, "bottom": Down, "below": Down}
+// sideWords are sides of a member that are no sense; the word tension may go with them.
+var sideWords = map[string]Sense{"top": Up, "above": Up, "upper": Up, "bottom": Down, "below": Down, "lower": Down}
 
 // fillers are words that may stand among those of a sense, and turners make clockwise its opposite.
 var (
@@ -44,7 +44,7 @@ func isSenseWord(word string) bool {
 // A phrase is what the words of a sense say.
 type phrase struct {
 	sense Sense
-	side  Sense // of a tension: the side of the member that is stretched
+	side  Sense // of a bending moment: the side of the member in tension, or with the word in compression
 }
 
 // takePhrase cuts the words of a sense, which may stand in brackets, off the end or else the beginning of the tokens.
@@ -149,20 +149,18 @@ func understand(words []token) (phrase, *ReadError) {
 		fits = p.add(s, sideWords[word]) && fits
 	}
 	switch {
-	case fits && !turned && p.side != NoSense && p.sense != Tension:
-		return p, phraseFault(words, "a side alone says no sense", "write tension before the side that is stretched")
-	case !fits, turned, len(words) > 0 && p.sense == NoSense:
+	case !fits, turned, len(words) > 0 && p.sense == NoSense && p.side == NoSense:
 		return p, phraseFault(words, "these words do not give one sense", "write one of up, down, left, right, cw, ccw, tension, compression")
 	}
 	return p, nil
 }
 
-// add takes in one more word, and reports whether it goes with those before. A direction beside tension is a side.
+// add takes in one more word, and reports whether it goes with those before. A direction beside tension or compression is a side.
 func (p *phrase) add(s, side Sense) (fits bool) {
 	switch {
-	case p.sense == Tension && isDirection(s):
+	case isPull(p.sense) && isDirection(s):
 		s, side = NoSense, s
-	case s == Tension && isDirection(p.sense):
+	case isPull(s) && isDirection(p.sense):
 		p.sense, side = NoSense, p.sense
 	}
 	var sensible, oneSide bool
@@ -170,6 +168,8 @@ func (p *phrase) add(s, side Sense) (fits bool) {
 	p.side, oneSide = joinSenses(p.side, side)
 	return sensible && oneSide
 }
+
+func isPull(s Sense) bool { return s == Tension || s == Compression }
 
 func isDirection(s Sense) bool { return s >= Up && s <= DownRight }
 

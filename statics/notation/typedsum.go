@@ -26,10 +26,11 @@ type TypedFactor struct {
 }
 
 // ReadSum reads a typed equation in units u. The function known reports whether a typed name is one of a force; it may use
-// NameMatches. A force may stand in any one factor of a term, but forces do not multiply or divide. Brackets about a force
+// NameMatches. A title before it is passed over, such as ΣM_A = or ΣFx:, and after one = 0 may be left out. A force may stand in any one factor of a term, but forces do not multiply or divide. Brackets about a force
 // are multiplied out: 2(Cy − 3) has two terms. Errors are *ReadError.
 func ReadSum(text string, u Units, known func(name string) bool) (TypedSum, error) {
-	tokens, fault := lex(text)
+	text = withoutTitle(text)
+	tokens, fault := lex(timesApart(text))
 	if fault != nil {
 		return TypedSum{}, fault
 	}
