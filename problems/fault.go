@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+
+	"unpin/statics/notation"
 )
 
 // A Fault is one thing wrong with a problem file.
@@ -28,11 +30,12 @@ const maxFaults = 100
 // Error is a block of lines for each fault: place and problem, excerpt, remedy.
 func (f *Faults) Error() string {
 	blocks := make([]string, 0, len(f.List)+1)
+	name := notation.Visible(f.File)
 	for _, fault := range f.List {
-		blocks = append(blocks, f.File+fault.block())
+		blocks = append(blocks, name+fault.block())
 	}
 	if f.More > 0 {
-		blocks = append(blocks, fmt.Sprintf("%s: and %d more faults", f.File, f.More))
+		blocks = append(blocks, fmt.Sprintf("%s: and %d more faults", name, f.More))
 	}
 	return strings.Join(blocks, "\n")
 }

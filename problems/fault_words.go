@@ -5,6 +5,8 @@ import (
 	"slices"
 	"strings"
 	"unicode/utf8"
+
+	"unpin/statics/notation"
 )
 
 // quoted is the text in quotes, cut short when long.
@@ -12,7 +14,7 @@ func quoted(text string) string {
 	if r := []rune(text); len(r) > 30 {
 		text = string(r[:30]) + "…"
 	}
-	return `"` + text + `"`
+	return `"` + notation.Visible(text) + `"`
 }
 
 // oneOf lists words for a sentence: "A, B or C"; of many only the first.

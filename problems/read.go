@@ -57,7 +57,7 @@ func Load(path string) (*Problem, error) {
 	}
 	defer file.Close()
 	if info, err := file.Stat(); err == nil && info.IsDir() {
-		return nil, fmt.Errorf("%s is a folder: name a problem file in it", path)
+		return nil, fmt.Errorf("%s is a folder: name a problem file in it", notation.Visible(path))
 	}
 	return ReadFrom(path, file)
 }
@@ -73,6 +73,7 @@ func ReadFrom(name string, from io.Reader) (*Problem, error) {
 
 // unreadable is the error of a file that cannot be opened or read.
 func unreadable(path string, err error) error {
+	path = notation.Visible(path)
 	switch e := (*fs.PathError)(nil); {
 	case errors.Is(err, fs.ErrNotExist):
 		return fmt.Errorf("there is no file %s", path)

@@ -5,6 +5,8 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"unpin/statics/notation"
 )
 
 // A mark is a stretch of one line of the file: line and column from 1, width in characters.
@@ -42,13 +44,25 @@ func (s *source) unclean(number int, line string) *Fault {
 				return &f
 			}
 		}
-		if c < ' ' && c != '\t' || c == 0x7f {
-			f := s.fault(mark{number, column, 1}, fmt.Sprintf("a control character (U+%04X) stands here", c), "Take it out, or save the file as plain text in UTF-8.")
+		if notation.Hidden(c) && c != '\t' {
+			f := s.fault(mark{number, column, 1}, hiddenProblem(c), "Take it out, or save the file as plain text in UTF-8.")
 			return &f
 		}
 		column++
 	}
 	return nil
+}
+
+// hiddenProblem says what is wrong with a character that steers what shows a text.
+func hiddenProblem(c rune) string {
+	kind := "a control character"
+	switch {
+	case c == '\ufeff' || c >= '\u200b' && c <= '\u200d' || c == '\u2060' || c == '\u00ad':
+		kind = "a character that is not seen"
+	case !unicode.IsControl(c):
+		kind = "a character that changes how the text is laid out"
+	}
+	return fmt.Sprintf("%s (U+%04X) stands here", kind, c)
 }
 
 // fault is a fault at the mark, with its excerpt.

@@ -5,12 +5,15 @@ import (
 	"fmt"
 	"regexp"
 	"strings"
+	"unicode/utf8"
 
 	"github.com/goccy/go-yaml"
 	"github.com/goccy/go-yaml/ast"
 	"github.com/goccy/go-yaml/lexer"
 	"github.com/goccy/go-yaml/parser"
 	"github.com/goccy/go-yaml/token"
+
+	"unpin/statics/notation"
 )
 
 // shape is what a value of the file looks like.
@@ -90,7 +93,7 @@ func (b *builder) build(n ast.Node) *node {
 		}
 		return t
 	case *ast.LiteralNode:
-		return &node{shape: scalar, at: markOf(tk), text: strings.TrimSpace(n.Value.Value)}
+		return b.seen(&node{shape: scalar, at: markOf(tk), text: strings.TrimSpace(n.Value.Value)})
 	case *ast.NullNode:
 		at := markOf(tk)
 		if tk.Type == token.ImplicitNullType {
@@ -98,8 +101,30 @@ func (b *builder) build(n ast.Node) *node {
 		}
 		return &node{shape: blank, at: at}
 	}
-	return scalarNode(tk)
+	return b.seen(scalarNode(tk))
 }
+
+// seen refuses a text in which an escape has put what could not stand in the file itself: a character that steers what
+// shows it. Only ends of lines and tabs may be written so. What is refused is taken out, so that no message has it.
+func (b *builder) seen(n *node) *node {
+	at := strings.IndexFunc(n.text, unseen)
+	if at < 0 {
+		return n
+	}
+	c, _ := utf8.DecodeRuneInString(n.text[at:])
+	b.faults = append(b.faults, b.fault(n.at, "in this text "+hiddenProblem(c), "Take its escape out."))
+	n.text = strings.Map(func(c rune) rune {
+		if unseen(c) {
+			return -1
+		}
+		return c
+	}, n.text)
+	n.literal = false
+	return n
+}
+
+// unseen reports whether no text of a problem may have a character.
+func unseen(c rune) bool { return notation.Hidden(c) && c != '\n' && c != '\t' }
 
 // scalarNode is a word, text or number with its text as written.
 func scalarNode(tk *token.Token) *node {
@@ -155,7 +180,7 @@ func (b *builder) table(tk *token.Token, values []*ast.MappingValueNode) *node {
 	t := &node{shape: table, at: markOf(tk)}
 	first := map[string]*node{}
 	for _, v := range values {
-		key := scalarNode(v.Key.GetToken())
+		key := b.seen(scalarNode(v.Key.GetToken()))
 		if b.decimalComma(t, key, v) {
 			continue
 		}

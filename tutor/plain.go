@@ -90,7 +90,9 @@ type plain struct {
 }
 
 // say writes one line. What goes wrong in writing is found when the line is flushed.
-func (p *plain) say(format string, args ...any) { fmt.Fprintf(p.out, format+"\n", args...) }
+func (p *plain) say(format string, args ...any) {
+	fmt.Fprintln(p.out, notation.VisibleLines(fmt.Sprintf(format, args...)))
+}
 
 // unit is what stands in the brackets of a question.
 func (p *plain) unit(q Question) string {

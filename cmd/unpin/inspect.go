@@ -7,6 +7,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"unpin/problems/worksheet"
+	"unpin/statics/notation"
 )
 
 // newInspect tells what kind of frame each problem is.
@@ -56,7 +57,7 @@ func inspect(cmd *cobra.Command, word, format string, more bool) error {
 	default:
 		text = worksheet.Inspect(p, s, worksheet.Options{})
 	}
-	if _, err := io.WriteString(cmd.OutOrStdout(), text); err != nil {
+	if _, err := io.WriteString(cmd.OutOrStdout(), notation.VisibleLines(text)); err != nil {
 		return err
 	}
 	return sound(s)

@@ -25,6 +25,7 @@ var errNo = errors.New("the answer is no")
 // run carries out one command line and returns the exit code. Results go to out, all else to errs. Where out is a pipe
 // that its reader has closed, the runtime ends the program without a word, as people expect of "| head".
 func run(args []string, in io.Reader, out, errs io.Writer) (code int) {
+	errs = visibleWriter{errs}
 	defer func() {
 		if fault := recover(); fault != nil {
 			fmt.Fprintf(errs, "unpin: internal error: %v (a fault of the program, whatever the input)\n", fault)

@@ -7,6 +7,10 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+
+	"github.com/spf13/cobra"
+
+	"unpin/statics/notation"
 )
 
 // deliver writes a finished document to the file at path, or to out where path is "" or "-".
@@ -19,6 +23,39 @@ func deliver(document []byte, path string, out io.Writer) error {
 		return fmt.Errorf("unpin: %s cannot be written: %w", path, plainReason(err))
 	}
 	return nil
+}
+
+// notOver refuses to write over a file that is read, whatever links or spellings of its path name it.
+func notOver(cmd *cobra.Command, output string, words []string) error {
+	if output == "" || output == "-" {
+		return nil
+	}
+	target, err := os.Stat(output)
+	if err != nil || !target.Mode().IsRegular() {
+		return nil
+	}
+	for _, word := range words {
+		source, err := os.Stat(word)
+		if file, ok := cmd.InOrStdin().(*os.File); word == "-" && ok {
+			source, err = file.Stat()
+		}
+		if err == nil && !fromLibrary(word) && os.SameFile(source, target) {
+			return usageFault(cmd, "-o %s would write over the problem %s, which is read: name another file", output, word)
+		}
+	}
+	return nil
+}
+
+// A visibleWriter writes texts, each whole, with what would steer a terminal made visible: file names and words typed may
+// hold it.
+type visibleWriter struct{ to io.Writer }
+
+// Write reports all of the text as written where its visible form was.
+func (w visibleWriter) Write(text []byte) (int, error) {
+	if _, err := io.WriteString(w.to, notation.VisibleLines(string(text))); err != nil {
+		return 0, err
+	}
+	return len(text), nil
 }
 
 // writeWhole writes a file by way of a temporary one beside it, so that a reader finds the old content or the new, never

@@ -11,6 +11,7 @@ import (
 
 	"unpin/problems"
 	"unpin/problems/worksheet"
+	"unpin/statics/notation"
 	"unpin/tutor"
 	"unpin/tutor/record"
 	"unpin/tutor/screen"
@@ -93,7 +94,7 @@ func newLesson(cmd *cobra.Command, word string, begin func(*problems.Problem) (*
 	}
 	warn(cmd, p)
 	if no := sound(s); no != nil {
-		if _, err := io.WriteString(cmd.OutOrStdout(), worksheet.Text(worksheet.One(p, s), worksheet.Options{})); err != nil {
+		if _, err := io.WriteString(cmd.OutOrStdout(), notation.VisibleLines(worksheet.Text(worksheet.One(p, s), worksheet.Options{}))); err != nil {
 			return nil, err
 		}
 		return nil, no

@@ -23,11 +23,12 @@ func find(word string, in io.Reader) (*problems.Problem, error) {
 	if word == "" {
 		return nil, errors.New("the name of the problem is empty. " + whatProblemsAre())
 	}
+	if fromLibrary(word) {
+		p, _ := problems.Library(word)
+		return p, nil
+	}
 	if strings.ContainsRune(word, filepath.Separator) || filepath.Ext(word) != "" {
 		return problems.Load(word)
-	}
-	if p, ok := problems.Library(word); ok {
-		return p, nil
 	}
 	if _, err := os.Stat(word); err == nil {
 		return problems.Load(word)
@@ -36,6 +37,12 @@ func find(word string, in io.Reader) (*problems.Problem, error) {
 		return nil, fmt.Errorf("there is no problem %q; did you mean %s?", word, meant)
 	}
 	return nil, fmt.Errorf("there is no problem %q. %s", word, whatProblemsAre())
+}
+
+// fromLibrary reports whether a word means a problem of the library. No name there has a folder or an ending.
+func fromLibrary(word string) bool {
+	_, ok := problems.Library(word)
+	return ok
 }
 
 // solved is the problem that a word means and its frame, counted and, if it is determinate, solved.

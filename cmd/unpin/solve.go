@@ -3,71 +3,60 @@ package main
 import (
 	"errors"
 	"fmt"
-	"path/filepath"
 	"strings"
 
 	"github.com/spf13/cobra"
 
-	"unpin/problems"
 	"unpin/problems/worksheet"
-	"unpin/statics"
+	"unpin/statics/notation"
 	"unpin/statics/wording"
 )
 
-// formats are the ways to write a solution.
-var formats = []string{"text", "markdown", "html", "json", "svg", "pdf"}
-
-// endings are those of files that tell the format.
-var endings = map[string]string{".txt": "text", ".md": "markdown", ".html": "html", ".json": "json", ".svg": "svg", ".pdf": "pdf"}
-
 // newSolve writes the whole solution.
 func newSolve() *cobra.Command {
-	var format, file string
-	var looks look
+	var w writing
 	cmd := &cobra.Command{
-		Use:   "solve PROBLEM",
+		Use:   "solve PROBLEM...",
 		Short: "Write the whole solution.",
 		Long: "Write the whole solution: count, free bodies, every sum and what it gives, check, N V M of every member;\n" +
-			"as svg one figure of it.\n" +
-			"A frame that is not determinate is refused with the reason, and the exit code is 1.",
-		Args: oneProblem,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			if named, ok := endings[filepath.Ext(file)]; ok && !cmd.Flags().Changed("as") {
-				format = named
+			"as svg one figure of it. Several problems stand one after the other; as json they are a list.\n" +
+			"A frame that is not determinate is refused with the reason, and the exit code is 1; it is 2 if a problem\n" +
+			"cannot be read.",
+		Args: someProblems,
+		RunE: func(cmd *cobra.Command, words []string) error {
+			if err := w.settle(cmd, words); err != nil {
+				return err
 			}
-			return solve(cmd, args[0], format, file, looks)
+			return solve(cmd, words, w)
 		},
 	}
-	cmd.Flags().Var(oneOf(&format, "text", formats), "as", "the format; if not given, the one that FILE's ending names")
-	cmd.Flags().Var(oneOf(&looks.figure, worksheet.Figures[0], worksheet.Figures), "figure", "the `FIGURE` of an SVG: "+strings.Join(worksheet.Figures, ", "))
-	cmd.Flags().Var((*ordinal)(&looks.step), "step", "in place of --figure, step `N` of the plan with its arms")
-	cmd.Flags().Var(oneOf(&looks.paper, worksheet.A4.Name, []string{worksheet.A4.Name, worksheet.Letter.Name}), "paper", "the paper of a PDF")
-	cmd.Flags().Var(someOf(&looks.only, worksheet.Parts), "only", "only some `PARTS` of the solution, with commas between: "+strings.Join(worksheet.Parts, ", "))
-	cmd.Flags().StringVarP(&file, "output", "o", "", "write to `FILE`, not to standard output")
+	cmd.Flags().Var(oneOf(&w.format, "text", formats), "as", "the format; if not given, the one that FILE's ending names")
+	cmd.Flags().Var(oneOf(&w.figure, worksheet.Figures[0], worksheet.Figures), "figure", "the `FIGURE` of an SVG: "+strings.Join(worksheet.Figures, ", "))
+	cmd.Flags().Var((*ordinal)(&w.step), "step", "in place of --figure, step `N` of the plan with its arms")
+	cmd.Flags().Var(oneOf(&w.paper, worksheet.A4.Name, []string{worksheet.A4.Name, worksheet.Letter.Name}), "paper", "the paper of a PDF")
+	cmd.Flags().Var(someOf(&w.only, worksheet.Parts), "only", "only some `PARTS` of the solution, with commas between: "+strings.Join(worksheet.Parts, ", "))
+	cmd.Flags().StringVarP(&w.file, "output", "o", "", "write to `FILE`, not to standard output")
 	return cmd
 }
 
-// A look is what only some formats ask for.
-type look struct {
+// A writing is how a solution is written, and where.
+type writing struct {
+	format, file  string
 	figure, paper string
 	only          []string
 	step          int // of the plan, from 1, that an SVG shows; 0 is none
 }
 
-func solve(cmd *cobra.Command, word, format, file string, looks look) error {
-	if len(looks.only) > 0 && (format == "json" || format == "svg") {
-		return usageFault(cmd, "--only is of no use with %s: it chooses parts of text, markdown, html and pdf%s", format,
-			map[string]string{"json": "; the JSON always has all", "svg": "; --figure chooses the figure"}[format])
+// solve writes the solutions of those problems that can be read. The error is the worst of what came of them.
+func solve(cmd *cobra.Command, words []string, w writing) error {
+	all, faults := read(cmd, words)
+	if len(all) == 0 {
+		return errors.Join(faults...)
 	}
-	p, s, err := solved(cmd, word)
-	if err != nil {
-		return err
+	if first := all[0].Solution; w.step > len(first.Plan) && first.Values != nil {
+		return usageFault(cmd, "--step cannot be %d: the plan has %d steps", w.step, len(first.Plan))
 	}
-	warn(cmd, p)
-	if looks.step > len(s.Plan) && s.Values != nil {
-		return usageFault(cmd, "--step cannot be %d: the plan has %d steps", looks.step, len(s.Plan))
-	}
-	document, err := solution(p, s, format, looks)
+	document, err := w.document(all)
 	if errors.Is(err, worksheet.ErrNoFigure) {
 		fmt.Fprintln(cmd.ErrOrStderr(), wording.Sentence(err.Error()))
 		return errNo
@@ -75,32 +64,79 @@ func solve(cmd *cobra.Command, word, format, file string, looks look) error {
 	if err != nil {
 		return err
 	}
-	if err := deliver(document, file, cmd.OutOrStdout()); err != nil {
+	if err := deliver(document, w.file, cmd.OutOrStdout()); err != nil {
 		return err
 	}
-	return sound(s)
+	if len(faults) > 0 {
+		return errors.Join(faults...)
+	}
+	for _, one := range all {
+		if err := sound(one.Solution); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
-// solution is the solution as a document.
-func solution(p *problems.Problem, s *statics.Solution, format string, looks look) ([]byte, error) {
-	o := worksheet.Options{Only: looks.only}
-	if looks.paper == worksheet.Letter.Name {
+// read solves the problems that the words mean, with their warnings, and collects what is wrong with the others.
+func read(cmd *cobra.Command, words []string) (all []worksheet.Solved, faults []error) {
+	for _, word := range words {
+		p, s, err := solved(cmd, word)
+		if err != nil {
+			faults = append(faults, err)
+			continue
+		}
+		warn(cmd, p)
+		all = append(all, worksheet.Solved{Problem: p, Solution: s})
+	}
+	return all, faults
+}
+
+// document is the solutions in the format chosen. What is text has nothing in it that would steer a terminal.
+func (w writing) document(all []worksheet.Solved) ([]byte, error) {
+	o := worksheet.Options{Only: w.only}
+	if w.paper == worksheet.Letter.Name {
 		o.Paper = worksheet.Letter
 	}
-	switch format {
-	case "markdown":
-		return []byte(worksheet.Markdown(worksheet.One(p, s), o)), nil
-	case "html":
-		return []byte(worksheet.HTML(worksheet.One(p, s), o)), nil
-	case "json":
-		return worksheet.JSON(p, s), nil
-	case "svg":
-		if looks.step != 0 {
-			return worksheet.StepSVG(p, s, looks.step)
-		}
-		return worksheet.SVG(p, s, looks.figure)
-	case "pdf":
-		return worksheet.PDF(worksheet.One(p, s), o)
+	if w.format == "pdf" {
+		return worksheet.PDF(all, o)
 	}
-	return []byte(worksheet.Text(worksheet.One(p, s), o)), nil
+	text := ""
+	switch w.format {
+	case "markdown":
+		text = worksheet.Markdown(all, o)
+	case "html":
+		text = worksheet.HTML(all, o)
+	case "json":
+		text = listed(all)
+	case "svg":
+		svg, err := w.drawing(all[0])
+		if err != nil {
+			return nil, err
+		}
+		text = string(svg)
+	default:
+		text = worksheet.Text(all, o)
+	}
+	return []byte(notation.VisibleLines(text)), nil
+}
+
+// drawing is the figure chosen.
+func (w writing) drawing(one worksheet.Solved) ([]byte, error) {
+	if w.step != 0 {
+		return worksheet.StepSVG(one.Problem, one.Solution, w.step)
+	}
+	return worksheet.SVG(one.Problem, one.Solution, w.figure)
+}
+
+// listed is the JSON of one solution, or the list of several.
+func listed(all []worksheet.Solved) string {
+	var objects []string
+	for _, one := range all {
+		objects = append(objects, strings.TrimSpace(string(worksheet.JSON(one.Problem, one.Solution))))
+	}
+	if len(objects) == 1 {
+		return objects[0] + "\n"
+	}
+	return "[" + strings.Join(objects, ",\n") + "]\n"
 }

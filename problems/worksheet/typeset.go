@@ -31,13 +31,13 @@ func (d *document) typesetter() typesetter {
 }
 
 // printable is a text with all replaced that the font cannot have: what is no Unicode, what lies beyond its first plane,
-// and control characters.
+// and what is not seen but steers what shows the text.
 func printable(text string) string {
 	return strings.Map(func(r rune) rune {
 		switch {
 		case r == utf8.RuneError || r > 0xffff:
 			return '\ufffd'
-		case r < ' ' || r == 0x7f || r >= 0x80 && r < 0xa0:
+		case notation.Hidden(r):
 			return ' '
 		}
 		return r

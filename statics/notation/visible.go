@@ -1,0 +1,49 @@
+package notation
+
+import (
+	"fmt"
+	"strings"
+	"unicode"
+	"unicode/utf16"
+	"unicode/utf8"
+)
+
+// Hidden reports whether a character steers what shows a text and is itself not seen: a control character, one that
+// sets the direction of writing, takes no width, or ends a line or paragraph (Unicode's classes Cc, Cf, Zl and Zp). No
+// text of a problem may have one but the tab and the ends of its lines.
+func Hidden(c rune) bool {
+	return unicode.In(c, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp)
+}
+
+// Visible is a text of one line with each character that is Hidden written as an escape, \u001b, and each byte that is
+// no UTF-8 as \ufffd, so that neither a terminal nor a reader of the page can be misled by it. In a JSON string these
+// escapes are what JSON has for the same characters.
+func Visible(text string) string { return visible(text, Hidden) }
+
+// VisibleLines is Visible for a text of several lines: ends of lines and tabs stay.
+func VisibleLines(text string) string {
+	return visible(text, func(c rune) bool { return Hidden(c) && c != '\n' && c != '\t' })
+}
+
+// visible is the text with the characters that are to be escaped.
+func visible(text string, escape func(rune) bool) string {
+	if utf8.ValidString(text) && !strings.ContainsFunc(text, escape) {
+		return text
+	}
+	var b strings.Builder
+	for at := 0; at < len(text); {
+		c, size := utf8.DecodeRuneInString(text[at:])
+		switch high, low := utf16.EncodeRune(c); {
+		case c == utf8.RuneError && size == 1:
+			b.WriteString(`\ufffd`)
+		case !escape(c):
+			b.WriteRune(c)
+		case c > 0xffff:
+			fmt.Fprintf(&b, `\u%04x\u%04x`, high, low)
+		default:
+			fmt.Fprintf(&b, `\u%04x`, c)
+		}
+		at += size
+	}
+	return b.String()
+}
