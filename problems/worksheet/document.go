@@ -24,11 +24,22 @@ type document struct {
 
 func newDocument(p *problems.Problem, s *statics.Solution, ascii bool) *document {
 	st := p.Style(ascii)
-	d := &document{p: p, Solution: s, st: st, say: wording.New(s.Assembly, st), passages: passages{ascii: ascii}}
+	d := &document{p: seen(p), Solution: s, st: st, say: wording.New(s.Assembly, st), passages: passages{ascii: ascii}}
 	for _, g := range s.Diagrams {
 		d.stations = append(d.stations, g.Stations())
 	}
 	return d
+}
+
+// seen is the problem with nothing hidden in its texts.
+func seen(p *problems.Problem) *problems.Problem {
+	visible := *p
+	visible.Title, visible.Text = notation.VisibleLines(p.Title), notation.VisibleLines(p.Text)
+	visible.Warnings = nil
+	for _, w := range p.Warnings {
+		visible.Warnings = append(visible.Warnings, notation.VisibleLines(w))
+	}
+	return &visible
 }
 
 // solution sets out the worked solution, or those parts of it that are asked for. Of a frame that has none it tells why,

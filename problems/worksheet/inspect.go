@@ -15,9 +15,9 @@ import (
 // are, how long its plan, and which slips its numbers would hide.
 func Inspect(p *problems.Problem, s *statics.Solution, o Options) string {
 	d := inspection{newDocument(p, s, o.ASCII)}
-	d.title(oneLine(p.Title))
+	d.title(oneLine(d.p.Title))
 	counting(d).write()
-	for _, w := range p.Warnings {
+	for _, w := range d.p.Warnings {
 		d.item("Warning    ", w)
 	}
 	if s.Count.Determinacy() != statics.Determinate {

@@ -44,7 +44,7 @@ func PDF(all []Solved, o Options) ([]byte, error) {
 // titleOf is the title of a document with several solutions.
 func titleOf(all []Solved) string {
 	if len(all) == 1 {
-		return oneLine(all[0].Problem.Title)
+		return oneLine(seen(all[0].Problem).Title)
 	}
 	return number(len(all)) + " solutions"
 }
