@@ -1,6 +1,10 @@
 package problems
 
-import "unpin/statics/notation"
+import (
+	"slices"
+
+	"unpin/statics/notation"
+)
 
 // field is one field of a problem file: its name, the shapes its value may have, and what it means. These tables drive
 // the strict reading, and hold what a schema for editors needs.
@@ -124,6 +128,24 @@ func (fs fields) names() []string {
 	var names []string
 	for _, f := range fs {
 		names = append(names, f.name)
+	}
+	return names
+}
+
+// FieldNames lists the fields that a problem file may have at any depth, each once, in the order of the format. Joints and
+// names of numbers are none.
+func FieldNames() []string {
+	groups := []fields{problemFields, slideFields, supportFields}
+	for _, kind := range loadKinds {
+		groups = append(groups, loadFields[kind])
+	}
+	var names []string
+	for _, group := range append(groups, askFields) {
+		for _, name := range group.names() {
+			if !slices.Contains(names, name) {
+				names = append(names, name)
+			}
+		}
 	}
 	return names
 }

@@ -2,9 +2,13 @@ package main
 
 import (
 	"runtime/debug"
+	"slices"
 	"strings"
 	"testing"
+	"unicode"
 	"unicode/utf8"
+
+	"unpin/problems"
 )
 
 // TestTopics reads every topic of help: its lines fit a page, and what it shows as typed is right.
@@ -28,17 +32,38 @@ func TestTopics(t *testing.T) {
 	}
 }
 
-// TestTopicFile solves the problem that the topic on problem files shows.
+// TestTopicFile solves the problems that the topic on problem files shows.
 func TestTopicFile(t *testing.T) {
 	t.Parallel()
 	about, _ := topicNamed("file")
-	_, rest, _ := strings.Cut(about.text(), "\n\n")
-	example, _, _ := strings.Cut(rest, "\n\n")
-	if !strings.HasPrefix(example, "  title: ") {
-		t.Fatalf("the example is\n%s", example)
+	shown := 0
+	for block := range strings.SplitSeq(about.text(), "\n\n") {
+		if !strings.HasPrefix(block, "  title: ") {
+			continue
+		}
+		shown++
+		if complaint := checkProblem(strings.ReplaceAll("\n"+block, "\n  ", "\n")); complaint != "" {
+			t.Error(complaint)
+		}
 	}
-	if complaint := checkProblem(strings.ReplaceAll("\n"+example, "\n  ", "\n")); complaint != "" {
-		t.Error(complaint)
+	if shown < 2 {
+		t.Errorf("%d problems are shown", shown)
+	}
+}
+
+// TestTopicFileNamesAllFields looks for every field of the format in the topic on problem files.
+func TestTopicFileNamesAllFields(t *testing.T) {
+	t.Parallel()
+	about, _ := topicNamed("file")
+	words := strings.FieldsFunc(about.text(), func(r rune) bool { return !unicode.IsLetter(r) && r != '-' })
+	names := problems.FieldNames()
+	if len(names) < 35 {
+		t.Errorf("the format has only %d fields: %v", len(names), names)
+	}
+	for _, name := range names {
+		if !slices.Contains(words, name) {
+			t.Errorf("the topic does not tell of the field %s", name)
+		}
 	}
 }
 

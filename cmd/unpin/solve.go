@@ -20,6 +20,7 @@ func newSolve() *cobra.Command {
 		Short: "Write the whole solution.",
 		Long: "Write the whole solution: count, free bodies, every sum and what it gives, check, N V M of every member;\n" +
 			"as svg one figure of it. Several problems stand one after the other; as json they are a list.\n" +
+			"In the JSON a force's value is along the unit vector of its direction; along itself is unscaled: [3, 4], not [0.6, 0.8].\n" +
 			"A frame that is not determinate is refused with the reason, and the exit code is 1; it is 2 if a problem\n" +
 			"cannot be read.",
 		Args: someProblems,

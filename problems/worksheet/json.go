@@ -12,7 +12,7 @@ import (
 //
 //   - value is a decimal: in full where it ends (within 40 figures), else to 20 significant figures; exact is the number
 //     itself, as 20/3 or 5*sqrt(2)/2.
-//   - A force's value is along `along` (unscaled) as it acts on the part or pin `on`; a couple has no along and counts
+//   - A force's value is along the unit vector of `along`, which itself is unscaled, as it acts on the part or pin `on`; a couple has no along and counts
 //     counter-clockwise. A pair of pin forces is given once.
 //   - about and along of a sum are decimals where these end, fractions where they do not, else decimals of 34 figures.
 //   - A step of the plan has a sum and gives forces; sums solved together stand in its sums; a sum kept for later has
