@@ -34,7 +34,7 @@ func (l *Lesson) assume(words []string) Reply {
 	if sign < 0 {
 		l.turn(i)
 	}
-	return Reply{Kind: Listed, Lines: []string{l.about.unknownText(l.about.solution.Forces[i])}}
+	return Reply{Kind: Listed, Lines: []string{l.about.unknownText(i)}}
 }
 
 // assumedSign is +1 if the sense, on the part it is meant on, is the positive sense that force i has now, else −1.
@@ -105,9 +105,9 @@ func sumsAgain(a *statics.Assembly, sums []statics.Sum) []statics.Sum {
 // assumedLines list the unknowns that are taken in another sense than the one they are given.
 func (m *matter) assumedLines() []string {
 	var lines []string
-	for _, f := range m.solution.Forces {
+	for i, f := range m.solution.Forces {
 		if f.Turned {
-			lines = append(lines, "As assumed, "+m.unknownText(f))
+			lines = append(lines, "As assumed, "+m.unknownText(i))
 		}
 	}
 	return lines

@@ -16,21 +16,22 @@ type command struct {
 	word, help string
 	outcome    record.Outcome // how it is kept; empty where it keeps that itself
 	do         func(l *Lesson, q Question, asking bool) Reply
+	aids       bool // it helps, which an exam does not
 }
 
 var commands []command
 
 func init() { // here, since help lists the table itself
 	commands = []command{
-		{"hint", "points, then teaches, then says what to write", record.Hinted, (*Lesson).hint},
-		{"example", "shows a step of the same kind from another problem, worked whole", record.Example, (*Lesson).example},
-		{"tell", "tells the value and goes on", record.Told, (*Lesson).tell},
-		{"back", "returns to the question before", record.Back, (*Lesson).back},
-		{"resume", "takes up earlier work on this problem, before anything is answered", "", (*Lesson).resume},
-		{"restart", "sets aside what was done here, now and earlier, and begins anew", "", (*Lesson).restart},
-		{"sheet", "lists what is known", record.Listed, (*Lesson).showSheet},
-		{"help", "lists what can be typed", record.Listed, help},
-		{"quit", "stops; what is done is kept", record.Left, quit},
+		{"hint", "points, then teaches, then says what to write", record.Hinted, (*Lesson).hint, true},
+		{"example", "shows a step of the same kind from another problem, worked whole", record.Example, (*Lesson).example, true},
+		{"tell", "tells the value and goes on", record.Told, (*Lesson).tell, false},
+		{"back", "returns to the question before", record.Back, (*Lesson).back, false},
+		{"resume", "takes up earlier work on this problem, before anything is answered", "", (*Lesson).resume, false},
+		{"restart", "sets aside what was done here, now and earlier, and begins anew", "", (*Lesson).restart, false},
+		{"sheet", "lists what is known", record.Listed, (*Lesson).showSheet, false},
+		{"help", "lists what can be typed", record.Listed, help, false},
+		{"quit", "stops; what is done is kept", record.Left, quit, false},
 	}
 }
 
@@ -49,7 +50,13 @@ func help(l *Lesson, _ Question, _ bool) Reply {
 		"Type a number, a fraction or an expression, with a unit and a sense if you like: 9.5, 45/8, 0.5*6*4, 12000 N, 15 down.",
 	}
 	for _, c := range commands {
-		lines = append(lines, c.word+": "+c.help+".")
+		switch {
+		case l.sheet.exam && c.aids:
+		case l.sheet.exam && c.outcome == record.Told:
+			lines = append(lines, c.word+": leaves the question open and goes on.")
+		default:
+			lines = append(lines, c.word+": "+c.help+".")
+		}
 	}
 	if l.Open() {
 		lines = append(lines, "let "+l.about.solution.Forces[0].Name+" "+notation.SenseOf(l.about.solution.Forces[0], exact.Int(-1))+

@@ -9,7 +9,7 @@ import (
 	"unpin/statics/notation"
 )
 
-// A lesson asks, shows and speaks in the conventions of its problem. Inside it reckons as package statics does, where V is
+// A lesson asks, shows and speaks in the conventions of its problem. Inside it counts as package statics does, where V is
 // positive if it turns a piece clockwise: values of V are turned where they are read and where they are shown.
 
 // shear is the turn that positive shear gives a piece.
@@ -60,14 +60,6 @@ func (m *matter) slopeOfMoment() string {
 		return "minus the shear"
 	}
 	return "the shear"
-}
-
-// shearSigns says how V counts along a member, and how M goes with it.
-func (m *matter) shearSigns() (slope, side string) {
-	if m.turnedShear() {
-		return "dM/dx = -V", "right"
-	}
-	return "dM/dx = V", "left"
 }
 
 // NewPlain begins a lesson for the line mode: its values have the signs of the JSON and its plan is the plain one, and

@@ -7,7 +7,7 @@ import (
 	"unpin/statics/judging"
 )
 
-// What is said of N, V and M at a cut: it speaks of jumps, of areas, of what is nought at pins and free ends, and of
+// What is said of N, V and M at a cut: it speaks of jumps, of areas, of what is zero at pins and free ends, and of
 // corners in balance.
 
 // A spot is where along its member a cut is.
@@ -79,17 +79,23 @@ func (m *matter) joined(j, member int) (connection, rigidly bool) {
 	return false, false
 }
 
-// sectionRule is how N, V or M at a cut is found.
-func (m *matter) sectionRule(q statics.Quantity, from string) string {
-	switch q {
+// sectionRule is how N, V or M at a cut is found, and when it is positive.
+func (m *matter) sectionRule(q Question) string {
+	from := m.startOf(q)
+	switch q.Quantity {
 	case statics.AxialForce:
-		return "the axial force is what the cut must supply along the member; a pull away from the kept piece is tension, positive."
+		return "N balances the forces along the member on the side of " + from + ": positive when it pulls on the piece you kept."
 	case statics.ShearForce:
-		_, side := m.shearSigns()
-		return "the shear is the sum, square to the member, of all forces on the side of " + from +
-			"; positive to the " + side + " as one looks along the member."
+		return "V is the sum of the forces perpendicular to the member on the side of " + from + ": positive when they push " +
+			m.words().ShearSense(q.Member) + "."
 	}
-	return "take moments about the cut of all that acts on the side of " + from + "; a couple counts as it is."
+	return "take moments about the cut of all that acts on the side of " + from + ", couples without an arm: M is positive when the " +
+		m.words().MomentSide(q.Member) + " is stretched."
+}
+
+// startOf is the joint that distances along the member of a question are measured from.
+func (m *matter) startOf(q Question) string {
+	return m.solution.Frame.Joints[m.solution.Frame.Members[q.Member].From].Name
 }
 
 // sectionRight says why a right internal force is right.
@@ -98,30 +104,30 @@ func (fb *feedback) sectionRight(q Question) string {
 	after := q.Station.Side == statics.After && !q.Station.At.IsZero()
 	switch {
 	case q.Quantity == statics.BendingMoment && q.Station.Extreme:
-		return "the shear passes through nought here, so the moment has a peak."
+		return "the shear is zero here, so the moment has a peak."
 	case q.Quantity == statics.BendingMoment && q.truth.IsZero():
-		return nought(at)
+		return noMoment(at)
 	case after:
 		return [...]string{
-			"a force along the member makes the axial force step by its own size.",
-			"a point load across the member makes the shear step by its own size.",
-			"a couple makes the moment step by its own size.",
+			"a force along the member makes the axial force jump by its own size.",
+			"a point load across the member makes the shear jump by its own size.",
+			"a couple makes the moment jump by its own size.",
 		}[q.Quantity]
 	case at == corner && q.Station.At.IsZero():
-		return "a rigid joint is in balance: what the other members bring to it, this one takes on."
+		return "a rigid joint is in balance: this member takes what the others bring to it."
 	case !q.Station.At.IsZero() && q.Quantity == statics.BendingMoment:
 		return "from the place before, the moment changes by the area under the shear."
 	case !q.Station.At.IsZero() && q.Quantity == statics.ShearForce:
 		return "from the place before, the shear changes by the load between."
 	}
-	return "the cut supplies what the forces on one side of it lack."
+	return "the cut balances the forces on one side."
 }
 
-// nought says why there is no moment at a spot.
-func nought(at spot) string {
+// noMoment says why there is no moment at a spot.
+func noMoment(at spot) string {
 	switch at {
 	case free:
-		return "beyond a free end nothing acts, so the moment there is nought."
+		return "beyond a free end nothing acts, so the moment there is zero."
 	case pinned:
 		return "what joins the member here lets it turn, so it passes no moment."
 	case supported:
@@ -143,14 +149,14 @@ func (fb *feedback) sectionWrong(q Question, v judging.Verdict) string {
 		}
 		return "the size is right: which side of the member is stretched?"
 	}
-	from := fb.about.solution.Frame.Joints[fb.about.solution.Frame.Members[q.Member].From].Name
+	from := fb.about.startOf(q)
 	switch fb.sheet.inHand().tries {
 	case 0, 1:
-		return fb.about.sectionRule(q.Quantity, from)
+		return fb.about.sectionRule(q)
 	case 2:
 		return fb.fromBefore(q, from)
 	case 3:
-		return "a cut is only as good as the forces on its piece: list each one on the side of " + from + ", with its value and its sense here."
+		return "list every force on the piece on the side of " + from + ", with its value and its sense."
 	}
 	return helpOffered
 }
@@ -160,15 +166,15 @@ func (fb *feedback) fromBefore(q Question, from string) string {
 	at := fb.about.spotOf(q)
 	switch {
 	case q.Quantity == statics.BendingMoment && (at == pinned || at == free):
-		return "a moment needs something to pass it: what can this end of the member pass?"
+		return "what joins or holds this end of the member: can it pass a moment?"
 	case at == corner && q.Station.At.IsZero():
-		return "a rigid joint is in balance: what do the other members and the loads there bring, that this member must take on?"
+		return "a rigid joint is in balance: what do the other members and the loads there bring to it?"
 	case q.Station.Side == statics.After && !q.Station.At.IsZero():
-		return "a load at a place makes a step there, by its own size: from which value, and which way?"
+		return "a load at a place makes a jump there, by its own size: from which value, and which way?"
 	case !q.Station.At.IsZero() && q.Quantity == statics.BendingMoment:
 		return "from one place to the next the moment changes by the area under the shear: how large is it, and with what sign?"
 	case !q.Station.At.IsZero() && q.Quantity == statics.ShearForce:
 		return "from one place to the next the shear changes by the load between: how large is that, and which way does it act?"
 	}
-	return "the piece on the side of " + from + " is at rest like every other: what must the cut supply for that?"
+	return "the piece on the side of " + from + " is in equilibrium: what must act at the cut for that?"
 }

@@ -98,7 +98,7 @@ func (c coach) examples(q Question) []example {
 }
 
 // comparable reports whether a question of another problem serves as an example for q: it asks for the same kind of
-// thing, and its answer is neither nought nor the one asked for here.
+// thing, and its answer is neither zero nor the one asked for here.
 func (c coach) comparable(q Question, other *Lesson, what Question) bool {
 	if q.Step == statics.None && !q.Composing() {
 		same := what.Kind == q.Kind && what.Quantity == q.Quantity && what.Step == statics.None
@@ -199,11 +199,11 @@ func (x example) lines(m *matter) []string {
 // sectionExample works N, V or M at a place.
 func (t teller) sectionExample(q Question) []string {
 	m := t.about.solution.Frame.Members[q.Member]
-	from := t.about.solution.Frame.Joints[m.From].Name
+	rule := t.about.sectionRule(q)
 	a, s := t.about.sectionSum(q)
 	lines := []string{
-		wording.Sentence(q.Name + " is asked for: cut member " + m.Name + " there, and keep the piece on the side of " + from),
-		wording.Sentence(t.about.sectionRule(q.Quantity, from)[:len(t.about.sectionRule(q.Quantity, from))-1]),
+		wording.Sentence(q.Name + " is asked for: cut member " + m.Name + " there, and keep the piece on the side of " + t.about.startOf(q)),
+		wording.Sentence(rule[:len(rule)-1]),
 		wording.New(a, t.about.style()).Symbols(s),
 	}
 	if numbers := wording.New(a, t.about.style()).Numbers(s, t.about.knownIn(a)); numbers != lines[2] {
@@ -212,7 +212,7 @@ func (t teller) sectionExample(q Question) []string {
 	return append(lines, t.about.truthText(q)+".")
 }
 
-// shapeExample tells a shape, or where the shear is nought, with the values of the member it rests on.
+// shapeExample tells a shape, or where the shear is zero, with the values of the member it rests on.
 func (t teller) shapeExample(q Question, asked []Question) []string {
 	var lines []string
 	for _, other := range asked {

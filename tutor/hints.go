@@ -113,11 +113,11 @@ func termRule(k Kind, s statics.Sum) string {
 // sectionHints are the hints for N, V or M at a place.
 func (c coach) sectionHints(q Question) [3]string {
 	m := c.about.solution.Frame.Members[q.Member]
-	from := c.about.solution.Frame.Joints[m.From].Name
+	from := c.about.startOf(q)
 	a, s := c.about.sectionSum(q)
 	return [3]string{
 		"cut member " + m.Name + " here and keep the piece on the side of " + from + ".",
-		c.about.sectionRule(q.Quantity, from),
+		c.about.sectionRule(q),
 		"write " + wording.New(a, c.about.style()).Numbers(s, c.about.knownIn(a)) + "; then solve it for " + q.Quantity.Letter() + ", or type tell.",
 	}
 }

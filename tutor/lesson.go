@@ -50,7 +50,7 @@ func (a answer) unaided() bool { return a.hints == 0 && a.examples == 0 && !a.to
 
 // An Event is one thing a student did at a question.
 type Event struct {
-	Number   int    // of the question, from nought
+	Number   int    // of the question, from zero
 	Question string // its name
 	Key      string // its name where that stands for itself in the lesson, else with the step and sum before it
 	Typed    string // what was typed: a value or a command
@@ -103,7 +103,7 @@ func (l *Lesson) Now() (Question, bool) {
 	return l.sheet.questions[l.sheet.at], true
 }
 
-// Position is the number of the question in hand, from nought, and how many there are.
+// Position is the number of the question in hand, from zero, and how many there are.
 func (l *Lesson) Position() (at, of int) { return l.sheet.at, len(l.sheet.questions) }
 
 // A ReplyKind says what became of a line.

@@ -87,6 +87,7 @@ type plain struct {
 	out          *bufio.Writer
 	step, member int  // introduced last
 	shownHow     bool // how a sum is chosen
+	left         int  // unknowns told of as left
 }
 
 // say writes one line. What goes wrong in writing is found when the line is flushed.
@@ -132,7 +133,7 @@ func (p *plain) opening() {
 // reopening says what stands before a step that comes again: the frame with its numbers, and what is known by then.
 func (p *plain) reopening() {
 	q, _ := p.l.Now()
-	p.say("%s was told: here is a step of its kind once more, with other numbers.", q.Name)
+	p.say("You were shown %s; try one like it with new numbers.", q.Name)
 	p.lines(figure.Describe(p.l.about.solution.Assembly, figure.Options{Style: p.l.about.style()}))
 	p.lines(p.l.teller().knownLines(q, p.l.sheet.knownForce))
 	if q.Step != statics.None {
@@ -149,6 +150,10 @@ func (p *plain) introduce(q Question) {
 			p.lines(p.l.teller().stepLines(i))
 		}
 		p.step = q.Step
+	}
+	if unknowns, along := p.l.Left(); q.Kind == ChooseSum && unknowns != p.left {
+		p.left = unknowns
+		p.say("Left to find: %s%s.", wording.Counted(unknowns, "unknown"), map[bool]string{true: ", then " + wording.Counted(along, "answer") + " along the members"}[along > 0])
 	}
 	if q.Kind == ChooseSum && !p.shownHow {
 		p.say("Choose a free body and a sum of it, as in: %s x; whole y; %s M A; whole M (2, 3); whole F along [4, 3].", p.l.about.bodyNames()[0], p.l.about.bodyNames()[0])

@@ -20,7 +20,7 @@ const (
 	TermArm                 // its arm
 	TermSign                // its sign
 	SectionPart             // N, V or M at a place along a member
-	ZeroPlace               // where along a stretch of a member V is nought
+	ZeroPlace               // where along a stretch of a member V is zero
 	ShapeDegree             // the degree of V or M on a stretch
 	ShapeSlope              // the way the slope of M goes along a stretch
 	ChooseSum               // a free body and a sum of it

@@ -115,6 +115,20 @@ func (r *route) expertStep() statics.Step {
 	return statics.Step{}
 }
 
+// Left is how much is left to find where the student makes the plan: the unknowns, and then the values along the members.
+// It is zero at the other levels, whose questions are numbered.
+func (l *Lesson) Left() (unknowns, along int) {
+	if l.route == nil || l.route.ended {
+		return 0, 0
+	}
+	for i := range l.about.solution.Forces {
+		if !l.sheet.knownForce(i) {
+			unknowns++
+		}
+	}
+	return unknowns, len(l.about.script().sections())
+}
+
 // keptLines list the sums that are kept until they can be used.
 func (r *route) keptLines() []string {
 	var lines []string

@@ -12,11 +12,11 @@ import (
 	"unpin/statics/notation"
 )
 
-// From the level terms on, a diagram is more than its critical values: the place where the shear is nought is asked
+// From the level terms on, a diagram is more than its critical values: the place where the shear is zero is asked
 // before the moment there, and after the values of a member the shape of each stretch, by its degree and the way it
 // curves.
 
-// zeroQuestion asks where the shear is nought within the stretch that holds station st.
+// zeroQuestion asks where the shear is zero within the stretch that holds station st.
 func (sc script) zeroQuestion(d statics.Diagram, st statics.Station) Question {
 	p := d.Stretches[slices.IndexFunc(d.Stretches, func(p statics.Stretch) bool { return st.At.Cmp(p.Until) < 0 })]
 	return Question{
@@ -96,14 +96,14 @@ func (b bench) readShape(q Question, line string) (judging.Typed, error) {
 func (m *matter) shapeRight(q Question) string {
 	switch {
 	case q.Kind == ZeroPlace:
-		return "the shear passes through nought here, so the moment has its peak."
+		return "the shear is zero here, so the moment has its peak."
 	case q.Kind == ShapeSlope:
 		if m.turnedShear() {
 			return "the slope of M is minus the shear, and the shear goes the other way here."
 		}
 		return "the slope of M is the shear, and the shear goes that way here."
 	case q.Quantity == statics.ShearForce:
-		return "the slope of V is the load square to the member."
+		return "the slope of V is the load perpendicular to the member."
 	}
 	return "the slope of M is " + m.slopeOfMoment() + ", so M is one degree above it."
 }
@@ -112,13 +112,13 @@ func (m *matter) shapeRight(q Question) string {
 func (m *matter) shapeRule(q Question) string {
 	switch {
 	case q.Kind == ZeroPlace:
-		return "start from the shear at the near end of the stretch and go on until the load has used it up; measure from the start of the member."
+		return "go on from the shear at the near end of the stretch until the load has brought it to zero, and measure from the start of the member."
 	case q.Kind == ShapeSlope:
 		return "the slope of M is " + m.slopeOfMoment() + ": does the shear grow or shrink along this stretch?"
 	case q.Quantity == statics.ShearForce:
-		return "no load leaves the shear level, a uniform one slopes it, a growing one curves it."
+		return "without a load V is constant, under a uniform load it is straight, under a growing one it is curved."
 	}
-	return "M is one degree above V: level shear gives a straight M, sloping shear a curve."
+	return "M is one degree above V: constant V gives a straight M, and V that slopes a curved M."
 }
 
 // shapeHints are the hints for the shape of a diagram.

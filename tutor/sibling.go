@@ -89,7 +89,7 @@ func (l *Lesson) onceMore(q Question) *Lesson {
 	return nil
 }
 
-// givesAway reports whether a question of a sibling has the answer that it has here, other than nought or in words.
+// givesAway reports whether a question of a sibling has the answer that it has here, other than zero or in words.
 func (sh *sheet) givesAway(again Question) bool {
 	if again.Kind != ForceValue && again.Kind != SectionPart || again.truth.IsZero() {
 		return false

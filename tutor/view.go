@@ -32,7 +32,7 @@ func (v View) Own(i int) bool {
 }
 
 // Progress is how many questions of a problem, from the first on, were settled in earlier work at a level, and how many
-// there are: nought where more come with each choice of the student. It is nought of nought for a frame that is not fit
+// there are: zero where more come with each choice of the student. it is zero of zero for a frame that is not fit
 // for a lesson.
 func Progress(p *problems.Problem, level Level, records []record.Record) (settled, of int) {
 	l, err := New(p, level, false)

@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"unpin/statics"
-	"unpin/statics/exact"
 	"unpin/statics/figure"
 	"unpin/statics/notation"
 	"unpin/statics/wording"
@@ -85,11 +84,9 @@ func (m *matter) forceText(i int) string {
 
 // memberLines say what is asked along a member; at the level read, its critical points with their values.
 func (t teller) memberLines(m int) []string {
-	d, f := t.about.solution.Diagrams[m], &t.about.solution.Frame
-	mem := f.Members[m]
-	slope, side := t.about.shearSigns()
-	lines := []string{fmt.Sprintf("Member %s, distances from %s, length %s. N in tension, V and M as %s, V positive where the forces on the side of %s act to the %s as one looks along it.",
-		mem.Name, f.Joints[mem.From].Name, t.about.style().WithUnit(d.Length, notation.Length), slope, f.Joints[mem.From].Name, side)}
+	d := t.about.solution.Diagrams[m]
+	w := t.about.words().Spoken()
+	lines := []string{w.Member(m) + ". " + w.SectionSigns(m)}
 	switch {
 	case d.Withheld:
 		lines = append(lines, "This member lies on a closed ring, so equilibrium alone does not give its N, V and M.")
@@ -107,27 +104,11 @@ func (t teller) frameLines() []string {
 	for _, p := range t.about.solution.Pins {
 		lines = append(lines, "The "+p.Name+" is a free body of its own.")
 	}
-	for _, x := range t.about.solution.Forces {
-		lines = append(lines, t.about.unknownText(x))
+	for i := range t.about.solution.Forces {
+		lines = append(lines, t.about.unknownText(i))
 	}
 	return lines
 }
 
-// unknownText says what an unknown is and which way counts as positive.
-func (m *matter) unknownText(x statics.Force) string {
-	sense := notation.SenseOf(x, exact.Int(1))
-	text := fmt.Sprintf("%s%s acts on %s, positive %s", x.Name, m.slidingText(x), m.solution.BodyName(x.On), sense)
-	if x.By != statics.None {
-		text += ", and the opposite on " + m.solution.BodyName(x.By)
-	}
-	return text + "."
-}
-
-// slidingText says of the force of a slot or a sleeve why it has the direction it has.
-func (m *matter) slidingText(x statics.Force) string {
-	slides := func(c statics.Connection) bool { return c.Joint == x.Joint && c.Kind != statics.Pin }
-	if x.Kind != statics.PinForce || x.Couple || !slices.ContainsFunc(m.solution.Frame.Connections, slides) {
-		return ""
-	}
-	return ", the force square to the line of sliding at " + m.solution.Frame.Joints[x.Joint].Name + ","
-}
+// unknownText says what unknown i is and which way counts as positive.
+func (m *matter) unknownText(i int) string { return m.words().Spoken().Unknown(i) + "." }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bufio"
 	"fmt"
 	"io"
 	"strings"
@@ -40,6 +41,14 @@ func newPractise() *cobra.Command {
 			if len(args) == 0 && screened {
 				return show(cmd, o, own)
 			}
+			in := bufio.NewReader(cmd.InOrStdin())
+			if len(args) == 0 && onTerminal(cmd) {
+				name, err := choose(in, cmd.OutOrStdout())
+				if err != nil || name == "" {
+					return err
+				}
+				args = []string{name}
+			}
 			if len(args) == 0 {
 				args = problems.Names()[:1]
 				fmt.Fprintf(cmd.ErrOrStderr(), "%s is the first problem of the library; unpin practise NAME takes another: %s.\n",
@@ -61,7 +70,7 @@ func newPractise() *cobra.Command {
 			}
 			keep(cmd, lesson)
 			lesson.Clock = time.Now
-			return tutor.Plain(lesson, cmd.InOrStdin(), cmd.OutOrStdout())
+			return tutor.Plain(lesson, in, cmd.OutOrStdout())
 		},
 	}
 	levels := oneOf(&level, tutor.Values.String(), tutor.Levels())
