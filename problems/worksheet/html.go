@@ -205,7 +205,7 @@ func (w *web) maths(b passage) {
 		text += " "
 	}
 	if b.kind == resultPassage {
-		w.line("<p><strong>" + text + w.typeset(b.text, mathLetters) + "</strong></p>")
+		w.line("<p><strong>" + text + w.typeset(b.text, "") + "</strong></p>")
 		return
 	}
 	w.line("<p>" + text + w.typeset(b.text, mathLetters) + "</p>")

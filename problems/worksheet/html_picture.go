@@ -29,7 +29,7 @@ func (w *web) picture(i int) {
 	sheet.Title = oneLine(w.d.p.Title) + ": " + strings.TrimSuffix(b.text, ".")
 	w.line("<figure>")
 	w.Write(paper.SVG(sheet, b.words))
-	w.line(fmt.Sprintf("<figcaption><b>Figure %d.</b> %s</figcaption>\n</figure>", w.figures, w.typeset(strings.TrimSuffix(b.text, "."), "NVM")))
+	w.line(fmt.Sprintf("<figcaption><b>Figure %d.</b> %s</figcaption>\n</figure>", w.figures, w.typeset(strings.TrimSuffix(b.text, "."), captionLetters(b))))
 }
 
 // levelled is the sheet of a beam made as wide as all beams of the article need to stand beneath one another.

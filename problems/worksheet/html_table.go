@@ -11,6 +11,13 @@ func (w *web) table(i int, t table) {
 	label := w.headingOver(i)
 	w.line(fmt.Sprintf(`<div class="scroll" role="region" tabindex="0" aria-labelledby="%s">`, label))
 	w.line(fmt.Sprintf(`<table aria-labelledby="%s">`, label))
+	if t.alike != nil {
+		w.WriteString("<colgroup>")
+		for _, wide := range t.widths(manySigns) {
+			w.WriteString(fmt.Sprintf(`<col style="width: %dch"/>`, wide+columnGap))
+		}
+		w.line("</colgroup>")
+	}
 	w.WriteString("<thead><tr>")
 	for k, head := range printedHeads(t.head) {
 		text := w.typeset(head, mathLetters)
@@ -23,7 +30,7 @@ func (w *web) table(i int, t table) {
 	for _, row := range t.rows {
 		w.WriteString("<tr>")
 		for k, cell := range row {
-			text := w.typeset(cell, mathLetters)
+			text := w.typeset(cell, t.lettersOf(k))
 			if runes(cell) <= shortCell {
 				text = strings.ReplaceAll(text, " ", string(bound))
 			}
@@ -37,6 +44,9 @@ func (w *web) table(i int, t table) {
 	}
 	w.line("</tbody></table></div>")
 }
+
+// manySigns is more than any row has: the columns of a page are not pressed.
+const manySigns = 10000
 
 // shortCell is the longest text of a cell that stays on one line.
 const shortCell = 20

@@ -96,7 +96,7 @@ func (m *markdown) fence(kind string) {
 func (m *markdown) table(t table) {
 	rule := make([]string, len(t.align))
 	for i, a := range t.align {
-		rule[i] = map[rune]string{'l': ":--", 'r': "--:"}[a]
+		rule[i] = map[rune]string{'l': ":--", 'r': "--:", 'm': ":--"}[a]
 	}
 	m.WriteString("\n")
 	m.row(t.head)

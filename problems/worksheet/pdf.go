@@ -55,33 +55,6 @@ const family = "serif"
 // printedOn is the date of every document, so that what is printed twice is the same twice.
 var printedOn = time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
 
-// press makes pages of the document, with smaller figures where these save a last page that holds but a few lines.
-func (c *composer) press() [][]placed {
-	pages := c.compose(1)
-	for _, smaller := range [...]float64{0.92, 0.84} {
-		if !c.isStub(pages) {
-			break
-		}
-		if fewer := c.compose(smaller); len(fewer) < len(pages) {
-			pages = fewer
-		}
-	}
-	return pages
-}
-
-// stub is the share of a page that is filled on a last page with little on it.
-const stub = 0.3
-
-// isStub reports whether little stands on the last of several pages.
-func (c *composer) isStub(pages [][]placed) bool {
-	last := pages[len(pages)-1]
-	if len(pages) == 1 || len(last) == 0 {
-		return false
-	}
-	end := last[len(last)-1]
-	return end.y+end.height-headMargin < stub*(c.size.Height-headMargin-footMargin)
-}
-
 // newPrint is a document without pages.
 func newPrint(title string, size PaperSize) *fpdf.Fpdf {
 	doc := fpdf.NewCustom(&fpdf.InitType{UnitStr: "pt", Size: fpdf.SizeType{Wd: size.Width, Ht: size.Height}})

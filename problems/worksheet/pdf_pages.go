@@ -52,6 +52,7 @@ type composer struct {
 	indent  float64             // of the list in hand,
 	left    int                 // how many items it has left,
 	short   bool                // and whether it is short
+	broken  int                 // a strip that begins a page in any case, or 0
 }
 
 func newComposer(doc *fpdf.Fpdf, d *document, size PaperSize) *composer {
@@ -70,10 +71,45 @@ func (c *composer) compose(size float64) [][]placed {
 // setAll makes pages of all passages; their figures are laid out.
 func (c *composer) setAll() [][]placed {
 	c.strips, c.last, c.figures = nil, titlePassage, 0
+	begun := 0 // the first strip of the step in hand
 	for i := range c.d.list {
+		if !c.inStep(i) {
+			c.keepTogether(begun)
+			begun = len(c.strips)
+		}
 		c.set(i)
 	}
+	c.keepTogether(begun)
 	return c.pages()
+}
+
+// inStep reports whether passage i goes on with a step that began before it.
+func (c *composer) inStep(i int) bool {
+	switch c.d.list[i].kind {
+	case reasonPassage, equationPassage, resultPassage:
+		return true
+	}
+	return false
+}
+
+// wholeStep is the share of a page that a step may take which is kept on one.
+const wholeStep = 0.5
+
+// keepTogether keeps the strips of a step from the given one on on one page, if they do not take too much of it.
+func (c *composer) keepTogether(begun int) {
+	if begun == len(c.strips) || c.last != equationPassage && c.last != resultPassage {
+		return
+	}
+	tall := 0.0
+	for _, s := range c.strips[begun:] {
+		tall += s.above + s.height
+	}
+	if tall > wholeStep*c.tall() {
+		return
+	}
+	for i := begun; i < len(c.strips)-1; i++ {
+		c.strips[i].with = true
+	}
 }
 
 // set makes strips of passage i.
@@ -132,7 +168,7 @@ func (c *composer) equation(i int) {
 	b := c.d.list[i]
 	s := lineStyle{size: bodySize, above: 1, indent: mathsIndent, letters: mathLetters, hang: mathsHang}
 	if b.kind == resultPassage {
-		s.style = "B"
+		s.style, s.letters = "B", ""
 	}
 	if c.last != equationPassage && c.last != resultPassage {
 		s.above = 4
@@ -149,31 +185,32 @@ func (c *composer) isMaths(i int) bool {
 // A placed is a strip at its height on a page.
 type placed struct {
 	strip
-	y float64
+	y     float64
+	index int // among the strips; −1 of the head of a table that stands again
 }
 
 // pages breaks the strips into pages.
 func (c *composer) pages() [][]placed {
 	pages := [][]placed{nil}
 	y, foot := headMargin, c.size.Height-footMargin
-	put := func(s strip) {
+	put := func(s strip, index int) {
 		last := len(pages) - 1
 		if len(pages[last]) > 0 {
 			y += s.above
 		}
-		pages[last] = append(pages[last], placed{s, y})
+		pages[last] = append(pages[last], placed{s, y, index})
 		y += s.height
 	}
 	for i, s := range c.strips {
 		starts := i == 0 || !c.strips[i-1].with
 		need := c.together(i)
-		if y > headMargin && (starts && y+need > foot && need < foot-headMargin || y+s.above+s.height > foot) {
+		if y > headMargin && (i == c.broken || starts && y+need > foot && need < foot-headMargin || y+s.above+s.height > foot) {
 			pages, y = append(pages, nil), headMargin
 			for _, h := range s.again {
-				put(h)
+				put(h, -1)
 			}
 		}
-		put(s)
+		put(s, i)
 	}
 	return pages
 }

@@ -157,7 +157,7 @@ func (c *composer) pictures(group []int, left []float64) {
 	}})
 	var captions [][]typeWord
 	for _, i := range group {
-		captions = append(captions, c.caption(c.d.list[i].text))
+		captions = append(captions, c.caption(c.d.list[i]))
 	}
 	c.strips = append(c.strips, strip{above: 3, height: lineHeight + 4, draw: func(y float64) {
 		for k, words := range captions {
@@ -167,10 +167,18 @@ func (c *composer) pictures(group []int, left []float64) {
 }
 
 // caption is the number and title of a figure.
-func (c *composer) caption(title string) []typeWord {
+func (c *composer) caption(b passage) []typeWord {
 	c.figures++
 	number := c.words(fmt.Sprintf("Figure %d.", c.figures), lineStyle{size: noteSize + 0.5, style: "B"})
-	return append(number, c.words(strings.TrimSuffix(title, "."), lineStyle{size: noteSize + 0.5, letters: "NVM"})...)
+	return append(number, c.words(strings.TrimSuffix(b.text, "."), lineStyle{size: noteSize + 0.5, letters: captionLetters(b)})...)
+}
+
+// captionLetters are the letters that stand for numbers in the title of a figure; where no quantity is drawn they are joints.
+func captionLetters(b passage) string {
+	if len(b.picture.Curves) > 0 {
+		return "NVM"
+	}
+	return ""
 }
 
 // slot is the middle of the place of figure k of n side by side.

@@ -16,20 +16,24 @@ const (
 
 // table sets a table: a rule above the head, below it, and at the foot. With keeps it with what follows.
 func (c *composer) table(t table, with bool) {
-	head, body := lineStyle{size: noteSize + 0.5, letters: mathLetters}, lineStyle{size: bodySize}
+	head, body := lineStyle{size: noteSize + 0.5}, lineStyle{size: bodySize}
 	widths := make([]float64, len(t.align))
-	set := func(cells []string, s lineStyle) [][]typeWord {
+	set := func(cells []string, s lineStyle, letters func(column int) string) [][]typeWord {
 		row := make([][]typeWord, len(cells))
 		for i, text := range cells {
+			s.letters = letters(i)
 			row[i] = c.words(text, s)
 			widths[i] = max(widths[i], lineWide(row[i], s.size))
 		}
 		return row
 	}
-	heads := set(printedHeads(t.head), head)
+	heads := set(printedHeads(t.head), head, func(int) string { return mathLetters })
+	for _, r := range t.measured() {
+		set(r, body, t.lettersOf)
+	}
 	rows := make([][][]typeWord, len(t.rows))
 	for i, r := range t.rows {
-		rows[i] = set(r, body)
+		rows[i] = set(r, body, t.lettersOf)
 	}
 	total := -cellGap
 	for _, w := range widths {

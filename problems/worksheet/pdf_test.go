@@ -153,8 +153,8 @@ func TestSymbols(t *testing.T) {
 	p, s := solveFile(t, filepath.Join(testdata, "examples", "shelter.yaml"))
 	c := composed(p, s, A4)
 	for _, k := range []struct{ word, want string }{
-		{"Ay", "i(A)_(y)"}, {"(Ay,", "(i(A)_(y),"}, {"−Ay·6", "−i(A)_(y)·6"}, {"Pay", "Pay"}, {"ΣFx", "ΣF_(x)"}, {"A", "A"},
-		{"Ays", "Ays"}, {"12.5x²", "12.5i(x)²"}, {"M", "i(M)"}, {"ΣM", "ΣM"}, {"MN", "MN"},
+		{"Ay", "i(A)_(y)"}, {"(Ay,", "(i(A)_(y),"}, {"−Ay·6", "−i(A)_(y)·6"}, {"Pay", "Pay"}, {"ΣFx", "Σi(F)_(x)"}, {"A", "A"},
+		{"Ays", "Ays"}, {"12.5x²", "12.5i(x)²"}, {"M", "i(M)"}, {"ΣM", "Σi(M)"}, {"ΣMs", "ΣMs"}, {"MN", "MN"},
 	} {
 		got := ""
 		for _, r := range c.names.runsOf(k.word, "", mathLetters) {

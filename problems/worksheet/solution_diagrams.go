@@ -10,7 +10,10 @@ import (
 )
 
 // diagrams is the section with N, V and M of every member at its critical points and as polynomials between them.
-type diagrams struct{ *document }
+type diagrams struct {
+	*document
+	rows *[][]string // of all tables, whose columns are as wide as one another's
+}
 
 func (d diagrams) write() {
 	d.section("N, V and M")
@@ -23,7 +26,7 @@ func (d diagrams) write() {
 		"from left to right, the forces to the left of the cut push " + sense + "; M is positive if it stretches the bottom of such a " +
 		"member. For other members, rotate the page until the first joint is on the left. So " + strings.ReplaceAll(slope, " ", string(bound)) + ".")
 	d.symbolic("xNVM")
-	drawing(d).internal()
+	drawing{d.document}.internal()
 	for _, g := range d.Diagrams {
 		d.blank()
 		d.diagram(g)
@@ -43,7 +46,7 @@ func (d diagrams) diagram(g statics.Diagram) {
 		return
 	}
 	d.subhead(title)
-	t := table{align: "rlrrrll", heard: []string{"", "place", "", "", "", "", "remark"}, head: []string{"x [" + d.st.UnitOf(notation.Length) + "]", "",
+	t := table{align: "rlrrrlm", alike: d.rows, heard: []string{"", "place", "", "", "", "", "remark"}, head: []string{"x [" + d.st.UnitOf(notation.Length) + "]", "",
 		"N [" + d.st.UnitOf(notation.Force) + "]", "V [" + d.st.UnitOf(notation.Force) + "]", "M [" + d.st.UnitOf(notation.Moment) + "]", "tension", ""}}
 	stations := d.stations[g.Member]
 	largest := largestMoment(stations)

@@ -42,7 +42,7 @@ func (d diagrams) remark(s statics.Station, largest bool) string {
 	if why != "" && text != "" {
 		why += ": "
 	}
-	if exactly := d.say.Exactly(s.At, notation.Length); s.Found && s.At.IsRational() && s.Exact && exactly != "" {
+	if exactly := d.say.Exactly(s.At, notation.Length); s.Found && s.At.IsRational() && !s.At.Terminates() && s.Exact && exactly != "" {
 		text += ", x = " + exactly
 	}
 	return why + text

@@ -2,15 +2,38 @@ package worksheet
 
 import "strings"
 
-// A table is rows of cells beneath a head. Align has a letter for each column: l for left, r for right.
+// A table is rows of cells beneath a head. Align has a letter for each column: l for left, r for right, m for left and with
+// the letters of mathematics in it.
 type table struct {
 	head  []string
 	heard []string // or nil: names of the columns that have no head, for who hears the table
 	align string
 	rows  [][]string
+	alike *[][]string // or nil: the rows of all tables whose columns are as wide as those of this one
 }
 
-func (t *table) add(cells ...string) { t.rows = append(t.rows, cells) }
+func (t *table) add(cells ...string) {
+	t.rows = append(t.rows, cells)
+	if t.alike != nil {
+		*t.alike = append(*t.alike, cells)
+	}
+}
+
+// measured are the rows by which the columns are made wide.
+func (t table) measured() [][]string {
+	if t.alike != nil {
+		return *t.alike
+	}
+	return t.rows
+}
+
+// lettersOf are the letters that stand for numbers in column i.
+func (t table) lettersOf(i int) string {
+	if t.align[i] == 'm' {
+		return mathLetters
+	}
+	return ""
+}
 
 // columnGap is the blanks between two columns.
 const columnGap = 2
@@ -32,31 +55,45 @@ func (p *page) table(indent int, t table) {
 }
 
 func (t table) dressed(p *page) table {
-	d := table{align: t.align}
 	dress := func(cells []string) (all []string) {
 		for _, c := range cells {
 			all = append(all, p.dress(c))
 		}
 		return all
 	}
-	d.head = dress(t.head)
-	for _, r := range t.rows {
-		d.rows = append(d.rows, dress(r))
+	dressRows := func(rows [][]string) (all [][]string) {
+		for _, r := range rows {
+			all = append(all, dress(r))
+		}
+		return all
+	}
+	d := table{align: t.align, head: dress(t.head), rows: dressRows(t.rows)}
+	if t.alike != nil {
+		alike := dressRows(*t.alike)
+		d.alike = &alike
 	}
 	return d
 }
 
-// compact is the table without empty columns.
+// compact is the table without columns that are empty in all tables like it.
 func (t table) compact() table {
 	var c table
 	c.rows = make([][]string, len(t.rows))
+	var alike [][]string
+	if t.alike != nil {
+		alike = make([][]string, len(*t.alike))
+		c.alike = &alike
+	}
 	for i := range t.align {
 		used := false
-		for _, r := range t.rows {
+		for _, r := range t.measured() {
 			used = used || r[i] != ""
 		}
 		if !used {
 			continue
+		}
+		for k := range alike {
+			alike[k] = append(alike[k], (*t.alike)[k][i])
 		}
 		c.align += t.align[i : i+1]
 		if len(t.head) > 0 {
@@ -80,7 +117,7 @@ func (t table) widths(width int) []int {
 		if len(t.head) > 0 {
 			widths[i] = runes(t.head[i])
 		}
-		for _, r := range t.rows {
+		for _, r := range t.measured() {
 			widths[i] = max(widths[i], runes(r[i]))
 		}
 		total += widths[i]

@@ -20,7 +20,7 @@ type typesetter map[string][2]string
 
 // typesetter knows the names of all forces that the document writes so far.
 func (d *document) typesetter() typesetter {
-	names := typesetter{"ΣFx": {"ΣF", "x"}, "ΣFy": {"ΣF", "y"}}
+	names := typesetter{"ΣFx": {"ΣF", "x"}, "ΣFy": {"ΣF", "y"}, "ΣF": {"ΣF", ""}, "ΣM": {"ΣM", ""}}
 	for _, a := range append([]*statics.Assembly{d.Assembly}, d.others...) {
 		for _, f := range a.Forces {
 			letter, index := notation.Symbol(f, a.Frame.Joints[f.Joint].Name)
@@ -65,7 +65,11 @@ func (names typesetter) runsOf(word, style, letters string) []typeRun {
 			break
 		}
 		if parts, ok := names[name]; ok {
-			runs = append(runs, typeRun{text: parts[0], style: slanted(parts[0], style)})
+			letter, summed := strings.CutPrefix(parts[0], "Σ")
+			if summed {
+				plain("Σ")
+			}
+			runs = append(runs, typeRun{text: letter, style: slanted(style)})
 			runs = append(runs, indexRuns(parts[1], style)...)
 		} else {
 			runs = append(runs, typeRun{text: name, style: "I"})
@@ -84,7 +88,7 @@ func indexRuns(index, style string) []typeRun {
 	}
 	var runs []typeRun
 	if axis != "" {
-		runs = append(runs, typeRun{text: axis, style: slanted(axis, style), index: true})
+		runs = append(runs, typeRun{text: axis, style: slanted(style), index: true})
 	}
 	if rest != "" {
 		runs = append(runs, typeRun{text: rest, style: style, index: true})
@@ -92,9 +96,9 @@ func indexRuns(index, style string) []typeRun {
 	return runs
 }
 
-// slanted is the style of a symbol's letter; the sign of a sum stands upright.
-func slanted(letter, style string) string {
-	if style == "B" || strings.HasPrefix(letter, "Σ") {
+// slanted is the style of a symbol's letter.
+func slanted(style string) string {
+	if style == "B" {
 		return style
 	}
 	return "I"
