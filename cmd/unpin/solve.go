@@ -36,6 +36,7 @@ func newSolve() *cobra.Command {
 	cmd.Flags().Var((*ordinal)(&w.step), "step", "in place of --figure, step `N` of the plan with its arms")
 	cmd.Flags().Var(oneOf(&w.paper, worksheet.A4.Name, []string{worksheet.A4.Name, worksheet.Letter.Name}), "paper", "the paper of a PDF")
 	cmd.Flags().Var(someOf(&w.only, worksheet.Parts), "only", "only some `PARTS` of the solution, with commas between: "+strings.Join(worksheet.Parts, ", "))
+	cmd.Flags().StringVar(&w.pictures, "pictures", "", "write the figures of Markdown as SVG images into `FOLDER`, and link to them")
 	cmd.Flags().StringVarP(&w.file, "output", "o", "", "write to `FILE`, not to standard output")
 	return cmd
 }
@@ -45,6 +46,7 @@ type writing struct {
 	format, file  string
 	figure, paper string
 	only          []string
+	pictures      string // the folder for the images of Markdown, or empty
 	step          int // of the plan, from 1, that an SVG shows; 0 is none
 }
 
@@ -105,7 +107,11 @@ func (w writing) document(all []worksheet.Solved) ([]byte, error) {
 	text := ""
 	switch w.format {
 	case "markdown":
-		text = worksheet.Markdown(all, o)
+		markdown, err := w.markdown(all, o)
+		if err != nil {
+			return nil, err
+		}
+		text = markdown
 	case "html":
 		text = worksheet.HTML(all, o)
 	case "json":

@@ -72,12 +72,16 @@ func (w *writing) checkLooks(cmd *cobra.Command, _ []string) error {
 		{"figure", "chooses the figure of", []string{"svg"}},
 		{"step", "shows a step as", []string{"svg"}},
 		{"paper", "is for", []string{"pdf"}},
+		{"pictures", "makes images of the figures of", []string{"markdown"}},
 		{"only", "chooses parts of", []string{"text", "markdown", "html", "pdf"}},
 	} {
 		if cmd.Flags().Changed(option.name) && !slices.Contains(option.formats, w.format) {
 			return usageFault(cmd, "--%s is of no use with %s: it %s %s; %s", option.name, w.format, option.does, notation.List(option.formats),
 				w.instead(option.formats))
 		}
+	}
+	if cmd.Flags().Changed("pictures") && w.pictures == "" {
+		return usageFault(cmd, "--pictures needs a folder: --pictures figures")
 	}
 	if cmd.Flags().Changed("figure") && cmd.Flags().Changed("step") {
 		return usageFault(cmd, "--step shows a step in place of a figure: leave --figure or --step out")

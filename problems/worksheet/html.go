@@ -4,8 +4,6 @@ import (
 	"fmt"
 	"html"
 	"strings"
-
-	"unpin/statics/figure/paper"
 )
 
 // HTML is the worked solution as one page that needs nothing besides itself: no script, no other file. Its figures are
@@ -40,7 +38,7 @@ type web struct {
 	d       *document
 	names   typesetter
 	binder  *page
-	sheets  map[int]paper.Sheet
+	gallery gallery
 	figures int
 	open    []opened
 	last    string // the label of the item before, with the blanks around it
@@ -125,7 +123,7 @@ func (w *web) id(name string) string {
 func (w *web) article(d *document, i int) {
 	w.d, w.number, w.figures = d, i, 0
 	w.names, w.binder = d.typesetter(), &page{units: d.unitNames()}
-	w.sheets = webRoom.sheetsOf(d.list, 1)
+	w.gallery = newGallery(d)
 	w.line(`<article id="` + articleID(i) + `">`)
 	headed := false
 	for k, b := range d.list {

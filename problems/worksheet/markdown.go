@@ -1,19 +1,21 @@
 package worksheet
 
-import (
-	"strings"
-
-	"unpin/statics/figure/cells"
-)
+import "strings"
 
 // Markdown is the worked solution as Markdown with tables (CommonMark 0.31 with the pipe tables that most readers know). It
 // is whole in itself: its figures are drawings in characters, in code blocks, which every reader shows. Several solutions
 // stand one after the other. It heeds Only.
-func Markdown(all []Solved, o Options) string {
-	m := &markdown{}
+func Markdown(all []Solved, o Options) string { return setMarkdown(all, o, nil) }
+
+// setMarkdown is the solutions as Markdown, their figures images in the album if there is one.
+func setMarkdown(all []Solved, o Options, a *album) string {
+	m := &markdown{album: a}
 	for _, d := range written(all, Options{Only: o.Only}, true) {
-		for _, b := range d.list {
-			m.set(b)
+		if a != nil {
+			a.begin(d)
+		}
+		for i, b := range d.list {
+			m.set(i, b)
 		}
 		m.fence("")
 	}
@@ -24,11 +26,12 @@ func Markdown(all []Solved, o Options) string {
 type markdown struct {
 	strings.Builder
 	last   passageKind
-	fenced bool // in a code block
+	fenced bool   // in a code block
+	album  *album // or nil: the figures are drawings in characters
 }
 
-// set writes one passage.
-func (m *markdown) set(b passage) {
+// set writes passage i.
+func (m *markdown) set(i int, b passage) {
 	if b.kind == gapPassage {
 		return
 	}
@@ -54,7 +57,7 @@ func (m *markdown) set(b passage) {
 	case tablePassage:
 		m.table(b.table.compact())
 	case picturePassage:
-		m.picture(b)
+		m.picture(i, b)
 	default:
 		m.apart(strings.TrimSpace(escaped(label) + " " + text))
 	}
@@ -111,53 +114,6 @@ func (m *markdown) row(cells []string) {
 		m.WriteString("| " + strings.ReplaceAll(escaped(c), "|", "\\|") + " ")
 	}
 	m.WriteString("|\n")
-}
-
-// Sizes of drawings in columns and rows: of a frame, a beam, and a frame taken apart.
-const (
-	drawingWide, drawingTall = 84, 27
-	beamTall                 = 17
-	apartWide, apartTall     = 108, 36
-)
-
-// picture writes a drawing and its title.
-func (m *markdown) picture(b passage) {
-	w, h := drawingWide, drawingTall
-	if b.picture.IsLevel() {
-		h = beamTall
-	}
-	if b.picture.IsApart() {
-		w, h = apartWide, apartTall
-	}
-	g := cells.Draw(b.picture, w, h, false)
-	m.apart("*" + escaped(strings.TrimSuffix(b.text, ".")) + ":*")
-	m.fence("text")
-	m.WriteString(trimmed(g.Text()))
-	for _, left := range g.Dropped {
-		m.line("not drawn: " + left)
-	}
-	m.fence("")
-}
-
-// trimmed is a drawing without the blanks around it.
-func trimmed(drawing string) string {
-	var lines []string
-	margin := -1
-	for line := range strings.SplitSeq(strings.Trim(drawing, "\n"), "\n") {
-		line = strings.TrimRight(line, " ")
-		if line == "" && len(lines) == 0 {
-			continue
-		}
-		if n := len(line) - len(strings.TrimLeft(line, " ")); line != "" && (margin < 0 || n < margin) {
-			margin = n
-		}
-		lines = append(lines, line)
-	}
-	var b strings.Builder
-	for _, line := range lines {
-		b.WriteString(line[min(max(margin, 0), len(line)):] + "\n")
-	}
-	return strings.TrimRight(b.String(), "\n") + "\n"
 }
 
 // escaped is a text none of whose signs Markdown takes for its own.
