@@ -33,7 +33,7 @@ func (w *web) item(label, text string) {
 
 // again goes on with the entry before.
 func (w *web) again(text string) {
-	if w.inGroup("labels") {
+	if w.open[len(w.open)-1].name == "labels" {
 		w.line("</dd><dd>" + text)
 		return
 	}

@@ -21,11 +21,13 @@ func TestHTML(t *testing.T) {
 	t.Parallel()
 	canopy, solved := solveFile(t, filepath.Join(testdata, "examples", "canopy.yaml"))
 	loose, refused := solveFile(t, filepath.Join(own, "unstable.yaml"))
+	ways, loosely := solveFile(t, filepath.Join(own, "four-pins.yaml"))
 	slot, slid := solveFile(t, filepath.Join(own, "strut.yaml"))
 	for name, page := range map[string]string{
-		"canopy":   HTML(One(canopy, solved), Options{}),
-		"unstable": HTML(One(loose, refused), Options{}),
-		"two":      HTML([]Solved{{canopy, solved}, {slot, slid}}, Options{Only: []string{"results", "sums"}}),
+		"canopy":    HTML(One(canopy, solved), Options{}),
+		"unstable":  HTML(One(loose, refused), Options{}),
+		"four-pins": HTML(One(ways, loosely), Options{}),
+		"two":       HTML([]Solved{{canopy, solved}, {slot, slid}}, Options{Only: []string{"results", "sums"}}),
 	} {
 		same(t, filepath.Join("testdata", "pages", name+".html"), drawings.ReplaceAllString(page, "<svg/>"))
 	}
