@@ -22,6 +22,8 @@ func (fb *feedback) says(q Question, c *judging.Case, v judging.Verdict, typed j
 	switch {
 	case v == judging.Rounded:
 		return "the method holds; carry one or two more figures until the end."
+	case v == judging.Close && c.Coarse(typed):
+		return "close, but three figures are asked for: what is the third?"
 	case v == judging.Close:
 		return "close, but further off than rounding explains."
 	case v.Right():
@@ -36,7 +38,8 @@ func (fb *feedback) says(q Question, c *judging.Case, v judging.Verdict, typed j
 	if says := fb.found(c.Find(v, typed)); says != "" {
 		return says
 	}
-	return termRule(q.Kind, fb.about.solution.Plan[q.Step].Sums[q.Sum])
+	s := fb.about.solution.Plan[q.Step].Sums[q.Sum]
+	return fb.about.termRule(q.Kind, s, s.Terms[q.Term])
 }
 
 // praise says why a right step was right.
@@ -100,7 +103,6 @@ func (fb *feedback) alone(q Question) string {
 // forceWrong says where to look after a wrong value of a force.
 func (fb *feedback) forceWrong(q Question, v judging.Verdict) string {
 	f := fb.about.solution.Forces[q.Force]
-	body := wording.Body(fb.about.solution.Assembly, fb.about.solution.Plan[q.Step].Sums[0].Body)
 	switch {
 	case fb.againstAssumed(q, v):
 		return "the size is right. You took " + f.Name + " " + notation.SenseOf(f, exact.Int(1)) + " on " + fb.about.solution.BodyName(f.On) +
@@ -110,33 +112,9 @@ func (fb *feedback) forceWrong(q Question, v judging.Verdict) string {
 			fb.about.solution.BodyName(f.On) + "."
 	case v == judging.OtherSense:
 		return "the size is right, but not the sense: a negative value says that the force acts against its arrow."
-	case fb.sheet.inHand().tries > 1:
-		return fb.towardsGoal(q)
-	case fb.about.levels.of(q.Step) >= Terms:
-		return "every term stands as it should, so what is left is to solve: what is known goes to the other side, and is divided by what stands at " +
-			q.Name + "."
-	case fb.about.solution.Plan[q.Step].Sums[0].Moment:
-		return "all arms in one sum start at the same centre: go round " + body + " once more, force by force, with its arm and its turn."
 	}
-	return "every force that touches the body goes in once, with its sign: go round " + body + " once more."
+	return fb.unsolved(q)
 }
 
 // helpOffered is said once all else has been.
 const helpOffered = "type hint to see where to look, or example to see a step of this kind worked."
-
-// towardsGoal points a student back to what a step is for, after a second value that fits no slip: first to the unknown
-// and its sum, then to the terms.
-func (fb *feedback) towardsGoal(q Question) string {
-	step := fb.about.solution.Plan[q.Step]
-	switch {
-	case fb.sheet.inHand().tries > 3:
-		return helpOffered
-	case fb.sheet.inHand().tries > 2 && fb.about.levels.of(q.Step) >= Terms:
-		return "the terms are right, so only the reckoning is open: take each product by itself, then add them with their signs, and divide last."
-	case fb.sheet.inHand().tries > 2:
-		return "a sum is only as good as its terms: write each one out, its force, its arm if it has one and its sign, and check it against the frame."
-	case len(step.Sums) > 1:
-		return "what holds must fit every one of these sums: put your values back into each, so which of them does not come to nought?"
-	}
-	return "in equilibrium the terms of this sum come to nought: with all others put in, what must " + q.Name + " be for that?"
-}

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"unpin/statics"
-	"unpin/statics/exact"
 	"unpin/statics/notation"
 	"unpin/statics/wording"
 )
@@ -49,31 +48,16 @@ func (c coach) hints(q Question) [3]string {
 		return c.sumHints()
 	case TypeSum:
 		return c.equationHints()
+	case ForceValue:
+		return c.solvingHints(q)
 	}
 	a, st := c.about.solution.Assembly, c.about.style()
 	s := c.about.solution.Plan[q.Step].Sums[q.Sum]
-	h := [3]string{
-		"go round " + wording.Body(a, s.Body) + ": it carries " + notation.List(c.about.acting(s)) + "; which of these count in this sum?",
-		sumRule(s),
-		"write " + wording.New(a, st).Numbers(s, c.knownFor(q)) + "; then solve it, or type tell.",
-	}
-	if q.Kind != ForceValue {
-		t := s.Terms[q.Term]
-		h[0] = "look at " + c.about.words().Component(t) + " on " + wording.Body(a, s.Body) + "."
-		h[1] = termRule(q.Kind, s)
-		h[2] = "the term is: " + wording.New(a, st).Term(s, t) + "."
-	}
-	return h
-}
-
-// knownFor tells the values that stand on the sheet, without those that the step of a question asks for: these may have been
-// found or told, and come again.
-func (c coach) knownFor(q Question) func(int) (exact.Num, bool) {
-	return func(f int) (exact.Num, bool) {
-		if slices.Contains(c.about.solution.Plan[q.Step].Gives, f) {
-			return exact.Num{}, false
-		}
-		return c.sheet.known(f)
+	t := s.Terms[q.Term]
+	return [3]string{
+		"look at " + c.about.words().Component(t) + " on " + wording.Body(a, s.Body) + ".",
+		c.about.termRule(q.Kind, s, t),
+		"the term is: " + wording.New(a, st).Term(s, t) + ".",
 	}
 }
 
@@ -98,12 +82,26 @@ func sumRule(s statics.Sum) string {
 }
 
 // termRule is the rule for what is asked of a term.
-func termRule(k Kind, s statics.Sum) string {
+func (m *matter) termRule(k Kind, s statics.Sum, t statics.Term) string {
+	spread, inclined := false, t.What == statics.Horizontal || t.What == statics.Vertical
+	if t.Action != statics.None {
+		spread = m.solution.Actions[t.Action].Shape.Spread()
+	}
 	switch {
+	case k == TermSize && t.What == statics.TurnOnly:
+		return "a couple goes in with its own size, without an arm."
+	case k == TermSize && spread:
+		return "a distributed load counts as its resultant, the area of its diagram."
+	case k == TermSize && inclined:
+		return "an inclined force goes in by its components: which one is this?"
+	case k == TermSize && !s.Moment && !t.Toward.Cross(s.Along).IsZero():
+		return "only the component of a force along the sum goes in."
 	case k == TermSize:
-		return "a distributed load counts as its resultant, the area of its diagram; a force as its own size or that of its component."
+		return "a force goes in with its own size."
+	case k == TermArm && spread:
+		return "the arm is the shortest distance from the centre to the line of the resultant, which acts at the centroid of its load."
 	case k == TermArm:
-		return "the arm is the shortest distance from the centre to the line of the force; a resultant acts at the centroid of its load."
+		return "the arm is the shortest distance from the centre to the line of the force."
 	case s.Moment:
 		return "put a finger on the centre and push along the force: which way does the body turn?"
 	}

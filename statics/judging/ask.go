@@ -38,11 +38,29 @@ func (c *Case) Find(verdict Verdict, v Typed) Finding {
 	for _, m := range d.Matches {
 		f.note(m.Slip.ID)
 	}
-	f.Says = c.judge.slipSays(verdict, d)
-	if f.Says == "" && verdict == Wrong {
-		c.findPair(&f, v)
+	if c.step != nil {
+		c.findStanding(&f, v, d)
+	} else {
+		c.findAnywhere(&f, v, d)
+	}
+	if f.Says == "" && verdict == Wrong && c.Coarse(v) {
+		f.Says = "three figures are asked for: what are the figures after these two?"
 	}
 	return f
+}
+
+// findAnywhere says which slip of all a wrong value came from, or asks.
+func (c *Case) findAnywhere(f *Finding, v Typed, d slip.Diagnosis) {
+	if s := d.Named(); s != nil && f.Verdict == Wrong {
+		if pairs := c.pairs(v); len(pairs) > 0 {
+			f.Says = oneOrTwo + askAll(c.withPairs(d.Matches, pairs))
+			return
+		}
+	}
+	f.Says = c.judge.slipSays(f.Verdict, d)
+	if f.Says == "" && f.Verdict == Wrong {
+		c.findPair(f, v)
+	}
 }
 
 // slipSays is what a diagnosis of a wrong value says to the student: the one slip, a question that tells several apart,
@@ -61,6 +79,26 @@ func (j Judge) slipSays(v Verdict, d slip.Diagnosis) string {
 	default:
 		return "a value like this can come about in more than one way: " + askAll(things)
 	}
+}
+
+// oneOrTwo begins a question where a value fits one slip, and two common ones at once as well.
+const oneOrTwo = "one thing or two at once may have led here: "
+
+// withPairs lists what there is to ask about one slip and about pairs of slips; about the one alone where that is too much.
+func (c *Case) withPairs(one []slip.Candidate, pairs []slip.Pair) []thing {
+	if things := c.judge.things(oneAndPairs(one, pairs)); len(things) <= mostThings {
+		return things
+	}
+	return c.judge.things(one)
+}
+
+// oneAndPairs lists one slip and those of pairs.
+func oneAndPairs(one []slip.Candidate, pairs []slip.Pair) []slip.Candidate {
+	all := slices.Clone(one)
+	for _, p := range pairs {
+		all = append(all, p[:]...)
+	}
+	return all
 }
 
 // findPair asks about two slips at once, where one pair alone would lead to the value.

@@ -18,6 +18,7 @@ type Case struct {
 	term     *termCase // where what is asked for is in one term
 	section  *section  // where it is N, V or M at a section
 	lists    func() [][]slip.Candidate
+	step     *Step // where a force is asked for whose sums stand on the page
 }
 
 // A target is what is asked for as the catalogue of slips sees it, with exact values or the student's own: the right
@@ -25,6 +26,8 @@ type Case struct {
 type target interface {
 	Value() exact.Num
 	Candidates() []slip.Candidate
+	// Excluded lists what the slips lead to that cannot have been made, as the sums stand on the page.
+	Excluded() []slip.Candidate
 }
 
 // newCase gathers what slips lead to, once it is asked for.
@@ -50,8 +53,9 @@ type Step struct {
 	Sums  []statics.Sum
 	Gives []int
 	// Known tells which forces were known before; those alone can have been put in with a value.
-	Known   func(force int) bool
-	Written bool // the student has written all terms, and they are right
+	Known func(force int) bool
+	// Stands tells that the sums stand on the page, printed or written and found right: what is left is to solve them.
+	Stands bool
 }
 
 // Force is the case of a force that a step gives.
@@ -60,7 +64,11 @@ func (j Judge) Force(s Step, force int) *Case {
 	for _, values := range j.values() {
 		targets = append(targets, j.question(s, force, values))
 	}
-	return j.newCase(j.Solution.Values[force], targets, func() []balance { return j.stepBalances(s, force) })
+	c := j.newCase(j.Solution.Values[force], targets, func() []balance { return j.stepBalances(s, force) })
+	if s.Stands {
+		c.step = &s
+	}
+	return c
 }
 
 // stepBalances lists the sums of a step that a force has to fit, with exact values and with the student's own.
@@ -86,19 +94,31 @@ func (j Judge) question(s Step, force int, values []exact.Num) slip.Question {
 		Values:    values,
 		Known:     s.Known,
 		Customary: j.Style.Units.Customary(),
-		Written:   s.Written,
+		Stands:    s.Stands,
 	}
 }
 
-// slipValues lists the values that slips lead to.
+// slipValues lists the values that slips in a sum and in its solution lead to, whatever stands on the page. A product
+// reckoned wrong and the figures of the answer are not among them: honest rounding may come near to one of these.
 func (c *Case) slipValues() []exact.Num {
 	var all []exact.Num
-	for _, candidates := range c.lists() {
+	for _, candidates := range append(c.excluded(), c.lists()...) {
 		for _, candidate := range candidates {
-			all = append(all, candidate.Value)
+			if w := candidate.Slip.Needs; w != slip.Multiplying && w != slip.Reporting {
+				all = append(all, candidate.Value)
+			}
 		}
 	}
 	return all
+}
+
+// excluded lists what the slips lead to that cannot have been made.
+func (c *Case) excluded() [][]slip.Candidate {
+	var lists [][]slip.Candidate
+	for _, t := range c.targets {
+		lists = append(lists, t.Excluded())
+	}
+	return lists
 }
 
 // Diagnosis is what slips a wrong value may have come from.

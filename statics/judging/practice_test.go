@@ -94,7 +94,7 @@ func (l *sheet) stepOf(i int, written bool) Step {
 		_, is := before(f)
 		return is
 	}
-	return Step{Sums: step.Sums, Gives: step.Gives, Known: known, Written: written}
+	return Step{Sums: step.Sums, Gives: step.Gives, Known: known, Stands: written}
 }
 
 // caseOf is what an answer to a question is held against, where the terms of the step were not asked for before.

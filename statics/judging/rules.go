@@ -1,5 +1,7 @@
 package judging
 
+import "unpin/statics/exact"
+
 // The rules of judging, in their order.
 
 // Verdict judges a typed value.
@@ -68,4 +70,10 @@ func (c *Case) near(v Typed) bool {
 		}
 	}
 	return false
+}
+
+// Coarse reports whether v is the truth rounded to two figures, where it has more.
+func (c *Case) Coarse(v Typed) bool {
+	rounded := exact.MustParse(c.Truth.Figures(2))
+	return !rounded.Equal(c.Truth) && v.Value.Equal(rounded)
 }

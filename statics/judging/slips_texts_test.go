@@ -2,9 +2,11 @@ package judging
 
 import (
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"unpin/problems"
+	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/slip"
 )
@@ -13,24 +15,30 @@ import (
 // size in the other sense.
 func valueTexts(t *testing.T, test func(l *sheet, q question, text string)) {
 	eachQuestion(t, 0, func(l *sheet, q question) {
-		held := l.caseOf(q)
-		say := func(line string) {
-			v := l.read(t, q, line)
-			verdict := held.Verdict(v)
-			if text := held.Find(verdict, v).Says; !verdict.Right() && text != "" {
-				test(l, q, text)
-			}
-		}
-		for _, c := range held.lists()[0] {
-			if c.Value.Abs().Cmp(powerOfTen(-9)) > 0 {
-				say(c.Value.Figures(4))
-			}
-		}
-		say("123.457")
-		if !q.truth.IsZero() {
-			say(q.truth.Neg().Decimal(30))
+		for _, stands := range []bool{false, q.step != statics.None} {
+			textsOf(t, l, q, l.caseWith(q, stands), test)
 		}
 	})
+}
+
+// textsOf gathers what is said to wrong values of one case.
+func textsOf(t *testing.T, l *sheet, q question, held *Case, test func(l *sheet, q question, text string)) {
+	say := func(line string) {
+		v := l.read(t, q, line)
+		verdict := held.Verdict(v)
+		if text := held.Find(verdict, v).Says; !verdict.Right() && text != "" {
+			test(l, q, text)
+		}
+	}
+	for _, c := range append(held.lists()[0], slices.Concat(held.excluded()...)...) {
+		if c.Value.Abs().Cmp(powerOfTen(-9)) > 0 {
+			say(c.Value.Figures(4))
+		}
+	}
+	say("123.457")
+	if !q.truth.IsZero() {
+		say(q.truth.Neg().Decimal(30))
+	}
 }
 
 // equationTexts gathers what a lesson says to whole sums that slips lead to.

@@ -50,7 +50,29 @@ func (s student) outcome(t testing.TB, l *sheet, q question, held *Case, c slip.
 	case verdict.Right():
 		return tally{missed: 1}
 	}
-	return heard(l.slipSays(verdict, held.Diagnosis(v)), c, l)
+	text = held.Find(verdict, v).Says
+	if held.step != nil {
+		return heardStanding(text, c, held)
+	}
+	return heard(text, c, l)
+}
+
+// heardStanding is what a text says of a slip where the sum stands.
+func heardStanding(text string, c slip.Candidate, held *Case) tally {
+	of := []slip.Candidate{c}
+	says := func(ask string) bool { return strings.Contains(text, ask) }
+	terms := held.termsOf(of)
+	switch {
+	case text == "":
+		return tally{missed: 1}
+	case text == held.named(c.Slip, of):
+		return tally{named: 1}
+	case says("term by term"):
+		return tally{broadly: 1}
+	case len(terms) == 0 && says(c.Slip.Asks()), len(terms) > 0 && says(" "+terms[0].text):
+		return tally{asked: 1}
+	}
+	return tally{wrong: 1}
 }
 
 // heard is what a text says of a slip.

@@ -8,35 +8,35 @@ import (
 )
 
 var algebraSlips = []Slip{
-	{ID: "other-face", Group: Algebra, About: Answer, Source: "SD6", find: otherFace,
+	{ID: "other-face", Group: Algebra, About: Answer, Needs: Reporting, Source: "SD6", find: otherFace,
 		Says: "The size is right, but the two bodies at a joint receive opposite forces: on which body is this force asked for?"},
-	{ID: "minus-dropped", Group: Algebra, About: Answer, Source: "GD", find: minusDropped,
+	{ID: "minus-dropped", Group: Algebra, About: Answer, Needs: Reporting, Source: "GD", find: minusDropped,
 		Says: "The size is right, but a negative value means that the force acts opposite to its arrow: which sign does the sum give?"},
-	{ID: "unknown-turned", Group: Algebra, About: Answer, Source: "GD", find: unknownTurned,
+	{ID: "unknown-turned", Group: Algebra, About: Answer, Needs: Moving, Source: "GD", find: unknownTurned,
 		Says: "The size is right, but the unknown's own term has a sign too: which sign does the unknown's term have?"},
-	{ID: "moved-with-its-sign", Group: Algebra, About: Sense, Source: "GD", find: movedWithItsSign,
+	{ID: "moved-with-its-sign", Group: Algebra, About: Sense, Needs: Moving, Source: "GD", find: movedWithItsSign,
 		Says: "A term changes its sign when it crosses the equals sign: what is now on each side?"},
-	{ID: "not-divided", Group: Algebra, About: Answer, Source: "GD", find: notDivided,
+	{ID: "not-divided", Group: Algebra, About: Answer, Needs: Dividing, Source: "GD", find: notDivided,
 		Says: "The known terms give the unknown's whole term, not yet the unknown itself: what is left to divide by?"},
-	{ID: "multiplied-for-divided", Group: Algebra, About: Answer, Source: "DV", find: multipliedForDivided,
+	{ID: "multiplied-for-divided", Group: Algebra, About: Answer, Needs: Dividing, Source: "DV", find: multipliedForDivided,
 		Says: "What multiplies the unknown on one side divides the terms on the other: what does the division give?"},
-	{ID: "divided-by-another-arm", Group: Algebra, About: Answer, Source: "GD", find: dividedByAnotherArm,
+	{ID: "divided-by-another-arm", Group: Algebra, About: Answer, Needs: Measuring, Source: "GD", find: dividedByAnotherArm,
 		Says: "The unknown has an arm of its own, from the centre to its line of action: which distance is the arm of the unknown?"},
-	{ID: "other-unknown-dropped", Group: Algebra, About: Answer, Source: "GD", find: otherUnknownDropped,
+	{ID: "other-unknown-dropped", Group: Algebra, About: Answer, Needs: Moving, Source: "GD", find: otherUnknownDropped,
 		Says: "Unknowns solved together must satisfy all of their sums: what does each sum give with the values put back?"},
-	{ID: "data-digits-swapped", Group: Algebra, About: Size, Source: "GD", find: dataDigitsSwapped,
-		Says: "Numbers copied from the data must stay as they are: which load differs from what is given?"},
-	{ID: "answer-digits-swapped", Group: Algebra, About: Answer, Source: "GD", find: answerDigitsSwapped,
+	{ID: "data-digits-swapped", Group: Algebra, About: Size, Needs: Copying, Source: "GD", find: dataDigitsSwapped,
+		Says: "Numbers that are copied must stay as they are: which number differs from the one given?"},
+	{ID: "answer-digits-swapped", Group: Algebra, About: Answer, Needs: Reporting, Source: "GD", find: answerDigitsSwapped,
 		Says: "The digits are right, but not in this order: what did your own working give?"},
-	{ID: "power-of-ten", Group: Algebra, About: Answer, Source: "GD", find: powerOfTen,
+	{ID: "power-of-ten", Group: Algebra, About: Answer, Needs: Reporting, Source: "GD", find: powerOfTen,
 		Says: "The digits are right, but the decimal point is not: in which unit is each quantity?"},
-	{ID: "one-term-in-other-unit", Group: Algebra, About: Size, Source: "GD", find: oneTermInOtherUnit,
+	{ID: "one-term-in-other-unit", Group: Algebra, About: Size, Needs: Measuring, Source: "GD", find: oneTermInOtherUnit,
 		Says: "Quantities are added only in one system of units: which term is not in it yet?"},
-	{ID: "inches-and-feet", Group: Algebra, About: Answer, Source: "GD", find: inchesAndFeet,
+	{ID: "inches-and-feet", Group: Algebra, About: Answer, Needs: Reporting, Source: "GD", find: inchesAndFeet,
 		Says: "Lengths are added only in one unit: are they all in feet, or all in inches?"},
-	{ID: "mass-for-weight", Group: Algebra, About: Answer, Source: "GD", find: massForWeight,
+	{ID: "mass-for-weight", Group: Algebra, About: Answer, Needs: Reporting, Source: "GD", find: massForWeight,
 		Says: "A mass becomes a weight when multiplied by gravity, but a force needs no such factor: are the loads given as forces?"},
-	{ID: "pounds-and-newtons", Group: Algebra, About: Answer, Source: "GD", find: poundsAndNewtons,
+	{ID: "pounds-and-newtons", Group: Algebra, About: Answer, Needs: Reporting, Source: "GD", find: poundsAndNewtons,
 		Says: "Forces are added only in one system of units: which system of units do the data use?"},
 }
 
@@ -76,7 +76,7 @@ func unknownTurned(s *setting) []change {
 
 // movedWithItsSign is told from a term written with the wrong sense only where the terms were written.
 func movedWithItsSign(s *setting) []change {
-	if !s.question.Written {
+	if !s.question.Stands {
 		return nil
 	}
 	return s.known().each(only(turned))
@@ -136,17 +136,16 @@ func otherUnknownDropped(s *setting) []change {
 	return []change{given(x)}
 }
 
-// dataDigitsSwapped exchanges two neighbouring figures of a point load or couple, or of a uniform intensity.
+// dataDigitsSwapped exchanges two neighbouring figures of a point load or couple, or of an intensity; where the sum stands
+// with its numbers, also of an arm.
 func dataDigitsSwapped(s *setting) []change {
-	var all []change
+	all := s.armDigitsSwapped()
 	loads := s.known().filter(isLoad)
 	for _, g := range loads.grouped(byAction) {
 		x := s.action(g.first())
 		data := x.Size
-		if x.Shape == statics.Uniform {
+		if x.Shape.Spread() {
 			data = x.Intensity
-		} else if x.Shape.Spread() {
-			continue
 		}
 		for _, v := range digitsSwapped(data.Abs()) {
 			all = append(all, g.altered(func(t statics.Term) statics.Term { return sized(t, over(v, data.Abs())) })...)
@@ -155,16 +154,35 @@ func dataDigitsSwapped(s *setting) []change {
 	return all
 }
 
-func answerDigitsSwapped(s *setting) []change {
-	if s.n > 0 {
+func (s *setting) armDigitsSwapped() []change {
+	if !s.question.Stands {
 		return nil
 	}
+	return s.withArms().each(func(t statics.Term) []statics.Term {
+		var ways []statics.Term
+		for _, arm := range digitsSwapped(t.Arm) {
+			ways = append(ways, armed(t, arm))
+		}
+		return ways
+	})
+}
+
+// answerDigitsSwapped exchanges two neighbouring figures of the answer in full, and of what it is rounded to.
+func answerDigitsSwapped(s *setting) []change {
+	if s.n > 0 || s.right.IsZero() {
+		return nil
+	}
+	right := s.right.Abs()
+	swapped := digitsSwapped(right)
+	for _, figures := range []int{3, 4} {
+		swapped = append(swapped, digitsSwapped(exact.MustParse(right.Figures(figures)))...)
+	}
 	var all []change
-	for _, v := range digitsSwapped(s.right.Abs()) {
+	for _, v := range distinct(swapped) {
 		if s.right.Sign() < 0 {
 			v = v.Neg()
 		}
-		all = append(all, change{giver: nobody, given: &v})
+		all = append(all, given(v))
 	}
 	return all
 }

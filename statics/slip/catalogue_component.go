@@ -6,19 +6,19 @@ import (
 )
 
 var componentSlips = []Slip{
-	{ID: "sine-for-cosine", Group: Component, About: Size, Source: "GD, TB", find: sineForCosine,
+	{ID: "sine-for-cosine", Group: Component, About: Size, Needs: Measuring, Source: "GD, TB", find: sineForCosine,
 		Says: "The component adjacent to the angle takes the cosine: which component is adjacent to the angle here?"},
-	{ID: "sloped-force-whole", Group: Component, About: Size, Source: "TB", find: slopedForceWhole,
+	{ID: "sloped-force-whole", Group: Component, About: Size, Needs: Measuring, Source: "TB", find: slopedForceWhole,
 		Says: "An inclined force enters by its components, each smaller than the force itself: how large is each component?"},
-	{ID: "slope-not-divided", Group: Component, About: Size, Source: "TB", find: slopeNotDivided,
+	{ID: "slope-not-divided", Group: Component, About: Size, Needs: Measuring, Source: "TB", find: slopeNotDivided,
 		Says: "Rise and run are divided by the length of the slope before they multiply a force: how large is each component?"},
-	{ID: "component-left-off", Group: Component, About: Presence, Source: "TB", find: componentLeftOff,
+	{ID: "component-left-off", Group: Component, About: Presence, Needs: Choosing, Source: "TB", find: componentLeftOff,
 		Says: "An inclined force has two components, and each may have a moment: are both components in the sum?"},
-	{ID: "component-turned", Group: Component, About: Sense, Source: "GD", find: componentTurned,
+	{ID: "component-turned", Group: Component, About: Sense, Needs: Measuring, Source: "GD", find: componentTurned,
 		Says: "Each component of an inclined force has a sense of its own: which way does each component point?"},
-	{ID: "degrees-as-radians", Group: Component, About: Size, Source: "GD", find: degreesAsRadians,
+	{ID: "degrees-as-radians", Group: Component, About: Size, Needs: Measuring, Source: "GD", find: degreesAsRadians,
 		Says: "An angle in degrees needs a calculator that is set to degrees: how large are the components of the force?"},
-	{ID: "share-of-unknown-forgotten", Group: Component, About: Size, Source: "TB", find: shareOfUnknownForgotten,
+	{ID: "share-of-unknown-forgotten", Group: Component, About: Size, Needs: Measuring, Source: "TB", find: shareOfUnknownForgotten,
 		Says: "Only the component of the unknown along the sum enters it: what is the unknown multiplied by?"},
 }
 

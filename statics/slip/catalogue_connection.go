@@ -6,17 +6,17 @@ import (
 )
 
 var connectionSlips = []Slip{
-	{ID: "pin-support-one-way", Group: Connection, About: Presence, Source: "SD8, LT, TB", find: pinSupportOneWay,
+	{ID: "pin-support-one-way", Group: Connection, About: Presence, Needs: Choosing, Source: "SD8, LT, TB", find: pinSupportOneWay,
 		Says: "A pinned support has two reaction components: are both in this sum where they belong?"},
-	{ID: "roller-not-square", Group: Connection, About: Sense, Source: "SD8", find: rollerNotSquare,
+	{ID: "roller-not-square", Group: Connection, About: Sense, Needs: Measuring, Source: "SD8", find: rollerNotSquare,
 		Says: "A roller pushes perpendicular to the surface it rolls on: along which line does this reaction act?"},
-	{ID: "end-couple-left-off", Group: Connection, About: Presence, Source: "SD7, PLM", find: endCoupleLeftOff,
+	{ID: "end-couple-left-off", Group: Connection, About: Presence, Needs: Choosing, Source: "SD7, PLM", find: endCoupleLeftOff,
 		Says: "A support that prevents rotation also exerts a couple: is that couple in this moment sum?"},
-	{ID: "loaded-as-two-force", Group: Connection, About: Answer, Source: "SD8", find: loadedAsTwoForce,
+	{ID: "loaded-as-two-force", Group: Connection, About: Answer, Needs: Choosing, Source: "SD8", find: loadedAsTwoForce,
 		Says: "Only a part with no load between its two pins carries its force along the line through them: what does the sum itself give?"},
-	{ID: "along-bent-member", Group: Connection, About: Answer, Source: "TB", find: alongBentMember,
+	{ID: "along-bent-member", Group: Connection, About: Answer, Needs: Choosing, Source: "TB", find: alongBentMember,
 		Says: "The force of a two-force member acts from pin to pin, even where the member is bent: in which direction does this force act?"},
-	{ID: "member-missed-at-pin", Group: Connection, About: Presence, Source: "TB", find: memberMissedAtPin,
+	{ID: "member-missed-at-pin", Group: Connection, About: Presence, Needs: Choosing, Source: "TB", find: memberMissedAtPin,
 		Says: "A pin is in equilibrium under the forces of all the parts it joins: is the force of each part in this sum?"},
 }
 

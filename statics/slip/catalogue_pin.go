@@ -3,17 +3,17 @@ package slip
 import "unpin/statics"
 
 var pinSlips = []Slip{
-	{ID: "pin-force-not-reversed", Group: PinPair, About: Sense, Source: "SD6", find: pinForceNotReversed,
+	{ID: "pin-force-not-reversed", Group: PinPair, About: Sense, Needs: Measuring, Source: "SD6", find: pinForceNotReversed,
 		Says: "Two bodies exert equal and opposite forces on each other: which way does the force at the joint act on this body?"},
-	{ID: "one-component-not-reversed", Group: PinPair, About: Sense, Source: "SD6", find: oneComponentNotReversed,
+	{ID: "one-component-not-reversed", Group: PinPair, About: Sense, Needs: Measuring, Source: "SD6", find: oneComponentNotReversed,
 		Says: "Whatever one body exerts at a joint is reversed on the other: which way does each component act on this body?"},
-	{ID: "minus-used-twice", Group: PinPair, About: Sense, Source: "TB", find: minusUsedTwice,
+	{ID: "minus-used-twice", Group: PinPair, About: Sense, Needs: Measuring, Source: "TB", find: minusUsedTwice,
 		Says: "A negative value already means that the force acts opposite to its arrow: with the arrow kept, which sign does the term have?"},
-	{ID: "pin-force-left-off", Group: PinPair, About: Presence, Source: "SD4", find: pinForceLeftOff,
+	{ID: "pin-force-left-off", Group: PinPair, About: Presence, Needs: Choosing, Source: "SD4", find: pinForceLeftOff,
 		Says: "The forces at a joint cancel only when both bodies are inside the cut: which joint forces act on this body?"},
-	{ID: "pin-component-left-off", Group: PinPair, About: Presence, Source: "SD8, TB", find: pinComponentLeftOff,
+	{ID: "pin-component-left-off", Group: PinPair, About: Presence, Needs: Choosing, Source: "SD8, TB", find: pinComponentLeftOff,
 		Says: "A pin force has two components, and each has its own place in the sum: are both components in the sum?"},
-	{ID: "value-of-another-pin", Group: PinPair, About: Size, Source: "DV", find: valueOfAnotherPin,
+	{ID: "value-of-another-pin", Group: PinPair, About: Size, Needs: Copying, Source: "DV", find: valueOfAnotherPin,
 		Says: "Each pin has forces of its own: which pin does the value in this term belong to?"},
 }
 

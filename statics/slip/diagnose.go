@@ -1,6 +1,7 @@
 package slip
 
 import (
+	"slices"
 	"sort"
 
 	"unpin/statics/exact"
@@ -16,7 +17,8 @@ type Typed struct {
 	Figures       int // significant figures as written
 }
 
-// A Diagnosis is what can be said of a wrong value: the candidates that it agrees with, one for each slip and giver.
+// A Diagnosis is what can be said of a wrong value: the candidates that it agrees with, one for each slip and what it
+// changes.
 type Diagnosis struct {
 	Matches []Candidate
 }
@@ -48,10 +50,10 @@ func (d *Diagnosis) find(v Typed, candidates []Candidate) {
 	}
 }
 
-// add notes a match, once for each slip and giver.
+// add notes a match, once for each slip and what it changes.
 func (d *Diagnosis) add(c Candidate) {
 	for _, m := range d.Matches {
-		if m.Slip == c.Slip && m.Giver == c.Giver {
+		if m.Slip == c.Slip && m.Giver == c.Giver && m.Sum == c.Sum && slices.Equal(m.Terms, c.Terms) {
 			return
 		}
 	}

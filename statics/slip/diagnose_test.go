@@ -10,7 +10,7 @@ import (
 func TestDiagnose(t *testing.T) {
 	n := exact.MustParse
 	a, b, c := &Slip{ID: "a"}, &Slip{ID: "b"}, &Slip{ID: "c"}
-	candidates := []Candidate{{a, n("-3"), nobody}, {b, n("12.34"), nobody}, {c, n("12.3456"), nobody}, {c, n("37/3"), Giver{Load: 1}}}
+	candidates := []Candidate{{Slip: a, Value: n("-3"), Giver: nobody}, {Slip: b, Value: n("12.34"), Giver: nobody}, {Slip: c, Value: n("12.3456"), Giver: nobody}, {Slip: c, Value: n("37/3"), Giver: Giver{Load: 1}}}
 	sortCandidates(candidates)
 	rows := []struct {
 		value, within string
@@ -39,8 +39,8 @@ func TestDiagnoseReadings(t *testing.T) {
 	t.Parallel()
 	n := exact.MustParse
 	a, b := &Slip{ID: "a"}, &Slip{ID: "b"}
-	first := []Candidate{{a, n("1200"), nobody}, {a, n("1204"), nobody}, {b, n("1249"), nobody}}
-	second := []Candidate{{a, n("1203"), Giver{Load: 1}}, {b, n("1249"), nobody}}
+	first := []Candidate{{Slip: a, Value: n("1200"), Giver: nobody}, {Slip: a, Value: n("1204"), Giver: nobody}, {Slip: b, Value: n("1249"), Giver: nobody}}
+	second := []Candidate{{Slip: a, Value: n("1203"), Giver: Giver{Load: 1}}, {Slip: b, Value: n("1249"), Giver: nobody}}
 	ones, tens, hundreds := Typed{n("1203"), n("0.5"), 4}, Typed{n("1200"), n("5"), 3}, Typed{n("1200"), n("50"), 2}
 	for _, r := range []struct {
 		readings []Typed

@@ -10,7 +10,7 @@ import (
 // nearly every number.
 var common = []string{
 	"load-left-off", "pin-load-on-neither", "reaction-left-off", "pin-support-one-way", "pin-force-left-off", "couple-left-out",
-	"pin-force-not-reversed", "minus-used-twice", "turn-of-term", "sense-of-term", "turn-of-couple",
+	"pin-force-not-reversed", "minus-used-twice", "term-dropped", "moved-with-its-sign", "turn-of-term", "sense-of-term", "turn-of-couple",
 }
 
 // A Pair is two slips in terms of different givers.

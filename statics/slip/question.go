@@ -1,6 +1,7 @@
 package slip
 
 import (
+	"maps"
 	"slices"
 
 	"unpin/statics"
@@ -18,7 +19,8 @@ type Question struct {
 	// Known tells which forces were known before; those alone can have been put in with a value.
 	Known     func(force int) bool
 	Customary bool // the units are feet and pounds, not metres and newtons
-	Written   bool // the student has written all terms, and they are right
+	// Stands tells that the sums stand on the page, printed or written and found right: what is left is to solve them.
+	Stands bool
 }
 
 // A Candidate is a slip that may have been made, and the value to which it leads.
@@ -26,6 +28,8 @@ type Candidate struct {
 	Slip  *Slip
 	Value exact.Num
 	Giver Giver
+	Sum   int   // which of the question's sums it changes
+	Terms []int // the terms of that sum which it changes or leaves out, rising
 }
 
 // A Giver is what a changed term comes from: an unknown force or a load, by its index, the other being None. Both are
@@ -36,15 +40,28 @@ type Giver struct{ Force, Load int }
 var nobody = Giver{statics.None, statics.None}
 
 // Candidates lists the values that single slips lead to, in rising order; the right value is among them where a slip
-// makes no difference. It is empty if the sums do not give the unknowns.
+// makes no difference. Where the sums stand on the page, only slips in what is left to do are among them. It is empty if
+// the sums do not give the unknowns.
 func (q Question) Candidates() []Candidate {
+	return q.candidates(func(row *Slip) bool { return !q.Stands || row.Needs.Remains() })
+}
+
+// Excluded lists the values that the other slips would lead to, as Candidates does: those that cannot have been made
+// where the sums stand on the page.
+func (q Question) Excluded() []Candidate {
+	return q.candidates(func(row *Slip) bool { return q.Stands && !row.Needs.Remains() })
+}
+
+// candidates lists those of the slips that are wanted.
+func (q Question) candidates(want func(*Slip) bool) []Candidate {
 	system, ok := q.system()
 	if !ok {
 		return nil
 	}
 	var all []Candidate
 	for n := range q.Sums {
-		all = append(all, system.candidates(&setting{site: site{q.Assembly, q.Sums[n]}, question: q, n: n, right: system.answer})...)
+		s := &setting{site: site{q.Assembly, q.Sums[n]}, question: q, n: n, right: system.answer}
+		all = append(all, system.candidates(s, want)...)
 	}
 	sortCandidates(all)
 	return all
@@ -59,27 +76,25 @@ func (q Question) Value() exact.Num {
 	return y.answer
 }
 
-// candidates lists those of one sum.
-func (y *system) candidates(s *setting) []Candidate {
+// candidates lists those of one sum, of the slips that are wanted.
+func (y *system) candidates(s *setting, want func(*Slip) bool) []Candidate {
 	var all []Candidate
 	met := map[matter][]exact.Num{} // values of the candidates so far
 	for _, row := range inOrder {
-		if s.question.Written && !row.afterTerms() {
+		if !want(row) {
 			continue
 		}
 		for _, c := range row.find(s) {
 			v, ok := y.changed(s, c)
 			m := matter{c.giver, row.About}
 			if ok && !(row.General && slices.ContainsFunc(met[m], v.Equal)) {
-				all, met[m] = append(all, Candidate{row, v, c.giver}), append(met[m], v)
+				all = append(all, Candidate{Slip: row, Value: v, Giver: c.giver, Sum: s.n, Terms: slices.Sorted(maps.Keys(c.terms))})
+				met[m] = append(met[m], v)
 			}
 		}
 	}
 	return all
 }
-
-// afterTerms reports whether a slip can still be made once all terms are written and right.
-func (s *Slip) afterTerms() bool { return s.Group == Algebra && s.About != Size }
 
 // A matter is what a candidate is about: one aspect of the terms of one giver. Two candidates about the same matter that
 // come to the same value make the same change.

@@ -84,7 +84,7 @@ func TestCandidatesAreWhatTheSlipsLeadTo(t *testing.T) {
 				return d.Giver == c.giver && d.Slip.About == row.About && d.Value.Equal(v) && row.General
 			})
 			if ok && !(same && len(q.Sums) == 1) {
-				plain = append(plain, Candidate{row, v, c.giver})
+				plain = append(plain, Candidate{Slip: row, Value: v, Giver: c.giver})
 			}
 		})
 		all := q.Candidates()
@@ -123,16 +123,20 @@ func TestQuestionWithoutAnswer(t *testing.T) {
 	}
 }
 
-// Once the terms are written and right, only how the answer is taken from them can go amiss.
-func TestWrittenTermsLeaveTheAlgebra(t *testing.T) {
+// Where the sum stands, only what is left to do can go amiss; what cannot is set apart.
+func TestStandingSumLeavesTheSolving(t *testing.T) {
 	t.Parallel()
 	q := beamQuestion(t)
-	q.Written = true
+	q.Stands = true
 	seen := map[string]bool{}
 	for _, c := range q.Candidates() {
-		if seen[c.Slip.ID] = true; c.Slip.Group != Algebra || c.Slip.About == Size {
-			t.Errorf("%s after the terms", c.Slip.ID)
+		if seen[c.Slip.ID] = true; c.Slip.Needs == Choosing || c.Slip.Needs == Measuring {
+			t.Errorf("%s where the sum stands", c.Slip.ID)
 		}
+	}
+	excluded := q.Excluded()
+	if len(excluded) == 0 || slices.ContainsFunc(excluded, func(c Candidate) bool { return seen[c.Slip.ID] }) {
+		t.Errorf("%d candidates excluded, of which some are among the others", len(excluded))
 	}
 	if !seen["moved-with-its-sign"] || !seen["not-divided"] {
 		t.Errorf("only %v", slices.Sorted(maps.Keys(seen)))

@@ -24,10 +24,13 @@ func (c Section) Candidates() []Candidate {
 	if !ok {
 		return nil
 	}
-	all := y.candidates(&setting{site: site{q.Assembly, q.Sums[0]}, question: q, right: y.answer, cut: k})
+	all := y.candidates(&setting{site: site{q.Assembly, q.Sums[0]}, question: q, right: y.answer, cut: k}, func(*Slip) bool { return true })
 	sortCandidates(all)
 	return all
 }
+
+// Excluded is nothing: no sum stands on the page.
+func (c Section) Excluded() []Candidate { return nil }
 
 // Value is what the forces on the starting side of the section give for the quantity.
 func (c Section) Value() exact.Num {

@@ -10,6 +10,7 @@ type Slip struct {
 	ID     string // a name in plain words, as load-left-off
 	Group  Group
 	About  Aspect
+	Needs  Work   // what a student must do themselves to make it
 	Source string // as the package comment names them
 	Says   string // one sentence to the student, without a number: the principle, a colon, a question back to the goal
 	// General marks a slip that another may describe better: where both make the same change, only the other is kept.
@@ -61,6 +62,24 @@ const (
 	Answer // none of the known terms, but how the answer was taken from them
 )
 
+// A Work is what of a student's own work a slip is made in. Where the sum stands on the page, printed or written and found
+// right, the first two are done.
+type Work int
+
+// The kinds of work, in the order in which they come.
+const (
+	Choosing    Work = iota // the free body, the sum, and what goes into it
+	Measuring               // a size, an arm, a component, a sense: read off the frame
+	Copying                 // a number taken from the page: from the data, the sum, or an earlier result
+	Multiplying             // the factors of one term
+	Moving                  // terms taken across the equals sign
+	Dividing                // by what the unknown is multiplied by
+	Reporting               // the answer: its sign, its figures, its unit
+)
+
+// Remains reports whether such work is left where the sum stands on the page.
+func (w Work) Remains() bool { return w >= Copying }
+
 // catalogue lists all slips, by group.
 var catalogue = gather()
 
@@ -80,7 +99,7 @@ func Catalogue() []*Slip { return slices.Clone(catalogue) }
 func gather() []*Slip {
 	var all []*Slip
 	for _, group := range [][]Slip{
-		bodySlips, connectionSlips, pinSlips, momentSlips, componentSlips, spreadSlips, algebraSlips, internalSlips,
+		bodySlips, connectionSlips, pinSlips, momentSlips, componentSlips, spreadSlips, solvingSlips, algebraSlips, internalSlips,
 	} {
 		for i := range group {
 			all = append(all, &group[i])

@@ -75,14 +75,14 @@ func (w workedSlip) target(t *testing.T) interface {
 	}
 	q.Force = q.Gives[0]
 	q.Known = func(f int) bool { return !slices.Contains(q.Gives, f) }
-	q.Written, q.Customary = w.with(t, "all terms written"), w.with(t, "feet and pounds")
+	q.Stands, q.Customary = w.with(t, "the sum on the page"), w.with(t, "feet and pounds")
 	return q
 }
 
 // with reports whether a question is asked with something.
 func (w workedSlip) with(t *testing.T, what string) bool {
 	t.Helper()
-	if h := w.field["with"]; h != "" && h != "all terms written" && h != "feet and pounds" {
+	if h := w.field["with"]; h != "" && h != "the sum on the page" && h != "feet and pounds" {
 		t.Fatalf("with %q?", h)
 	}
 	return w.field["with"] == what

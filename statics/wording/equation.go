@@ -1,6 +1,7 @@
 package wording
 
 import (
+	"slices"
 	"strings"
 
 	"unpin/statics"
@@ -78,6 +79,31 @@ func (w sums) Gathered(s statics.Sum, gives []int, values []exact.Num) string {
 		right = right.Neg()
 	}
 	return left.String() + w.equals() + w.number(w.st.Given(right, sumDimension(s)))
+}
+
+// Moved is a sum with its known terms taken to the right, each as it is written, and the values put in that known knows:
+// "Dy·6 = 4·6·3 + 10·2". Gives are its unknowns; a single one stands with a plus. Known may be nil.
+func (w sums) Moved(s statics.Sum, gives []int, known func(force int) (exact.Num, bool)) string {
+	var left, right strings.Builder
+	turned := w.reversed(s)
+	if len(gives) == 1 {
+		turned = s.Factor(gives[0]).Sign() < 0
+	}
+	for _, t := range s.Terms {
+		switch negative := (t.Sign < 0) != turned; {
+		case t.Why != statics.Counts:
+		case slices.Contains(gives, t.Force):
+			w.add(&left, negative, w.product(s, t, nil))
+		default:
+			w.add(&right, !negative, w.product(s, t, known))
+		}
+	}
+	for _, side := range []*strings.Builder{&left, &right} {
+		if side.Len() == 0 {
+			side.WriteString("0")
+		}
+	}
+	return left.String() + w.equals() + right.String()
 }
 
 // multiple is force i times a positive factor, which is an arm in a moment sum.

@@ -15,6 +15,9 @@ type sumFactor struct {
 	d    notation.Dimension
 }
 
+// Product is a term of a sum as the sum is written, without its sign: "4·6·3", "Cy·8".
+func (w sums) Product(s statics.Sum, t statics.Term) string { return w.product(s, t, nil) }
+
 // product writes a term as the product of its factors, its arm last.
 func (w sums) product(s statics.Sum, t statics.Term, known func(int) (exact.Num, bool)) string {
 	all := loadFactors(w.a, t)

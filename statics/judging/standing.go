@@ -1,0 +1,183 @@
+package judging
+
+import (
+	"slices"
+	"strings"
+
+	"unpin/statics"
+	"unpin/statics/notation"
+	"unpin/statics/slip"
+)
+
+// What is said where the sum stands on the page, printed or written and found right: its terms stand, and what is left is
+// to put numbers in, to multiply, to take terms across, and to divide. No story of choosing or measuring is told there;
+// where only such a slip leads to a value, the term that it would change is asked about.
+
+// findStanding says which slip in the solving a wrong value came from, or asks about what stands there.
+func (c *Case) findStanding(f *Finding, v Typed, d slip.Diagnosis) {
+	pairs := c.pairs(v)
+	if s := d.Named(); s != nil {
+		f.Says = c.named(s, d.Matches)
+		if len(pairs) > 0 && f.Verdict == Wrong {
+			f.Says = oneOrTwo + joined(c.withStandingPairs(d.Matches, pairs))
+		}
+		return
+	}
+	if asks := c.standing(d.Matches); len(asks) > 0 {
+		f.Says = opening(f.Verdict, len(asks)) + joined(asks)
+		return
+	}
+	if f.Verdict != Wrong || c.Coarse(v) {
+		return
+	}
+	if len(pairs) == 1 {
+		f.Says = "two things at once may have led here: " + joined(c.standing(pairs[0][:]))
+		f.note(pairs[0][0].Slip.ID + "+" + pairs[0][1].Slip.ID)
+		return
+	}
+	if others := slip.Diagnose(v.Readings(), c.excluded()...).Matches; len(others) > 0 {
+		f.Says = c.otherwise(others)
+	}
+}
+
+// withStandingPairs is what there is to ask about one slip and about pairs; about the one alone where that is too much.
+func (c *Case) withStandingPairs(one []slip.Candidate, pairs []slip.Pair) []string {
+	if asks := c.standing(oneAndPairs(one, pairs)); len(asks) > 1 {
+		return asks
+	}
+	return c.standing(one)
+}
+
+// opening begins a question about so many things.
+func opening(v Verdict, things int) string {
+	switch {
+	case v == OtherSense:
+		return "the size is right, but not the sense: "
+	case things == 1:
+		return "one thing is worth a second look: "
+	}
+	return "a value like this can come about in more than one way: "
+}
+
+func joined(asks []string) string { return strings.Join(asks, ", and ") + "?" }
+
+// named is what one slip says; where it is in one term, its question is about that term as it is printed.
+func (c *Case) named(s *slip.Slip, matches []slip.Candidate) string {
+	if terms := c.termsOf(matches); len(terms) == 1 && s.About != slip.Answer {
+		return lowerFirst(c.judge.inStyle(s.Principle())) + ": " + terms[0].ask() + "?"
+	}
+	return lowerFirst(c.judge.inStyle(s.Says))
+}
+
+// otherwise asks about the terms that slips would change which cannot have been made.
+func (c *Case) otherwise(matches []slip.Candidate) string {
+	terms := c.termsOf(matches)
+	if len(terms) == 0 || len(terms) > mostThings {
+		return "the sum is complete as it stands, and nothing else goes in: what does it give, solved term by term?"
+	}
+	var asks []string
+	for _, t := range terms {
+		asks = append(asks, t.ask())
+	}
+	return "the sum holds as it stands, so each number in it goes in as it is: " + joined(asks)
+}
+
+// A standingTerm is a term as it stands on the page, with the kinds of work in it that slips are about.
+type standingTerm struct {
+	sum, term int
+	text      string // as it is printed: "4*3*9.5"
+	several   bool   // it is a product
+	named     bool   // it holds a force by name, whose value is put in
+	own       bool   // it is the term of what is asked for
+	works     map[slip.Work]bool
+	dropped   bool
+}
+
+// termsOf lists the terms that the candidates change, each once.
+func (c *Case) termsOf(matches []slip.Candidate) []*standingTerm {
+	var all []*standingTerm
+	for _, m := range matches {
+		for _, i := range m.Terms {
+			if c.step.Sums[m.Sum].Terms[i].Why != statics.Counts {
+				continue // it does not stand there
+			}
+			at := slices.IndexFunc(all, func(t *standingTerm) bool { return t.sum == m.Sum && t.term == i })
+			if at < 0 {
+				at, all = len(all), append(all, c.standingTerm(m.Sum, i))
+			}
+			all[at].works[m.Slip.Needs] = true
+			all[at].dropped = all[at].dropped || m.Slip.About == slip.Presence
+		}
+	}
+	return all
+}
+
+func (c *Case) standingTerm(sum, term int) *standingTerm {
+	s := c.step.Sums[sum]
+	t := s.Terms[term]
+	text := c.judge.say().Product(s, t)
+	return &standingTerm{
+		sum:     sum,
+		term:    term,
+		text:    text,
+		several: strings.ContainsAny(text, "*·"),
+		named:   t.Force != statics.None,
+		own:     t.Force != statics.None && !c.step.Known(t.Force),
+		works:   map[slip.Work]bool{},
+	}
+}
+
+// ask asks about a term what the slips in it are about.
+func (t *standingTerm) ask() string {
+	if t.own {
+		return "what does " + t.text + " leave to divide by"
+	}
+	var asks []string
+	it := t.text // at first by its text
+	add := func(before, after string) { asks, it = append(asks, before+it+after), "it" }
+	multiplied := t.works[slip.Multiplying] || t.works[slip.Measuring] || t.works[slip.Choosing]
+	switch copied := t.works[slip.Copying]; {
+	case t.named && !t.several && (copied || multiplied):
+		add("which value goes in for ", "")
+	case t.named && copied:
+		add("which value goes into ", "")
+	case t.several && (copied || multiplied):
+		add("what is the product ", "")
+	case copied || multiplied:
+		add("is ", " in your working as it stands")
+	}
+	switch crossed := t.works[slip.Moving] || t.works[slip.Dividing]; {
+	case crossed && t.dropped && t.named && !t.several:
+		add("is the value of ", " in your calculation")
+	case crossed && t.dropped:
+		add("is ", " in your calculation")
+	case crossed:
+		add("which sign does ", " have on the other side")
+	}
+	return notation.List(asks)
+}
+
+// standing lists what there is to ask about slips where the sum stands: each term once, and what a slip in none asks.
+func (c *Case) standing(matches []slip.Candidate) []string {
+	var asks []string
+	add := func(ask string) {
+		if !slices.Contains(asks, ask) {
+			asks = append(asks, ask)
+		}
+	}
+	var inTerms []slip.Candidate
+	for _, m := range matches {
+		if len(m.Terms) == 0 {
+			add(m.Slip.Asks())
+		} else {
+			inTerms = append(inTerms, m)
+		}
+	}
+	for _, t := range c.termsOf(inTerms) {
+		add(t.ask())
+	}
+	if len(asks) > mostThings {
+		return []string{"term by term, what is each product, and which sign does it have on the other side"}
+	}
+	return asks
+}
