@@ -59,7 +59,7 @@ func (e *equation) likeliest(found []slip.Written) []slip.Written {
 	}
 	return slices.DeleteFunc(slices.Clone(found), func(w slip.Written) bool {
 		return w.Slip.General && slices.ContainsFunc(found, func(v slip.Written) bool {
-			return !v.Slip.General && v.Slip.About == w.Slip.About && v.Giver == w.Giver
+			return !v.Slip.General && !v.Slip.Aside && v.Slip.About == w.Slip.About && v.Giver == w.Giver
 		})
 	})
 }

@@ -110,7 +110,7 @@ func dividedByAnotherArm(s *setting) []change {
 		return nil
 	}
 	own := s.own().filter(func(t statics.Term) bool { return !isCouple(t) })
-	return own.each(func(t statics.Term) []statics.Term {
+	return append(own.whole(), own.each(func(t statics.Term) []statics.Term {
 		var ways []statics.Term
 		for _, d := range distinct(append(s.distances(t.At, t.Toward), s.distances(s.sum.About, t.Toward)...)) {
 			ways = append(ways, armed(t, d))
@@ -119,7 +119,7 @@ func dividedByAnotherArm(s *setting) []change {
 			ways = append(ways, armed(t, over(from.Dot(t.Toward).Abs(), t.Toward.Length())), armed(t, from.Length()))
 		}
 		return ways
-	})
+	})...)
 }
 
 // otherUnknownDropped takes from one of several sums solved together what it gives if the other unknowns were zero.

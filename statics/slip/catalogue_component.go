@@ -18,6 +18,8 @@ var componentSlips = []Slip{
 		Says: "Each component of an inclined force has a sense of its own: which way does each component point?"},
 	{ID: "degrees-as-radians", Group: Component, About: Size, Needs: Measuring, Source: "GD", find: degreesAsRadians,
 		Says: "An angle in degrees needs a calculator that is set to degrees: how large are the components of the force?"},
+	{ID: "component-of-unknown", Group: Component, About: Size, Needs: Measuring, Source: "GD", find: componentOfUnknown,
+		Says: "The component adjacent to the angle takes the cosine, in the unknown as in a load: what is the unknown multiplied by?"},
 	{ID: "share-of-unknown-forgotten", Group: Component, About: Size, Needs: Measuring, Source: "TB", find: shareOfUnknownForgotten,
 		Says: "Only the component of the unknown along the sum enters it: what is the unknown multiplied by?"},
 }
@@ -84,25 +86,83 @@ func slopeNotDivided(s *setting) []change {
 // radian is one radian in degrees.
 var radian = exact.MustParse("57.29577951308232088")
 
-// degreesAsRadians takes sine and cosine of the number of degrees in radians, for a load at a multiple of 15°: an angle
-// from either axis, in all components of the force.
+// degreesAsRadians takes sine and cosine of the number of degrees in radians, for a load at so many whole tenths of a
+// degree: an angle from either axis, or the direction counter-clockwise from the x axis, in all components of the force.
 func degreesAsRadians(s *setting) []change {
 	var all []change
 	loads := s.sloped().filter(func(t statics.Term) bool { return isLoad(t) && slanting(s.full(t)) })
 	for _, g := range loads.grouped(byAction) {
-		for _, fromX := range []bool{true, false} {
+		v := s.full(g.first())
+		acute, ok := degreesOf(v)
+		if !ok {
+			continue
+		}
+		direction := turnedInto(v, acute)
+		for _, of := range []func(horizontal bool) (size, times exact.Num){
+			func(horizontal bool) (exact.Num, exact.Num) { return ratioInRadians(acute, horizontal) },
+			func(horizontal bool) (exact.Num, exact.Num) {
+				return ratioInRadians(exact.Int(90).Sub(acute), !horizontal)
+			},
+			func(horizontal bool) (exact.Num, exact.Num) { return ratioInRadians(direction, horizontal) },
+		} {
 			all = append(all, g.altered(func(t statics.Term) statics.Term {
-				cos, _ := s.lies(t)
-				for deg := int64(15); deg < 90; deg += 15 {
-					if cos.Equal(exact.Cos(exact.Int(deg))) {
-						return s.inRadians(t, deg, fromX)
-					}
-				}
-				return t
+				true, read := of(s.isHorizontal(t))
+				r := over(read, true)
+				t.Sign *= r.Sign()
+				return sized(t, r.Abs())
 			})...)
 		}
 	}
 	return all
+}
+
+// ratioInRadians is the cosine or sine of an angle in degrees, and what a calculator set to radians makes of it.
+func ratioInRadians(deg exact.Num, cosine bool) (right, read exact.Num) {
+	if cosine {
+		return exact.Cos(deg), exact.Cos(deg.Mul(radian))
+	}
+	return exact.Sin(deg), exact.Sin(deg.Mul(radian))
+}
+
+// isHorizontal reports whether a term is about the horizontal component of its force.
+func (s *setting) isHorizontal(t statics.Term) bool {
+	if s.sum.Moment {
+		return t.Toward.Y.IsZero()
+	}
+	return s.sum.Along.Y.IsZero()
+}
+
+// degreesOf is the angle of a direction with the x axis, 0 to 90; false where it is not of so many whole tenths of a degree.
+func degreesOf(v statics.Vector) (exact.Num, bool) {
+	cos := over(v.X.Abs(), v.Length())
+	low, high := int64(0), int64(900) // tenths; the cosine falls
+	for low < high {
+		middle := (low + high) / 2
+		if exact.Cos(tenths(middle)).Cmp(cos.Add(hair)) > 0 {
+			low = middle + 1
+		} else {
+			high = middle
+		}
+	}
+	return tenths(low), exact.Cos(tenths(low)).Sub(cos).Abs().Cmp(hair) <= 0
+}
+
+// hair is closer than two angles of whole tenths of a degree ever are, and further than the error of their cosines.
+var hair = exact.MustParse("0.000000000001")
+
+func tenths(n int64) exact.Num { return over(exact.Int(n), exact.Int(10)) }
+
+// turnedInto is the direction of a force counter-clockwise from the x axis, in degrees, given its angle with that axis.
+func turnedInto(v statics.Vector, acute exact.Num) exact.Num {
+	switch {
+	case v.X.Sign() > 0 && v.Y.Sign() > 0:
+		return acute
+	case v.X.Sign() < 0 && v.Y.Sign() > 0:
+		return exact.Int(180).Sub(acute)
+	case v.X.Sign() < 0:
+		return exact.Int(180).Add(acute)
+	}
+	return exact.Int(360).Sub(acute)
 }
 
 // components lists the terms of known forces that have two in this sum.
@@ -126,6 +186,20 @@ func componentTurned(s *setting) []change {
 		if len(g.at) > 1 {
 			all = append(all, g.each(only(turned))...)
 		}
+	}
+	return all
+}
+
+// componentOfUnknown swaps sine and cosine of an inclined unknown, in all its terms or in one, or leaves one of two out.
+func componentOfUnknown(s *setting) []change {
+	swap := func(t statics.Term) statics.Term {
+		cos, sin := s.lies(t)
+		return sized(t, over(sin, cos))
+	}
+	own := s.own().filter(func(t statics.Term) bool { return !isCouple(t) && slanting(s.full(t)) })
+	all := own.altered(swap)
+	if len(own.at) > 1 {
+		all = append(append(all, own.each(only(swap))...), own.each(only(without))...)
 	}
 	return all
 }

@@ -18,6 +18,8 @@ var spreadSlips = []Slip{
 		Says: "The resultant of a uniform load is its intensity times its length, with no half: how large is the resultant?"},
 	{ID: "triangle-as-rectangle", Group: Spread, About: Size, Needs: Measuring, Source: "TB", find: triangleAsRectangle,
 		Says: "A triangle has half the area of the rectangle around it: how large is the resultant?"},
+	{ID: "triangle-as-uniform", Group: Spread, About: Size, Needs: Measuring, Source: "TB", find: triangleAsUniform,
+		Says: "A triangle has half the area of the rectangle around it, and its centroid nearer to its larger end: how large is the resultant, and where?"},
 	{ID: "triangle-at-middle", Group: Spread, About: Arm, Needs: Measuring, Source: "TB, EX", find: triangleAtMiddle,
 		Says: "The resultant of a triangular load acts one third of its length from the larger end: what is the arm of the resultant?"},
 	{ID: "wrong-third", Group: Spread, About: Arm, Needs: Measuring, Source: "TB", find: wrongThird,
@@ -71,6 +73,17 @@ func triangleAsRectangle(s *setting) []change {
 	return s.shaped(triangles...).scaled(func(statics.Action) exact.Num { return two })
 }
 
+// triangleAsUniform takes a triangle for the rectangle around it, in size and in place; in a sum of forces that is another
+// slip.
+func triangleAsUniform(s *setting) []change {
+	if !s.sum.Moment {
+		return nil
+	}
+	return s.shaped(triangles...).byLoad(func(t statics.Term, x statics.Action) statics.Term {
+		return movedTo(sized(t, two), s.sum.About, s.along(x, middle(x)))
+	})
+}
+
 func triangleAtMiddle(s *setting) []change {
 	return s.shaped(triangles...).filter(s.pure).shifted(func(_ statics.Term, x statics.Action) exact.Num { return middle(x) })
 }
@@ -112,7 +125,7 @@ func distanceToLoadForgotten(s *setting) []change {
 	if !s.sum.Moment {
 		return nil
 	}
-	return s.spreads().byLoad(func(t statics.Term, x statics.Action) statics.Term {
+	return s.spreads().byWhole(func(t statics.Term, x statics.Action) statics.Term {
 		near, _ := s.endsOf(t, x)
 		arm := over(s.along(x, near).To(t.At).Cross(t.Toward).Abs(), t.Toward.Length())
 		if arm.IsZero() || movedTo(t, s.sum.About, s.along(x, near)).Sign != t.Sign {

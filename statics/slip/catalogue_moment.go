@@ -36,6 +36,10 @@ var momentSlips = []Slip{
 		Says: "A force sum contains forces only, without distances: what is the force in each term?"},
 	{ID: "couple-counted-twice", Group: Moment, About: Size, Needs: Measuring, Source: "PLM", find: coupleCountedTwice,
 		Says: "A couple enters a moment sum once, beside the moments of the forces: how many times is the couple counted?"},
+	{ID: "placed-from-other-end", Aside: true, Group: Moment, About: Arm, Needs: Measuring, Source: "DV", find: placedFromOtherEnd,
+		Says: "The place of a load is measured from the end that is named first: from which end of its member is each load placed?"},
+	{ID: "slope-as-run", Group: Moment, About: Arm, Needs: Measuring, Source: "RG, TB", find: slopeAsRun,
+		Says: "A distance along an inclined member is longer than its horizontal and its vertical part: which distance is perpendicular to each force?"},
 	{ID: "centre-changed", General: true, Group: Moment, About: Arm, Needs: Measuring, Source: "DV", find: centreChanged,
 		Says: "The centre is the same for every term of a moment sum: from which point are the arms of the known forces measured?"},
 	{ID: "square-force-counted", Group: Moment, About: Presence, Needs: Choosing, Source: "TB", find: squareForceCounted,
@@ -105,13 +109,94 @@ func acrossForUp(s *setting) []change {
 }
 
 func slantAsArm(s *setting) []change {
-	return s.arms(func(t statics.Term) []exact.Num {
+	return append(s.wholeAtDistance(), s.arms(func(t statics.Term) []exact.Num {
 		from := s.sum.About.To(t.At)
 		if !slanting(from) || from.Dot(t.Toward).IsZero() {
 			return nil
 		}
 		return []exact.Num{from.Length()}
+	})...)
+}
+
+// wholeAtDistance lets an inclined force act whole, with the distance to the point where it acts for its arm: across, up,
+// or straight.
+func (s *setting) wholeAtDistance() []change {
+	var all []change
+	for _, g := range s.withArms().grouped(byAction) {
+		all = append(all, g.whole()...)
+	}
+	return all
+}
+
+// whole lets the two components of a force act as one term, with the distance across, up or straight for its arm.
+func (ts terms) whole() []change {
+	if len(ts.at) != 2 || !ts.in.sum.Moment {
+		return nil
+	}
+	t, sign := ts.first(), ts.list()[0].Value().Add(ts.list()[1].Value()).Sign()
+	t.What, t.Size, t.Sign = statics.WholeForce, one, sign
+	if isLoad(t) {
+		t.Size = ts.in.action(t).Size.Abs()
+	}
+	from := ts.in.sum.About.To(t.At)
+	arms := []exact.Num{from.Length()}
+	if isLoad(t) || ts.in.Assembly.Forces[t.Force].Kind != statics.Reaction {
+		arms = append(arms, from.X.Abs(), from.Y.Abs()) // a roller taken for vertical is another slip
+	}
+	var all []change
+	for _, arm := range distinct(arms) {
+		c := ts.together(without)[0]
+		c.stray = []statics.Term{armed(t, arm)}
+		all = append(all, c)
+	}
+	return all
+}
+
+// onMembers lists the terms of forces that are loads between the ends of members, but for those on a member that is cut.
+func (s *setting) onMembers() terms {
+	return s.withArms().filter(func(t statics.Term) bool {
+		return isLoad(t) && s.load(t).Joint == statics.None && !s.onMember(t)
 	})
+}
+
+// placedFromOtherEnd turns the places on the member of a load end for end.
+func placedFromOtherEnd(s *setting) []change {
+	var all []change
+	for _, g := range s.onMembers().grouped(s.byGiver) {
+		all = append(all, g.altered(func(t statics.Term) statics.Term {
+			l := s.load(t)
+			from := s.at(s.Assembly.Frame.Members[l.Member].From)
+			d := s.Assembly.Frame.Length(l.Member).Sub(from.To(t.At).Length())
+			return movedTo(t, s.sum.About, s.along(s.action(t), d))
+		})...)
+	}
+	return all
+}
+
+// slopeAsRun takes the distance of a load along an inclined member, from either end, for its horizontal or vertical part.
+func slopeAsRun(s *setting) []change {
+	var all []change
+	for _, g := range s.onMembers().grouped(s.byGiver) {
+		m := s.load(g.first()).Member
+		v := s.Assembly.Frame.Span(m)
+		if !slanting(v) {
+			continue
+		}
+		mem := s.Assembly.Frame.Members[m]
+		for _, from := range []int{mem.From, mem.To} {
+			all = append(all, g.altered(func(t statics.Term) statics.Term {
+				d := s.at(from).To(t.At).Length()
+				p := s.at(from)
+				p.X = p.X.Add(d.Mul(exact.Int(int64(s.at(from).To(t.At).X.Sign()))))
+				p.Y = p.Y.Add(d.Mul(exact.Int(int64(s.at(from).To(t.At).Y.Sign()))))
+				if slanting(t.Toward) {
+					return t
+				}
+				return movedTo(t, s.sum.About, p)
+			})...)
+		}
+	}
+	return all
 }
 
 func armForgotten(s *setting) []change {

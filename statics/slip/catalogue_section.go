@@ -36,6 +36,8 @@ var internalSlips = []Slip{
 		Says: "The cut comes first, and the resultant after it: which load lies on the kept piece?"},
 	{ID: "whole-load-for-part", Group: Internal, About: Size, Needs: Measuring, Source: "TB", find: wholeLoadForPart,
 		Says: "Only the load up to the cut acts on the kept piece: how much of the load is on the kept piece?"},
+	{ID: "piece-of-ramp", Group: Internal, About: Size, Needs: Measuring, Source: "TB", find: pieceOfRamp,
+		Says: "The intensity of a triangular load changes along it: how large is the intensity at the cut?"},
 	{ID: "straight-under-spread", Group: Internal, About: Answer, Needs: Choosing, Source: "TB", find: straightUnderSpread,
 		Says: "Where the shear changes, the moment is a curve: how large is the area under the shear up to this place?"},
 	{ID: "bulge-other-way", Group: Internal, About: Answer, Needs: Choosing, Source: "TB", find: bulgeOtherWay,
@@ -57,7 +59,7 @@ var internalSlips = []Slip{
 	{ID: "roles-kept-at-corner", Group: Internal, About: Answer, Needs: Choosing, Source: "TB", find: rolesKeptAtCorner,
 		Says: "The directions of axial force and shear turn with the member at a corner: which forces act along this member, and which across it?"},
 	{ID: "load-beyond-cut", Group: Internal, About: Presence, Needs: Choosing, Source: "TB", find: loadBeyondCut,
-		Says: "Only what acts on the kept piece counts: which loads lie beyond the cut?"},
+		Says: "A load acts on the piece on which it lies, and on no other: on which side of the cut does each load lie?"},
 }
 
 // signOf turns the sign of one quantity.
@@ -234,6 +236,31 @@ func wholeLoadForPart(s *setting) []change {
 	})
 }
 
+// pieceOfRamp takes the piece of a triangular load before the cut for a triangle with the intensity of the whole.
+func pieceOfRamp(s *setting) []change {
+	if s.cut == nil {
+		return nil
+	}
+	var all []change
+	for _, g := range s.spreads().filter(s.onMember).grouped(s.byGiver) {
+		ramp := g.filter(func(t statics.Term) bool {
+			y, cut := s.cut.whole(s.action(t))
+			return cut && y.Shape != statics.Uniform
+		})
+		if len(ramp.at) == 0 {
+			continue
+		}
+		all = append(all, g.altered(func(t statics.Term) statics.Term {
+			y, cut := s.cut.whole(s.action(t))
+			if !cut {
+				return without(t) // the rectangle that is left of a falling load
+			}
+			return sized(t, over(y.Intensity, s.action(t).Intensity).Abs())
+		})...)
+	}
+	return all
+}
+
 func straightUnderSpread(s *setting) []change {
 	if v, ok := s.cut.straight(); ok {
 		return []change{given(v)}
@@ -320,7 +347,7 @@ func rolesKeptAtCorner(s *setting) []change {
 	return all
 }
 
-// loadBeyondCut puts in a load of the part that lies beyond the cut.
+// loadBeyondCut puts in a load of the part that lies beyond the cut; for V, a couple there as a force.
 func loadBeyondCut(s *setting) []change {
 	if s.cut == nil {
 		return nil
@@ -330,15 +357,51 @@ func loadBeyondCut(s *setting) []change {
 	if s.sum.Moment {
 		sum = a.MomentSum(statics.FreeBody{s.cut.part}, s.sum.About)
 	}
-	var all []change
+	kept := map[int]bool{} // the loads of which some acts on the kept piece
+	for _, t := range s.known().filter(isLoad).list() {
+		kept[s.action(t).Load] = true
+	}
+	beyond := map[int]exact.Num{}
+	var loads []int
 	for _, t := range sum.Terms {
-		if !isLoad(t) || t.Why != statics.Counts || s.cut.kept.Keeps(a, t) {
+		if !isLoad(t) || t.Why != statics.Counts {
 			continue
 		}
-		// The assembly of the cut numbers actions anew, so the term stands for itself.
-		v := t.Value()
-		stray := statics.Term{Force: t.Force, Action: t.Action, Size: v.Abs(), Arm: one, Sign: v.Sign()}
-		all = append(all, change{giver: Giver{statics.None, a.Actions[t.Action].Load}, stray: []statics.Term{stray}})
+		l := a.Actions[t.Action].Load
+		if kept[l] {
+			continue
+		}
+		if _, seen := beyond[l]; !seen {
+			loads = append(loads, l)
+		}
+		beyond[l] = beyond[l].Add(t.Value())
+	}
+	var all []change
+	for _, l := range loads {
+		all = append(all, beyondCut(l, beyond[l])...)
+	}
+	return append(all, s.couplesBeyond(a, sum)...)
+}
+
+// beyondCut makes a change of putting in an amount of a load. The assembly of the cut numbers actions anew, so the term
+// stands for itself.
+func beyondCut(load int, v exact.Num) []change {
+	if v.IsZero() {
+		return nil
+	}
+	stray := statics.Term{Force: statics.None, Action: statics.None, Size: v.Abs(), Arm: one, Sign: v.Sign()}
+	return []change{{giver: Giver{statics.None, load}, stray: []statics.Term{stray}}}
+}
+
+// couplesBeyond puts a couple beyond the cut into a sum of forces across the member, with either sign.
+func (s *setting) couplesBeyond(a *statics.Assembly, sum statics.Sum) []change {
+	var all []change
+	for _, t := range sum.Terms {
+		if x := t.Action; isLoad(t) && t.Why == statics.NoPush && s.cut.Quantity == statics.ShearForce && !s.cut.kept.Keeps(a, t) {
+			size := a.Actions[x].Size
+			all = append(all, beyondCut(a.Actions[x].Load, size)...)
+			all = append(all, beyondCut(a.Actions[x].Load, size.Neg())...)
+		}
 	}
 	return all
 }

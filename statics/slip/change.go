@@ -75,9 +75,22 @@ func (ts terms) byLoad(way func(t statics.Term, x statics.Action) statics.Term) 
 	return all
 }
 
-// scaled multiplies the size of each action by a ratio; 0 leaves it alone.
+// byWhole is byLoad, and alters as well each load of several shapes whole, and the loads of one entry together.
+func (ts terms) byWhole(way func(t statics.Term, x statics.Action) statics.Term) []change {
+	all := ts.byLoad(way)
+	for _, key := range []func(statics.Term) [2]int{ts.in.byGiver, ts.in.byEntry} {
+		for _, g := range ts.grouped(key) {
+			if len(g.grouped(byAction)) > 1 {
+				all = append(all, g.altered(func(t statics.Term) statics.Term { return way(t, ts.in.action(t)) })...)
+			}
+		}
+	}
+	return all
+}
+
+// scaled multiplies the size of each action by a ratio, and of all of a load; 0 leaves it alone.
 func (ts terms) scaled(ratio func(x statics.Action) exact.Num) []change {
-	return ts.byLoad(func(t statics.Term, x statics.Action) statics.Term {
+	return ts.byWhole(func(t statics.Term, x statics.Action) statics.Term {
 		if r := ratio(x); !r.IsZero() {
 			return sized(t, r)
 		}
@@ -90,7 +103,7 @@ func (ts terms) shifted(to func(t statics.Term, x statics.Action) exact.Num) []c
 	if !ts.in.sum.Moment {
 		return nil
 	}
-	return ts.byLoad(func(t statics.Term, x statics.Action) statics.Term {
+	return ts.byWhole(func(t statics.Term, x statics.Action) statics.Term {
 		p := ts.in.along(x, to(t, x))
 		arm := movedTo(t, ts.in.sum.About, p)
 		if arm.Arm.IsZero() {

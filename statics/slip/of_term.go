@@ -41,6 +41,6 @@ func (q Question) OfTerm(n, i int) []Altered {
 
 // shown reports whether b makes the same of the term, and is the same slip or describes it better.
 func (a Altered) shown(b Altered) bool {
-	return (a.Slip == b.Slip || a.Slip.General) &&
+	return (a.Slip == b.Slip || a.Slip.General && !b.Slip.Aside) &&
 		a.Term.Sign == b.Term.Sign && a.Term.Size.Equal(b.Term.Size) && a.Term.Arm.Equal(b.Term.Arm)
 }

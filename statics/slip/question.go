@@ -89,7 +89,9 @@ func (y *system) candidates(s *setting, want func(*Slip) bool) []Candidate {
 			m := matter{c.giver, row.About}
 			if ok && !(row.General && slices.ContainsFunc(met[m], v.Equal)) {
 				all = append(all, Candidate{Slip: row, Value: v, Giver: c.giver, Sum: s.n, Terms: slices.Sorted(maps.Keys(c.terms))})
-				met[m] = append(met[m], v)
+				if !row.Aside {
+					met[m] = append(met[m], v)
+				}
 			}
 		}
 	}

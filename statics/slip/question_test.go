@@ -81,7 +81,7 @@ func TestCandidatesAreWhatTheSlipsLeadTo(t *testing.T) {
 		q.changes(func(s *setting, row *Slip, c change) {
 			v, ok := y.changed(s, c)
 			same := slices.ContainsFunc(plain, func(d Candidate) bool {
-				return d.Giver == c.giver && d.Slip.About == row.About && d.Value.Equal(v) && row.General
+				return d.Giver == c.giver && d.Slip.About == row.About && d.Value.Equal(v) && row.General && !d.Slip.Aside
 			})
 			if ok && !(same && len(q.Sums) == 1) {
 				plain = append(plain, Candidate{Slip: row, Value: v, Giver: c.giver})

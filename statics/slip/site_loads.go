@@ -59,17 +59,3 @@ func (s *site) pure(t statics.Term) bool { return !s.mixed(t) }
 func (s *site) wholeAslant(t statics.Term) bool {
 	return isLoad(t) && t.What == statics.WholeForce && slanting(s.action(t).Along) && (s.sum.Moment || slanting(s.sum.Along))
 }
-
-// inRadians is a term that lies at an angle to its force, which is measured from the x axis or from the y axis.
-func (s *site) inRadians(t statics.Term, deg int64, fromX bool) statics.Term {
-	base := s.sum.Along
-	if s.sum.Moment {
-		base = t.Toward
-	}
-	share := exact.Cos(exact.Int(deg).Mul(radian))
-	if base.Y.IsZero() != fromX {
-		share = exact.Sin(exact.Int(90 - deg).Mul(radian))
-	}
-	t.Sign *= share.Sign()
-	return sized(t, over(share.Abs(), exact.Cos(exact.Int(deg))))
-}
