@@ -177,7 +177,29 @@ func (c *chooser) direction(body statics.FreeBody) (statics.Sum, error) {
 	if err != nil {
 		return statics.Sum{}, err
 	}
-	return a.ForceSum(body, statics.Vector{X: x, Y: y}), nil
+	return a.ForceSum(body, meantDirection(a, statics.Vector{X: x, Y: y})), nil
+}
+
+// meantDirection is a typed direction, or that along or perpendicular to a force which it is but for the last of many
+// decimals: else what is meant to drop out would stay with a factor of next to nothing.
+func meantDirection(a *statics.Assembly, v statics.Vector) statics.Vector {
+	hair := v.Length().Mul(exact.MustParse("0.000000000001"))
+	for _, f := range a.Forces {
+		u := f.Along
+		if f.Couple {
+			continue
+		}
+		for _, w := range []statics.Vector{u, u.Left()} {
+			switch {
+			case w.Cross(v).Abs().Cmp(hair.Mul(w.Length())) > 0:
+			case w.Dot(v).Sign() < 0:
+				return w.Neg()
+			default:
+				return w
+			}
+		}
+	}
+	return v
 }
 
 // pair takes two numbers and a closing bracket.

@@ -21,6 +21,8 @@ func TestReadChoice(t *testing.T) {
 		{"quay-gantry", "CD F along [4, 3]", "part CD, ΣF along (4, 3)"},
 		{"jetty-deck", "M B", "part ABC, ΣM about B"},
 		{"stable-hoist", "ABCE F square to RE", "part ABCE, ΣF perpendicular to RE"},
+		{"stable-hoist", "ABCE F (0.6, 0.7999999999999999999999999999999999)", "part ABCE, ΣF perpendicular to RE"},
+		{"stable-hoist", "ABCE F (0.6, 0.799999)", "part ABCE, ΣF along (0.6, 0.799999)"},
 		{"quay-gantry", "", "!begin with a free body"},
 		{"quay-gantry", "M C", "!begin with a free body"},
 		{"quay-gantry", "CD", "!after the free body"},

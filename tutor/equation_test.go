@@ -38,7 +38,7 @@ func TestCheckEquation(t *testing.T) {
 		{"jetty-deck", "M A", "8 RB = 50 + 132", "not at its far end"},
 		{"jetty-deck", "M A", "RB = (20*2.5 + 4*3*11)/8", "not at its far end"},
 		{"jetty-deck", "M A", "8 RB = 182", "not at its far end"},
-		{"jetty-deck", "y", "Ay + RB - 20 - 12 - 7 = 0", "has none here"},
+		{"jetty-deck", "y", "Ay + RB - 20 - 12 - 7 = 0", "stands for nothing here"},
 	}
 	for _, r := range rows {
 		l := lesson(t, r.problem, Values)

@@ -91,10 +91,19 @@ func (r *route) accept(s statics.Sum) string {
 	names := notation.List(r.about.forceNames(left))
 	if len(left) > 1 {
 		r.kept = append(r.kept, s)
-		return "it holds unknowns, " + names + ", that it cannot part; it is kept until it can."
+		return "it holds " + names + ", which one sum cannot separate, and is kept until it can be used" + r.nudge()
 	}
 	r.addStep(statics.Step{Sums: []statics.Sum{s}, Gives: left, Why: statics.StayOnBody}, r.about.levels.level == Plan)
 	return "it leaves one unknown, " + names + "."
+}
+
+// nudge points to a sum that leaves one unknown, where the expert has one now.
+func (r *route) nudge() string {
+	step := r.expertStep()
+	if len(step.Sums) != 1 || len(step.Sums[0].Unknowns(r.sheet.knownForce)) != 1 {
+		return "."
+	}
+	return "; another sum leaves just one unknown: where do all the others pass, or to what are they perpendicular?"
 }
 
 func (m *matter) forceNames(forces []int) []string {

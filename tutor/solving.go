@@ -14,7 +14,7 @@ import (
 func (c coach) open(q Question) (sums []statics.Sum, unknowns []int) {
 	step := c.about.solution.Plan[q.Step]
 	for _, f := range step.Gives {
-		if !c.sheet.knownForce(f) {
+		if f == q.Force || !c.sheet.knownForce(f) {
 			unknowns = append(unknowns, f)
 		}
 	}

@@ -1,6 +1,7 @@
 package judging
 
 import (
+	"slices"
 	"sync"
 
 	"unpin/statics"
@@ -18,7 +19,8 @@ type Case struct {
 	term     *termCase // where what is asked for is in one term
 	section  *section  // where it is N, V or M at a section
 	lists    func() [][]slip.Candidate
-	step     *Step // where a force is asked for whose sums stand on the page
+	excluded func() [][]slip.Candidate // what the slips lead to that cannot have been made
+	step     *Step                     // where a force is asked for whose sums stand on the page
 }
 
 // A target is what is asked for as the catalogue of slips sees it, with exact values or the student's own: the right
@@ -33,13 +35,16 @@ type target interface {
 // newCase gathers what slips lead to, once it is asked for.
 func (j Judge) newCase(truth exact.Num, targets []target, balances func() []balance) *Case {
 	c := &Case{Truth: truth, judge: j, targets: targets, balances: sync.OnceValue(balances), sensed: len(targets) > 0}
-	c.lists = sync.OnceValue(func() [][]slip.Candidate {
-		var lists [][]slip.Candidate
-		for _, t := range c.targets {
-			lists = append(lists, t.Candidates())
-		}
-		return lists
-	})
+	gather := func(list func(target) []slip.Candidate) func() [][]slip.Candidate {
+		return sync.OnceValue(func() [][]slip.Candidate {
+			var lists [][]slip.Candidate
+			for _, t := range c.targets {
+				lists = append(lists, list(t))
+			}
+			return lists
+		})
+	}
+	c.lists, c.excluded = gather(target.Candidates), gather(target.Excluded)
 	return c
 }
 
@@ -102,7 +107,7 @@ func (j Judge) question(s Step, force int, values []exact.Num) slip.Question {
 // reckoned wrong and the figures of the answer are not among them: honest rounding may come near to one of these.
 func (c *Case) slipValues() []exact.Num {
 	var all []exact.Num
-	for _, candidates := range append(c.excluded(), c.lists()...) {
+	for _, candidates := range slices.Concat(c.excluded(), c.lists()) {
 		for _, candidate := range candidates {
 			if w := candidate.Slip.Needs; w != slip.Multiplying && w != slip.Reporting {
 				all = append(all, candidate.Value)
@@ -110,15 +115,6 @@ func (c *Case) slipValues() []exact.Num {
 		}
 	}
 	return all
-}
-
-// excluded lists what the slips lead to that cannot have been made.
-func (c *Case) excluded() [][]slip.Candidate {
-	var lists [][]slip.Candidate
-	for _, t := range c.targets {
-		lists = append(lists, t.Excluded())
-	}
-	return lists
 }
 
 // Diagnosis is what slips a wrong value may have come from.

@@ -89,7 +89,7 @@ func (e *equation) stranger(f int) string {
 	case sign == 0:
 		return "with " + body + " as the body, both faces of " + name + " are inside it and cancel."
 	case a.Forces[f].Couple && !e.sum.Moment:
-		return "a couple has no net push, so " + name + " stays out of a sum of forces."
+		return "a couple has no resultant force, so " + name + " stays out of a sum of forces."
 	}
 	return ""
 }
@@ -137,7 +137,7 @@ func (e *equation) wrongForce(scale exact.Num) string {
 		case meant.IsZero() && e.sum.Moment:
 			return "the line of " + name + " passes through the centre, so it has no arm."
 		case meant.IsZero():
-			return name + " acts square to this direction, so it adds nothing."
+			return name + " acts perpendicular to this direction, so it adds nothing."
 		case x.IsZero():
 			return "every force that touches the body goes in: " + name + " is missing from this sum."
 		case near(x.Neg(), meant, meant) && e.sum.Moment:
@@ -145,9 +145,9 @@ func (e *equation) wrongForce(scale exact.Num) string {
 		case near(x.Neg(), meant, meant):
 			return "which way does " + name + " point along the positive direction, on this body?"
 		case e.sum.Moment:
-			return "arms are measured from the centre, square to the line of the force: look at that of " + name + "."
+			return "arms are measured from the centre, perpendicular to the line of the force: look at that of " + name + "."
 		}
-		return "only the share of a force along the direction goes in: look at that of " + name + "."
+		return "only the component of a force along the direction goes in: look at that of " + name + "."
 	}
 	return ""
 }
@@ -170,7 +170,7 @@ func (e *equation) wrongGiven(scale exact.Num) string {
 	}
 	switch {
 	case len(terms) == 0 && len(loose) > 0:
-		return "every term needs a giver that touches the body: one of the numbers has none here."
+		return "every term stands for something that acts on the body: one of the numbers stands for nothing here."
 	case len(terms) == 1 && len(loose) == 0:
 		return "walk round the body: " + name + " is not in this sum."
 	case len(terms) == 1 && len(loose) == 1 && near(loose[0].Value.Neg(), terms[0].amount, terms[0].amount) && e.sum.Moment:
@@ -180,7 +180,7 @@ func (e *equation) wrongGiven(scale exact.Num) string {
 	case len(terms) > 0 && e.sum.Moment:
 		return "a resultant times its arm from the centre: look at " + name + " once more."
 	case len(terms) > 0:
-		return "a spread load counts as its resultant, a slanting one with its share: look at " + name + " once more."
+		return "a distributed load counts as its resultant, an inclined force by its component: look at " + name + " once more."
 	}
 	return "the numbers do not add up to what the loads on this body give."
 }
@@ -217,7 +217,7 @@ func (e *equation) givenTerms(s statics.Sum) []givenTerm {
 	return all
 }
 
-// unmatched takes out of the terms those that a typed number agrees with, and gives the typed numbers that are left, without noughts.
+// unmatched takes out of the terms those that a typed number agrees with, and gives the typed numbers that are left, without zeros.
 func (e *equation) unmatched(terms *[]givenTerm) []notation.TypedTerm {
 	var loose []notation.TypedTerm
 	for _, t := range e.typed {

@@ -17,7 +17,7 @@ type Slip struct {
 	General bool
 	// Aside marks a slip that describes a change in its own way, beside which a general one stands as well.
 	Aside bool
-	find    func(s *setting) []change
+	find  func(s *setting) []change
 }
 
 // Principle is what a slip says before its question.

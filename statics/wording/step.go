@@ -24,6 +24,9 @@ func (w Speaker) Because(step statics.Step, known func(force int) bool) string {
 		left := s.Unknowns(known)
 		return fmt.Sprintf("This sum still holds %s unknowns, %s: it is kept, to be used when only one is left.", Count(len(left)), notation.List(r.names(left)))
 	case statics.RelationUsed:
+		if len(step.Gives) > 1 {
+			return fmt.Sprintf("The sums kept earlier hold only %s now, so they are solved together.", notation.List(r.names(step.Gives)))
+		}
 		return fmt.Sprintf("The sum kept earlier has only one unknown now, %s.", notation.List(r.names(step.Gives)))
 	case statics.SolvedTogether:
 		return r.together(step)
