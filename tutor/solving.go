@@ -41,7 +41,7 @@ func (c coach) solvingHints(q Question) [3]string {
 		return [3]string{
 			"the sum holds " + q.Name + " and nothing else: what must it be for the sum to be zero?",
 			"a product is zero only if one of its factors is.",
-			"write " + say.Numbers(s, c.sheet.known) + "; then solve it, or type tell.",
+			"write " + say.Symbols(s) + "; then solve it, or type tell.",
 		}
 	}
 	return [3]string{
