@@ -9,17 +9,6 @@ import (
 	"unpin/problems"
 )
 
-// oneProblem wants exactly one PROBLEM.
-func oneProblem(cmd *cobra.Command, args []string) error {
-	switch {
-	case len(args) == 0:
-		return usageFault(cmd, "%s needs a problem. %s", cmd.Name(), whatProblemsAre())
-	case len(args) > 1:
-		return usageFault(cmd, "%s takes one problem, not %d", cmd.Name(), len(args))
-	}
-	return nil
-}
-
 // someProblems wants one PROBLEM or more.
 func someProblems(cmd *cobra.Command, args []string) error {
 	if len(args) == 0 {

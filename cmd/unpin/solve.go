@@ -47,7 +47,7 @@ type writing struct {
 	figure, paper string
 	only          []string
 	pictures      string // the folder for the images of Markdown, or empty
-	step          int // of the plan, from 1, that an SVG shows; 0 is none
+	step          int    // of the plan, from 1, that an SVG shows; 0 is none
 }
 
 // solve writes the solutions of those problems that can be read. The error is the worst of what came of them.
