@@ -41,8 +41,7 @@ figcaption { font-size: 0.9rem; color: var(--faint); }
 .beside { display: flex; flex-wrap: wrap; justify-content: center; gap: 0 1rem; align-items: end; }
 .heard { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 @media (max-width: 34rem) {
-  dl { display: block; }
-  dd { margin: 0 0 0.3rem 1.2rem; }
+  dl { gap: 0.2rem 0.6rem; }
   .maths { margin-left: 0.5rem; }
 }
 @media print {

@@ -8,14 +8,16 @@ import (
 	"unpin/statics/figure/paper"
 )
 
-// Heights of printed figures at most, in points: of a frame; taken apart, for each of its arrows where they are many, and in
-// any case; and of one of two side by side.
+// Heights of printed figures at most, in points: of a frame, and for each of its members where they are many; taken apart, for
+// each of its arrows where they are many, and in any case; and of one of two side by side, also for each member.
 const (
 	pictureTall = 220.0
+	memberTall  = 18.0
 	bodiesTall  = 275.0
 	arrowTall   = 13.0
 	bodiesMost  = 600.0
 	besideTall  = 210.0
+	besideEach  = 14.0
 	besideGap   = 16.0
 )
 
@@ -51,7 +53,7 @@ func (c *composer) sheetsOf(size float64) map[int]paper.Sheet {
 
 // tallest is how tall a figure may be that stands on a page with its title.
 func (c *composer) tallest() float64 {
-	const title = 4 * lineHeight
+	const title = 5 * lineHeight
 	return c.size.Height - headMargin - footMargin - title
 }
 
@@ -68,7 +70,7 @@ func (r room) sheetsOf(list []passage, size float64) map[int]paper.Sheet {
 			together[kind] = append(together[kind], i)
 			continue
 		}
-		tall := pictureTall
+		tall := min(max(pictureTall, memberTall*float64(len(b.picture.Strokes))), bodiesMost)
 		if b.picture.IsApart() {
 			tall = min(max(bodiesTall, arrowTall*float64(b.picture.CountArrows())), bodiesMost)
 		}
@@ -81,7 +83,8 @@ func (r room) sheetsOf(list []passage, size float64) map[int]paper.Sheet {
 		}
 		wide, tall := r.wide, pictureTall*size
 		if kind == besidePicture {
-			wide, tall = (r.wide-besideGap)/2, besideTall*size
+			members := float64(len(scenes[0].Strokes))
+			wide, tall = (r.wide-besideGap)/2, min(max(besideTall, besideEach*members), bodiesMost)*size
 		}
 		for k, s := range paper.LayoutAll(scenes, wide, tall) {
 			sheets[some[k]] = s
