@@ -86,7 +86,7 @@ func TestPlainKeepsTheSignsOfJSON(t *testing.T) {
 	if err := Plain(l, strings.NewReader(strings.Repeat("tell\n", 20)), &out); err != nil {
 		t.Fatal(err)
 	}
-	for _, want := range []string{"V is positive here where it turns a piece clockwise, not", "Two-force members are parts like all others here", "V(AB, 0) = 15 kN"} {
+	for _, want := range []string{"V is positive here where it turns a piece clockwise, not", "Two-force members are parts like all others here", "told: V(AB, 0) = 15 kN"} {
 		if strings.Count(out.String(), want) != 1 {
 			t.Errorf("%q is not there once:\n%s", want, out.String())
 		}

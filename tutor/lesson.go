@@ -26,8 +26,9 @@ type Lesson struct {
 	keeper *keeper // how what is done is kept, or nil
 	past   past    // what was done in earlier work
 	done   map[task]bool
-	notes  []string // said at the start
-	traced []string // the slips that lead to the line in hand
+	before map[record.Kind]record.Count // how steps on other frames came out in earlier work
+	notes  []string                     // said at the start
+	traced []string                     // the slips that lead to the line in hand
 }
 
 // An answer is how far a student is with one question.

@@ -13,7 +13,8 @@ type matter struct {
 	problem  *problems.Problem
 	solution *statics.Solution
 	levels   ladder
-	signs    bool // sums are written with the signs of the trade, not in ASCII
+	renewed  *renewal // where it has other numbers than a problem that is known, or nil
+	signs    bool     // sums are written with the signs of the trade, not in ASCII
 }
 
 // style is how the problem wants its sums and numbers written.

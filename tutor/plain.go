@@ -186,6 +186,17 @@ func (p *plain) closing() {
 		p.lines(p.l.sheet.marks())
 	}
 	p.say("All done.%s", p.score())
+	for _, said := range p.l.Summary().Passages() {
+		if said.Label == "Check" || said.Label == "Answer" { // told before
+			continue
+		}
+		for _, line := range said.Lines {
+			p.say("%s: %s", said.Label, notation.ASCII(line))
+		}
+	}
+	if help := p.l.sheet.helped(); len(help) > 0 {
+		p.say("Asked for: %s.", strings.Join(help, ", "))
+	}
 }
 
 // score is the count of first tries, where anything was asked.

@@ -17,6 +17,7 @@ type past struct {
 // before its end.
 func (l *Lesson) recall(all []record.Record) {
 	frames := record.Fingerprints(l.about.problem)
+	l.before = record.Skills(all, frames)
 	if l.about.levels.level == Gradual {
 		l.about.fade(record.Earned(all, frames))
 		l.sheet.questions, l.sheet.answers = nil, nil

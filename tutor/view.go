@@ -1,11 +1,9 @@
 package tutor
 
 import (
-	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
-	"unpin/tutor/record"
 )
 
 // UseSigns has sums, numbers and units in replies written with the signs of the trade, as Σ, · and −, where they are
@@ -29,25 +27,6 @@ func (v View) Kept() []statics.Sum {
 // Own reports whether step i of the plan is one that the student chose, so that it needs no reason.
 func (v View) Own(i int) bool {
 	return v.route != nil && v.about.solution.Plan[i].Why == statics.StayOnBody
-}
-
-// Progress is how many questions of a problem, from the first on, were settled in earlier work at a level, and how many
-// there are: zero where more come with each choice of the student. it is zero of zero for a frame that is not fit
-// for a lesson.
-func Progress(p *problems.Problem, level Level, records []record.Record) (settled, of int) {
-	l, err := New(p, level, false)
-	if err != nil {
-		return 0, 0
-	}
-	l.recall(records)
-	if l.Earlier() > 0 {
-		l.Resume()
-	}
-	settled, of = l.Position()
-	if settled < of && l.Open() {
-		of = 0
-	}
-	return settled, of
 }
 
 // Open reports whether the number of questions depends on what the student chooses.

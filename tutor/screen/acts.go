@@ -25,15 +25,15 @@ func (m *Model) keep(l *tutor.Lesson) {
 	}
 }
 
-// begin begins the problem in hand, and goes on where it was left if that is wanted.
-func (m *Model) begin(goOn bool) {
+// begin opens the problem in hand.
+func (m *Model) begin() {
 	e, _ := m.chooser.choice()
 	l, err := tutor.New(e.Problem, m.chooser.level, m.o.Exam)
-	m.start(l, err, goOn)
+	m.start(l, err)
 }
 
-// start shows a lesson, or why there is none, and goes on where it was left.
-func (m *Model) start(l *tutor.Lesson, err error, goOn bool) {
+// start opens a lesson, or says why there is none.
+func (m *Model) start(l *tutor.Lesson, err error) {
 	if err != nil {
 		m.notice = wording.Sentence(err.Error())
 		return
@@ -41,13 +41,30 @@ func (m *Model) start(l *tutor.Lesson, err error, goOn bool) {
 	m.notice = ""
 	m.keep(l)
 	m.enter(l)
-	switch {
-	case l.Earlier() == 0:
-	case goOn:
-		m.course.take(l.Type("resume"))
-	default:
-		m.course.take(l.Type("restart"))
+	m.view, m.reader = opening, reader{}
+}
+
+// goOn leaves the opening page; where there is earlier work, to go on there or to set it aside.
+func (m *Model) goOn(resume bool) {
+	m.view = working
+	if m.course.l.Earlier() == 0 {
+		return
 	}
+	m.course.give(map[bool]string{true: "resume", false: "restart"}[resume], m.o.Clock())
+	m.toClosing()
+}
+
+// toClosing shows what a lesson came to, once all of it is asked.
+func (m *Model) toClosing() {
+	if m.course.done() && !m.course.once {
+		m.view, m.reader = closing, reader{under: working}
+	}
+}
+
+// renew begins the same frame with other numbers.
+func (m *Model) renew() {
+	l, err := tutor.Renewed(m.course.l)
+	m.start(l, err)
 }
 
 // answer gives what was typed to the lesson; at its end it leads on, whatever stands there that is no command. During a
@@ -71,7 +88,7 @@ func (m *Model) leadOn() tea.Cmd {
 		return m.toChooser()
 	}
 	m.enter(next[0])
-	m.course.again = next[1:]
+	m.course.again, m.course.once = next[1:], true
 	m.course.reply = tutor.Reply{Kind: tutor.Listed, Lines: []string{"This was told: here is a step of its kind once more, with other numbers."}}
 	return nil
 }
@@ -85,12 +102,18 @@ func (m *Model) typed(text string) tea.Cmd {
 		return m.open(reading)
 	case "help":
 		return m.open(helping)
+	case "task":
+		return m.open(tasking)
+	case "new":
+		m.renew()
+		return nil
 	}
 	if name, ok := strings.CutPrefix(word, "level "); ok {
 		m.toLevel(name)
 		return nil
 	}
 	r := m.course.give(text, m.o.Clock())
+	m.toClosing()
 	switch {
 	case r.Kind == tutor.Leaving:
 		return tea.Quit
@@ -114,7 +137,7 @@ func (m *Model) toLevel(name string) {
 	}
 	m.chooser.level = level
 	l, err := m.course.l.Anew(level, m.o.Exam)
-	m.start(l, err, true)
+	m.start(l, err)
 }
 
 // leave undoes the last thing that can be: the line, looking; else it shows the problems.
@@ -127,6 +150,7 @@ func (m *Model) leave() tea.Cmd {
 
 // toChooser shows the problems, with what was done just now counted.
 func (m *Model) toChooser() tea.Cmd {
+	m.chooser.from = m.course.l.View().Name()
 	m.view, m.course, m.notice = choosing, nil, ""
 	return list(m.o.Entries, m.o.Store)
 }
@@ -145,4 +169,7 @@ func (m *Model) open(v view) tea.Cmd {
 }
 
 // close returns from a reader.
-func (m *Model) close() { m.view = m.reader.under }
+func (m *Model) close() {
+	m.view = m.reader.under
+	m.reader = reader{under: working}
+}

@@ -1,6 +1,7 @@
 package screen
 
 import (
+	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -8,7 +9,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"unpin/problems"
-	"unpin/statics/notation"
+	"unpin/statics/wording"
 	"unpin/tutor"
 	"unpin/tutor/record"
 )
@@ -23,10 +24,10 @@ type chooser struct {
 	filter  editor
 	at, top int // among those found: the one in hand, and the first in sight
 	level   tutor.Level
-	details bool // where there is room for one: the details, not the list
+	from    string // the problem that one comes back from, to be in hand, or empty
 	gallery gallery
 	figure  *picture
-	done    map[progressKey]string
+	done    map[progressKey]tutor.Progress
 }
 
 // A progressKey names a problem at a level.
@@ -63,24 +64,36 @@ func list(entries func() []Entry, store *record.Store) tea.Cmd {
 // take puts a list in hand, and keeps the choice where it is still there.
 func (c *chooser) take(l listed) {
 	c.entries, c.records, c.ready = l.entries, l.records, true
-	c.done = map[progressKey]string{}
+	c.done = map[progressKey]tutor.Progress{}
+	c.comeBack()
 	c.at = min(c.at, max(len(c.found())-1, 0))
 }
 
-// found lists the problems whose name, title, text, skills or grade hold every word typed.
+// comeBack puts the problem in hand that one comes back from, and shows all problems if it is not among those found.
+func (c *chooser) comeBack() {
+	from := func(e Entry) bool { return e.Problem != nil && e.Problem.Name == c.from }
+	i := slices.IndexFunc(c.found(), from)
+	if i < 0 && slices.ContainsFunc(c.entries, from) {
+		c.filter.take()
+		i = slices.IndexFunc(c.found(), from)
+	}
+	if i >= 0 {
+		c.at = i
+	}
+	c.from = ""
+}
+
+// found lists the problems that hold every word typed: first those of whose name and title words begin so, then those of
+// whose text, skills or grade, then those that hold them anywhere, unless only a letter or two are typed.
 func (c *chooser) found() []Entry {
 	words := strings.Fields(strings.ToLower(string(c.filter.text)))
-	var list []Entry
+	var ranked [noMatch][]Entry
 	for _, e := range c.entries {
-		text := strings.ToLower(e.Name)
-		if p := e.Problem; p != nil {
-			text = strings.ToLower(strings.Join([]string{e.Name, p.Title, p.Text, p.Units.Of(notation.Force), strings.Join(p.Skills, " "), "grade " + strconv.Itoa(p.Grade)}, " "))
-		}
-		if !slices.ContainsFunc(words, func(w string) bool { return !strings.Contains(text, w) }) {
-			list = append(list, e)
+		if r := matchOf(e, words); r < noMatch {
+			ranked[r] = append(ranked[r], e)
 		}
 	}
-	return list
+	return slices.Concat(ranked[:]...)
 }
 
 // choice is the entry in hand.
@@ -92,35 +105,49 @@ func (c *chooser) choice() (Entry, bool) {
 	return list[c.at], true
 }
 
-// progress is how far the student is with a problem: "9 of 14", "9 so far", "done", or nothing.
-func (c *chooser) progress(p *problems.Problem) string {
+// progress is how far the student is with a problem at the level in hand.
+func (c *chooser) progress(p *problems.Problem) tutor.Progress {
 	key := progressKey{p, c.level}
-	text, known := c.done[key]
+	done, known := c.done[key]
 	if !known {
-		switch settled, of := tutor.Progress(p, c.level, c.records); {
-		case settled == 0:
-		case settled == of:
-			text = "done"
-		case of == 0:
-			text = strconv.Itoa(settled) + " so far"
-		default:
-			text = strconv.Itoa(settled) + " of " + strconv.Itoa(of)
-		}
-		c.done[key] = text
+		done = tutor.ProgressOf(p, c.level, c.records)
+		c.done[key] = done
 	}
-	return text
+	return done
+}
+
+// shortProgress is progress in the list: "9 of 14", "9 so far", or when all is done those right at the first try, "done 12/14".
+func shortProgress(p tutor.Progress) string {
+	switch {
+	case p.Settled == 0:
+		return ""
+	case p.Settled == p.Of:
+		return fmt.Sprintf("done %d/%d", p.First, p.Asked)
+	case p.Of == 0:
+		return strconv.Itoa(p.Settled) + " so far"
+	}
+	return fmt.Sprintf("%d of %d", p.Settled, p.Of)
+}
+
+// told is progress in a sentence, or nothing.
+func (c *chooser) told(p *problems.Problem) string {
+	done := c.progress(p)
+	first := fmt.Sprintf("%d right at the first try and without help.", done.First)
+	switch {
+	case done.Settled == 0:
+		return ""
+	case done.Settled == done.Of:
+		return fmt.Sprintf("Done: of %d answers %s", done.Asked, first)
+	case done.Of == 0:
+		return fmt.Sprintf("Begun: %s settled, %s", wording.Counted(done.Settled, "question"), first)
+	}
+	return fmt.Sprintf("Begun: %d of %d settled, %s", done.Settled, done.Of, first)
 }
 
 // usable reports whether there is a problem in hand that can be worked on.
 func (c *chooser) usable() bool {
 	e, ok := c.choice()
 	return ok && e.Problem != nil
-}
-
-// begun reports whether the problem in hand was worked on before.
-func (c *chooser) begun() bool {
-	e, ok := c.choice()
-	return ok && e.Problem != nil && c.progress(e.Problem) != ""
 }
 
 // move moves to another problem.
@@ -137,11 +164,8 @@ func (c *chooser) changeLevel(by int) {
 	c.level = tutor.Level((int(c.level) + by + n) % n)
 }
 
-// swap changes between list and details.
-func (c *chooser) swap() { c.details = !c.details }
-
 // clear shows all problems again.
 func (c *chooser) clear() {
 	c.filter.take()
-	c.details = false
+	c.retyped()
 }

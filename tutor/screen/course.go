@@ -1,12 +1,10 @@
 package screen
 
 import (
-	"fmt"
 	"strings"
 	"time"
 
 	"unpin/statics"
-	"unpin/statics/wording"
 	"unpin/tutor"
 )
 
@@ -19,6 +17,8 @@ type course struct {
 	pause      time.Time       // until then no answer is taken
 	again      []*tutor.Lesson // what was told before and comes once more
 	ended      bool            // all is asked, and what was told here is among those
+	once       bool            // it is one step that was told in another lesson
+	summary    tutor.Summary   // what it came to, once all is asked
 }
 
 func newCourse(l *tutor.Lesson, ascii bool) *course {
@@ -28,17 +28,6 @@ func newCourse(l *tutor.Lesson, ascii bool) *course {
 	c := &course{panes: panes{current: current{l: l, ascii: ascii, looked: statics.None}, changes: 1}}
 	c.turn()
 	return c
-}
-
-// greet says what stands before the first question of a run.
-func (c *course) greet() {
-	c.reply = tutor.Reply{Kind: tutor.Listed, Lines: []string{wording.Caution}}
-	if c.l.Level() == tutor.Gradual {
-		c.reply.Lines = []string{tutor.GradualRule, wording.Caution}
-	}
-	if n := c.l.Earlier(); n > 0 {
-		c.reply.Lines = []string{fmt.Sprintf("%d of %d settled earlier; type resume to go on there.", n, len(c.l.Asked())), wording.Caution}
-	}
 }
 
 // give gives a line to the lesson at a time and shows what it brings.
@@ -59,10 +48,16 @@ func (c *course) give(text string, now time.Time) tutor.Reply {
 		c.answerLine.read = true
 		c.toFault(text)
 	}
-	if _, asking := c.l.Now(); !asking && c.l.Exam() {
-		c.reply.Lines = c.l.Marks()
+	if c.done() {
+		c.summary = c.l.Summary()
 	}
 	return r
+}
+
+// done reports whether all is asked.
+func (c *course) done() bool {
+	_, asking := c.l.Now()
+	return !asking
 }
 
 // take shows what a line brought.

@@ -7,7 +7,6 @@ import (
 
 	"unpin/problems"
 	"unpin/statics/figure"
-	"unpin/statics/notation"
 	"unpin/statics/wording"
 	"unpin/tutor"
 )
@@ -36,13 +35,9 @@ func (c *chooser) draw(p *page, notice string) {
 	}
 	c.drawFind(p, l.find)
 	p.fill(rect{0, 2, p.w, 1}, "─", noteInk)
-	if l.both || !c.details {
-		c.drawList(p, l.list)
-	}
+	c.drawList(p, l.list)
 	if l.both {
 		p.fill(rect{l.details.x - 2, l.details.y, 1, l.details.h}, "│", noteInk)
-	}
-	if l.both || c.details {
 		c.drawDetails(p, l.details)
 	}
 	note, k := wording.Caution, plainInk
@@ -114,7 +109,7 @@ func (c *chooser) drawEntry(p *page, in rect, e Entry, chosen bool) {
 	if e.Problem.Grade > 0 {
 		grade = strconv.Itoa(e.Problem.Grade)
 	}
-	done := c.progress(e.Problem)
+	done := shortProgress(c.progress(e.Problem))
 	room := in.w - 5
 	if done != "" {
 		room -= columns(done) + 1
@@ -152,23 +147,18 @@ func (c *chooser) drawDetails(p *page, in rect) {
 // leastFigure is the fewest rows that a figure of a frame is drawn in.
 const leastFigure = 7
 
-// splitDetails divides a place between the words about a problem and its figure, which has the larger share.
+// splitDetails divides a place between the task of a problem and its figure. Where the task is cut, a key shows all of it.
 func splitDetails(e *problems.Problem, in rect) (words []line, place rect) {
-	words = folded(e.Title, in.w, 0, titleInk)
-	facts := "units " + strings.Join(strings.Fields(e.Units.Of(notation.Force)+" "+e.Units.Of(notation.Length)), ", ")
-	if e.Grade > 0 {
-		facts = fmt.Sprintf("grade %d of 6, %s", e.Grade, facts)
-	}
-	words = append(words, folded(facts+", to find: "+strings.Join(e.Find, ", "), in.w, 0, noteInk)...)
-	words = append(words, folded(e.Text, in.w, 0, plainInk)...)
-	most := max(in.h*2/5, 3)
+	words = taskLines(tutor.TaskOf(e), in.w)
+	most := max(in.h-leastFigure-1, in.h*2/5, 3)
 	if in.h < leastFigure+3 {
 		most = max(in.h-leastFigure, 1)
 	}
 	if len(words) > most {
+		const more = "  tab: all"
 		words = words[:most]
 		last := &words[most-1]
-		*last = say(short(plainText(*last)+" …", in.w), (*last)[0].ink)
+		*last = line{{short(plainText(*last)+" …", in.w-columns(more)), (*last)[0].ink}, {more, noteInk}}
 	}
 	n := min(len(words)+1, in.h)
 	return words, rect{in.x, in.y + n, in.w, max(in.h-n, 0)}

@@ -34,7 +34,7 @@ func (c talk) draw(p *page, in rect) {
 }
 
 // question is the equation in hand, of which as much stands as leaves a line for the reply, and the sense that counts as
-// positive where two more are left for it.
+// positive where that leaves room for all of the reply.
 func (c talk) question(in rect) (equation, sense []line) {
 	q, asking := c.l.Now()
 	if !asking {
@@ -46,7 +46,7 @@ func (c talk) question(in rect) (equation, sense []line) {
 		equation[room-1] = say(short(plainText(equation[room-1])+" …", in.w), plainInk)
 	}
 	sense = folded(senseOfAsked(c.l, q, style(c.l, c.ascii)), in.w, 0, noteInk)
-	if len(equation)+len(sense)+3 > in.h || q.Kind == tutor.Reading {
+	if len(equation)+len(sense)+1+max(len(c.said(in.w)), 2) > in.h || q.Kind == tutor.Reading {
 		sense = nil
 	}
 	return equation, sense

@@ -20,7 +20,11 @@ func helpPage(under view, w int) []line {
 			all = append(all, line{{fmt.Sprintf("%-16s  ", key), strongInk}, {row, plainInk}})
 		}
 	}
-	for _, list := range [][]binding{bindings(under), anywhere} {
+	of := under
+	if of != choosing {
+		of = working
+	}
+	for _, list := range [][]binding{bindings(of), anywhere} {
 		for _, b := range list {
 			if b.help != "" {
 				put(b.shown, b.help)
@@ -48,6 +52,9 @@ func helpPage(under view, w int) []line {
 	put("resume", "typed at the first question, takes up earlier work")
 	put("level values", "typed, takes the problem up at that level: "+strings.Join(tutor.Levels(), ", "))
 	put("let Cx left", "typed at the levels plan and blank, takes an unknown in that sense")
+	put("task", "typed, shows the task again")
+	put("new", "typed, begins the same frame with new numbers")
+	put("restart", "typed, sets aside what was done here and begins anew")
 	put("sheet, help, quit", "typed, do what they say")
 	all = append(all, nil)
 	all = append(all, folded("In the figure a dashed arrow is a force with an assumed sense; once its value is known the arrow is drawn whole and turns if the value is negative. What the other part receives stands in brackets. A ring marks the centre of a sum; what adds nothing to the sum is faint, and what is asked is set off. N, V and M are drawn as far as they are settled.", w, 0, plainInk)...)

@@ -12,6 +12,10 @@ func (m *Model) key(k tea.KeyMsg) tea.Cmd {
 		if cmd, bound := m.press(k.String()); bound {
 			return cmd
 		}
+		if m.view == opening { // any key goes on
+			m.goOn(true)
+			return m.key(k)
+		}
 		if k.Type == tea.KeySpace {
 			m.write(k.Runes, false)
 			return nil
@@ -21,6 +25,9 @@ func (m *Model) key(k tea.KeyMsg) tea.Cmd {
 			m.retyped()
 		}
 		return nil
+	}
+	if m.view == opening && (k.Paste || !slices.Contains([]string{" ", "?"}, string(k.Runes))) {
+		m.goOn(true) // and what is typed begins the answer
 	}
 	return m.write(k.Runes, k.Paste)
 }

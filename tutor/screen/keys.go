@@ -28,6 +28,12 @@ func bindings(v view) []binding {
 		return lessonKeys
 	case drawing:
 		return figureKeys
+	case tasking:
+		return taskKeys
+	case opening:
+		return openingKeys
+	case closing:
+		return closingKeys
 	}
 	return readerKeys
 }
@@ -53,25 +59,24 @@ var anywhere = []binding{
 	{keys: []string{"ctrl+z"}, shown: "ctrl+z", help: "puts the program aside; fg brings it back", do: func(*Model) tea.Cmd { return tea.Suspend }},
 }
 
-var chooserKeys, lessonKeys, figureKeys, readerKeys []binding
+var chooserKeys, lessonKeys, openingKeys, closingKeys, taskKeys, figureKeys, readerKeys []binding
 
 func init() { // here, since what keys do leads back to the tables
 	usable := func(m *Model) bool { return m.chooser.usable() }
-	begun := func(m *Model) bool { return m.chooser.begun() }
-	narrow := func(m *Model) bool { return !placeChooser(m.w, m.h).both }
 	several := func(m *Model) bool { return m.course.several(m.course.places(m.w, m.h)) }
+	renewable := func(m *Model) bool { return !m.course.l.Exam() || m.course.done() }
+	earlier := func(m *Model) bool { return m.course.l.Earlier() > 0 }
 	canHint := func(m *Model) bool { return m.course.canHint() }
 	scrolls := func(m *Model) bool { return m.reader.scrolls() }
 	chooserKeys = []binding{
-		{keys: []string{"enter"}, shown: "enter", word: "work on it", help: "begins the problem, or goes on where you left it", able: usable, do: does(func(m *Model) { m.begin(true) })},
-		{keys: []string{"ctrl+n"}, shown: "ctrl+n", word: "start over", help: "begins the problem anew", able: begun, do: does(func(m *Model) { m.begin(false) })},
+		{keys: []string{"enter"}, shown: "enter", word: "work on it", help: "begins the problem, or goes on where you left it", able: usable, do: does((*Model).begin)},
 		{keys: []string{"up", "ctrl+p"}, shown: "up, down", word: "choose", help: "moves to another problem", do: inChooser(func(c *chooser) { c.move(-1) })},
 		{keys: []string{"down"}, do: inChooser(func(c *chooser) { c.move(1) })},
 		{keys: []string{"pgup"}, do: inChooser(func(c *chooser) { c.move(-8) })},
 		{keys: []string{"pgdown"}, do: inChooser(func(c *chooser) { c.move(8) })},
 		{keys: []string{"right"}, shown: "left, right", word: "level", help: "changes how much of each step is left to you", do: inChooser(func(c *chooser) { c.changeLevel(1) })},
 		{keys: []string{"left"}, do: inChooser(func(c *chooser) { c.changeLevel(-1) })},
-		{keys: []string{"tab"}, shown: "tab", word: "list or details", help: "changes between the list and the details, where there is room for one", able: narrow, do: inChooser((*chooser).swap)},
+		{keys: []string{"tab"}, shown: "tab", word: "task", help: "shows the whole task, with the frame", able: usable, do: opens(tasking)},
 		{keys: []string{"esc"}, shown: "esc", help: "shows all problems again", do: inChooser((*chooser).clear)},
 		{keys: []string{"?", "f1"}, shown: "?", word: "help", help: "shows this page", do: opens(helping)},
 	}
@@ -81,15 +86,45 @@ func init() { // here, since what keys do leads back to the tables
 			do: does(func(m *Model) { m.course.swap(m.course.places(m.w, m.h)) })},
 		{keys: []string{"ctrl+t"}, shown: "ctrl+t", word: "hint", help: "gives a hint: points, then teaches, then says what to write", able: canHint, do: func(m *Model) tea.Cmd { return m.typed("hint") }},
 		{keys: []string{"ctrl+f"}, shown: "ctrl+f", word: "figures", help: "shows the figure on the whole screen; left and right go through the frame as given, all parts apart, the whole, the free body and the sum in hand, and N, V and M so far", do: opens(drawing)},
+		{keys: []string{"ctrl+x"}, shown: "ctrl+x", word: "task", help: "shows the task again, with the frame as given", do: opens(tasking)},
 		{keys: []string{"?", "f1"}, shown: "?", word: "help", help: "shows this page", do: opens(helping)},
 		{keys: []string{"esc"}, shown: "esc", word: "problems", help: "empties the line, comes back from looking, or returns to the problems", do: (*Model).leave},
 		{keys: []string{"ctrl+r"}, shown: "ctrl+r", word: "whole sheet", help: "shows the sheet on the whole screen, to reread", do: opens(reading)},
 		{keys: []string{"ctrl+g"}, shown: "ctrl+g", word: "turn figure", help: "changes between the free body and the frame as given; where all parts are wanted and have no room, goes through them one by one", do: inCourse(func(c *course) { c.turnFigure() })},
 		{keys: []string{"ctrl+p"}, shown: "ctrl+p, ctrl+n", word: "look back", help: "looks at the step before, and after; the question stays", do: inCourse(func(c *course) { c.look(-1) })},
 		{keys: []string{"ctrl+n"}, do: inCourse(func(c *course) { c.look(1) })},
+		{keys: []string{"ctrl+y"}, shown: "ctrl+y", help: "begins the same frame with new numbers; what was done is kept", able: renewable, do: does((*Model).renew)},
 		{keys: []string{"ctrl+o"}, shown: "ctrl+o", help: "shows all that was said last", do: opens(telling)},
 		{keys: []string{"pgup", "up"}, shown: "up, down", help: "scrolls the sheet", do: inCourse(func(c *course) { c.scrollSheet(1) })},
 		{keys: []string{"pgdown", "down"}, do: inCourse(func(c *course) { c.scrollSheet(-1) })},
+	}
+	up := binding{keys: []string{"up"}, shown: "up, down", word: "scroll", able: scrolls, do: inReader(func(r *reader) { r.scrollBy(-1) })}
+	down := binding{keys: []string{"down"}, do: inReader(func(r *reader) { r.scrollBy(1) })}
+	back := binding{keys: []string{"pgup"}, do: inReader(func(r *reader) { r.pages(-1) })}
+	on := binding{keys: []string{"pgdown"}, do: inReader(func(r *reader) { r.pages(1) })}
+	parted := func(m *Model) bool { return m.reader.parted() }
+	swap := binding{keys: []string{"tab"}, shown: "tab", word: "figure", able: parted, do: inReader((*reader).swap)}
+	taskKeys = []binding{
+		swap,
+		{keys: []string{"esc", "enter", "q", "ctrl+x"}, shown: "esc", word: "back", do: does((*Model).close)},
+		up, down, back, on,
+	}
+	openingKeys = []binding{
+		{keys: []string{"enter", " "}, shown: "enter", word: "begin", do: does(func(m *Model) { m.goOn(true) })},
+		{keys: []string{"ctrl+n"}, shown: "ctrl+n", word: "start over", able: earlier, do: does(func(m *Model) { m.goOn(false) })},
+		swap, up, down, back, on,
+		{keys: []string{"?", "f1"}, shown: "?", word: "help", do: opens(helping)},
+		{keys: []string{"esc"}, shown: "esc", word: "problems", do: (*Model).toChooser},
+	}
+	closingKeys = []binding{
+		{keys: []string{"enter"}, shown: "enter", word: "answer", do: (*Model).leadOn},
+		{keys: []string{"n", "ctrl+y"}, shown: "n", word: "new numbers", do: does((*Model).renew)},
+		up, down, back, on,
+		{keys: []string{"ctrl+f"}, shown: "ctrl+f", word: "figures", do: opens(drawing)},
+		{keys: []string{"ctrl+r"}, shown: "ctrl+r", word: "sheet", do: opens(reading)},
+		{keys: []string{"ctrl+x"}, shown: "ctrl+x", word: "task", do: opens(tasking)},
+		{keys: []string{"?", "f1"}, shown: "?", word: "help", do: opens(helping)},
+		{keys: []string{"esc", "q"}, shown: "esc", word: "back to the lesson", do: does((*Model).close)},
 	}
 	figureKeys = []binding{
 		{keys: []string{"esc", "enter", "q", "ctrl+f"}, shown: "esc", word: "back to the question", do: does((*Model).close)},
@@ -110,10 +145,14 @@ func init() { // here, since what keys do leads back to the tables
 // wordNow is the word of a binding, which for some of the lesson depends on what is in hand.
 func (m *Model) wordNow(b binding) string {
 	switch {
-	case m.view != working:
-	case b.shown == "enter":
+	case b.word == "figure" && m.reader.alone:
+		return "text"
+	case m.view == opening && b.word == "begin" && m.course.l.Earlier() > 0:
+		return "go on where you left it"
+	case m.view != working && m.view != closing:
+	case b.shown == "enter" && b.word == "answer":
 		return m.course.enterWord(m.o.Clock())
-	case b.shown == "tab":
+	case b.shown == "tab" && m.view == working:
 		return m.course.paneWord(m.course.places(m.w, m.h))
 	}
 	return b.word

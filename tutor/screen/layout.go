@@ -21,6 +21,8 @@ const (
 	leastDiagramCols = 50
 	detailsFrom      = 76 // from here on the chooser shows list and details side by side
 	leastDetails     = 40
+	leastText        = 5  // rows of a text above its figure
+	leastLeaf        = 36 // columns of a text beside its figure
 )
 
 const tooSmall = "unpin needs 40 x 12 cells: make this window larger."
@@ -125,10 +127,30 @@ func placeChooser(w, h int) chooserPlaces {
 	return l
 }
 
-// A readerPlaces is where the parts of a reader stand.
-type readerPlaces struct{ head, body, help rect }
+// A readerPlaces is where the parts of a reader stand: a text, and perhaps a figure beside or beneath it.
+type readerPlaces struct{ head, body, figure rect }
 
-// placeReader divides a screen for a reader.
+// placeReader divides a screen for a text or a figure alone.
 func placeReader(w, h int) readerPlaces {
-	return readerPlaces{rect{1, 0, w - 2, 1}, rect{1, 1, w - 2, h - 2}, rect{1, h - 1, w - 2, 1}}
+	return readerPlaces{head: rect{1, 0, w - 2, 1}, body: rect{1, 1, w - 2, h - 2}}
+}
+
+// placeLeaf lists the ways to divide a screen for a text with a figure, the best first; rows tells how many rows the text
+// has in a width. Beneath the text the figure has what that leaves, or of a long text a part.
+func placeLeaf(w, h int, rows func(w int) int) []readerPlaces {
+	beneath, beside := placeReader(w, h), placeReader(w, h)
+	text := min(rows(beneath.body.w), max(beneath.body.h-leastFigure-1, leastText))
+	beneath.figure = rect{0, 1 + text + 1, w, beneath.body.h - text - 1}
+	beneath.body.h = text
+
+	n := min(max(w*42/100, leastLeaf), mostSheet)
+	beside.figure = rect{n + 3, 1, w - n - 4, h - 2}
+	beside.body.w = n
+	switch {
+	case w >= bothFrom:
+		return []readerPlaces{beside, beneath}
+	case w >= detailsFrom:
+		return []readerPlaces{beneath, beside}
+	}
+	return []readerPlaces{beneath}
 }

@@ -21,6 +21,9 @@ const (
 	drawing              // the figure, large
 	telling              // a text that is too long for its place
 	helping              // what the keys do
+	tasking              // the task
+	opening              // the task, before a lesson
+	closing              // what a lesson came to
 )
 
 // Options say how a screen is run.
@@ -66,7 +69,7 @@ func New(o Options) *Model {
 	if o.Lesson != nil {
 		m.keep(o.Lesson)
 		m.enter(o.Lesson)
-		m.course.greet()
+		m.view = opening
 	}
 	return m
 }
@@ -109,16 +112,31 @@ func (m *Model) arrange() {
 	if m.course != nil {
 		m.course.arrange(m.w, m.h, m.view)
 	}
-	body := placeReader(m.w, m.h).body
-	switch m.view {
-	case reading:
-		m.reader.fill("Sheet: "+m.course.l.View().Title(), m.course.sheet.lines, body.h)
-	case telling:
-		m.reader.fill("What was said", m.talk().said(body.w), body.h)
-	case helping:
-		m.reader.fill("Help", helpPage(m.reader.under, body.w), body.h)
-	case drawing:
-		m.reader.fill(m.course.title(m.course.large, true), nil, body.h)
+	m.fillReader()
+}
+
+// fillReader puts what is read in the view in hand into the reader.
+func (m *Model) fillReader() {
+	c, r := m.course, &m.reader
+	r.places, r.figure = placeReader(m.w, m.h), nil
+	body := r.places.body
+	switch {
+	case m.view == reading:
+		r.fill("Sheet: "+c.l.View().Title(), c.sheet.lines, body.h)
+	case m.view == telling:
+		r.fill("What was said", m.talk().said(body.w), body.h)
+	case m.view == helping:
+		r.fill("Help", helpPage(r.under, body.w), body.h)
+	case m.view == drawing:
+		r.fill(c.title(c.large, true), nil, body.h)
+	case m.view == tasking && r.under == choosing:
+		r.fillLeaf(m.chooser.task(), m.w, m.h, &m.chooser.gallery, m.o.ASCII)
+	case m.view == tasking:
+		r.fillLeaf(c.task(), m.w, m.h, &c.gallery, m.o.ASCII)
+	case m.view == opening:
+		r.fillLeaf(c.opening(), m.w, m.h, &c.gallery, m.o.ASCII)
+	case m.view == closing:
+		r.fillLeaf(c.closing(), m.w, m.h, &c.gallery, m.o.ASCII)
 	}
 }
 
@@ -138,11 +156,10 @@ func (m *Model) View() string {
 	case working:
 		m.drawLesson(p)
 	default:
-		l := placeReader(m.w, m.h)
-		m.reader.put(p, l)
+		m.reader.put(p)
 		if m.view == drawing {
-			m.course.drawScenes(p, l.head)
-			m.course.figure.put(p, l.body)
+			m.course.drawScenes(p, m.reader.places.head)
+			m.course.figure.put(p, m.reader.places.body)
 		}
 	}
 	p.line(rect{1, m.h - 1, m.w - 2, 1}, 0, m.helpLine(m.w-2))

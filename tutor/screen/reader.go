@@ -11,9 +11,12 @@ type reader struct {
 	rows   int  // of text in sight
 	title  string
 	lines  []line
+	places readerPlaces
+	figure *picture // beside or beneath the text, or nil
+	alone  bool     // of a text and a figure, the figure alone is shown
 }
 
-// fill puts a text in, for so many rows, and keeps what is scrolled within its bounds.
+// fill puts a text in, of which so many rows are in sight, and keeps what is scrolled within its bounds.
 func (r *reader) fill(title string, lines []line, rows int) {
 	r.title, r.lines, r.rows = title, lines, rows
 	r.scroll = max(min(r.scroll, len(lines)-rows), 0)
@@ -25,11 +28,19 @@ func (r *reader) scrolls() bool { return len(r.lines) > r.rows }
 // scrollBy moves by lines; fill brings it back into bounds.
 func (r *reader) scrollBy(by int) { r.scroll = max(r.scroll, 0) + by }
 
+// parted reports whether text and figure have no room together.
+func (r *reader) parted() bool { return r.alone || r.figure == nil }
+
+// swap changes between text and figure.
+func (r *reader) swap() { r.alone = !r.alone }
+
 // pages moves by whole screens.
 func (r *reader) pages(by int) { r.scrollBy(by * r.rows) }
 
 // put draws the title and the lines in sight, and tells which these are.
-func (r *reader) put(p *page, l readerPlaces) {
+func (r *reader) put(p *page) {
+	l := r.places
+	r.figure.put(p, l.figure)
 	p.line(l.head, 0, say(short(r.title, l.head.w), titleInk))
 	from := min(r.scroll, len(r.lines))
 	until := min(from+l.body.h, len(r.lines))

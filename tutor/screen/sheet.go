@@ -2,6 +2,7 @@ package screen
 
 import (
 	"fmt"
+	"strings"
 
 	"unpin/statics/exact"
 	"unpin/statics/judging"
@@ -225,7 +226,7 @@ func (w writer) section(n int, q tutor.Question) {
 		if q.Shape() {
 			text = l.View().Answer(q)
 		}
-		if r := w.remark(n, typed); r != "" {
+		if r := w.remark(n, typed); r != "" && !(r == "you typed "+typed && strings.Contains(text, " "+typed+" ")) {
 			text += "  (" + r + ")"
 		}
 		w.put(3, text, plainInk)

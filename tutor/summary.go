@@ -1,0 +1,255 @@
+package tutor
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"unpin/statics"
+	"unpin/statics/notation"
+	"unpin/statics/slip"
+	"unpin/statics/wording"
+	"unpin/tutor/record"
+)
+
+// A Summary is what a lesson came to by now: what stands at its end.
+type Summary struct {
+	Results   []string  // every force, then the largest N, V and M
+	Checks    []string  // the sums that check the work
+	First, Of int       // questions right at the first try and without help, of all
+	Mistakes  []Mistake // in the order of the questions; none in an exam, which has Marks
+	Marks     []string  // of an exam
+	Help      []string  // what was asked for: "2 hints"
+	Skills    []Skill   // kinds of steps that were done here or before
+	Next      []string  // two things to do next
+}
+
+// A Mistake is what went wrong at one question.
+type Mistake struct {
+	Question string
+	Where    string // the step or the member
+	Wrong    int    // values that were not right
+	Kind     string // the mistakes that lead to these; empty where none was found
+	Caught   string // what would have caught it, as a sentence
+}
+
+// A Skill is how steps of a kind came out, here and in earlier work.
+type Skill struct {
+	Kind string
+	record.Count
+}
+
+// Summary is what the lesson came to by now.
+func (l *Lesson) Summary() Summary { return ending{l}.summary() }
+
+// An ending looks back on a lesson.
+type ending struct{ *Lesson }
+
+func (l ending) summary() Summary {
+	s := Summary{Results: l.about.results(l.sheet.asksAlong()), Checks: l.about.checks(), Skills: l.skills(), Help: l.sheet.helped()}
+	s.First, s.Of = l.sheet.score()
+	if l.sheet.exam {
+		s.Marks = l.sheet.marks()
+	} else {
+		s.Mistakes = l.mistakes()
+	}
+	s.Next = l.suggestions(s)
+	return s
+}
+
+// asksAlong reports whether N, V and M are asked for or worked.
+func (sh *sheet) asksAlong() bool {
+	return slices.ContainsFunc(sh.questions, func(q Question) bool { return q.Member != statics.None })
+}
+
+// results lists all forces, and where they are wanted, the largest N, V and M.
+func (m *matter) results(along bool) []string {
+	var lines []string
+	for i := range m.solution.Forces {
+		lines = append(lines, m.forceText(i))
+	}
+	if !along {
+		return lines
+	}
+	for _, q := range []statics.Quantity{statics.AxialForce, statics.ShearForce, statics.BendingMoment} {
+		if text := m.largest(q); text != "" {
+			lines = append(lines, text)
+		}
+	}
+	return lines
+}
+
+// largest says where N, V or M is largest, whatever its sign; of equal ones the first. It is empty where that is zero.
+func (m *matter) largest(q statics.Quantity) string {
+	var best Question
+	for _, d := range m.solution.Diagrams {
+		if d.Withheld {
+			continue
+		}
+		stations := d.Stations()
+		for i, st := range stations {
+			value := st.Of(q)
+			if value.Abs().Cmp(best.truth.Abs()) > 0 {
+				best = Question{Kind: SectionPart, Name: m.sectionName(d.Member, q, st.At, sideWord(stations, i, q)), Member: d.Member,
+					Dim: [...]notation.Dimension{notation.Force, notation.Force, notation.Moment}[q], Quantity: q, Station: st, truth: value}
+			}
+		}
+	}
+	if best.truth.IsZero() {
+		return ""
+	}
+	return "largest " + q.Letter() + ": " + m.truthText(best)
+}
+
+// checks lists the sums of the plan that check the work.
+func (m *matter) checks() []string {
+	var lines []string
+	for _, step := range m.solution.Plan {
+		if step.Check {
+			lines = append(lines, wording.Sentence(m.words().BodyAndSum(step.Sums[0])+" comes to 0"))
+		}
+	}
+	return lines
+}
+
+// helped counts what was asked for.
+func (sh *sheet) helped() []string {
+	var hints, examples, told int
+	for _, a := range sh.answers {
+		hints, examples = hints+a.hints, examples+a.examples
+		if a.told {
+			told++
+		}
+	}
+	var all []string
+	for _, h := range []struct {
+		n    int
+		what string
+	}{{hints, "hint"}, {examples, "example"}, {told, "shown answer"}} {
+		if h.n > 0 {
+			all = append(all, wording.Counted(h.n, h.what))
+		}
+	}
+	return all
+}
+
+// mistakes lists the questions at which a value was not right.
+func (l ending) mistakes() []Mistake {
+	var all []Mistake
+	for n, q := range l.sheet.questions {
+		a := l.sheet.answers[n]
+		wrong := a.tries
+		if a.accepted {
+			wrong--
+		}
+		if wrong <= 0 {
+			continue
+		}
+		all = append(all, Mistake{Question: q.Name, Where: l.about.where(q), Wrong: wrong, Kind: kindsOf(a.slips), Caught: caught(q, a.slips)})
+	}
+	return all
+}
+
+// where names the step or the member of a question.
+func (m *matter) where(q Question) string {
+	switch {
+	case q.Step != statics.None && len(m.solution.Plan[q.Step].Sums) > 1:
+		return fmt.Sprintf("step %d", q.Step+1)
+	case q.Step != statics.None:
+		return fmt.Sprintf("step %d, %s", q.Step+1, m.words().BodyAndSum(m.solution.Plan[q.Step].Sums[q.Sum]))
+	case q.Member != statics.None:
+		return "member " + m.solution.Frame.Members[q.Member].Name
+	}
+	return "the plan"
+}
+
+// kindsOf names mistakes by their codes, each once.
+func kindsOf(ids []string) string {
+	var names []string
+	for _, id := range ids {
+		name := strings.ReplaceAll(strings.ReplaceAll(id, "+", " and "), "-", " ")
+		if !slices.Contains(names, name) {
+			names = append(names, name)
+		}
+	}
+	return strings.Join(names, ", or ")
+}
+
+// habits are what catches mistakes of each group before they cost anything; common practice, no source.
+var habits = map[slip.Group]string{
+	slip.Body:       "Draw the free body by itself and tick each force that crosses the cut.",
+	slip.Connection: "Write beside each support what it can hold, before the first equation.",
+	slip.PinPair:    "Draw both sides of the pin: its forces are equal and opposite.",
+	slip.Moment:     "Mark the centre, and measure each arm perpendicular to its force from there.",
+	slip.Component:  "Draw the triangle of an inclined force, and read its components off that.",
+	slip.Spread:     "Draw the resultant of a distributed load, with its distance, before the sum.",
+	slip.Algebra:    "Put the value back into the equation: its terms must add to zero.",
+	slip.Internal:   "Take the piece on the other side of the cut: it must give the same value.",
+}
+
+// caught is what would have caught a mistake: by the first that was found, or by what is asked.
+func caught(q Question, ids []string) string {
+	if len(ids) > 0 {
+		first, _, _ := strings.Cut(ids[0], "+")
+		for _, s := range slip.Catalogue() {
+			if s.ID == first {
+				return habits[s.Group]
+			}
+		}
+	}
+	if q.Member != statics.None {
+		return habits[slip.Internal]
+	}
+	return habits[slip.Algebra]
+}
+
+// skills counts how steps of each kind came out, in earlier work on other frames and here.
+func (l ending) skills() []Skill {
+	counts := map[record.Kind]record.Count{}
+	for k, c := range l.before {
+		counts[k] = c
+	}
+	for t, came := range l.outcomes() {
+		c := counts[l.about.kind(t)]
+		c.Add(came)
+		counts[l.about.kind(t)] = c
+	}
+	var all []Skill
+	for _, k := range record.Kinds() {
+		if c := counts[k]; c.Of > 0 {
+			all = append(all, Skill{skillNames[k], c})
+		}
+	}
+	return all
+}
+
+// skillNames are the kinds of steps as one reads them.
+var skillNames = map[record.Kind]string{
+	record.Forces: "sums of forces", record.Moments: "sums of moments", record.Together: "sums solved together",
+	record.Diagrams: "N, V and M along a member",
+}
+
+// outcomes are how the tasks that are settled came out; an exam tells none.
+func (l ending) outcomes() map[task]record.Outcome {
+	came := map[task]record.Outcome{}
+	for n, q := range l.sheet.questions {
+		t, ok := q.task()
+		if !ok || q.Kind == Reading || q.Composing() || l.sheet.exam {
+			continue
+		}
+		a := l.sheet.answers[n]
+		if came[t] == "" {
+			came[t] = record.StepRight
+		}
+		switch {
+		case !a.accepted && !a.told:
+			came[t] = record.Left // not settled
+		case came[t] == record.Left:
+		case a.told:
+			came[t] = record.StepTold
+		case !a.first && came[t] == record.StepRight:
+			came[t] = record.StepHelped
+		}
+	}
+	return came
+}

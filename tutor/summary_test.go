@@ -1,0 +1,130 @@
+package tutor
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"unpin/statics"
+	"unpin/statics/slip"
+	"unpin/tutor/record"
+)
+
+// TestSummary works a lesson with known mistakes, and holds what stands at its end against them.
+func TestSummary(t *testing.T) {
+	t.Parallel()
+	l := lesson(t, "jetty-deck", Values)
+	for _, line := range []string{"3", "0", "hint", "-20.5", "20.5", "11.5", "tell", "11.5", "example", "0", "28.8", "-8.5", "-18", "0", "12", "-18", "0", "0"} {
+		l.Type(line)
+	}
+	if _, asking := l.Now(); asking {
+		t.Fatal("the lesson is not at its end")
+	}
+	s := l.Summary()
+	if s.First != 10 || s.Of != 14 {
+		t.Errorf("%d of %d at the first try", s.First, s.Of)
+	}
+	if want := []string{"1 hint", "1 example", "1 shown answer"}; !slices.Equal(s.Help, want) {
+		t.Errorf("asked for %q", s.Help)
+	}
+	var at []string
+	for _, m := range s.Mistakes {
+		at = append(at, m.Question)
+		if m.Wrong != 1 || m.Caught == "" || m.Where == "" {
+			t.Errorf("%+v", m)
+		}
+	}
+	if want := []string{"Ax", "RB"}; !slices.Equal(at, want) {
+		t.Errorf("mistakes at %q", at)
+	}
+	for _, want := range []string{"Ax = 0 kN", "RB = 20.5 kN (up on ABC)", "largest V: V(BC, 0) = 12 kN", "largest M: M(AB, 2.5) = 28.75 kN.m"} {
+		if !slices.Contains(s.Results, want) {
+			t.Errorf("no %q in %q", want, s.Results)
+		}
+	}
+	if len(s.Checks) != 1 || len(s.Next) != 2 {
+		t.Errorf("checks %q, next %q", s.Checks, s.Next)
+	}
+	counts := map[string]record.Count{}
+	for _, k := range s.Skills {
+		counts[k.Kind] = k.Count
+	}
+	want := map[string]record.Count{"sums of forces": {Right: 1, Of: 2}, "sums of moments": {Right: 0, Of: 1}, "N, V and M along a member": {Right: 1, Of: 2}}
+	for k, c := range want {
+		if counts[k] != c {
+			t.Errorf("%s: %+v, want %+v", k, counts[k], c)
+		}
+	}
+}
+
+// TestSummaryOfAnExam holds that an exam's marks take the place of mistakes.
+func TestSummaryOfAnExam(t *testing.T) {
+	t.Parallel()
+	l, err := New(lesson(t, "jetty-deck", Values).about.problem, Values, true)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for range 14 {
+		l.Type("1")
+	}
+	if s := l.Summary(); len(s.Marks) != 14 || len(s.Mistakes) > 0 || len(s.Skills) > 0 {
+		t.Errorf("%d marks, mistakes %v, skills %v", len(s.Marks), s.Mistakes, s.Skills)
+	}
+}
+
+// TestHabits holds that there is something to say of every group of mistakes, each a sentence of its own.
+func TestHabits(t *testing.T) {
+	t.Parallel()
+	seen := map[string]bool{}
+	for _, s := range slip.Catalogue() {
+		text := caught(Question{Member: statics.None}, []string{s.ID + "+other"})
+		if text == "" || !strings.HasSuffix(text, ".") {
+			t.Errorf("%s: %q", s.ID, text)
+		}
+		seen[text] = true
+	}
+	if len(seen) != len(habits) {
+		t.Errorf("%d sentences for %d groups", len(seen), len(habits))
+	}
+}
+
+// TestRenewed holds that a lesson with new numbers asks the same questions with other answers, five times over.
+func TestRenewed(t *testing.T) {
+	t.Parallel()
+	for _, name := range []string{"jetty-deck", "riding-hall", "stable-hoist"} {
+		first := lesson(t, name, Values)
+		titles, values := map[string]bool{}, map[string]bool{}
+		for l, n := first, 0; n < len(shares); n++ {
+			next, err := Renewed(l)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if next.Level() != Values || next.View().Steps() != first.View().Steps() {
+				t.Errorf("%s: %d steps at %s", name, next.View().Steps(), next.Level())
+			}
+			var all []string
+			for i := range next.View().Assembly().Forces {
+				all = append(all, next.View().Value(i).Decimal(9))
+			}
+			titles[next.View().Title()], values[strings.Join(all, " ")] = true, true
+			l = next
+		}
+		if len(titles) != 1 || len(values) < 2 {
+			t.Errorf("%s: titles %v, values %v", name, titles, values)
+		}
+	}
+}
+
+// TestTask tells what is to be found where the scenario does not.
+func TestTask(t *testing.T) {
+	t.Parallel()
+	p := *lesson(t, "jetty-deck", Values).about.problem
+	p.Text, p.Find = "", []string{"reactions", "diagrams"}
+	if got := TaskOf(&p); got.Find != "Find the support reactions, and N, V and M along every member." || got.Facts != "grade 1 of 6, units kN, m" {
+		t.Errorf("%+v", got)
+	}
+	p.Text = "Find the reactions."
+	if got := TaskOf(&p); got.Find != "" {
+		t.Errorf("%+v", got)
+	}
+}

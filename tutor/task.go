@@ -1,0 +1,56 @@
+package tutor
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"unpin/problems"
+	"unpin/statics/notation"
+)
+
+// A Task is what a student is told of a problem before it is begun.
+type Task struct {
+	Title string
+	Text  string // the scenario; may be empty
+	Find  string // what is to be found, as a sentence; empty where the scenario says so
+	Facts string // grade and units
+}
+
+// finds are what a problem may ask for, as one reads it.
+var finds = []struct{ word, text string }{
+	{"reactions", "the support reactions"}, {"pins", "the pin forces"}, {"diagrams", "N, V and M along every member"},
+}
+
+// TaskOf is what there is to tell of a problem.
+func TaskOf(p *problems.Problem) Task {
+	var wanted []string
+	for _, f := range finds {
+		if len(p.Find) == 0 || slices.Contains(p.Find, f.word) {
+			wanted = append(wanted, f.text)
+		}
+	}
+	t := Task{Title: p.Title, Text: p.Text}
+	if !strings.Contains(p.Text, "Find ") {
+		t.Find = "Find " + listed(wanted) + "."
+	}
+	t.Facts = "units " + strings.Join(strings.Fields(p.Units.Of(notation.Force)+" "+p.Units.Of(notation.Length)), ", ")
+	if p.Grade > 0 {
+		t.Facts = fmt.Sprintf("grade %d of 6, %s", p.Grade, t.Facts)
+	}
+	return t
+}
+
+// listed joins words as a sentence does. That N, V and M hold an "and" of their own asks for a comma before the last.
+func listed(words []string) string {
+	if len(words) < 2 {
+		return strings.Join(words, "")
+	}
+	return strings.Join(words[:len(words)-1], ", ") + ", and " + words[len(words)-1]
+}
+
+// Task is what a student is told of the problem before it is begun.
+func (v View) Task() Task { return TaskOf(v.about.problem) }
+
+// Name is the problem's name: that of its file, or in the library.
+func (v View) Name() string { return v.about.problem.Name }
