@@ -178,3 +178,49 @@ func slowDistance(a, b string) int {
 	}
 	return best
 }
+
+// TestFractions checks that a fraction of the run, of the rise and of the length, by a stroke or per cent, is the same place
+// of a member, and that it is the one whose distance across is that part of the run.
+func TestFractions(t *testing.T) {
+	t.Parallel()
+	rapid.Check(t, func(t *rapid.T) {
+		dx, dy := rapid.SampledFrom([]int{-12, -5, 3, 4, 8, 20}).Draw(t, "dx"), rapid.SampledFrom([]int{-15, 3, 4, 12, 21}).Draw(t, "dy")
+		percent := rapid.IntRange(0, 100).Draw(t, "percent")
+		var places []exact.Num
+		for _, at := range []string{
+			fmt.Sprintf("%d/100 length", percent), fmt.Sprintf("%d%% length", percent), fmt.Sprintf("%d/100 run", percent), fmt.Sprintf("%d%% run", percent),
+			fmt.Sprintf("(%d/100) rise", percent), fmt.Sprintf("%d %% rise", percent), fmt.Sprintf("w*%d/100 run", percent), fmt.Sprintf("%d.%02d length", percent/100, percent%100),
+		} {
+			p := mustRead(t, fmt.Sprintf("title: T\nunits: kN m\ngiven: {w: %d}\njoints: {A: [0, 0], B: [%d, %d]}\nmembers: [AB]\nsupports: {A: fixed}\nloads: [{point: 1, to: down, on: AB, at: %q}]\n",
+				max(dx, -dx), dx, dy, at))
+			places = append(places, p.Frame.Loads[0].At)
+		}
+		for i, place := range places {
+			if !place.Equal(places[0]) {
+				t.Fatalf("writing %d of %d %% comes to %v, not %v", i, percent, place, places[0])
+			}
+		}
+	})
+}
+
+// TestWalks checks that a walk through a pin is the list of its two members.
+func TestWalks(t *testing.T) {
+	t.Parallel()
+	rapid.Check(t, func(t *rapid.T) {
+		ends := rapid.SampledFrom([]string{"ABCD", "ACBD", "BADC", "DACB", "CDAB"}).Draw(t, "ends")
+		two := rapid.Bool().Draw(t, "two walks")
+		file := func(first, second string) string {
+			pieces := first
+			if two {
+				pieces += ", " + second
+			}
+			return "title: T\nunits: kN m\njoints: {A: [0, 0], B: [4, 3], C: [0, 3], D: [4, 0], X: [2, 1.5]}\nmembers: [AX, XB, CX, XD]\npins: {X: [" + pieces + "]}\nsupports: {A: fixed}\n"
+		}
+		a, b, c, d := ends[:1], ends[1:2], ends[2:3], ends[3:]
+		walks := mustRead(t, file(a+"X"+b, c+"X"+d))
+		lists := mustRead(t, file("["+a+"X, X"+b+"]", "[X"+c+", "+d+"X]"))
+		if got, want := describe(walks), describe(lists); got != want {
+			t.Fatalf("got\n%s\nwant\n%s", got, want)
+		}
+	})
+}

@@ -150,7 +150,7 @@ func (u Units) Foreign(text string) string {
 // metric reports whether a unit is a power of ten of the SI units.
 func (m measure) metric() bool {
 	r, ok := m.size.Rat()
-	return ok && strings.Trim(r.Num().String()+r.Denom().String(), "0") == "11"
+	return ok && strings.TrimRight(r.Num().String(), "0") == "1" && strings.TrimRight(r.Denom().String(), "0") == "1"
 }
 
 // size is one unit of force^f·length^l in SI units; u is not letters.

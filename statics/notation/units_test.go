@@ -118,3 +118,21 @@ func TestParseUnits(t *testing.T) {
 		return line
 	})
 }
+
+// A unit is foreign where a problem's own of that dimension belongs to the other system.
+func TestForeign(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct{ units, text, want string }{
+		{"kN m", "40 kip", "kip"}, {"kN m", "12000 N", ""}, {"kN m", "2 MN + 300 mm", ""}, {"kN m", "8 kN/ft", "ft"}, {"kN m", "3 kft", "kft"},
+		{"kN m", "30deg", ""}, {"kN m", "h/2", ""}, {"N mm", "5 kNm", ""}, {"MN m", "5 lb", "lb"}, {"kip ft", "5 kN", "kN"}, {"kip ft", "6 in", ""},
+		{"kip ft", "2 lb/in", ""}, {"kip m", "3 ft", "ft"}, {"kip m", "3 kip", ""}, {"P L", "3 P", ""}, {"lb in", "2 klf", ""}, {"lb in", "200 Nm", "Nm"},
+	} {
+		u, err := ParseUnits(c.units)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := u.Foreign(c.text); got != c.want {
+			t.Errorf("in %s the foreign unit of %q is %q, not %q", c.units, c.text, got, c.want)
+		}
+	}
+}
