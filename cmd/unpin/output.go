@@ -30,20 +30,28 @@ func notOver(cmd *cobra.Command, output string, words []string) error {
 	if output == "" || output == "-" {
 		return nil
 	}
-	target, err := os.Stat(output)
+	if word, over := readFrom(cmd.InOrStdin(), output, words); over {
+		return usageFault(cmd, "%s would be written over the problem %s, which is read: name another file", output, word)
+	}
+	return nil
+}
+
+// readFrom is the word that means the file at a path, if one does.
+func readFrom(in io.Reader, path string, words []string) (string, bool) {
+	target, err := os.Stat(path)
 	if err != nil || !target.Mode().IsRegular() {
-		return nil
+		return "", false
 	}
 	for _, word := range words {
 		source, err := os.Stat(word)
-		if file, ok := cmd.InOrStdin().(*os.File); word == "-" && ok {
+		if file, ok := in.(*os.File); word == "-" && ok {
 			source, err = file.Stat()
 		}
 		if err == nil && !fromLibrary(word) && os.SameFile(source, target) {
-			return usageFault(cmd, "-o %s would write over the problem %s, which is read: name another file", output, word)
+			return word, true
 		}
 	}
-	return nil
+	return "", false
 }
 
 // A visibleWriter writes texts, each whole, with what would steer a terminal made visible: file names and words typed may

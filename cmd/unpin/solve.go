@@ -25,6 +25,7 @@ func newSolve() *cobra.Command {
 			"cannot be read.",
 		Args: someProblems,
 		RunE: func(cmd *cobra.Command, words []string) error {
+			w.spared = func(path string) error { return notOver(cmd, path, words) }
 			if err := w.settle(cmd, words); err != nil {
 				return err
 			}
@@ -48,6 +49,8 @@ type writing struct {
 	only          []string
 	pictures      string // the folder for the images of Markdown, or empty
 	step          int    // of the plan, from 1, that an SVG shows; 0 is none
+
+	spared func(path string) error // refuses a path from which a problem is read
 }
 
 // solve writes the solutions of those problems that can be read. The error is the worst of what came of them.

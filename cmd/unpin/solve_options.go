@@ -24,7 +24,7 @@ func (w *writing) settle(cmd *cobra.Command, words []string) error {
 			return err
 		}
 	}
-	return notOver(cmd, w.file, words)
+	return w.spared(w.file)
 }
 
 // settleFormat takes the format from the ending of the file where --as does not give it.

@@ -25,6 +25,11 @@ func (w writing) markdown(all []worksheet.Solved, o worksheet.Options) (string, 
 		return "", fmt.Errorf("unpin: the folder %s cannot be made: %w", w.pictures, plainReason(err))
 	}
 	for _, p := range pictures {
+		if err := w.spared(filepath.Join(w.pictures, p.Name)); err != nil {
+			return "", err
+		}
+	}
+	for _, p := range pictures {
 		if err := deliver(p.SVG, filepath.Join(w.pictures, p.Name), nil); err != nil {
 			return "", err
 		}
