@@ -120,7 +120,7 @@ func TestTask(t *testing.T) {
 	t.Parallel()
 	p := *lesson(t, "jetty-deck", Values).about.problem
 	p.Text, p.Find = "", []string{"reactions", "diagrams"}
-	if got := TaskOf(&p); got.Find != "Find the support reactions, and N, V and M along every member." || got.Facts != "grade 1 of 6, units kN, m" {
+	if got := TaskOf(&p); got.Find != "Find the support reactions and N, V and M along every member." || got.Facts != "grade 1 of 6, units kN, m" {
 		t.Errorf("%+v", got)
 	}
 	p.Text = "Find the reactions."

@@ -32,21 +32,13 @@ func TaskOf(p *problems.Problem) Task {
 	}
 	t := Task{Title: p.Title, Text: p.Text}
 	if !strings.Contains(p.Text, "Find ") {
-		t.Find = "Find " + listed(wanted) + "."
+		t.Find = "Find " + notation.List(wanted) + "."
 	}
 	t.Facts = "units " + strings.Join(strings.Fields(p.Units.Of(notation.Force)+" "+p.Units.Of(notation.Length)), ", ")
 	if p.Grade > 0 {
 		t.Facts = fmt.Sprintf("grade %d of 6, %s", p.Grade, t.Facts)
 	}
 	return t
-}
-
-// listed joins words as a sentence does. That N, V and M hold an "and" of their own asks for a comma before the last.
-func listed(words []string) string {
-	if len(words) < 2 {
-		return strings.Join(words, "")
-	}
-	return strings.Join(words[:len(words)-1], ", ") + ", and " + words[len(words)-1]
 }
 
 // Task is what a student is told of the problem before it is begun.

@@ -164,8 +164,12 @@ func (c *chooser) changeLevel(by int) {
 	c.level = tutor.Level((int(c.level) + by + n) % n)
 }
 
-// clear shows all problems again.
+// clear shows all problems again, the one in hand among them.
 func (c *chooser) clear() {
+	if e, ok := c.choice(); ok && e.Problem != nil {
+		c.from = e.Problem.Name
+	}
 	c.filter.take()
 	c.retyped()
+	c.comeBack()
 }

@@ -119,10 +119,13 @@ func (c *current) membersBegun() []int {
 	return list
 }
 
-// equation is the sum in hand in symbols, of those solved together all, in lines of a width; nothing where its terms are
-// still to be supplied.
+// equation is the sum in hand in symbols, of those solved together all, in lines of a width; where its terms are asked
+// for, the one in hand.
 func (c *current) equation(w int) []line {
 	q, asking := c.l.Now()
+	if q.Kind == tutor.TermSize || q.Kind == tutor.TermArm || q.Kind == tutor.TermSign {
+		return c.termLine(q, w)
+	}
 	reads := asking && q.Kind == tutor.Reading
 	if !asking || q.Step == statics.None || !reads && (q.Kind != tutor.ForceValue || c.hidesTerms(q.Step)) {
 		return nil
@@ -140,6 +143,18 @@ func (c *current) equation(w int) []line {
 			} else {
 				all = append(all, lit(l, q.Name))
 			}
+		}
+	}
+	return all
+}
+
+// termLine is the term that is asked about, as far as it is settled.
+func (c *current) termLine(q tutor.Question, w int) []line {
+	var all []line
+	terms := termsAsked(c.l, q.Step, q.Sum)
+	for i, t := range terms {
+		if t.inHand {
+			all = append(all, folded(fmt.Sprintf("Term %d of %d: %s", i+1, len(terms), t.text(style(c.l, c.ascii))), w, 4, plainInk)...)
 		}
 	}
 	return all

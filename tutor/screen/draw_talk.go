@@ -45,8 +45,9 @@ func (c talk) question(in rect) (equation, sense []line) {
 		equation = equation[:room]
 		equation[room-1] = say(short(plainText(equation[room-1])+" …", in.w), plainInk)
 	}
-	sense = folded(senseOfAsked(c.l, q, style(c.l, c.ascii)), in.w, 0, noteInk)
-	if len(equation)+len(sense)+1+max(len(c.said(in.w)), 2) > in.h || q.Kind == tutor.Reading {
+	note := senseOfAsked(c.l, q, style(c.l, c.ascii))
+	sense = folded(note, in.w, 0, noteInk)
+	if note == "" || len(equation)+len(sense)+1+max(len(c.said(in.w)), 2) > in.h {
 		sense = nil
 	}
 	return equation, sense

@@ -88,7 +88,7 @@ func init() { // here, since what keys do leads back to the tables
 		{keys: []string{"ctrl+f"}, shown: "ctrl+f", word: "figures", help: "shows the figure on the whole screen; left and right go through the frame as given, all parts apart, the whole, the free body and the sum in hand, and N, V and M so far", do: opens(drawing)},
 		{keys: []string{"ctrl+x"}, shown: "ctrl+x", word: "task", help: "shows the task again, with the frame as given", do: opens(tasking)},
 		{keys: []string{"?", "f1"}, shown: "?", word: "help", help: "shows this page", do: opens(helping)},
-		{keys: []string{"esc"}, shown: "esc", word: "problems", help: "empties the line, comes back from looking, or returns to the problems", do: (*Model).leave},
+		{keys: []string{"esc"}, shown: "esc", word: "back", help: "empties the line, comes back from looking, or returns to the problems", do: (*Model).leave},
 		{keys: []string{"ctrl+r"}, shown: "ctrl+r", word: "whole sheet", help: "shows the sheet on the whole screen, to reread", do: opens(reading)},
 		{keys: []string{"ctrl+g"}, shown: "ctrl+g", word: "turn figure", help: "changes between the free body and the frame as given; where all parts are wanted and have no room, goes through them one by one", do: inCourse(func(c *course) { c.turnFigure() })},
 		{keys: []string{"ctrl+p"}, shown: "ctrl+p, ctrl+n", word: "look back", help: "looks at the step before, and after; the question stays", do: inCourse(func(c *course) { c.look(-1) })},
@@ -127,7 +127,7 @@ func init() { // here, since what keys do leads back to the tables
 		{keys: []string{"esc", "q"}, shown: "esc", word: "back to the lesson", do: does((*Model).close)},
 	}
 	figureKeys = []binding{
-		{keys: []string{"esc", "enter", "q", "ctrl+f"}, shown: "esc", word: "back to the question", do: does((*Model).close)},
+		{keys: []string{"esc", "enter", "q", "ctrl+f"}, shown: "esc", word: "back", do: does((*Model).close)},
 		{keys: []string{"right", "tab", "down", " ", "l", "j"}, shown: "left, right", word: "other figures", do: inCourse(func(c *course) { c.changeScene(1) })},
 		{keys: []string{"left", "shift+tab", "up", "h", "k"}, do: inCourse(func(c *course) { c.changeScene(-1) })},
 	}

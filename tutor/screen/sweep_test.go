@@ -81,7 +81,7 @@ var named = map[string]tea.KeyMsg{
 	"ctrl+a": {Type: tea.KeyCtrlA}, "ctrl+e": {Type: tea.KeyCtrlE}, "ctrl+b": {Type: tea.KeyCtrlB}, "ctrl+d": {Type: tea.KeyCtrlD},
 	"ctrl+c": {Type: tea.KeyCtrlC}, "ctrl+f": {Type: tea.KeyCtrlF}, "ctrl+g": {Type: tea.KeyCtrlG}, "ctrl+k": {Type: tea.KeyCtrlK},
 	"ctrl+n": {Type: tea.KeyCtrlN}, "ctrl+o": {Type: tea.KeyCtrlO}, "ctrl+p": {Type: tea.KeyCtrlP}, "ctrl+r": {Type: tea.KeyCtrlR},
-	"ctrl+t": {Type: tea.KeyCtrlT}, "ctrl+u": {Type: tea.KeyCtrlU}, "ctrl+w": {Type: tea.KeyCtrlW}, "ctrl+z": {Type: tea.KeyCtrlZ},
+	"ctrl+t": {Type: tea.KeyCtrlT}, "ctrl+u": {Type: tea.KeyCtrlU}, "ctrl+w": {Type: tea.KeyCtrlW}, "ctrl+x": {Type: tea.KeyCtrlX}, "ctrl+y": {Type: tea.KeyCtrlY}, "ctrl+z": {Type: tea.KeyCtrlZ},
 }
 
 // press presses keys: those with a name, and all else as typed runes. It carries out commands that list problems.

@@ -3,7 +3,6 @@ package screen
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"unpin/statics"
 	"unpin/statics/exact"
@@ -91,7 +90,9 @@ func senseOfAsked(l *tutor.Lesson, q tutor.Question, st notation.Style) string {
 		}[q.Quantity]
 	case tutor.ChooseSum:
 		body := l.View().Assembly().BodyName(0)
-		return "As in: " + body + " x; whole y; " + body + " M A; whole M (2, 3); whole F along [4, 3]."
+		at := f.Joints[0]
+		return fmt.Sprintf("As in: %s x; whole y; %s M %s; whole M (2, 3), where %s is %s; whole F along [4, 3].", body, body, at.Name,
+			at.Name, st.Pair(at.At.X, at.At.Y, notation.Length))
 	case tutor.TypeSum:
 		return "All terms, in any order and on either side of =; forces by name or, once known, by value."
 	case tutor.ZeroPlace:
@@ -103,9 +104,7 @@ func senseOfAsked(l *tutor.Lesson, q tutor.Question, st notation.Style) string {
 	case tutor.Reading:
 		return ""
 	}
-	t := l.View().Step(q.Step).Sums[q.Sum].Terms[q.Term]
-	number := q.Name[strings.LastIndexByte(q.Name, ' ')+1:]
-	return "Term " + number + ": " + l.View().Words(st).Source(t) + "."
+	return "" // of a term it is asked
 }
 
 // senseWord is the positive sense of what is asked in a word or two, or nothing.
