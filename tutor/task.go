@@ -26,7 +26,8 @@ var finds = []struct{ word, text string }{
 func TaskOf(p *problems.Problem) Task {
 	var wanted []string
 	for _, f := range finds {
-		if len(p.Find) == 0 || slices.Contains(p.Find, f.word) {
+		there := f.word != "pins" || len(p.Frame.Connections) > 0
+		if there && (len(p.Find) == 0 || slices.Contains(p.Find, f.word)) {
 			wanted = append(wanted, f.text)
 		}
 	}

@@ -71,6 +71,9 @@ func (m *Model) renew() {
 // pause only commands are taken, and an answer waits in its line.
 func (m *Model) answer() tea.Cmd {
 	e := &m.course.answerLine
+	if e.read { // it was given before
+		e.take()
+	}
 	command := tutor.IsCommand(string(e.text))
 	switch _, asking := m.course.l.Now(); {
 	case !asking && !command:

@@ -43,10 +43,13 @@ func (c *course) give(text string, now time.Time) tutor.Reply {
 	switch {
 	case r.Kind == tutor.Judged && !r.Verdict.Right():
 		c.last = strings.TrimSpace(text)
-	case r.Kind == tutor.Unread && r.Lines != nil:
+	case r.Kind == tutor.Unread && r.Lines != nil && !tutor.IsCommand(text):
 		c.answerLine.insert([]rune(text)) // to be mended, or to be typed over
 		c.answerLine.read = true
 		c.toFault(text)
+	}
+	if r.Kind == tutor.Restarted {
+		c.again, c.ended = nil, false
 	}
 	if c.done() {
 		c.summary = c.l.Summary()

@@ -13,6 +13,7 @@ type leaf struct {
 	title string
 	text  func(w int) []line
 	scene figure.Scene
+	long  bool // the text is: the figure stands beside it or not at all
 }
 
 // fillLeaf puts a leaf in, its figure drawn by a gallery. A figure that has no room beside or beneath the text is shown
@@ -36,7 +37,7 @@ func (r *reader) fillLeaf(f leaf, w, h int, g *gallery, ascii bool) {
 // together is the first way in which the whole figure has room with the text, or else no figure.
 func (f leaf) together(w, h int, g *gallery, ascii bool) (readerPlaces, *picture) {
 	for _, l := range placeLeaf(w, h, func(w int) int { return len(f.text(w)) }) {
-		if l.figure.h < leastFigure {
+		if l.figure.h < leastFigure || f.long && (w < bothFrom || l.figure.y > 1) {
 			continue
 		}
 		if k := g.picture(f.scene, l.figure.w, l.figure.h, ascii); k.whole() {
@@ -60,7 +61,8 @@ func taskLines(t tutor.Task, w int) []line {
 
 // task is the page that tells the task again.
 func (c *current) task() leaf {
-	return leaf{"The task", func(w int) []line { return taskLines(c.l.View().Task(), w) }, c.draw(asGiven)}
+	text := func(w int) []line { return taskLines(c.l.View().Task(), w) }
+	return leaf{title: "The task", text: text, scene: c.draw(asGiven)}
 }
 
 // opening is the page that a lesson begins with: the task, what to think of first, and what was done earlier.
@@ -80,7 +82,7 @@ func (c *current) opening() leaf {
 		add(wording.Caution, noteInk)
 		return all
 	}
-	return leaf{"The task", text, c.draw(asGiven)}
+	return leaf{title: "The task", text: text, scene: c.draw(asGiven)}
 }
 
 // closing is the page that a lesson ends with, after what was said to the last answer.
@@ -98,7 +100,7 @@ func (c *course) closing() leaf {
 		}
 		return all
 	}
-	return leaf{"All done: " + c.l.View().Title(), text, c.draw(wholeBody)}
+	return leaf{title: "All done: " + c.l.View().Title(), text: text, scene: c.draw(wholeBody), long: true}
 }
 
 // task is the page that tells the task of a problem to choose.
@@ -111,5 +113,5 @@ func (c *chooser) task() leaf {
 		}
 		return all
 	}
-	return leaf{"The task", text, figure.OfFrame(&e.Problem.Frame, figure.Options{Style: e.Problem.Style(c.ascii)})}
+	return leaf{title: "The task", text: text, scene: figure.OfFrame(&e.Problem.Frame, figure.Options{Style: e.Problem.Style(c.ascii)})}
 }

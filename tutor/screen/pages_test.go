@@ -157,7 +157,7 @@ func TestUnreadLine(t *testing.T) {
 	t.Parallel()
 	for _, c := range []struct{ keys, want string }{
 		{"", "I know"}, {"0", "0"}, {"hint", "hint"}, {"space", " "}, {"ctrl+u", ""}, {"esc", ""},
-		{"left 0", "0I know"}, {"end 0", "I know0"}, {"end backspace", "I kno"}, {"ctrl+t", "I know"}, {"ctrl+t 9", "9"},
+		{"enter", ""}, {"enter 9", "9"}, {"left 0", "0I know"}, {"end 0", "I know0"}, {"end backspace", "I kno"}, {"ctrl+t", "I know"}, {"ctrl+t 9", "9"},
 	} {
 		m := inLesson(t, "jetty-deck", tutor.Values)
 		size(m, 80, 24)
@@ -166,6 +166,21 @@ func TestUnreadLine(t *testing.T) {
 		if got := string(m.course.answerLine.text); got != c.want {
 			t.Errorf("%q leaves %q, want %q", c.keys, got, c.want)
 		}
+	}
+}
+
+// TestRefusedCommand holds that a command that is refused does not stay in the line: at a worked step enter reads on.
+func TestRefusedCommand(t *testing.T) {
+	t.Parallel()
+	m := inLesson(t, "jetty-deck", tutor.Read)
+	size(m, 80, 24)
+	press(m, "tell", "enter")
+	if len(m.course.answerLine.text) > 0 {
+		t.Errorf("%q stays", string(m.course.answerLine.text))
+	}
+	press(m, "enter")
+	if at, _ := m.course.l.Position(); at != 1 {
+		t.Errorf("at question %d", at+1)
 	}
 }
 
