@@ -98,6 +98,17 @@ func TestPages(t *testing.T) {
 	t.Logf("%d pages", pages)
 }
 
+// TestTallFigures: the figures of a tall frame fit a page together with the heading above them.
+func TestTallFigures(t *testing.T) {
+	p, s := solveFile(t, filepath.Join("testdata", "tall.yaml"))
+	c := composed(p, s, Letter)
+	for i := range c.strips {
+		if need := c.together(i); need > c.tall() {
+			t.Fatalf("what stays with strip %d is %.0f points tall, of %.0f", i, need, c.tall())
+		}
+	}
+}
+
 // TestLongTable: a table too long for its page goes on on the next beneath its head.
 func TestLongTable(t *testing.T) {
 	p, s := solveFile(t, filepath.Join(testdata, "examples", "canopy.yaml"))

@@ -27,7 +27,25 @@ func (d *document) typesetter() typesetter {
 			names[f.Name] = [2]string{letter, index}
 		}
 	}
+	if d.p.Units.Letters() {
+		d.addLetters(names)
+	}
 	return names
+}
+
+// addLetters adds the letters in which a problem has its results, P and L, but for those that a joint is called by.
+func (d *document) addLetters(names typesetter) {
+	joints := map[string]bool{}
+	for _, j := range d.Frame.Joints {
+		joints[j.Name] = true
+	}
+	for _, unit := range d.unitNames() {
+		for word := range strings.FieldsFuncSeq(unit, func(r rune) bool { return !isLetter(r) }) {
+			if !joints[word] {
+				names[word] = [2]string{word, ""}
+			}
+		}
+	}
 }
 
 // printable is a text with all replaced that the font cannot have: what is no Unicode, what lies beyond its first plane,
