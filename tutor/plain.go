@@ -186,7 +186,7 @@ func (p *plain) closing() {
 		p.lines(p.l.sheet.marks())
 	}
 	p.say("All done.%s", p.score())
-	for _, said := range p.l.Summary().Passages() {
+	for _, said := range SummaryOf(p.l).Passages() {
 		if said.Label == "Check" || said.Label == "Answer" { // told before
 			continue
 		}

@@ -39,8 +39,8 @@ type Skill struct {
 	record.Count
 }
 
-// Summary is what the lesson came to by now.
-func (l *Lesson) Summary() Summary { return ending{l}.summary() }
+// SummaryOf is what a lesson came to by now.
+func SummaryOf(l *Lesson) Summary { return ending{l}.summary() }
 
 // An ending looks back on a lesson.
 type ending struct{ *Lesson }

@@ -20,7 +20,7 @@ func TestSummary(t *testing.T) {
 	if _, asking := l.Now(); asking {
 		t.Fatal("the lesson is not at its end")
 	}
-	s := l.Summary()
+	s := SummaryOf(l)
 	if s.First != 10 || s.Of != 14 {
 		t.Errorf("%d of %d at the first try", s.First, s.Of)
 	}
@@ -67,7 +67,7 @@ func TestSummaryOfAnExam(t *testing.T) {
 	for range 14 {
 		l.Type("1")
 	}
-	if s := l.Summary(); len(s.Marks) != 14 || len(s.Mistakes) > 0 || len(s.Skills) > 0 {
+	if s := SummaryOf(l); len(s.Marks) != 14 || len(s.Mistakes) > 0 || len(s.Skills) > 0 {
 		t.Errorf("%d marks, mistakes %v, skills %v", len(s.Marks), s.Mistakes, s.Skills)
 	}
 }

@@ -52,7 +52,7 @@ func (c *course) give(text string, now time.Time) tutor.Reply {
 		c.again, c.ended = nil, false
 	}
 	if c.done() {
-		c.summary = c.l.Summary()
+		c.summary = tutor.SummaryOf(c.l)
 	}
 	return r
 }
