@@ -130,6 +130,9 @@ func (a *Assembly) gather(b FreeBody, lists [][]int, all int) []int {
 
 // facesOf lists the forces that have one face inside the cut.
 func (a *Assembly) facesOf(b FreeBody) []int {
+	if len(b) == 1 { // no force has both its faces on one body
+		return a.forcesOn[b[0]]
+	}
 	if a.few(b) {
 		return slices.DeleteFunc(a.ForcesOn(b), func(i int) bool {
 			sign, _ := a.Facing(b, i)

@@ -30,7 +30,7 @@
 //	sum      sums and their terms, and whether a force counts in a sum
 //	count    sums of all bodies as rows, elimination, rank, motions
 //	plan     the order of sums: the family of sums (plan_family), the centres of moments (plan_centres), what a sum
-//	         costs (plan_choice), sums solved together (plan_together, plan_smallest, plan_block), the closing check
+//	         costs (plan_choice), sums solved together (plan_together, plan_smallest, plan_block), the closing checks
 //	diagram  N, V and M along members, critical points
 //	solve    the whole way; the solution with two-force members used at once; the way round two sums
 //	refusal  why a frame cannot be solved by equilibrium alone, and what would mend it
@@ -67,7 +67,8 @@
 //
 //   - S8 The values satisfy every sum of every free body exactly. (TestEveryBodyBalances)
 //   - S9 The sums of a step have as unknowns only what it gives, all else that counts being given by steps before; a kept
-//     relation has two unknowns and gives nothing; the check has none. Every force is given once. (TestPlanIsSound)
+//     relation says that two unknowns are equal, gives nothing and is used later; a check has none. Every force is given
+//     once. (TestPlanIsSound)
 //   - S10 Sums are solved together only where no sum of the family has one unknown, and then the fewest that do. Groups of
 //     bodies are only looked at where no body and not the whole has such a sum. The family has every connected group of up
 //     to Assembly.EveryGroupOf bodies, and the sides of pins. (TestPromise, TestPromiseOfLargeFrames, TestSidesOfPairs)
@@ -80,6 +81,12 @@
 //     else; at joints the ends of members balance. (TestAgainstSlices, TestJointsBalance)
 //   - S14 Stations are in order, miss no place where V changes its sign, and no M between them exceeds all at them.
 //     (TestStationsOfRandomFrames)
+//
+//   - S17 The sums that a plan used are as many as the forces and independent, so that any other is Σ λ·(used sum), with one
+//     factor λ for each. A mistake in one used sum, whatever it is, carried on, shows in the other just if its λ is not zero.
+//     Closing checks catch every step that an unused sum of the family catches; a sum with one factor only counts as used,
+//     and a step whose terms are all zero needs none. In a frame of more than seven bodies not all of the family is looked at.
+//     (TestChecks, TestChecksOfProblems)
 //
 // Of what is made of a solution:
 //

@@ -58,7 +58,7 @@ var kinds = []string{
 func note(seen map[string]int, a *Assembly) {
 	has := map[string]bool{
 		"more than 6 parts": len(a.Parts) > 6,
-		"a group":           len(a.groups()) > 0,
+		"a group":           len(bodyGroups{a}.groups()) > 0,
 	}
 	for _, p := range a.Parts {
 		has["a branched part"] = has["a branched part"] || p.Name[len(p.Name)-1] == '+'

@@ -122,7 +122,7 @@ func TestSpecsAgree(t *testing.T) {
 		for j := range f.Joints {
 			specs = append(specs, a.momentAbout(j))
 		}
-		bodies := append(a.singles(), a.Whole())
+		bodies := append(bodyGroups{a}.singles(), a.Whole())
 		for n := range specs {
 			for _, b := range bodies {
 				if err := specAgrees(a, a.sum(b, &specs[n]), &specs[n]); err != nil {

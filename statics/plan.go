@@ -52,7 +52,7 @@ func newPlanner(a *Assembly, values []exact.Num) *planner {
 	p.resting = make([][]*bool, len(a.Forces))
 	p.steps = make([]Step, 0, len(a.Forces)+len(a.Forces)/2)
 	p.sumRoom, p.giveRoom = make([]Sum, len(a.Forces)), make([]int, len(a.Forces)) // no step gives fewer forces than it has sums
-	p.singles, p.entire = views(a.singles()), &view{FreeBody: a.Whole()}
+	p.singles, p.entire = views(bodyGroups{a}.singles()), &view{FreeBody: a.Whole()}
 	p.open(p.entire)
 	for _, v := range p.singles {
 		p.open(v)
@@ -135,7 +135,7 @@ func (p *planner) groupOf(groups []*view) bool {
 // connected lists the connected groups of bodies that are looked at first; they are found when they are needed first.
 func (p *planner) connected() []*view {
 	if p.groups == nil {
-		p.groups = views(p.a.groups())
+		p.groups = views(bodyGroups{p.a}.groups())
 	}
 	return p.groups
 }
@@ -143,7 +143,7 @@ func (p *planner) connected() []*view {
 // sideViews lists the sides of pins, in the same way.
 func (p *planner) sideViews() []*view {
 	if p.sides == nil {
-		p.sides = views(p.a.sideGroups())
+		p.sides = views(bodyGroups{p.a}.sideGroups())
 	}
 	return p.sides
 }

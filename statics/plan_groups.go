@@ -2,8 +2,11 @@ package statics
 
 import "slices"
 
+// A bodyGroups finds the free bodies of the family.
+type bodyGroups struct{ *Assembly }
+
 // singles lists each part and pin alone.
-func (a *Assembly) singles() []FreeBody {
+func (a bodyGroups) singles() []FreeBody {
 	all, whole := make([]FreeBody, a.Bodies()), a.Whole()
 	for b := range all {
 		all[b] = whole[b : b+1 : b+1]
@@ -25,7 +28,7 @@ func (a *Assembly) EveryGroupOf() int {
 	if a.Bodies() <= everyGroupUpTo {
 		return a.Bodies()
 	}
-	if triples(a.neighbours()) > triplesPerBody*a.Bodies() {
+	if triples(bodyGroups{a}.neighbours()) > triplesPerBody*a.Bodies() {
 		return 2
 	}
 	return 3
@@ -33,7 +36,7 @@ func (a *Assembly) EveryGroupOf() int {
 
 // groups lists the connected groups of two or more bodies that are looked at first, but not all: every one in a small
 // frame, else the small ones. Smaller groups come first.
-func (a *Assembly) groups() []FreeBody {
+func (a bodyGroups) groups() []FreeBody {
 	var all []FreeBody
 	if a.Bodies() <= everyGroupUpTo {
 		all = a.everyGroup()
@@ -44,7 +47,7 @@ func (a *Assembly) groups() []FreeBody {
 	return all
 }
 
-func (a *Assembly) everyGroup() []FreeBody {
+func (a bodyGroups) everyGroup() []FreeBody {
 	var all []FreeBody
 	n := a.Bodies()
 	for set := 1; set < 1<<n-1; set++ {
@@ -66,7 +69,7 @@ func bodiesIn(set, n int) FreeBody {
 }
 
 // hangs reports whether the bodies of b are connected.
-func (a *Assembly) hangs(b FreeBody) bool {
+func (a bodyGroups) hangs(b FreeBody) bool {
 	u := newUnion(a.Bodies())
 	for i := range a.Forces {
 		if f := &a.Forces[i]; f.By != None && b.Has(f.On) && b.Has(f.By) {
@@ -78,7 +81,7 @@ func (a *Assembly) hangs(b FreeBody) bool {
 }
 
 // neighbours lists of each body those on which it acts, in rising order.
-func (a *Assembly) neighbours() [][]int {
+func (a bodyGroups) neighbours() [][]int {
 	of := lists(a.Bodies(), func(tell func(body, other int)) {
 		for i := range a.Forces {
 			if f := &a.Forces[i]; f.By != None {
@@ -104,7 +107,7 @@ func triples(neighbours [][]int) int {
 }
 
 // smallGroups lists the connected groups of two bodies and, unless there are too many, of three.
-func (a *Assembly) smallGroups() []FreeBody {
+func (a bodyGroups) smallGroups() []FreeBody {
 	var all []FreeBody
 	near := a.neighbours()
 	for b, of := range near {

@@ -1,7 +1,10 @@
 package statics
 
-// relations puts in, where a part is put down, the force sum of it that has then two unknowns left and is used later. It
-// gives nothing, so that the steps that follow stay as they are (S9).
+import "slices"
+
+// relations puts in, where a part is put down, the force sum of it that says then that two forces are equal, if it is used as
+// soon as the next free body is done. It gives nothing, so that the steps that follow stay as they are (S9). Other sums with
+// two unknowns are written when they give a force: kept, they would say nothing and pile up.
 func (p *planner) relations() {
 	at := make([]int, len(p.a.Forces)) // step at which each force comes out
 	for s, step := range p.steps {
@@ -14,8 +17,7 @@ func (p *planner) relations() {
 	for s := range p.steps {
 		step := &p.steps[s]
 		if put := putDown(step, s, last); put != None {
-			left := step.Sums[0].Unknowns(func(i int) bool { return at[i] <= put })
-			if len(left) == 2 {
+			if p.oneBodyBetween(put, s) && p.sayEqual(&step.Sums[0], func(i int) bool { return at[i] <= put }) {
 				step.Why = RelationUsed
 				inserted[put] = append(inserted[put], Step{Sums: step.Sums, Why: KeptRelation, Relation: true, Left: 2})
 			}
@@ -34,6 +36,22 @@ func (p *planner) relations() {
 		all = append(append(all, step), inserted[s]...)
 	}
 	p.steps = all
+}
+
+// sayEqual reports whether a sum has two unknowns and nothing else that is not zero.
+func (p *planner) sayEqual(s *Sum, known func(force int) bool) bool {
+	unknown := s.Unknowns(known)
+	return len(unknown) == 2 && !slices.ContainsFunc(s.Terms, func(t Term) bool {
+		return !contains(unknown, t.Force) && !t.Amount(p.values).IsZero()
+	})
+}
+
+// oneBodyBetween reports whether all steps between two are on one free body.
+func (p *planner) oneBodyBetween(put, s int) bool {
+	between := p.steps[put+1 : s]
+	return !slices.ContainsFunc(between, func(step Step) bool {
+		return slices.ContainsFunc(step.Sums, func(o Sum) bool { return !slices.Equal(o.Body, between[0].Sums[0].Body) })
+	})
 }
 
 // putDown is the last step on the part of step s before other bodies were taken, or None if step s is not a single sum

@@ -10,7 +10,7 @@ import (
 const pairsOfPinsUpTo = 40
 
 // sideGroups lists the groups of more than three bodies into which a large frame falls when one pin is cut, or two.
-func (a *Assembly) sideGroups() []FreeBody {
+func (a bodyGroups) sideGroups() []FreeBody {
 	if a.Bodies() <= everyGroupUpTo {
 		return nil
 	}
@@ -26,7 +26,7 @@ func (a *Assembly) sideGroups() []FreeBody {
 }
 
 // sidesOfPins lists the sides of each pin that alone parts the frame.
-func (a *Assembly) sidesOfPins() []FreeBody {
+func (a bodyGroups) sidesOfPins() []FreeBody {
 	var all []FreeBody
 	h := a.hanging(None)
 	for _, c := range a.Frame.Connections {
@@ -38,7 +38,7 @@ func (a *Assembly) sidesOfPins() []FreeBody {
 }
 
 // sidesOfPairs lists the two sides of each two pins that part the frame together, and neither of them alone.
-func (a *Assembly) sidesOfPairs() []FreeBody {
+func (a bodyGroups) sidesOfPairs() []FreeBody {
 	var all []FreeBody
 	alone := a.hanging(None)
 	pins := slices.DeleteFunc(slices.Clone(a.Frame.Connections), func(c Connection) bool {
@@ -56,6 +56,6 @@ func (a *Assembly) sidesOfPairs() []FreeBody {
 }
 
 // withoutPins leaves out pins that stand alone.
-func (a *Assembly) withoutPins(sides []FreeBody) []FreeBody {
+func (a bodyGroups) withoutPins(sides []FreeBody) []FreeBody {
 	return slices.DeleteFunc(sides, func(g FreeBody) bool { return len(g) == 1 && a.IsPin(g[0]) })
 }

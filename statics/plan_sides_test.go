@@ -73,14 +73,15 @@ func TestSidesOfPairs(t *testing.T) {
 			return err
 		}
 		got := map[string]bool{}
-		for _, g := range a.sidesOfPairs() {
+		pairs := bodyGroups{a}
+		for _, g := range pairs.sidesOfPairs() {
 			got[fmt.Sprint(g)] = true
 		}
 		want := map[string]bool{}
 		for n, c := range f.Connections {
 			for _, d := range f.Connections[:n] {
-				both := a.withoutPins(sidesByJoining(a, c.Joint, d.Joint))
-				first, second := a.withoutPins(sidesByJoining(a, c.Joint)), a.withoutPins(sidesByJoining(a, d.Joint))
+				both := bodyGroups{a}.withoutPins(sidesByJoining(a, c.Joint, d.Joint))
+				first, second := bodyGroups{a}.withoutPins(sidesByJoining(a, c.Joint)), bodyGroups{a}.withoutPins(sidesByJoining(a, d.Joint))
 				if len(both) == 2 && len(first) < 2 && len(second) < 2 {
 					want[fmt.Sprint(both[0])], want[fmt.Sprint(both[1])] = true, true
 				}

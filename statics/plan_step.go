@@ -25,4 +25,5 @@ type Step struct {
 	Left     int // unknowns left on the body before this step
 	Relation bool
 	Check    bool
+	Catches  []int // of a check, the steps in which a mistake shows in it, by their places in the plan
 }

@@ -31,11 +31,7 @@ func (p *planner) open(v *view) {
 	if v.live != nil {
 		return
 	}
-	if len(v.FreeBody) == 1 { // no force has both its faces on one body
-		v.faces = p.a.forcesOn[v.FreeBody[0]]
-	} else {
-		v.faces = p.a.facesOf(v.FreeBody)
-	}
+	v.faces = p.a.facesOf(v.FreeBody)
 	v.live = append(make([]int, 0, len(v.faces)), v.faces...)
 }
 

@@ -1,6 +1,10 @@
 package statics
 
-import "unpin/statics/exact"
+import (
+	"slices"
+
+	"unpin/statics/exact"
+)
 
 // A Solution is a frame counted and, if determinate, solved.
 type Solution struct {
@@ -38,4 +42,16 @@ func (a *Assembly) forces(sums *elimination) []exact.Num {
 		}
 	}
 	return values
+}
+
+// Unchecked lists the steps of the plan, by their places, that need a check and that no closing check catches.
+func (s *Solution) Unchecked() []int {
+	var none []int
+	for n := range s.Plan {
+		caught := func(step Step) bool { return slices.Contains(step.Catches, n) }
+		if s.Plan[n].needsCheck(s.Values) && !slices.ContainsFunc(s.Plan, caught) {
+			none = append(none, n)
+		}
+	}
+	return none
 }

@@ -156,9 +156,9 @@ func TestEveryBodyBalances(t *testing.T) {
 		if err != nil || s.Values == nil {
 			return err
 		}
-		bodies := append(s.singles(), s.Whole())
+		bodies := append(bodyGroups{s.Assembly}.singles(), s.Whole())
 		if s.Bodies() <= 5 {
-			bodies = append(bodies, s.groups()...)
+			bodies = append(bodies, bodyGroups{s.Assembly}.groups()...)
 		}
 		for _, b := range bodies {
 			groups++

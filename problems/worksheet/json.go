@@ -16,7 +16,7 @@ import (
 //     counter-clockwise. A pair of pin forces is given once.
 //   - about and along of a sum are decimals where these end, fractions where they do not, else decimals of 34 figures.
 //   - A step of the plan has a sum and gives forces; sums solved together stand in its sums; a sum kept for later has
-//     relation, the closing check has check.
+//     relation. A closing check has check, and in catches the numbers of the steps, from 1, in which a mistake shows in it.
 //   - The pieces of a member have N, V and M as the coefficients of polynomials in the distance x from its start, lowest
 //     power first. A member on a rigid ring of its part has instead of pieces the field withheld, with the reason.
 //   - inexact stands beside what rests on an angle outside the exact set, which is carried to 34 figures.
@@ -118,11 +118,20 @@ func jsonPlan(s *statics.Solution) []string {
 			fields = append(fields, field{"relation", "true"})
 		}
 		if step.Check {
-			fields = append(fields, field{"check", "true"})
+			fields = append(fields, field{"check", "true"}, field{"catches", numbers(step.Catches)})
 		}
 		steps = append(steps, inline(fields...))
 	}
 	return steps
+}
+
+// numbers are those of steps, from 1.
+func numbers(steps []int) string {
+	all := make([]string, len(steps))
+	for i, n := range steps {
+		all[i] = number(n + 1)
+	}
+	return row(all)
 }
 
 // sumFields are the free body of a sum, its kind, and its centre or direction.

@@ -34,6 +34,7 @@ type jsonDocument struct {
 		Sums            []jsonSum
 		Gives           []string
 		Relation, Check bool
+		Catches         []int
 	}
 	Members []struct {
 		Name, From, To, Length, Withheld string
@@ -86,7 +87,10 @@ func (d *jsonDocument) checkPlan(t *testing.T) {
 			t.Errorf("%s: a force has a direction, a couple none", f.Name)
 		}
 	}
-	for _, step := range d.Plan {
+	for n, step := range d.Plan {
+		if step.Check != (len(step.Catches) > 0) || len(step.Catches) > 0 && (step.Catches[0] < 1 || step.Catches[len(step.Catches)-1] > n) {
+			t.Errorf("a check catches steps before it: %+v", step)
+		}
 		for _, g := range step.Gives {
 			given[g]++
 		}

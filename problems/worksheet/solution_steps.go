@@ -40,6 +40,10 @@ func (w working) write() {
 			known[i] = true
 		}
 	}
+	if open := wording.Unchecked(w.of); open != "" {
+		w.blank()
+		w.because("", open)
+	}
 }
 
 func (w working) step(n int, step statics.Step, known []bool) {

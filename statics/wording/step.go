@@ -3,6 +3,7 @@ package wording
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"unpin/statics"
@@ -19,10 +20,9 @@ func (w Speaker) Because(step statics.Step, known func(force int) bool) string {
 	s := step.Sums[0]
 	switch step.Why {
 	case statics.ClosingCheck:
-		return "No force came from this sum, so it checks the work: it must come to 0."
+		return r.check(step)
 	case statics.KeptRelation:
-		left := s.Unknowns(known)
-		return fmt.Sprintf("This sum still holds %s unknowns, %s: it is kept, to be used when only one is left.", Count(len(left)), notation.List(r.names(left)))
+		return fmt.Sprintf("Two unknowns are left in this sum, %s: it is kept until one of them is known.", notation.List(r.names(s.Unknowns(known))))
 	case statics.RelationUsed:
 		if len(step.Gives) > 1 {
 			return fmt.Sprintf("The sums kept earlier hold only %s now, so they are solved together.", notation.List(r.names(step.Gives)))
@@ -32,6 +32,43 @@ func (w Speaker) Because(step statics.Step, known func(force int) bool) string {
 		return r.together(step)
 	}
 	return Sentence(r.ofBody(s, step.Why) + r.ofSum(s, step.Gives))
+}
+
+// check says what a closing check is good for.
+func (r reasons) check(step statics.Step) string {
+	text := "No force came from this sum, so it checks the work: it must come to 0."
+	if len(step.Catches) > 0 {
+		text += " This catches a mistake in " + Steps(step.Catches) + "."
+	}
+	return text
+}
+
+// Steps names steps of a plan by their numbers from 1, those that follow each other together: "steps 1, 2 and 5 to 8".
+func Steps(places []int) string {
+	var all []string
+	for n := 0; n < len(places); n++ {
+		first := n
+		for n+1 < len(places) && places[n+1] == places[n]+1 {
+			n++
+		}
+		switch {
+		case n > first+1:
+			all = append(all, fmt.Sprintf("%d to %d", places[first]+1, places[n]+1))
+		default:
+			for _, place := range places[first : n+1] {
+				all = append(all, strconv.Itoa(place+1))
+			}
+		}
+	}
+	return Plural(len(places), "step") + " " + notation.List(all)
+}
+
+// Unchecked says which steps of a plan no closing check catches; it is empty if there are none.
+func Unchecked(s *statics.Solution) string {
+	if open := s.Unchecked(); len(open) > 0 {
+		return "No check catches a mistake in " + Steps(open) + "."
+	}
+	return ""
 }
 
 // together says why sums are solved together, and names the sums that were looked at: no more than were searched.

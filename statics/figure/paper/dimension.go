@@ -12,6 +12,7 @@ const (
 	dimensionOff   = 16.0 // from what is drawn to the first line
 	dimensionLevel = 15.0 // from line to line below one another
 	dimensionGap   = 8.0  // between the numbers of lines beside one another
+	dimensionClear = 3.0  // from what is drawn to the numbers of the first line
 	dimensionHead  = 6.0
 	extensionOver  = 3.0 // how far an extension line runs past a dimension line
 	extensionLong  = 9.0 // and before it
@@ -22,9 +23,11 @@ func (p *layout) dimensions() {
 	p.hasShort = slices.ContainsFunc(p.scene.Dimensions, p.isShort)
 	start := p.bounds
 	y := start.y1 + dimensionOff
-	x, step := start.x1+dimensionOff, p.widestUpright()+dimensionGap
+	wide := p.widestUpright()
+	off, step := max(dimensionOff, wide/2+dimensionClear), wide+dimensionGap
+	x := start.x1 + off
 	if start.x1-p.x.length > -start.x0 {
-		x, step = start.x0-dimensionOff, -step
+		x, step = start.x0-off, -step
 	}
 	for _, d := range p.scene.Dimensions {
 		if d.Vertical {
