@@ -2,6 +2,7 @@ package main
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 )
 
@@ -39,22 +40,35 @@ func judge(tr *tried) outcome {
 	if isGeneral(r) {
 		return broad
 	}
+	for _, p := range products.FindAllStringSubmatch(r, -1) {
+		if slices.ContainsFunc(tr.about, func(a string) bool { return strings.EqualFold(a, p[1]) }) {
+			return questioned
+		}
+	}
+	other := products.MatchString(r)
+	r = products.ReplaceAllString(r, "")
 	if matches(kind, section, r) {
 		return found
 	}
 	if asksAbout(tr, r) {
 		return questioned
 	}
-	for _, other := range tr.same {
-		if matches(strings.TrimPrefix(other, sectionHead), section, r) {
+	if atTerms.MatchString(r) {
+		return broad
+	}
+	for _, same := range tr.same {
+		if matches(strings.TrimPrefix(same, sectionHead), section, r) {
 			return alike
 		}
 	}
-	if found == questioned {
+	if found == questioned || other {
 		return otherTerm
 	}
 	return falseStory
 }
+
+// products finds the printed products that a reply asks for.
+var products = regexp.MustCompile(`(?:what is )?the product ([^\s,?]+)`)
 
 func isGeneral(r string) bool { return general.MatchString(r) && !several.MatchString(r) }
 

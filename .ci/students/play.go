@@ -284,7 +284,7 @@ func (p *play) about(e *equation, a alteration, known map[string]float64) []stri
 		w := t.worth(known)
 		for _, s := range p.printed {
 			for _, pr := range s {
-				if got := pr.worth(known); near(got/1e5, w/1e5, math.Abs(w)*5) && math.Abs(got-w) < 2e-3*math.Abs(w) {
+				if math.Abs(pr.worth(known)-w) < 2e-3*math.Abs(w) {
 					all = append(all, pr.text)
 				}
 			}
@@ -330,7 +330,7 @@ func (p *play) handled(es []*equation, gives []string, place int, known map[stri
 		add("not divided", v*math.Abs(k[0][0]))
 		for _, pr := range p.printed[0] {
 			for _, f := range pr.factors {
-				if d := value(f); !zero(d) && differ(d, math.Abs(k[0][0])) && differ(d, 1) {
+				if d := fraction(f); !zero(d) && differ(d, math.Abs(k[0][0])) && differ(d, 1) {
 					add("divided by another number", v*math.Abs(k[0][0])/d)
 				}
 			}

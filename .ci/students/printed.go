@@ -2,6 +2,7 @@ package main
 
 import (
 	"math"
+	"regexp"
 	"strconv"
 	"strings"
 )
@@ -18,13 +19,16 @@ type product struct {
 func (p product) worth(known map[string]float64) float64 {
 	w := p.sign
 	for _, f := range p.factors {
-		w *= value(f)
+		w *= fraction(f)
 	}
 	if v, ok := known[p.name]; ok {
 		w *= v
 	}
 	return w
 }
+
+// written is a factor as it is printed: a decimal, or a ratio such as 12/13.
+var written = regexp.MustCompile(`^\d+(\.\d+)?(/\d+(\.\d+)?)?$`)
 
 // printedSum reads a line such as "-Cx*6 + 2*3*1.5 - 17 = 0"; nil if it is none.
 func printedSum(line string) []product {
@@ -48,7 +52,7 @@ func printedSum(line string) []product {
 		}
 		p := product{text: word, sign: s}
 		for _, f := range strings.Split(word, "*") {
-			if _, err := strconv.ParseFloat(f, 64); err == nil {
+			if written.MatchString(f) {
 				p.factors = append(p.factors, f)
 			} else if p.name == "" && !strings.ContainsAny(f, "()/") {
 				p.name = f
@@ -100,12 +104,15 @@ func handlings(sum []product, sought []string, known map[string]float64) []handl
 		}
 		if len(p.factors) > 1 || p.name != "" {
 			for _, f := range p.factors {
-				if v := value(f); !zero(v) && differ(v, 1) {
+				if v := fraction(f); !zero(v) && differ(v, 1) {
 					add("factor left out", w/v)
 				}
 			}
 		}
 		for _, f := range p.factors {
+			if strings.Contains(f, "/") {
+				continue
+			}
 			for _, s := range swaps(f) {
 				add("figures of a number exchanged", w/value(f)*value(s))
 			}

@@ -88,6 +88,11 @@ func (t *tally) write(out string) error {
 	for _, what := range sorted(t.strange) {
 		texts["not-worked"] += fmt.Sprintf("%d × %s\n", t.strange[what], what)
 	}
+	var replies strings.Builder
+	for _, tr := range t.tries {
+		fmt.Fprintln(&replies, strings.Join([]string{outcomes[judge(tr)], tr.level, tr.kind, tr.question, tr.typed, tr.reply, filepath.Base(tr.file)}, "\t"))
+	}
+	texts["replies"] = replies.String()
 	for name, text := range texts { // an empty file takes the place of one from an earlier run
 		if err := os.WriteFile(filepath.Join(out, name+".txt"), []byte(text), 0o644); err != nil {
 			return err

@@ -14,10 +14,13 @@ func words(patterns ...string) *regexp.Regexp {
 
 // general holds what is said where no mistake was recognised: it speaks of the whole sum, or sends to the hint.
 var general = words(`type hint`, `another look from outside`, `come to (nought|zero)`, `only as good as its terms`, `go round`, `goes? in once`,
-	`must fit every`, `cut is only as good`, `take moments about the cut of all`, `is at rest like every`, `the shear is the sum`,
+	`must fit every`, `the sum stands as it should`, `two sums stand as they should`, `v is the sum of the forces`, `n balances the forces`, `three figures are asked`, `moments about the cut of all`, `cut is only as good`, `take moments about the cut of all`, `is at rest like every`, `the shear is the sum`,
 	`axial force is what the cut must supply`, `distributed load counts as its resultant, the area`, `spread load counts as its resultant`,
 	`shortest distance from the centre to the line of the force; a resultant`, `every term stands as it should`, `only the (reckoning|arithmetic) is open`,
 	`terms are right`, `close, but`, `written out, which terms`, `take each product`, `^not yet\.?$`)
+
+// atTerms holds what is said of any wrong force, arm or couple where one is asked for; some of it fits a mistake all the same.
+var atTerms = words(`distance from the centre to the line of the`, `only the component of a force along the sum`, `inclined force goes in by its components: which one`, `goes in with its own size`)
 
 // several marks a reply that leaves the choice between readings to the student.
 var several = words(`more than one way`, `worth a second look`, `two things at once`, `not the sense: .*, and `, `which of `)
@@ -29,6 +32,7 @@ var (
 	workWords   = `product|multipl|arithmetic|work(ed|ing) out|comes to|reckon`
 	placeWords  = `from which point|measured from|start at the same centre|starts at the centre|where does each of your arms|ends on the line`
 	armOfLoad   = `arm of the resultant|where does the resultant|where does each shape`
+	strayWords  = `complete as it stands|nothing else goes in|stands for nothing`
 	sectionHead = "section: "
 )
 
@@ -71,23 +75,23 @@ var told = map[string]*regexp.Regexp{
 	"inclined roller taken as vertical":                words(`roller`, `along which line`, `surface`),
 	"couple times a distance":                          words(`couple`),
 	"value of another force":                           words(`which pin`, `pin has forces of its own`, `belong`, `with what value`, `letter`),
-	"force through the centre given a moment":          words(`passes through the centre`, `through the centre`, `has no arm`, `no moment about`),
+	"force through the centre given a moment":          words(strayWords, `passes through the centre`, `through the centre`, `has no arm`, `no moment about`),
 	"pin force with one sense on both parts":           words(senseWords),
-	"pin force inside the body":                        words(`inside`, `cancel`, `both faces`),
-	"load of the next part":                            words(`another body`, `same free body`, `which body`, `on this body`, `touches the body`, `none here`),
-	"all loads of the next part as well":               words(`another body`, `same free body`, `which body`, `on this body`, `touches the body`, `none here`),
-	"couple in a sum of forces":                        words(`couple has no resultant`, `stays out of force`, `couple`),
+	"pin force inside the body":                        words(strayWords, `inside`, `cancel`, `both faces`),
+	"load of the next part":                            words(strayWords, `another body`, `same free body`, `which body`, `on this body`, `touches the body`, `none here`),
+	"all loads of the next part as well":               words(strayWords, `another body`, `same free body`, `which body`, `on this body`, `touches the body`, `none here`),
+	"couple in a sum of forces":                        words(strayWords, `couple has no resultant`, `stays out of force`, `couple`),
 	"moment in a sum of forces":                        words(`without distances`, `forces only`),
 	"load halved by habit":                             words(`symmetr`, `halved`),
-	"intensity used as a force":                        words(`load per length`, `times (its|the) length`, `multiplied by the length`),
-	"load counted twice":                               words(`takes the place of`, `how many times`, `twice`, `times its length`),
+	"intensity used as a force":                        words(`how large is the resultant`, `load per length`, `times (its|the) length`, `multiplied by the length`),
+	"load counted twice":                               words(`how large is the resultant`, `takes the place of`, `how many times`, `twice`, `times its length`),
 	"resultant at the far end":                         words(`centroid`, `far end`, armOfLoad),
 	"resultant at the near end":                        words(`centroid`, `where the load begins`, armOfLoad),
 	"distance to the loaded stretch forgotten":         words(`how far is the load`, `not where the load begins`, `starts at the centre`, `distance to the load`),
-	"uniform load halved":                              words(`no half`, `half`),
-	"triangle as wL at its third":                      words(`half the area`, `half the rectangle`, `half`),
+	"uniform load halved":                              words(`how large is the resultant`, `no half`, `half`),
+	"triangle as wL at its third":                      words(`how large is the resultant`, `half the area`, `half the rectangle`, `half`),
 	"triangle at the middle":                           words(`third`, `where does each shape`, armOfLoad),
-	"triangle as wL at the middle":                     words(`triang`),
+	"triangle as wL at the middle":                     words(`how large is the resultant`, `triang`),
 	"wrong third of the triangle":                      words(`third`, `larger end`, `which side of the middle`),
 	"trapezoid at its middle":                          words(`third`, `larger end`, `each shape`, `where does the resultant`),
 	"per run taken per length":                         words(`along the slope or`, `projection`, `intensity belongs`, `which length`),
@@ -97,8 +101,8 @@ var told = map[string]*regexp.Regexp{
 	"load across a pin by one resultant":               words(`across a pin`, `split`, `stretch`),
 
 	"sign of the answer":               words(senseWords),
-	"place of the decimal point":       words(`decimal point`, `which unit`, `power of ten`),
-	"figures of the answer exchanged":  words(`not in this order`, `digits`, `figures`),
+	"place of the decimal point":       words(`which unit`, `decimal point`, `which unit`, `power of ten`),
+	"figures of the answer exchanged":  words(`own working`, `not in this order`, `digits`, `figures`),
 	"figures of a number exchanged":    words(`not in this order`, dataWords),
 	"one figure of a number miscopied": words(dataWords),
 	"product left out":                 words(countWords),
@@ -116,8 +120,8 @@ var toldOfSections = map[string]*regexp.Regexp{
 	"sign reversed":                           words(`size is right`),
 	"N and V exchanged":                       words(`along the member and shear across`, `along this member`),
 	"not turned into the member's axes":       words(`inclined member`, `along and perpendicular`, `along this member`, `components`),
-	"load beyond the cut":                     words(`beyond the cut`, `on the kept piece`, `lies? before`),
-	"whole load for a partial piece":          words(`beyond the cut`, `up to the cut`, `on the kept piece`, `lies? before`, `how much of the load`, `covers`),
+	"load beyond the cut":                     words(`beyond the cut`, `side of the cut`, `on the kept piece`, `lies? before`),
+	"whole load for a partial piece":          words(`beyond the cut`, `side of the cut`, `up to the cut`, `on the kept piece`, `lies? before`, `how much of the load`, `covers`),
 	"resultant before cutting":                words(`cut first`, `beyond the cut`, `on the kept piece`, `lies? before`, `how much of the load`, `covers`, `resultant`),
 	"no step":                                 words(`jump`, `step`),
 	"step the wrong way":                      words(`jump`, `step`, senseWords),
