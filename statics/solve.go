@@ -13,6 +13,7 @@ type Solution struct {
 	Values   []exact.Num // of each force; nil unless determinate
 	Plan     []Step
 	Diagrams []Diagram // of each member
+	reduced  *reduced  // where two-force members are used at once: what it was made from; else nil
 }
 
 // Solve cuts a frame, counts, and, if it is determinate, finds every force, a plan and the internal forces. The error

@@ -42,7 +42,7 @@ func (s *Solution) WithPulls() *Solution {
 	if s.Values == nil {
 		return nil
 	}
-	r := reduction{s: s, barOf: make([]*Bar, s.Bodies()), bodyOf: make([]int, s.Bodies())}
+	r := reduction{s: s, barOf: make([]*Bar, s.Bodies()), bodyOf: make([]int, s.Bodies()), parts: make([]pulled, len(s.Forces))}
 	if !r.choose(s.Bars()) {
 		return nil
 	}
@@ -51,12 +51,53 @@ func (s *Solution) WithPulls() *Solution {
 		r.force(i)
 	}
 	r.a.index()
-	short := &Solution{Assembly: r.a, Values: r.values, Diagrams: s.Diagrams}
+	short := &Solution{Assembly: r.a, Values: r.values, Diagrams: s.Diagrams, reduced: &reduced{s, r.parts}}
 	gone := 3 * (len(s.Parts) - len(r.a.Parts))
 	short.Count = s.Count
 	short.Count.Unknowns, short.Count.Sums, short.Count.Rank = s.Count.Unknowns-gone, s.Count.Sums-gone, s.Count.Rank-gone
 	short.Plan = r.a.plan(short.Values)
 	return short
+}
+
+// A reduced solution knows the one from which two-force members were taken out, and what each force there is part of.
+type reduced struct {
+	full  *Solution
+	parts []pulled // of each of its forces
+}
+
+// A pulled force is a multiple of one of those that stay: of itself, or as a component of a pull.
+type pulled struct {
+	force  int
+	factor exact.Num
+}
+
+// Full is the solution in which two-force members are parts like all others: s itself, or what WithPulls made it from.
+func (s *Solution) Full() *Solution {
+	if s.reduced == nil {
+		return s
+	}
+	return s.reduced.full
+}
+
+// FullValues are the values of the forces of Full that belong to values of those of s, in the senses that WithPulls gave
+// them.
+func (s *Solution) FullValues(values []exact.Num) []exact.Num {
+	if s.reduced == nil {
+		return values
+	}
+	full := make([]exact.Num, len(s.reduced.parts))
+	for i, p := range s.reduced.parts {
+		full[i] = values[p.force].Mul(p.factor)
+	}
+	return full
+}
+
+// FullForce is the force of s that force i of Full is, or is a component of.
+func (s *Solution) FullForce(i int) int {
+	if s.reduced == nil {
+		return i
+	}
+	return s.reduced.parts[i].force
 }
 
 // A reduction takes two-force members out of an assembly.
@@ -66,6 +107,7 @@ type reduction struct {
 	bodyOf []int  // of each body its number afterwards, or None
 	a      *Assembly
 	values []exact.Num // of the forces of a
+	parts  []pulled    // of the forces of s
 }
 
 // choose takes out the bars, but for one that is held by another taken out before, and reports whether there is any.
@@ -123,6 +165,7 @@ func (r *reduction) force(i int) {
 	if f.By != None {
 		f.By = r.bodyOf[f.By]
 	}
+	r.parts[i] = pulled{len(r.a.Forces), one}
 	r.a.Forces, r.values = append(r.a.Forces, f), append(r.values, r.s.Values[i])
 }
 
@@ -143,11 +186,21 @@ func (r *reduction) pull(b *Bar, on []int) {
 	along, _ := f.Along.unit()
 	var whole Vector // on the body at the near end
 	for _, i := range near {
-		u, _ := r.s.Forces[i].Along.unit()
-		if r.s.Forces[i].On == b.Part {
-			u = u.Neg()
-		}
-		whole = whole.Plus(u.Times(r.s.Values[i]))
+		whole = whole.Plus(r.offBar(b, i).Times(r.s.Values[i]))
+		r.parts[i] = pulled{len(r.a.Forces), along.Dot(r.offBar(b, i))}
+	}
+	for _, i := range far {
+		r.parts[i] = pulled{len(r.a.Forces), along.Neg().Dot(r.offBar(b, i))}
 	}
 	r.a.Forces, r.values = append(r.a.Forces, f), append(r.values, whole.Dot(along))
+}
+
+// offBar is the direction in which force i acts on the body that the bar draws, not on the bar. Those at one end are
+// perpendicular to each other.
+func (r *reduction) offBar(b *Bar, i int) Vector {
+	u, _ := r.s.Forces[i].Along.unit()
+	if r.s.Forces[i].On == b.Part {
+		return u.Neg()
+	}
+	return u
 }

@@ -48,6 +48,9 @@ func unloadedInPart(f Frame) Frame {
 }
 
 func pullsFit(s, short *Solution) error {
+	if full := short.FullValues(short.Values); short.Full() != s || !slices.EqualFunc(full, s.Values, exact.Num.Equal) {
+		return fmt.Errorf("in full the values are %v, want %v", full, s.Values)
+	}
 	for i, f := range short.Forces {
 		if f.Kind == MemberPull {
 			if err := pullFits(s, f, short.Values[i]); err != nil {

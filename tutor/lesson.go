@@ -63,7 +63,7 @@ type Event struct {
 
 // New begins a lesson. The error says why a frame is not fit for one: it is not determinate.
 func New(p *problems.Problem, level Level, exam bool) (*Lesson, error) {
-	s, err := statics.Solve(p.Frame)
+	s, err := solved(p)
 	if err != nil {
 		return nil, err
 	}

@@ -1,8 +1,12 @@
 package tutor
 
 import (
+	"cmp"
+	"slices"
+
 	"unpin/problems"
 	"unpin/statics"
+	"unpin/statics/exact"
 	"unpin/statics/notation"
 	"unpin/statics/wording"
 )
@@ -15,6 +19,31 @@ type matter struct {
 	levels   ladder
 	renewed  *renewal // where it has other numbers than a problem that is known, or nil
 	signs    bool     // sums are written with the signs of the trade, not in ASCII
+}
+
+// solved is the solution of a problem; if the problem asks for it, that in which two-force members are used at once.
+func solved(p *problems.Problem) (*statics.Solution, error) {
+	s, err := statics.Solve(p.Frame)
+	if err != nil || p.Conventions.TwoForce != notation.TwoForceShortcut {
+		return s, err
+	}
+	return cmp.Or(s.WithPulls(), s), nil
+}
+
+// fullKnown are the known forces as those of the solution in which two-force members are parts like all others, in the
+// senses that are given.
+func (m *matter) fullKnown(known map[int]exact.Num) map[int]exact.Num {
+	values := slices.Clone(m.solution.Values)
+	for i, v := range known {
+		values[i] = v
+	}
+	full := map[int]exact.Num{}
+	for i, v := range m.solution.FullValues(m.asGiven(values)) {
+		if _, ok := known[m.solution.FullForce(i)]; ok {
+			full[i] = v
+		}
+	}
+	return full
 }
 
 // style is how the problem wants its sums and numbers written.

@@ -73,7 +73,7 @@ func placeText(at exact.Num) string {
 // knownIn tells the values of the forces in the sum of a section, which is one of the assembly a: all but the last are
 // known, by the senses that they are given.
 func (m *matter) knownIn(a *statics.Assembly) func(int) (exact.Num, bool) {
-	given := m.asGiven(m.solution.Values)
+	given := m.solution.FullValues(m.asGiven(m.solution.Values))
 	return func(f int) (exact.Num, bool) {
 		if f == len(a.Forces)-1 {
 			return exact.Num{}, false

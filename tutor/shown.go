@@ -57,13 +57,13 @@ func (v View) DiagramScene(q statics.Quantity, found map[int]figure.Growth, o fi
 
 // kept is the piece that is kept where N, V or M is asked for: that on the side of the member's start.
 func (v View) kept(q Question) statics.Kept {
-	return statics.Kept{Solution: v.about.solution, Member: q.Member, At: q.Station}
+	return statics.Kept{Solution: v.about.solution.Full(), Member: q.Member, At: q.Station}
 }
 
 // KeptPiece draws the piece that is kept where N, V or M is asked for, with what is asked set off; found are those of the
 // three that stand with their values.
 func (v View) KeptPiece(q Question, found []statics.Quantity, known map[int]exact.Num, o figure.Options) figure.Scene {
-	return figure.OfKept(figure.Section{Kept: v.kept(q), Found: found, Lit: []statics.Quantity{q.Quantity}}, known, o)
+	return figure.OfKept(figure.Section{Kept: v.kept(q), Found: found, Lit: []statics.Quantity{q.Quantity}}, v.about.fullKnown(known), o)
 }
 
 // KeptName names that piece.

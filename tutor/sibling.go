@@ -71,7 +71,7 @@ func (l *Lesson) Again() []*Lesson {
 func (l *Lesson) onceMore(q Question) *Lesson {
 	for n := range shares {
 		p := sibling(l.about.problem, n)
-		s, err := statics.Solve(p.Frame)
+		s, err := solved(p)
 		if err != nil || s.Count.Determinacy() != statics.Determinate || !l.about.planOn(s, l.Open()) {
 			return nil
 		}

@@ -71,7 +71,8 @@ func (t teller) knownLines(q Question, known func(int) bool) []string {
 // restsOn reports whether force f counts in the sums of a question, or touches the part of its member.
 func (t teller) restsOn(q Question, f int) bool {
 	if q.Step == statics.None {
-		return slices.Contains(t.about.solution.ForcesOn(statics.FreeBody{t.about.solution.PartOf(q.Member)}), f)
+		part := t.about.solution.PartOf(q.Member)
+		return part != statics.None && slices.Contains(t.about.solution.ForcesOn(statics.FreeBody{part}), f)
 	}
 	return slices.ContainsFunc(t.about.solution.Plan[q.Step].Sums, func(s statics.Sum) bool { return !s.Factor(f).IsZero() })
 }

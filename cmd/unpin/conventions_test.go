@@ -202,9 +202,7 @@ func (w *written) answer(l *tutor.Lesson, q tutor.Question) string {
 		_, text, _ := strings.Cut(l.View().Answer(q), " = ")
 		return text
 	case tutor.TermSign:
-		if l.View().Style(false).Conventions.TwoForce == notation.TwoForcePlain { // else the lesson has other steps than the solution
-			return w.sign(q)
-		}
+		return w.sign(q)
 	}
 	return ""
 }

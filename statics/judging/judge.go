@@ -42,6 +42,20 @@ func (j Judge) given(values []exact.Num) []exact.Num {
 	return given
 }
 
+// full is the judge of what is asked along members: two-force members are parts like all others, with the pin forces that
+// belong to the pulls the student has.
+func (j Judge) full() Judge {
+	s := j.Solution
+	if s.Full() == s {
+		return j
+	}
+	if j.Own != nil {
+		j.Own = s.FullValues(j.given(j.Own))
+	}
+	j.Solution = s.Full()
+	return j
+}
+
 // ForceNamed is the force of an assembly that a typed name means, or None.
 func ForceNamed(a *statics.Assembly, name string) int {
 	for i, f := range a.Forces {

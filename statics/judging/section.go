@@ -18,6 +18,7 @@ type Found struct {
 
 // Section is the case of N, V or M at a critical point of a member whose diagram is not withheld.
 func (j Judge) Section(member int, at statics.Station, q statics.Quantity) *Case {
+	j = j.full()
 	var targets []target
 	for _, values := range j.values() {
 		targets = append(targets, j.Cut(member, at, q, values))
@@ -30,7 +31,7 @@ func (j Judge) Section(member int, at statics.Station, q statics.Quantity) *Case
 
 // Place is the case of a place within a stretch of a member where the shear is zero.
 func (j Judge) Place(member int, at statics.Station, in statics.Stretch) *Case {
-	s := &section{j, member, at, statics.ShearForce}
+	s := &section{j.full(), member, at, statics.ShearForce}
 	return j.newCase(at.At, nil, func() []balance {
 		var all []balance
 		slope := in.V.Derivative().At(at.At).Abs()
@@ -46,11 +47,11 @@ func (j Judge) Place(member int, at statics.Station, in statics.Stretch) *Case {
 // that acts on the piece kept.
 func (j Judge) Cut(member int, at statics.Station, q statics.Quantity, values []exact.Num) slip.Section {
 	return slip.Section{
-		Solution:  j.Solution,
+		Solution:  j.Solution.Full(),
 		Member:    member,
 		Station:   at,
 		Quantity:  q,
-		Values:    j.given(values),
+		Values:    j.Solution.FullValues(j.given(values)),
 		Customary: j.Style.Units.Customary(),
 	}
 }
