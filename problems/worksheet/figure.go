@@ -3,6 +3,7 @@ package worksheet
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -33,7 +34,7 @@ func SVG(p *problems.Problem, s *statics.Solution, name string) ([]byte, error) 
 	case "given":
 		d.given()
 	case "bodies":
-		d.bodies(false)
+		d.together(false)
 	case "motion":
 		d.motions()
 	default:
@@ -90,7 +91,11 @@ func (d drawing) svg() []byte {
 	if b.picture.IsApart() {
 		tall = max(tall, min(arrowTall*float64(b.picture.CountArrows()), bodiesMost))
 	}
-	return paper.SVG(paper.Layout(b.picture, figureWide, tall), b.words)
+	sheet := paper.Layout(b.picture, figureWide, tall)
+	for size := 1.2; !sheet.Fits && size < 3; size *= 1.2 { // an image may be as large as it must
+		sheet = paper.Layout(b.picture, figureWide*size, max(tall, bodiesMost)*size)
+	}
+	return paper.SVG(sheet, b.words)
 }
 
 // solved draws a figure that only a determinate frame has.
@@ -103,7 +108,7 @@ func (d drawing) solved(name string) {
 		}
 		d.draw(figure.OfBody(d.Assembly, d.Whole(), known, d.options()), figure.DescribeBody(d.Assembly, d.Whole(), known, d.options()))
 	case "forces":
-		d.bodies(true)
+		d.together(true)
 	case "N":
 		d.quantity(figure.AxialForce)
 	case "V":
@@ -126,11 +131,32 @@ func (d drawing) given() {
 	d.draw(figure.OfFrame(&d.Frame, d.options()), figure.Describe(d.Assembly, d.options()))
 }
 
-// bodies draws all free bodies with their unknowns in the senses taken, or, if solved, with all forces as they act.
+// mostApart is the number of parts that are drawn apart in one figure; of more, each has its own.
+const mostApart = 4
+
+// bodies draws all free bodies with their unknowns in the senses taken, or, if solved, with all forces as they act: in one
+// figure, or, where there are many or they do not fit, each in its own.
 func (d drawing) bodies(solved bool) {
 	if !d.pictures {
 		return
 	}
+	scene, words := d.apart(solved)
+	if len(d.Parts) <= mostApart && paper.Layout(scene, figureWide, bodiesMost).Fits {
+		d.draw(scene, slices.Concat(words...))
+		return
+	}
+	way := ", each unknown in the sense taken as positive"
+	if solved {
+		way = ", all forces as they act"
+	}
+	for i, part := range scene.Parts {
+		part.Title = strings.TrimSuffix(part.Title, ".") + way
+		d.draw(part, words[i])
+	}
+}
+
+// apart is the scene of all free bodies in one, and of each what it shows in words.
+func (d drawing) apart(solved bool) (figure.Scene, [][]string) {
 	var known map[int]exact.Num
 	title := "The free bodies, each unknown in the sense taken as positive"
 	if solved {
@@ -142,11 +168,17 @@ func (d drawing) bodies(solved bool) {
 	}
 	scene := figure.OfParts(d.Assembly, known, d.options())
 	scene.Title = title
-	var words []string
+	var words [][]string
 	for b := range d.Bodies() {
-		words = append(words, figure.DescribeBody(d.Assembly, statics.FreeBody{b}, known, d.options())...)
+		words = append(words, figure.DescribeBody(d.Assembly, statics.FreeBody{b}, known, d.options()))
 	}
-	d.draw(scene, words)
+	return scene, words
+}
+
+// together draws all free bodies in one figure, however large.
+func (d drawing) together(solved bool) {
+	scene, words := d.apart(solved)
+	d.draw(scene, slices.Concat(words...))
 }
 
 // internal draws N, V and M, and says which of them are zero in every member.

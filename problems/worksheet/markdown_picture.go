@@ -5,6 +5,7 @@ import (
 	"net/url"
 	"strings"
 
+	"unpin/statics/figure"
 	"unpin/statics/figure/cells"
 )
 
@@ -91,12 +92,25 @@ func (m *markdown) picture(i int, b passage) {
 		w, h = apartWide, apartTall
 	}
 	g := cells.Draw(b.picture, w, h, false)
+	if b.picture.IsApart() && !g.Fits() {
+		m.oneByOne(b.picture.Parts)
+		return
+	}
 	m.fence("text")
 	m.WriteString(trimmed(g.Text()))
 	for _, left := range g.Dropped {
 		m.line("not drawn: " + left)
 	}
 	m.fence("")
+}
+
+// oneByOne draws parts that do not fit in one drawing.
+func (m *markdown) oneByOne(parts []figure.Scene) {
+	for _, part := range parts {
+		m.fence("text")
+		m.WriteString(trimmed(cells.Draw(part, drawingWide, drawingTall, false).Text()))
+		m.fence("")
+	}
 }
 
 // trimmed is a drawing without the blanks around it.

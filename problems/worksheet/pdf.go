@@ -4,6 +4,9 @@ import (
 	"bytes"
 	"time"
 
+	"codeberg.org/go-fonts/dejavu/dejavusans"
+	"codeberg.org/go-fonts/dejavu/dejavusansbold"
+	"codeberg.org/go-fonts/dejavu/dejavusansoblique"
 	"codeberg.org/go-fonts/dejavu/dejavuserifcondensed"
 	"codeberg.org/go-fonts/dejavu/dejavuserifcondensedbold"
 	"codeberg.org/go-fonts/dejavu/dejavuserifcondenseditalic"
@@ -52,6 +55,9 @@ func titleOf(all []Solved) string {
 // family is the font of a printed document, in regular, bold and italic.
 const family = "serif"
 
+// figureFamily is that of its figures, the same as in SVG.
+const figureFamily = "sans"
+
 // printedOn is the date of every document, so that what is printed twice is the same twice.
 var printedOn = time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
 
@@ -69,5 +75,8 @@ func newPrint(title string, size PaperSize) *fpdf.Fpdf {
 	doc.AddUTF8FontFromBytes(family, "", dejavuserifcondensed.TTF)
 	doc.AddUTF8FontFromBytes(family, "B", dejavuserifcondensedbold.TTF)
 	doc.AddUTF8FontFromBytes(family, "I", dejavuserifcondenseditalic.TTF)
+	doc.AddUTF8FontFromBytes(figureFamily, "", dejavusans.TTF)
+	doc.AddUTF8FontFromBytes(figureFamily, "B", dejavusansbold.TTF)
+	doc.AddUTF8FontFromBytes(figureFamily, "I", dejavusansoblique.TTF)
 	return doc
 }

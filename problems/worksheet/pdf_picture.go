@@ -74,7 +74,9 @@ func (r room) sheetsOf(list []passage, size float64) map[int]paper.Sheet {
 		if b.picture.IsApart() {
 			tall = min(max(bodiesTall, arrowTall*float64(b.picture.CountArrows())), bodiesMost)
 		}
-		sheets[i] = paper.Layout(b.picture, r.wide, tall*size)
+		if sheets[i] = paper.Layout(b.picture, r.wide, tall*size); !sheets[i].Fits { // it may take a page
+			sheets[i] = paper.Layout(b.picture, r.wide, r.tallest)
+		}
 	}
 	for kind, some := range together {
 		scenes := make([]figure.Scene, len(some))
@@ -155,7 +157,7 @@ func (c *composer) pictures(group []int, left []float64) {
 	}
 	c.strips = append(c.strips, strip{above: 10, height: over + under, with: true, draw: func(y float64) {
 		for k, i := range group {
-			paper.DrawPDF(c.doc, c.sheets[i], left[k], y+over-c.sheets[i].Origin.Y, family)
+			paper.DrawPDF(c.doc, c.sheets[i], left[k], y+over-c.sheets[i].Origin.Y, figureFamily)
 		}
 	}})
 	var captions [][]typeWord

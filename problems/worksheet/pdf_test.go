@@ -231,7 +231,7 @@ func TestFiguresFitTheFont(t *testing.T) {
 					if r.Index {
 						size *= indexScale
 					}
-					c.doc.SetFont(family, style, size)
+					c.doc.SetFont(figureFamily, style, size)
 					wide += c.doc.GetStringWidth(r.Text)
 					room += r.Width(m.Size)
 				}

@@ -12,7 +12,7 @@ func DescribeDiagram(s *statics.Solution, q InternalForce, o Options) []string {
 	w := memberWords{&s.Frame, o}
 	sign := q.meaning(o)
 	if q == BendingMoment {
-		sign = sagging
+		sign = (&draft{f: &s.Frame}).sagging()
 	}
 	lines := []string{q.name() + " " + q.Letter() + q.unitWords(o) + ", " + sign}
 	for _, g := range s.Diagrams {

@@ -31,6 +31,7 @@ func (d *draft) onMember(at Position, m int) {
 const (
 	narrow = 20 * math.Pi / 180
 	wide   = 40 * math.Pi / 180
+	walled = 50 * math.Pi / 180 // the ground of a support reaches as far
 )
 
 // crowd is what it costs to stand in a direction from a point: much if something solid is there, little if an arrow is.

@@ -18,6 +18,10 @@ func (d *draft) support(s statics.Support) {
 	at := d.joint(s.Joint)
 	toward := d.ground(s, at)
 	sym := Symbol{Kind: supportSymbols[s.Kind], At: at, Toward: toward, Look: Look{Role: SupportMark}}
+	if (s.Kind == statics.Roller || s.Kind == statics.Guide) && d.crowd(at, toward, walled) >= 10 {
+		sym.Aside = d.aside(at, toward)
+		d.block(at, sym.Aside)
+	}
 	if !toward.Level() && !toward.Upright() {
 		sym.Text = "reaction " + d.slant(inclination(s.Along))
 	}
@@ -32,7 +36,7 @@ func (d *draft) support(s statics.Support) {
 func (d *draft) ground(s statics.Support, at Position) Direction {
 	if s.Kind == statics.Roller || s.Kind == statics.Guide {
 		toward := vector(s.Along).Opposite()
-		if d.crowd(at, toward, narrow) > d.crowd(at, toward.Opposite(), narrow) {
+		if d.hindrance(at, toward) > d.hindrance(at, toward.Opposite()) {
 			return toward.Opposite() // it holds both ways
 		}
 		return toward
@@ -40,7 +44,7 @@ func (d *draft) ground(s statics.Support, at Position) Direction {
 	best, least := Direction{0, -1}, 1e9
 	back := d.back(s.Joint)
 	for i, v := range []Direction{{0, -1}, {-1, 0}, {1, 0}, {0, 1}} {
-		cost := d.crowd(at, v, wide) + 0.2*float64(i)
+		cost := d.crowd(at, v, wide) + d.passing(at, v) + 0.2*float64(i)
 		if s.Kind == statics.Fixed {
 			cost += 2 * AngleBetween(v, back)
 		} else if d.onWall(s, at, v) {
@@ -52,6 +56,47 @@ func (d *draft) ground(s statics.Support, at Position) Direction {
 	}
 	return best
 }
+
+// hindrance is what it costs to set a roller or a guide on that side of a point.
+func (d *draft) hindrance(at Position, toward Direction) float64 {
+	return d.crowd(at, toward, narrow) + 0.5*d.crowd(at, toward, walled) + d.passing(at, toward)
+}
+
+// aside is the freer of the directions square to a support that has no room on its joint: it stands there beside it.
+func (d *draft) aside(at Position, toward Direction) Direction {
+	if v := toward.Left(); d.crowd(at, v, wide) < d.crowd(at, v.Opposite(), wide) || d.crowd(at, v, wide) == d.crowd(at, v.Opposite(), wide) && v.Y > 0 {
+		return v
+	}
+	return toward.Left().Opposite()
+}
+
+// symbolShare is about how deep, and to each side how wide, a support's symbol is, as a share of the frame's longer side.
+const symbolShare = 0.09
+
+// passing is what it costs that a member which does not end at a point passes where a symbol on that side of it would stand.
+func (d *draft) passing(at Position, toward Direction) float64 {
+	all := noBounds
+	for _, k := range d.Strokes {
+		all = all.with(bounds{k.From, k.From}).with(bounds{k.To, k.To})
+	}
+	size := symbolShare * all.longer()
+	for _, k := range d.Strokes {
+		if k.From == at || k.To == at {
+			continue
+		}
+		for i := range passingSteps + 1 {
+			t := float64(i) / passingSteps
+			v := offset{k.From.X + (k.To.X-k.From.X)*t - at.X, k.From.Y + (k.To.Y-k.From.Y)*t - at.Y}
+			deep, off := v.X*toward.X+v.Y*toward.Y, math.Abs(v.X*toward.Y-v.Y*toward.X)
+			if deep >= 0 && deep < size && off < size {
+				return 8
+			}
+		}
+	}
+	return 0
+}
+
+const passingSteps = 40 // places along a member that are looked at
 
 // back is the direction away from the members at a joint.
 func (d *draft) back(j int) Direction {

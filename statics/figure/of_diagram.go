@@ -82,7 +82,7 @@ func bareMembers(s *statics.Solution, q InternalForce, o Options) diagramDraft {
 func (d diagramDraft) legend() []string {
 	text := d.q.Letter() + d.q.unitWords(d.o) + ", " + d.q.meaning(d.o)
 	if d.q == BendingMoment {
-		return []string{text, sagging}
+		return []string{text, d.sagging()}
 	}
 	return []string{text, upperSide}
 }
@@ -102,8 +102,16 @@ func (q InternalForce) meaning(o Options) string {
 	return "drawn on the side in tension"
 }
 
-// The second lines of legends.
-const (
-	upperSide = "+ above a member, left of an upright one"
-	sagging   = "+ tension below, read from left to right"
-)
+// upperSide is the second line of the legends of N and V.
+const upperSide = "+ above a member, left of an upright one"
+
+// sagging is on which side a positive M stretches a member: below, in a frame whose members are all named from left to right
+// or upright; else it is told by the way along the member, since its sign turns with that.
+func (d *draft) sagging() string {
+	for m, k := range d.f.Members {
+		if a, b := d.ends(m); b.X < a.X {
+			return "+ tension on the right, going along " + k.Name + " from " + d.f.Joints[k.From].Name + " to " + d.f.Joints[k.To].Name
+		}
+	}
+	return "+ tension below, read from left to right"
+}

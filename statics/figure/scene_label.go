@@ -45,8 +45,8 @@ func SideToward(v Direction) Sides {
 // OffScale is said of a drawing in which a length beside others is far from its scale.
 const OffScale = "not all to scale"
 
-// Head is the arrow head that points in direction v, to the nearest eighth of a turn; along an axis it is open for an
-// assumed sense.
+// Head is the arrow head that points in direction v, to the nearest eighth of a turn; along an axis it is open, of two
+// strokes, for an assumed sense.
 func Head(v Direction, open bool) rune {
 	const tilt = 0.3827 // sin 22.5°
 	if math.Abs(v.X) > tilt && math.Abs(v.Y) > tilt {
@@ -60,14 +60,14 @@ func Head(v Direction, open bool) rune {
 		}
 		return '↙'
 	}
-	known, assumed := '▼', '▽'
+	known, assumed := '▼', '∨'
 	switch SideToward(v) {
 	case AtRight:
-		known, assumed = '►', '▷'
+		known, assumed = '►', '>'
 	case AtLeft:
-		known, assumed = '◄', '◁'
+		known, assumed = '◄', '<'
 	case Above:
-		known, assumed = '▲', '△'
+		known, assumed = '▲', '∧'
 	}
 	if open {
 		return assumed

@@ -37,6 +37,7 @@ type Symbol struct {
 	Kind   SymbolKind
 	At     Position
 	Toward Direction // support: to the ground. pin: the side of the joint it lies on, or nought. slot, sleeve: its line. couple: the side on which it stands if its point is taken
+	Aside  Direction // of a support that has no room on its joint: where it stands beside it, on a lug; else none
 	Text   string    // a value or note, or none
 	Look
 }

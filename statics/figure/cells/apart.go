@@ -124,7 +124,7 @@ func newGroup(s *figure.Scene, w, h int, ascii bool, arms int, scale float64) (*
 		p := r.painter(d, x, y)
 		p.paint()
 		p.wish()
-		if p.used.width() > w || p.used.height() > h || len(p.labels(p.used)) > 0 {
+		if p.used.width() > w || p.used.height() > h || len(p.lost)+len(p.labels(p.used)) > 0 {
 			return nil, false
 		}
 		g.add(p, math.Round(r.xs[0].At*scale), -math.Round(r.ys[len(r.ys)-1].At*scale/2))
@@ -171,6 +171,13 @@ func (g *group) grid(w, h int) Grid {
 					out.Cells[(r+row)*w+c+col] = Cell{k.glyph(g.ascii), k.look}
 				}
 			}
+		}
+		first := len(out.Drawn)
+		for _, d := range p.drawn {
+			if d.Part = i; d.Owner >= 0 {
+				d.Owner += first
+			}
+			out.Drawn = append(out.Drawn, d.Moved(float64(c), float64(r)))
 		}
 		for _, l := range p.placed {
 			l.Col, l.Row = l.Col+c, l.Row+r

@@ -1,6 +1,8 @@
 package cells
 
 import (
+	"slices"
+
 	"unpin/statics/figure"
 )
 
@@ -32,21 +34,21 @@ func (p *painter) arrow(a figure.Arrow) {
 	p.slanted(a, at, ray)
 }
 
-// beside is the nearest place on that side of a point from which an arrow finds free cells along a ray.
+// beside is a place close on that side of a point, its arrow's own line, from which an arrow finds free cells along a ray,
+// past what stands square to it.
 func (p *painter) beside(at spot, side, ray figure.Direction) spot {
-	for k := 1.0; k < skip; k++ {
-		from := at.by(side, 2*k)
-		c, r := from.cell()
-		dc, dr := cellStep(ray)
+	dc, dr := cellStep(ray)
+	c, r := at.by(side, 2).cell()
+	for slide := range skip {
 		free := true
 		for i := 1; i < p.reach(dc) && free; i++ {
-			free = p.open(c+i*dc, r+i*dr)
+			free = p.open(c+(slide+i)*dc, r+(slide+i)*dr)
 		}
 		if free {
-			return from
+			return spot{float64(c + slide*dc), float64(r + slide*dr)}
 		}
 	}
-	return at.by(side, 2)
+	return spot{float64(c), float64(r)}
 }
 
 // straight draws a level or upright arrow outward along a ray, beyond what already stands there.
@@ -58,16 +60,25 @@ func (p *painter) straight(a figure.Arrow, at spot, ray figure.Direction) {
 	if !a.Beside.IsZero() && p.open(c, r) {
 		first = 0 // its head stands level with the point
 	}
-	start := p.clear(c, r, dc, dr, n, first)
+	start, room := p.clear(c, r, dc, dr, n, first)
+	if !room {
+		p.crowded(a)
+		return
+	}
 	tip, tail := start, start+n-1
 	if a.Pull {
 		tip, tail = tail, start
 	}
 	p.shaft(c, r, dc, dr, start, n, tip, a)
-	p.put(c+tip*dc, r+tip*dr, figure.Head(a.Toward, a.Role == figure.UnknownForce), a.Look)
+	if !p.wideHead(a, c+tip*dc, r+tip*dr) {
+		p.put(c+tip*dc, r+tip*dr, figure.Head(a.Toward, a.Role == figure.UnknownForce), a.Look)
+	}
 	near := cellArea(c+start*dc, r+start*dr, c+(start+n-1)*dc, r+(start+n-1)*dr)
 	out := max(tail, tip)
-	want := request{text: a.Text, near: near, c: c + out*dc, r: r + out*dr, look: a.Look, rank: figure.RankValue}
+	k := p.note(figure.Drawn{
+		Kind: figure.DrawnArrow, From: positionOf(c+tail*dc, r+tail*dr), To: positionOf(c+tip*dc, r+tip*dr), At: p.spot(a.At).position(), Text: a.Text,
+	})
+	want := request{arrow: k + 1, text: a.Text, near: near, c: c + out*dc, r: r + out*dr, look: a.Look, rank: figure.RankValue}
 	want.side = figure.AtLeft | figure.AtRight
 	if dc != 0 {
 		want.c = (near.c0 + near.c1) / 2
@@ -76,18 +87,48 @@ func (p *painter) straight(a figure.Arrow, at spot, ray figure.Direction) {
 	p.ask(want)
 }
 
-// clear is how far out from (c, r) a run of n free cells begins.
-func (p *painter) clear(c, r, dc, dr, n, first int) int {
+// wideHead draws the head of an assumed upright force in ASCII as two strokes on either side of its shaft, if there is room.
+func (p *painter) wideHead(a figure.Arrow, c, r int) bool {
+	if !p.ascii || a.Role != figure.UnknownForce || !a.Toward.Upright() || !p.open(c-1, r) || !p.open(c+1, r) || !p.open(c, r) {
+		return false
+	}
+	left, right := '/', '\\'
+	if a.Toward.Y < 0 {
+		left, right = right, left
+	}
+	p.put(c-1, r, left, a.Look)
+	p.put(c, r, dashUpright, a.Look)
+	p.put(c+1, r, right, a.Look)
+	return true
+}
+
+// apart reports whether an arrow from one place to another keeps clear of those drawn before.
+func (p *painter) apart(from, to figure.Position) bool {
+	a := figure.Drawn{From: from, To: to}
+	return !slices.ContainsFunc(p.drawn, func(d figure.Drawn) bool { return d.Kind == figure.DrawnArrow && d.Gap(a, 2) < 1 })
+}
+
+// crowded keeps that there is no room for an arrow: it is not drawn, for it would be misread.
+func (p *painter) crowded(a figure.Arrow) {
+	text := a.Text
+	if text == "" {
+		text = "an arrow"
+	}
+	p.lost = append(p.lost, text)
+}
+
+// clear is how far out from (c, r) a run of n free cells begins; it tells whether there is one.
+func (p *painter) clear(c, r, dc, dr, n, first int) (start int, room bool) {
 	for start := first; start <= first+skip; start++ {
 		free := true
 		for i := start; i < start+n && free; i++ {
 			free = p.open(c+i*dc, r+i*dr)
 		}
-		if free {
-			return start
+		if free && p.apart(positionOf(c+start*dc, r+start*dr), positionOf(c+(start+n-1)*dc, r+(start+n-1)*dr)) {
+			return start, true
 		}
 	}
-	return first
+	return first, false
 }
 
 // shaft draws the line of a straight arrow from start, n cells long, but for its head.
@@ -111,7 +152,11 @@ func (p *painter) shaft(c, r, dc, dr, start, n, tip int, a figure.Arrow) {
 // slanted draws an arrow at any other angle, in dots.
 func (p *painter) slanted(a figure.Arrow, at spot, ray figure.Direction) {
 	long := 2*float64(p.detail.arms) + 3
-	start := p.clearSlant(at, ray, long)
+	start, room := p.clearSlant(at, ray, long)
+	if !room {
+		p.crowded(a)
+		return
+	}
 	near, far := at.by(ray, start), at.by(ray, start+long)
 	tip := near
 	if a.Pull {
@@ -122,11 +167,16 @@ func (p *painter) slanted(a figure.Arrow, at spot, ray figure.Direction) {
 	p.slope(near, far, 1, a.Role == figure.UnknownForce, a.Look)
 	c0, r0 := near.between(far, 0.6).cell() // a label by the tail is read with the arrow
 	c1, r1 := far.cell()
-	p.ask(request{text: a.Text, near: cellArea(c0, r0, c1, r1), c: c1, r: r1, look: a.Look, rank: figure.RankValue})
+	tail := far
+	if a.Pull {
+		tail = near
+	}
+	k := p.note(figure.Drawn{Kind: figure.DrawnArrow, From: tail.position(), To: tip.position(), At: at.position(), Text: a.Text})
+	p.ask(request{arrow: k + 1, text: a.Text, near: cellArea(c0, r0, c1, r1), c: c1, r: r1, look: a.Look, rank: figure.RankValue})
 }
 
-// clearSlant is how far out, in cell widths, a slanted arrow finds free cells.
-func (p *painter) clearSlant(at spot, ray figure.Direction, long float64) float64 {
+// clearSlant is how far out, in cell widths, a slanted arrow finds free cells; it tells whether it does.
+func (p *painter) clearSlant(at spot, ray figure.Direction, long float64) (start float64, room bool) {
 	const first = 1.7
 	for start := first; start < first+skip; start++ {
 		free := true
@@ -134,9 +184,9 @@ func (p *painter) clearSlant(at spot, ray figure.Direction, long float64) float6
 			c, r := at.by(ray, t).cell()
 			free = p.open(c, r)
 		}
-		if free {
-			return start
+		if free && p.apart(at.by(ray, start).position(), at.by(ray, start+long).position()) {
+			return start, true
 		}
 	}
-	return first
+	return first, false
 }

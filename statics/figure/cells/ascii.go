@@ -30,10 +30,10 @@ func asciiBox(arms [4]weight) rune {
 
 // asciiTwin maps every mark, and every rune that a label of this package may hold beyond ASCII, to its stand-in.
 var asciiTwin = map[rune]rune{
-	pinGlyph: 'o', centreGlyph: '0', '▼': 'v', '▲': '^', '►': '>', '◄': '<',
-	'▽': 'v', '△': '^', '▷': '>', '◁': '<',
+	pinGlyph: 'o', centreGlyph: '@', '▼': 'v', '▲': '^', '►': '>', '◄': '<',
+	'∨': 'v', '∧': '^', '▽': 'v', '△': '^', '▷': '>', '◁': '<',
 	'↗': '/', '↖': '\\', '↘': '\\', '↙': '/',
-	turnLeft: '@', turnRight: '@', hatchGlyph: '/', dashLevel: '.', dashUpright: ':',
+	turnLeft: '&', turnRight: '&', hatchGlyph: '/', dashLevel: '.', dashUpright: ':',
 	slotTop: '^', slotFoot: 'v',
 	'·': '.', '−': '-', '°': 'd', '×': 'x', '…': '.', '√': 'V',
 }

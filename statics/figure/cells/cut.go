@@ -35,8 +35,8 @@ func (r *renderer) cut(p *painter) (Grid, bool) {
 	for _, q := range left {
 		g.Dropped = append(g.Dropped, q.text)
 	}
-	g.Dropped = append(g.Dropped, p.untold()...)
-	return g, len(left) == 0
+	g.Dropped = append(append(g.Dropped, p.untold()...), p.lost...)
+	return g, len(left)+len(p.lost) == 0
 }
 
 // grid cuts a window out of the canvas.
@@ -48,6 +48,9 @@ func (r *renderer) grid(p *painter, window area) Grid {
 		if k.holder != nothing {
 			g.Cells[i] = Cell{k.glyph(r.ascii), k.look}
 		}
+	}
+	for _, d := range p.drawn {
+		g.Drawn = append(g.Drawn, d.Moved(-float64(window.c0), -float64(window.r0)))
 	}
 	for _, l := range p.placed {
 		l.Col -= window.c0

@@ -2,6 +2,7 @@ package cells
 
 import (
 	"math"
+	"slices"
 
 	"unpin/statics/figure"
 )
@@ -37,6 +38,9 @@ func (p *painter) spread(s figure.Spread) {
 		return
 	}
 	along = figure.Direction{X: along.X / length, Y: along.Y / length}
+	if length > 8 && p.runsInto(s) {
+		b = b.by(along, -2)
+	}
 	was, w := p.used, swath{p, s, a, b}
 	p.used = emptyArea
 	square := math.Abs(along.X*s.Toward.Y - along.Y*s.Toward.X)
@@ -53,6 +57,13 @@ func (p *painter) spread(s figure.Spread) {
 	near := p.used
 	p.used = p.used.with(was)
 	w.askEnds(near)
+}
+
+// runsInto reports whether another load on the same side begins where one ends: a gap keeps the two apart.
+func (p *painter) runsInto(s figure.Spread) bool {
+	return slices.ContainsFunc(p.scene.Spreads, func(u figure.Spread) bool {
+		return u.From == s.To && u.Outward() == s.Outward() && u.Projected == s.Projected
+	})
 }
 
 // A swath is a distributed load on the canvas, from a to b on its base.

@@ -135,6 +135,6 @@ func (r *renderer) painter(d detail, x, y figure.Ruler) *painter {
 	r.memory = v.cells
 	return &painter{
 		lettering: &lettering{canvas: v, detail: d}, scene: r.scene, x: x, y: y,
-		left: (cols - x.Length()) / 2, foot: (rows + y.Length()) / 2,
+		left: (cols - x.Length()) / 2, foot: (rows + y.Length()) / 2, ascii: r.ascii,
 	}
 }

@@ -16,10 +16,11 @@ type Cell struct {
 // A Grid is a figure in terminal cells.
 type Grid struct {
 	Width, Height int
-	Cells         []Cell   // row by row
-	Labels        []Label  // every label that stands in it, the key's among them
-	Dropped       []string // labels and dimensions that stand nowhere in it, in words
-	Clipped       bool     // the grid is too small even for the bare frame, of which some is cut off
+	Cells         []Cell         // row by row
+	Labels        []Label        // every label that stands in it, the key's among them
+	Drawn         []figure.Drawn // where members, arrows, supports and labels stand, in columns and rows
+	Dropped       []string       // labels and dimensions that stand nowhere in it, in words
+	Clipped       bool           // the grid is too small even for the bare frame, of which some is cut off
 }
 
 // Fits reports whether all of the scene stands in the grid. Of parts drawn apart that do not fit, single ones had better be

@@ -55,8 +55,8 @@ func (r *renderer) cutKeyed(p *painter, rows int) (g Grid, whole, fits bool) {
 	}
 	window.r1 += rows
 	g = r.grid(p, window)
-	g.Dropped = append(dropped, p.untold()...)
-	return g, len(dropped) == 0, true
+	g.Dropped = append(append(dropped, p.untold()...), p.lost...)
+	return g, len(dropped)+len(p.lost) == 0, true
 }
 
 // keyLine writes one line of the key.

@@ -12,6 +12,8 @@ type request struct {
 	look figure.Look
 	rank int
 	side figure.Sides // where it may best stand; 0 is anywhere
+	// the arrow it belongs to, counted from 1 in what was drawn; 0 for other things
+	arrow int
 }
 
 // on tells on which side of what it belongs to a block lies; at a corner that is above or below.
@@ -33,7 +35,16 @@ type lettering struct {
 	detail   detail
 	requests []request
 	placed   []Label
+	drawn    []figure.Drawn
 }
+
+// note keeps where something was drawn, in cells, and gives its index.
+func (l *lettering) note(d figure.Drawn) int {
+	l.drawn = append(l.drawn, d)
+	return len(l.drawn) - 1
+}
+
+func positionOf(c, r int) figure.Position { return figure.Position{X: float64(c), Y: float64(r)} }
 
 // ask takes a request for a label, unless this much detail leaves it out.
 func (l *lettering) ask(q request) {

@@ -54,7 +54,7 @@ func (l *lettering) settle(q request, index int, window area) bool {
 		for c := max(window.c0, q.near.c0-reachCols-n); c+n-1 <= min(window.c1, q.near.c1+reachCols+n); c++ {
 			spot := area{c, r, c + n - 1, r}
 			cost := q.distance(spot)
-			if cost >= least || !l.free(spot) {
+			if cost >= least || !l.free(spot) || q.arrow > 0 && !figure.IsNearest(l.drawn, q.arrow-1, positionOf(spot.c0, spot.r0), positionOf(spot.c1, spot.r1), 2) {
 				continue
 			}
 			if cost += l.crowding(spot) + l.mistaken(q, index, spot); cost < least {
@@ -66,6 +66,7 @@ func (l *lettering) settle(q request, index int, window area) bool {
 		return false
 	}
 	l.write(q.text, best.c0, best.r0, q.look)
+	l.note(figure.Drawn{Kind: figure.DrawnLabel, From: positionOf(best.c0, best.r0), To: positionOf(best.c1, best.r1), Owner: q.arrow - 1, Text: q.text})
 	return true
 }
 

@@ -23,6 +23,8 @@ type painter struct {
 	left  int  // column of the first station of x
 	foot  int  // row of the first station of y
 	frame area // from the first stations to the last
+	ascii bool
+	lost  []string // what there is no room to draw
 }
 
 // spot is where a point of the frame lies.
@@ -68,6 +70,7 @@ func (p *painter) stroke(s figure.Stroke) {
 	c1, r1 := b.cell()
 	p.use(c0, r0)
 	p.use(c1, r1)
+	p.note(figure.Drawn{Kind: figure.DrawnMember, From: positionOf(c0, r0), To: positionOf(c1, r1)})
 	if c0 == c1 || r0 == r1 {
 		p.line(c0, r0, c1, r1, heavy, s.Look)
 		return

@@ -10,7 +10,7 @@ import (
 )
 
 // TestRandomFrames draws frames of every kind, sound or not, at any size: never a panic, always the exact size, and no
-// label lost, cut off or overwritten.
+// label lost, cut off or overwritten. What fits is held to the rules of figuretest.
 func TestRandomFrames(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
@@ -21,6 +21,12 @@ func TestRandomFrames(t *testing.T) {
 			g := cells.Draw(s, w, h, ascii)
 			if fault := checkGrid(s, g, w, h, ascii); fault != "" {
 				t.Fatalf("%d × %d: %s\n%s", w, h, fault, g.Text())
+			}
+			if !g.Fits() {
+				continue
+			}
+			if faults := figuretest.Cells.WithoutSupports(g.Drawn); len(faults) > 0 {
+				t.Fatalf("%d × %d: %v\n%s", w, h, faults, g.Text())
 			}
 		}
 	})

@@ -9,6 +9,8 @@ import (
 // A spot is a place on the canvas in cells; whole numbers are the centres of cells.
 type spot struct{ c, r float64 }
 
+func (s spot) position() figure.Position { return figure.Position{X: s.c, Y: s.r} }
+
 func (s spot) cell() (c, r int) { return int(math.Round(s.c)), int(math.Round(s.r)) }
 
 // by is the spot at t cell widths from s towards v; a cell is two widths tall, and rows count downward.

@@ -6,8 +6,13 @@ import (
 
 // support draws what holds a joint. Toward points to the ground.
 func (p *painter) support(at spot, s figure.Symbol) {
+	joint := at
+	if !s.Aside.IsZero() {
+		at = p.lug(at, s)
+	}
 	if !s.Toward.Level() && !s.Toward.Upright() {
-		p.raking(at, s)
+		a, b := p.raking(at, s)
+		p.note(figure.Drawn{Kind: figure.DrawnSupport, From: a.position(), To: b.position(), At: joint.position()})
 		return
 	}
 	c, r := at.cell()
@@ -15,7 +20,7 @@ func (p *painter) support(at spot, s figure.Symbol) {
 	far := 1
 	switch s.Kind {
 	case figure.PinnedSupport:
-		p.put(c+dc, r+dr, figure.Head(s.Toward.Opposite(), true), s.Look)
+		p.triangle(c+dc, r+dr, dc, dr, s.Look)
 		far = 2
 	case figure.RollerSupport:
 		p.put(c+dc, r+dr, pinGlyph, s.Look)
@@ -28,7 +33,33 @@ func (p *painter) support(at spot, s figure.Symbol) {
 	case figure.FixedSupport:
 		p.plate(c, r, dc, s.Look)
 	}
-	p.hatch(c+far*dc, r+far*dr, dc == 0)
+	from, to := p.hatch(c+far*dc, r+far*dr, dc == 0)
+	p.note(figure.Drawn{Kind: figure.DrawnSupport, From: from, To: to, At: joint.position()})
+}
+
+// triangle draws a pinned support with its point to the joint: in ASCII, where there is room beside it, of three signs.
+func (p *painter) triangle(c, r, dc, dr int, look figure.Look) {
+	if p.ascii && dr != 0 && p.open(c-1, r) && p.open(c+1, r) {
+		sides := [3]rune{'/', '_', '\\'}
+		if dr < 0 {
+			sides = [3]rune{'\\', '_', '/'}
+		}
+		for i, char := range sides {
+			p.put(c-1+i, r, char, look)
+		}
+		return
+	}
+	glyph := map[[2]int]rune{{0, 1}: '△', {0, -1}: '▽', {1, 0}: '◁', {-1, 0}: '▷'}[[2]int{dc, dr}]
+	p.put(c, r, glyph, look)
+}
+
+// lug draws the short bar on which a support stands beside its joint, and gives its end.
+func (p *painter) lug(at spot, s figure.Symbol) spot {
+	c, r := at.cell()
+	dc, dr := cellStep(s.Aside)
+	c1, r1 := c+5*dc, r+3*dr
+	p.line(c, r, c1, r1, heavy, s.Look)
+	return spot{float64(c1), float64(r1)}
 }
 
 // plate draws the heavy base on which a built-in member stands.
@@ -41,29 +72,31 @@ func (p *painter) plate(c, r, dc int, look figure.Look) {
 	p.line(c, r-1, c, r+1, heavy, look)
 }
 
-// hatch draws the ground around a cell, lying or upright.
-func (p *painter) hatch(c, r int, lying bool) {
+// hatch draws the ground around a cell, lying or upright, and gives its ends.
+func (p *painter) hatch(c, r int, lying bool) (from, to figure.Position) {
 	look := figure.Look{Role: figure.GroundMark}
 	if !lying {
 		for i := -1; i <= 1; i++ {
 			p.put(c, r+i, hatchGlyph, look)
 		}
-		return
+		return positionOf(c, r-1), positionOf(c, r+1)
 	}
 	wide := min(2, p.detail.apart-1)
 	for i := -wide; i <= wide; i++ {
 		p.put(c+i, r, hatchGlyph, look)
 	}
+	return positionOf(c-wide, r), positionOf(c+wide, r)
 }
 
-// raking draws a support on sloping ground: its wheel, the line of the ground, and hatch beyond it.
-func (p *painter) raking(at spot, s figure.Symbol) {
+// raking draws a support on sloping ground: its wheel, the line of the ground, whose ends it gives, and hatch beyond it.
+func (p *painter) raking(at spot, s figure.Symbol) (from, to spot) {
 	wheel := at.by(s.Toward, 2)
 	c, r := wheel.cell()
 	p.put(c, r, pinGlyph, s.Look)
 	along := s.Toward.Left()
 	middle := spot{float64(c), float64(r)}.by(s.Toward, 1.6)
-	p.slope(middle.by(along, 3.5), middle.by(along, -3.5), 1, false, s.Look)
+	from, to = middle.by(along, 3.5), middle.by(along, -3.5)
+	p.slope(from, to, 1, false, s.Look)
 	if s.Kind == figure.GuideSupport {
 		p.slope(at.by(along, 2.5), at.by(along, -2.5), 2, false, s.Look)
 	}
@@ -74,4 +107,5 @@ func (p *painter) raking(at spot, s figure.Symbol) {
 			p.put(c, r, hatchGlyph, ground)
 		}
 	}
+	return from, to
 }

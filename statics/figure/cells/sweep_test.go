@@ -86,7 +86,7 @@ func checkGrid(s figure.Scene, g cells.Grid, w, h int, ascii bool) string {
 // Unicode Standard Annex 11 narrow, neutral, or ambiguous (one cell outside East Asian terminals). From memory.
 func narrow(r rune) bool {
 	return r >= 0x20 && r < 0x7f || r >= 0x2500 && r < 0x2580 || r >= 0x2800 && r < 0x2900 ||
-		strings.ContainsRune("○◉▼▲►◄▽△▷◁↗↖↘↙↺↻∩∪·−°Σ", r)
+		strings.ContainsRune("○◉▼▲►◄∨∧▽△▷◁↗↖↘↙↺↻∩∪·−°Σ", r)
 }
 
 // placed counts where a label has gone: into the figure, to its numbers in the key, or among those left out.

@@ -9,7 +9,7 @@ import (
 	"unpin/statics/notation"
 )
 
-// RandomScenes are those of a frame of any kind, sound or not: as given, and its bodies with some of the forces known.
+// RandomScenes are those of a frame of any kind, sound or not: as given, all parts apart, and its bodies with some of the forces known.
 func RandomScenes(t *rapid.T, ascii bool) []figure.Scene {
 	f := randomFrame(t)
 	units, err := notation.ParseUnits(rapid.SampledFrom([]string{"kN m", "lb in", "P L"}).Draw(t, "units"))
@@ -28,6 +28,7 @@ func RandomScenes(t *rapid.T, ascii bool) []figure.Scene {
 			known[i] = exact.Int(int64(rapid.IntRange(-9, 9).Draw(t, "value")))
 		}
 	}
+	scenes = append(scenes, figure.OfParts(a, known, o))
 	for i := range a.Bodies() {
 		scenes = append(scenes, figure.OfBody(a, statics.FreeBody{i}, known, o))
 	}
@@ -39,7 +40,7 @@ func RandomScenes(t *rapid.T, ascii bool) []figure.Scene {
 // randomFrame is a walk of members, with pins, supports and loads set at random.
 func randomFrame(t *rapid.T) statics.Frame {
 	var f statics.Frame
-	n := rapid.IntRange(2, 7).Draw(t, "joints")
+	n := rapid.IntRange(2, 11).Draw(t, "joints")
 	for i := range n {
 		at := statics.Point{X: whole(t, -8, 8), Y: whole(t, -5, 5)}
 		for _, j := range f.Joints {

@@ -107,7 +107,15 @@ func (g *group) finish() Sheet {
 	all := &layout{scene: g.scene, lettering: &lettering{board: &board{bounds: noRect}}}
 	for i, p := range g.parts {
 		all.board.add(p.board, g.shift(i))
+		first, by := len(all.drawn), g.shift(i)
+		for _, d := range p.drawn {
+			if d.Part = i; d.Owner >= 0 {
+				d.Owner += first
+			}
+			all.note(d.Moved(by.X, by.Y))
+		}
 		all.stretched = all.stretched || p.stretched
+		all.misread += p.misread
 	}
 	for _, f := range g.scene.Faces {
 		g.join(all, f)

@@ -30,7 +30,8 @@ func (p *layout) arrow(a figure.Arrow) {
 	}
 	p.shaft(tail, tip, a.Look)
 	p.take(bar(near, far.by(ray, arrowStep), arrowRoom))
-	w := want{text: typeset(p.scene, a.Text, a.Look), near: rectOf(near.between(far, 0.6), far).grown(2), at: far, look: a.Look, rank: figure.RankValue}
+	n := p.note(figure.Drawn{Kind: figure.DrawnArrow, From: tail.position(), To: tip.position(), At: p.place(a.At).position(), Text: a.Text})
+	w := want{arrow: n + 1, text: typeset(p.scene, a.Text, a.Look), near: rectOf(near.between(far, 0.6), far).grown(2), at: far, look: a.Look, rank: figure.RankValue}
 	w.side = figure.SideToward(ray)
 	if ray.Upright() {
 		w.side = figure.AtLeft | figure.AtRight | figure.SideToward(ray)
@@ -40,13 +41,14 @@ func (p *layout) arrow(a figure.Arrow) {
 
 // besides is the nearest place on that side of a point from which an arrow finds room along a ray.
 func (p *layout) besides(at Place, side, ray figure.Direction) Place {
-	for off := 8.0; off < arrowMost; off += arrowStep {
-		from := at.by(side, off)
-		if p.isFree(bar(from, from.by(ray, arrowLength), arrowRoom), at) {
-			return from
+	const first = 6.5
+	for _, slide := range []float64{clearance, arrowRoom + clearance, 2 * arrowRoom, 4 * arrowRoom} { // past what stands square to it
+		from := at.by(side, first).by(ray, slide)
+		if p.isFree(bar(from, from.by(ray, arrowLength), arrowRoom-2), at) {
+			return from.by(ray, -clearance)
 		}
 	}
-	return at.by(side, 8)
+	return at.by(side, first)
 }
 
 // room is where an arrow so long, from a point outward along a ray, finds its nearest free place.
@@ -57,10 +59,14 @@ func (p *layout) room(at Place, ray figure.Direction, long float64) (near, far P
 			return near, far
 		}
 	}
+	p.misread++
 	return at.by(ray, clearance), at.by(ray, clearance+long)
 }
 
-// shaft draws an arrow: solid with a full head if its sense is known, else dashed with an open head.
+// tailBar is half the length of the bar at the tail of a known force.
+const tailBar = 3.2
+
+// shaft draws an arrow: solid with a full head if its sense is known, else dashed with an open head of two strokes.
 func (p *board) shaft(tail, tip Place, l figure.Look) {
 	weight, size := forceWeight, 8.0
 	if l.Role == figure.KnownForce {
@@ -70,9 +76,15 @@ func (p *board) shaft(tail, tip Place, l figure.Look) {
 		p.glow(tail, tip)
 		weight, size = weight+0.7, 10
 	}
-	toward := tail.toward(tip)
+	toward, end := tail.toward(tip), -size+1
+	switch l.Role {
+	case figure.UnknownForce:
+		end = 0
+	case figure.KnownForce: // a bar at its tail tells it from a load in grey as well
+		p.line(forceLayer, l, weight, tail.by(toward.Left(), tailBar), tail.by(toward.Left(), -tailBar))
+	}
 	p.draw(forceLayer, Mark{
-		Path: []Place{tail, tip.by(toward, -size+1)}, Weight: weight, Line: lineInk(l), Fill: NoInk, Dashed: l.Role == figure.UnknownForce || l.Role == figure.ResultantMark,
+		Path: []Place{tail, tip.by(toward, end)}, Weight: weight, Line: lineInk(l), Fill: NoInk, Dashed: l.Role == figure.UnknownForce || l.Role == figure.ResultantMark,
 	})
 	p.head(tip, toward, size, l)
 }
@@ -92,8 +104,8 @@ func (p *board) head(tip Place, toward figure.Direction, size float64, l figure.
 		Line: lineInk(l), Fill: lineInk(l), Weight: fineWeight,
 	}
 	if l.Role == figure.UnknownForce {
-		m.Path = []Place{tip, back.by(across, half), back.by(across, -half)}
-		m.Fill, m.Weight = white, symbolWeight
+		m.Path, m.Closed = []Place{back.by(across, half), tip, back.by(across, -half)}, false
+		m.Fill, m.Weight = NoInk, forceWeight
 	}
 	p.draw(forceLayer, m)
 }

@@ -24,7 +24,18 @@ type board struct {
 	solid    []shape // what no label may stand on, nor an arrow that can move
 	crossing []shape // fine lines, which a label had better not cross
 	lettered []rect  // the labels
+	drawn    []figure.Drawn
+	misread  int // labels that stand nearer to another arrow than to their own, and arrows that meet something, for want of room
 }
+
+// note keeps where something was drawn, and gives its index.
+func (p *board) note(d figure.Drawn) int {
+	p.drawn = append(p.drawn, d)
+	return len(p.drawn) - 1
+}
+
+// position is a place as those who check figures have it.
+func (s Place) position() figure.Position { return figure.Position(s) }
 
 // draw puts a mark on a layer.
 func (p *board) draw(layer int, m Mark) {

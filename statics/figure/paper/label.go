@@ -15,6 +15,8 @@ type want struct {
 	look figure.Look
 	rank int
 	side figure.Sides // where it may best stand; 0 is anywhere
+	// the arrow it belongs to, counted from 1 in what was drawn; 0 for other things
+	arrow int
 }
 
 // A lettering holds the labels of a board that want a place.
@@ -39,7 +41,8 @@ const (
 	offCorner   = 2.0
 	otherNearer = 9.0
 	onLine      = 6.0
-	growing     = 0.08 // for each point by which the sheet grows
+	notNearest  = 1000.0 // nearer to another arrow
+	growing     = 0.08   // for each point by which the sheet grows
 )
 
 // gaps are the distances at which a place for a label is sought, in order.
@@ -50,10 +53,16 @@ func (l *lettering) label() {
 	slices.SortStableFunc(l.wants, func(a, b want) int { return a.rank - b.rank })
 	for i, w := range l.wants {
 		b := l.settle(w, i)
+		if !l.isNearest(w, b) {
+			l.misread++
+		}
 		if from, to, needed := w.leader(b); needed {
 			l.draw(fineLayer, Mark{Path: []Place{from, to}, Weight: fineWeight, Line: grey, Fill: NoInk})
 		}
 		l.write(w.text, b, w.look)
+		l.note(figure.Drawn{
+			Kind: figure.DrawnLabel, From: Place{b.x0, b.y0}.position(), To: Place{b.x1, b.y1}.position(), Owner: w.arrow - 1, Text: Mark{Text: w.text}.plain(),
+		})
 	}
 	l.wants = nil
 }
@@ -71,6 +80,9 @@ func (l *lettering) settle(w want, index int) rect {
 			if cost >= least || !l.isClear(c.rect) {
 				continue
 			}
+			if !l.isNearest(w, c.rect) {
+				cost += notNearest
+			}
 			if cost += l.mistakable(w, index, c.rect) + l.crossed(w, c.rect) + l.across(c.rect); cost < least {
 				best, least = c.rect, cost
 			}
@@ -81,6 +93,11 @@ func (l *lettering) settle(w want, index int) rect {
 		return rect{l.bounds.x1 + gaps[0], y, l.bounds.x1 + gaps[0] + wide, y + labelTall}
 	}
 	return best
+}
+
+// isNearest reports whether the label of an arrow is at least as near to it as to any other.
+func (l *lettering) isNearest(w want, b rect) bool {
+	return w.arrow == 0 || figure.IsNearest(l.drawn, w.arrow-1, Place{b.x0, b.y0}.position(), Place{b.x1, b.y1}.position(), 1)
 }
 
 // A candidate is a place for a label and what it costs beyond its distance.

@@ -149,7 +149,7 @@ func (p *layout) paint() {
 		p.curve(c)
 	}
 	for _, n := range p.scene.Notes {
-		p.note(n)
+		p.remarkAt(n)
 	}
 	p.label()
 	p.dimensions()
@@ -188,6 +188,7 @@ func (p *layout) stroke(k figure.Stroke) {
 	p.draw(memberLayer, Mark{Path: []Place{a, b}, Weight: memberWeight, Round: true, Line: lineInk(k.Look), Fill: NoInk})
 	member := bar(a, b, memberWeight+1)
 	member.from, member.to = a, b
+	p.note(figure.Drawn{Kind: figure.DrawnMember, From: a.position(), To: b.position()})
 	p.take(member)
 }
 
@@ -201,8 +202,8 @@ func (p *layout) guide(k figure.Stroke) {
 	p.take(bar(m.Path[0], m.Path[1], m.Weight))
 }
 
-// note asks for the place of a name or remark.
-func (p *layout) note(n figure.Note) {
+// remarkAt asks for the place of a name or remark.
+func (p *layout) remarkAt(n figure.Note) {
 	at := p.place(n.At)
 	p.ask(want{text: typeset(p.scene, n.Text, n.Look), near: rectOf(at), at: at, look: n.Look, rank: figure.RankOf(n.Role)})
 }
@@ -212,7 +213,10 @@ func (p *layout) finish() Sheet {
 	out := p.bounds.grown(rim)
 	s := Sheet{
 		Title: p.scene.Title, Width: out.width(), Height: out.height(),
-		Origin: Place{-out.x0, p.y.length - out.y0}, Stretched: p.stretched,
+		Origin: Place{-out.x0, p.y.length - out.y0}, Stretched: p.stretched, Fits: p.misread == 0,
+	}
+	for _, d := range p.drawn {
+		s.Drawn = append(s.Drawn, d.Moved(-out.x0, -out.y0))
 	}
 	for _, layer := range p.layers {
 		for _, m := range layer {

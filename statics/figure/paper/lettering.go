@@ -89,7 +89,7 @@ func indexParts(k figure.Symbolic) (axis, name string) {
 func typeset(s *figure.Scene, text string, look figure.Look) []Run {
 	var runs []Run
 	first, _, _ := strings.Cut(text, " ")
-	if name, ok := s.Names[first]; ok {
+	if name, ok := s.Names[first]; ok && look.Role != figure.NameMark { // a joint may have the name of a force
 		runs = append(runs, Run{Text: name.Letter, Italic: true})
 		axis, part := indexParts(name)
 		if axis != "" {

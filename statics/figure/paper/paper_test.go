@@ -80,6 +80,9 @@ func TestPaperFits(t *testing.T) {
 		d, _, _ := figuretest.Load(t, file)
 		for name, s := range d.Scenes(t, false) {
 			sheet := paper.Layout(s, 470, 700)
+			if s.IsApart() && !sheet.Fits {
+				continue // its parts are drawn one by one
+			}
 			if sheet.Width > 477 || sheet.Height > 707 {
 				t.Errorf("%s, %s is %.0f × %.0f points", filepath.Base(file), name, sheet.Width, sheet.Height)
 			}

@@ -2,6 +2,8 @@ package paper
 
 import (
 	"fmt"
+
+	"unpin/statics/figure"
 )
 
 // A Sheet is a scene laid out on paper: what to draw, in order, and how. The renderers to SVG and PDF only write it down.
@@ -10,14 +12,15 @@ type Sheet struct {
 	Width, Height float64 // in points
 	Origin        Place   // of the lower left corner of the frame, without what stands around it
 	Marks         []Mark
-	Stretched     bool // near joints were held apart, so that not all is to scale
-	Fits          bool // no larger than asked for, and no member of parts drawn apart so short that it is lost among its arrows
+	Stretched     bool           // near joints were held apart, so that not all is to scale
+	Drawn         []figure.Drawn // where members, arrows, supports and labels stand
+	Fits          bool           // no larger than asked for, and all that is in it can be read rightly: each label by its own arrow, no part drawn apart lost among its arrows
 }
 
 // within is the sheet with the report whether it is no larger than that.
 func (s Sheet) within(width, height float64) Sheet {
 	const slack = 2*rim + 0.01
-	s.Fits = s.Width <= width+slack && s.Height <= height+slack
+	s.Fits = s.Fits && s.Width <= width+slack && s.Height <= height+slack
 	return s
 }
 

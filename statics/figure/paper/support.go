@@ -6,13 +6,14 @@ import (
 
 // support draws what holds a joint; along points to the ground.
 func (p *layout) support(k local, s figure.Symbol) shape {
-	far := 0.0
+	far, half := 0.0, groundHalf
 	switch s.Kind {
 	case figure.PinnedSupport:
 		far = 13
 		p.plate(s.Look, symbolWeight, []Place{k.at, k.to(far, 8), k.to(far, -8)})
 		p.ring(k.at, pinRadius, s.Look)
 	case figure.RollerSupport:
+		half = rollerHalf
 		far = memberWeight/2 + 2*wheelRadius
 		p.ring(k.to(memberWeight/2+wheelRadius, 0), wheelRadius, s.Look)
 	case figure.GuideSupport:
@@ -22,15 +23,18 @@ func (p *layout) support(k local, s figure.Symbol) shape {
 		p.ring(k.to(memberWeight/2+wheel, 6), wheel, s.Look)
 		p.ring(k.to(memberWeight/2+wheel, -6), wheel, s.Look)
 	}
-	p.ground(k, far)
-	return newShape(k.panel(-1, far+hatchDepth, groundHalf)...)
+	p.ground(k, far, half)
+	p.note(figure.Drawn{
+		Kind: figure.DrawnSupport, From: k.to(far, half).position(), To: k.to(far, -half).position(), At: p.place(s.At).position(), Text: "at " + p.jointName(s.At),
+	})
+	return newShape(k.panel(-1, far+hatchDepth, half)...)
 }
 
-// ground draws the line of the ground and the hatch beyond it.
-func (p *board) ground(k local, far float64) {
+// ground draws the line of the ground, half so long to each side, and the hatch beyond it.
+func (p *board) ground(k local, far, half float64) {
 	look := figure.Look{Role: figure.GroundMark}
-	p.line(symbolLayer, look, groundWeight, k.to(far, groundHalf), k.to(far, -groundHalf))
-	for v := -groundHalf + hatchStep; v <= groundHalf+0.1; v += hatchStep {
+	p.line(symbolLayer, look, groundWeight, k.to(far, half), k.to(far, -half))
+	for v := -half + hatchStep; v <= half+0.1; v += hatchStep {
 		p.line(fineLayer, look, fineWeight, k.to(far, v), k.to(far+hatchDepth, v-hatchStep))
 	}
 }

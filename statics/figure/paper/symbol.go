@@ -10,6 +10,7 @@ const (
 	wheelRadius = 4.6
 	plateWeight = 2.2
 	groundHalf  = 13.0 // half the line of the ground
+	rollerHalf  = 9.0  // of a roller, beside which a member may slope down
 	hatchStep   = 4.0
 	hatchDepth  = 5.0
 )
@@ -28,6 +29,9 @@ func (p *layout) symbol(s figure.Symbol) {
 		p.centre(k, s)
 		return
 	}
+	if !s.Aside.IsZero() {
+		k.at = p.lug(k.at, s)
+	}
 	var body shape
 	switch s.Kind {
 	case figure.SlotSymbol:
@@ -41,6 +45,15 @@ func (p *layout) symbol(s figure.Symbol) {
 	if s.Text != "" {
 		p.ask(want{text: typeset(p.scene, s.Text, s.Look), near: body.rect, at: body.rect.middle(), look: s.Look, rank: figure.RankNote})
 	}
+}
+
+// lug draws the short bar on which a support stands beside its joint, and gives its end.
+func (p *layout) lug(at Place, s figure.Symbol) Place {
+	end := at.by(s.Aside, groundHalf+6)
+	p.line(memberLayer, figure.Look{Role: figure.MemberLine}, memberWeight, at, end)
+	p.take(bar(at, end, memberWeight+1))
+	p.ring(end, memberWeight/2, figure.Look{Role: figure.MemberLine})
+	return end
 }
 
 // pin draws a pin on the joint, or beside it on the member that alone is hinged.
@@ -82,4 +95,14 @@ func (p *board) sleeve(k local, l figure.Look) shape {
 	p.line(symbolLayer, l, fineWeight, k.to(-half, wide/2), k.to(half, wide/2))
 	p.line(symbolLayer, l, fineWeight, k.to(-half, -wide/2), k.to(half, -wide/2))
 	return newShape(k.panel(-half-1, half+1, wide+1)...)
+}
+
+// jointName is the name that stands at a point, if one does.
+func (p *layout) jointName(at figure.Position) string {
+	for _, n := range p.scene.Notes {
+		if n.At == at && n.Role == figure.NameMark {
+			return n.Text
+		}
+	}
+	return ""
 }

@@ -1,0 +1,161 @@
+package figuretest
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"unpin/statics/figure"
+)
+
+// A Medium is what drawn things are held to, in its steps.
+type Medium struct {
+	Tall     float64 // how much taller a step is than wide
+	Apart    float64 // least distance between two arrows, and between an arrow and what it must not meet
+	Reach    float64 // most between an arrow's nearer end and the line through its point
+	OffLabel float64 // most by which a label may be nearer to another arrow than to its own
+	Wall     float64 // least distance between the ground of a support and a member
+	Joint    float64 // so much of a member lies at its joint, where a support's symbol begins
+}
+
+// Paper and Cells are the two media.
+var (
+	Paper = Medium{Tall: 1, Apart: 1.5, Reach: 8, OffLabel: 0, Wall: 0.5, Joint: 3}
+	Cells = Medium{Tall: 2, Apart: 0.9, Reach: 2.1, OffLabel: 0, Wall: 0.7, Joint: 1}
+)
+
+// Violations are what is false in a figure: bodies drawn apart that meet, an arrow that runs over another or whose line to
+// its point crosses another part, an arrow off its line, a label nearer to another arrow than to its own, a support's
+// symbol over a member that is not held there.
+func (m Medium) Violations(drawn []figure.Drawn) []string {
+	var list []string
+	things := make([]figure.Drawn, len(drawn))
+	for i, d := range drawn {
+		for _, p := range []*figure.Position{&d.From, &d.To, &d.At} {
+			p.Y *= m.Tall
+		}
+		things[i] = d
+	}
+	for i, a := range things {
+		if fault := m.alone(a); fault != "" {
+			list = append(list, fault)
+		}
+		for k, b := range things {
+			if i == k {
+				continue
+			}
+			if fault := m.pair(things, a, b, i < k); fault != "" {
+				list = append(list, fault)
+			}
+		}
+	}
+	return list
+}
+
+// WithoutSupports are the violations but those of supports: in a frame drawn by chance a member may pass on every side of one.
+func (m Medium) WithoutSupports(drawn []figure.Drawn) []string {
+	return slices.DeleteFunc(m.Violations(drawn), func(fault string) bool { return strings.HasPrefix(fault, "the support") })
+}
+
+// alone is what is false in a thing by itself: an arrow must point along the line through its point, or stand close beside.
+func (m Medium) alone(a figure.Drawn) string {
+	if a.Kind != figure.DrawnArrow {
+		return ""
+	}
+	if off := offLine(a.At, a.From, a.To); off > m.Reach {
+		return fmt.Sprintf("%s is %.1f off its line", a.Text, off)
+	}
+	return ""
+}
+
+// pair is what is false between two things; first tells the pair from itself turned round.
+func (m Medium) pair(things []figure.Drawn, a, b figure.Drawn, first bool) string {
+	apart := a.Part != b.Part
+	switch {
+	case a.Kind == figure.DrawnMember && b.Kind == figure.DrawnMember && first && apart && between(a, b) < m.Apart:
+		return fmt.Sprintf("members of parts %d and %d meet", a.Part, b.Part)
+	case a.Kind == figure.DrawnArrow && b.Kind == figure.DrawnArrow && first && between(a, b) < m.Apart:
+		return fmt.Sprintf("the arrows %s and %s meet", a.Text, b.Text)
+	case a.Kind == figure.DrawnArrow && b.Kind != figure.DrawnLabel && apart && between(toPoint(a), b) < m.Apart:
+		return fmt.Sprintf("the line of %s to its joint crosses another part", a.Text)
+	case a.Kind == figure.DrawnLabel && b.Kind == figure.DrawnArrow && a.Owner >= 0 && things[a.Owner] != b:
+		if own, other := fromBox(a, things[a.Owner]), fromBox(a, b); own > other+m.OffLabel {
+			return fmt.Sprintf("the label %s is %.1f from its arrow and %.1f from %s", a.Text, own, other, b.Text)
+		}
+	case a.Kind == figure.DrawnSupport && b.Kind == figure.DrawnMember && between(a, m.beyond(b, a.At)) < m.Wall:
+		return fmt.Sprintf("the support %s lies over a member", a.Text)
+	}
+	return ""
+}
+
+// toPoint is an arrow with the line to its point.
+func toPoint(a figure.Drawn) figure.Drawn {
+	if dist(a.From, a.At) < dist(a.To, a.At) {
+		a.From = a.At
+	} else {
+		a.To = a.At
+	}
+	return a
+}
+
+// beyond is a member without what of it lies at a joint.
+func (m Medium) beyond(k figure.Drawn, at figure.Position) figure.Drawn {
+	switch long := dist(k.From, k.To); {
+	case long <= m.Joint || !ends(k, at):
+	case dist(k.From, at) < dist(k.To, at):
+		t := m.Joint / long
+		k.From = figure.Position{X: k.From.X + (k.To.X-k.From.X)*t, Y: k.From.Y + (k.To.Y-k.From.Y)*t}
+	default:
+		t := m.Joint / long
+		k.To = figure.Position{X: k.To.X + (k.From.X-k.To.X)*t, Y: k.To.Y + (k.From.Y-k.To.Y)*t}
+	}
+	return k
+}
+
+func ends(k figure.Drawn, at figure.Position) bool {
+	return dist(k.From, at) < 1.5 || dist(k.To, at) < 1.5
+}
+
+func dist(a, b figure.Position) float64 { return math.Hypot(a.X-b.X, a.Y-b.Y) }
+
+// offLine is how far a point lies off the straight line through two others.
+func offLine(p, a, b figure.Position) float64 {
+	v := a.To(b)
+	return math.Abs((p.X-a.X)*v.Y - (p.Y-a.Y)*v.X)
+}
+
+// fromPoint is the distance of a point from a stroke.
+func fromPoint(p, a, b figure.Position) float64 {
+	long := dist(a, b)
+	if long == 0 {
+		return dist(p, a)
+	}
+	t := min(max(((p.X-a.X)*(b.X-a.X)+(p.Y-a.Y)*(b.Y-a.Y))/(long*long), 0), 1)
+	return dist(p, figure.Position{X: a.X + (b.X-a.X)*t, Y: a.Y + (b.Y-a.Y)*t})
+}
+
+// between is the distance of two strokes, 0 if they cross.
+func between(a, b figure.Drawn) float64 {
+	if crosses(a.From, a.To, b.From, b.To) {
+		return 0
+	}
+	return min(fromPoint(a.From, b.From, b.To), fromPoint(a.To, b.From, b.To), fromPoint(b.From, a.From, a.To), fromPoint(b.To, a.From, a.To))
+}
+
+func crosses(a, b, c, d figure.Position) bool {
+	side := func(p, q, r figure.Position) float64 { return (q.X-p.X)*(r.Y-p.Y) - (q.Y-p.Y)*(r.X-p.X) }
+	return side(a, b, c)*side(a, b, d) < 0 && side(c, d, a)*side(c, d, b) < 0
+}
+
+// fromBox is the distance of a stroke from a rectangle, 0 where they meet.
+func fromBox(box, stroke figure.Drawn) float64 {
+	least := math.Inf(1)
+	const steps = 24
+	for i := range steps + 1 {
+		t := float64(i) / steps
+		x, y := stroke.From.X+(stroke.To.X-stroke.From.X)*t, stroke.From.Y+(stroke.To.Y-stroke.From.Y)*t
+		least = min(least, math.Hypot(max(box.From.X-x, x-box.To.X, 0), max(box.From.Y-y, y-box.To.Y, 0)))
+	}
+	return least
+}

@@ -1,0 +1,59 @@
+package paper_test
+
+import (
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"unpin/statics/figure/figuretest"
+	"unpin/statics/figure/paper"
+)
+
+// TestNeverFalse holds every figure of the library, and of frames with crossing bars, rings, slots, sleeves and pins of many
+// parts, to the rules of figuretest on paper.
+func TestNeverFalse(t *testing.T) {
+	t.Parallel()
+	unfit := 0
+	for i, k := range figuretest.OfProblems(t, false, "../testdata/frames/*.yaml") {
+		if testing.Short() && i%4 > 0 {
+			continue
+		}
+		sheet := paper.Layout(k.Scene, 470, 420)
+		if !sheet.Fits {
+			sheet = paper.Layout(k.Scene, 470, 690)
+		}
+		if !sheet.Fits {
+			if unfit++; !k.Scene.IsApart() {
+				t.Errorf("%s does not fit a page", k.Name)
+			}
+			continue
+		}
+		for _, fault := range figuretest.Paper.Violations(sheet.Drawn) {
+			t.Errorf("%s: %s", k.Name, fault)
+		}
+	}
+	t.Logf("%d of parts apart do not fit a page", unfit)
+}
+
+// TestRandomNeverFalse holds the figures of random frames, sound or not, of up to ten members with crossings, slots, sleeves
+// and pins of several parts, to the same rules.
+func TestRandomNeverFalse(t *testing.T) {
+	t.Parallel()
+	fit, all := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		for _, s := range figuretest.RandomScenes(t, false) {
+			sheet := paper.Layout(s, 470, 690)
+			if all++; !sheet.Fits {
+				continue
+			}
+			fit++
+			if faults := figuretest.Paper.WithoutSupports(sheet.Drawn); len(faults) > 0 {
+				t.Fatalf("%s: %v", s.Title, faults)
+			}
+		}
+	})
+	t.Logf("%d of %d fit", fit, all)
+	if fit < all*8/10 {
+		t.Errorf("only %d of %d figures fit a page", fit, all)
+	}
+}

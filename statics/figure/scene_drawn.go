@@ -1,0 +1,85 @@
+package figure
+
+import "math"
+
+// A DrawnKind is a kind of thing that a medium has drawn.
+type DrawnKind uint8
+
+// The kinds of things.
+const (
+	DrawnMember DrawnKind = iota
+	DrawnArrow
+	DrawnSupport // the line of its ground
+	DrawnLabel
+)
+
+// A Drawn is where a medium has drawn something, in its own steps, x to the right and y downward, for those who check
+// figures.
+type Drawn struct {
+	Kind     DrawnKind
+	Part     int      // of a scene that shows parts apart
+	From, To Position // of a member or a support its ends, of an arrow tail and tip, of a label its corners, upper left and lower right
+	At       Position // of an arrow or a support, the place of its point
+	Owner    int      // of a label, the arrow that it belongs to by its index, or −1
+	Text     string
+}
+
+// Moved is the thing moved.
+func (d Drawn) Moved(x, y float64) Drawn {
+	by := offset{x, y}
+	d.From, d.To, d.At = d.From.moved(by), d.To.moved(by), d.At.moved(by)
+	return d
+}
+
+// FromBox is the distance of an arrow from a rectangle with those corners, 0 where they meet, in steps of which those along y
+// are so many times as long as those along x.
+func (d Drawn) FromBox(upper, lower Position, tall float64) float64 {
+	least := math.Inf(1)
+	const steps = 24
+	for i := range steps + 1 {
+		t := float64(i) / steps
+		x, y := d.From.X+(d.To.X-d.From.X)*t, d.From.Y+(d.To.Y-d.From.Y)*t
+		least = min(least, math.Hypot(max(upper.X-x, x-lower.X, 0), tall*max(upper.Y-y, y-lower.Y, 0)))
+	}
+	return least
+}
+
+// IsNearest reports whether a rectangle is at least as near to one of the arrows drawn as to every other.
+func IsNearest(drawn []Drawn, own int, upper, lower Position, tall float64) bool {
+	most := drawn[own].FromBox(upper, lower, tall)
+	for i, d := range drawn {
+		if i != own && d.Kind == DrawnArrow && d.FromBox(upper, lower, tall) < most {
+			return false
+		}
+	}
+	return true
+}
+
+// Gap is the distance between two strokes, 0 if they cross, in steps as FromBox counts them.
+func (d Drawn) Gap(o Drawn, tall float64) float64 {
+	for _, p := range []*Position{&d.From, &d.To, &o.From, &o.To} {
+		p.Y *= tall
+	}
+	if d.splits(o) && o.splits(d) {
+		return 0
+	}
+	return min(o.reach(d.From), o.reach(d.To), d.reach(o.From), d.reach(o.To))
+}
+
+// splits reports whether the ends of another stroke lie on either side of the line of this one.
+func (d Drawn) splits(o Drawn) bool {
+	side := func(p Position) float64 {
+		return (d.To.X-d.From.X)*(p.Y-d.From.Y) - (d.To.Y-d.From.Y)*(p.X-d.From.X)
+	}
+	return side(o.From)*side(o.To) < 0
+}
+
+// reach is the distance of a point from the stroke.
+func (d Drawn) reach(p Position) float64 {
+	x, y := d.To.X-d.From.X, d.To.Y-d.From.Y
+	t := 0.0
+	if long := x*x + y*y; long > 0 {
+		t = min(max(((p.X-d.From.X)*x+(p.Y-d.From.Y)*y)/long, 0), 1)
+	}
+	return math.Hypot(d.From.X+x*t-p.X, d.From.Y+y*t-p.Y)
+}
