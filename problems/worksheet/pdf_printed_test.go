@@ -77,7 +77,7 @@ func printedLines(t *testing.T, pdf []byte) string {
 			case len(k[4]) > 0:
 				name := string(k[4])
 				if fonts[name] == "" {
-					fonts[name] = string("RBI?"[min(len(fonts), 3)])
+					fonts[name] = string("RBIS?"[min(len(fonts), 4)])
 				}
 				font = fonts[name] + strings.TrimSuffix(string(k[5]), ".00")
 			case len(k[6]) > 0:
