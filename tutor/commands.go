@@ -90,8 +90,7 @@ func (l *Lesson) restart(q Question, _ bool) Reply {
 	}
 	fresh.about.signs, fresh.about.levels = l.about.signs, l.about.levels
 	if l.Level() == Gradual {
-		fresh.sheet.questions, fresh.sheet.answers = nil, nil
-		fresh.sheet.ask(fresh.about.script().all()...)
+		fresh.askGradually()
 	}
 	l.about, l.sheet, l.route, l.past, l.done = fresh.about, fresh.sheet, fresh.route, past{}, fresh.done
 	return Reply{Kind: Restarted, Lines: []string{"Begun anew; what was done before is set aside."}}

@@ -63,7 +63,7 @@ func (m *matter) namesSum(line string) bool {
 // choose takes a line that names a free body and a sum; at the level blank its equation may follow after a colon, and is
 // given back to be written once the choice is right.
 func (l *Lesson) choose(line string) (r Reply, equation string) {
-	blank := l.about.levels.level == Blank
+	blank := l.about.levels.base() == Blank
 	name, equation, whole := strings.Cut(line, ":")
 	if !whole || !blank || !strings.Contains(equation, "=") {
 		name, equation = line, ""
@@ -115,7 +115,7 @@ func (l *Lesson) tellSum() string {
 	why := l.about.words().Because(step, l.sheet.knownForce)
 	l.giveUp()
 	l.route.kept = nil // they follow from what is told or can be chosen again
-	l.route.addStep(statics.Step{Sums: step.Sums, Gives: step.Gives, Why: step.Why}, l.about.levels.level == Plan)
+	l.route.addStep(statics.Step{Sums: step.Sums, Gives: step.Gives, Why: step.Why}, l.about.levels.base() == Plan)
 	return strings.Join(titles, "; and ") + ". " + why
 }
 

@@ -35,7 +35,7 @@ type keeper struct {
 
 // keep is what a lesson has to tell of, to be kept.
 func (k *keeper) keep(l *Lesson) func(Event) {
-	base := record.Record{Run: k.run, Problem: l.about.problem.Name, Frame: record.Fingerprint(l.about.problem), Level: l.about.levels.level.code(), Exam: l.sheet.exam}
+	base := record.Record{Run: k.run, Problem: l.about.problem.Name, Frame: record.Fingerprint(l.about.problem), Level: l.about.levels.base().code(), Exam: l.sheet.exam}
 	return func(e Event) {
 		r := base
 		r.At, r.Number, r.Question, r.Key, r.Typed = k.now(), e.Number, e.Question, e.Key, e.Typed

@@ -38,6 +38,15 @@ func (m *matter) kind(t task) record.Kind {
 type ladder struct {
 	level          Level
 	steps, members []Level
+	earned         Level // at the level gradual, Plan or Blank once every kind of step of the problem has come so far; else Read
+}
+
+// base is how much is left to the student where a step or member has no level of its own.
+func (ld *ladder) base() Level {
+	if ld.level == Gradual && ld.earned != Read {
+		return ld.earned
+	}
+	return ld.level
 }
 
 // of is how much of step i of the plan is left to the student.
@@ -45,7 +54,7 @@ func (ld *ladder) of(i int) Level {
 	if i < len(ld.steps) {
 		return ld.steps[i]
 	}
-	return ld.level
+	return ld.base()
 }
 
 // along is how much of the diagrams of a member is left to the student.
@@ -53,7 +62,7 @@ func (ld *ladder) along(member int) Level {
 	if member < len(ld.members) {
 		return ld.members[member]
 	}
-	return ld.level
+	return ld.base()
 }
 
 // toTrust is how many tasks of a kind must come right before all of that kind are asked.
@@ -73,7 +82,25 @@ func faded(right, following int) Level {
 }
 
 // GradualRule tells a student in one sentence how the level gradual goes.
-const GradualRule = "Of each kind of step the last is yours at first, and those before it are worked; with each that comes right one more is asked."
+const GradualRule = "You finish the last step of each kind; each success hands you one more, then its terms, and at last the plan and the blank page."
+
+// ownPlan is the level of a problem once the student makes its plan: Plan when nine steps of each of its kinds have come
+// right, which is three beyond all terms, and Blank after three more; before that Read.
+func (m *matter) ownPlan(right map[record.Kind]int) Level {
+	least := 4 * toTrust
+	for i, step := range m.solution.Plan {
+		if len(step.Gives) > 0 {
+			least = min(least, right[m.kind(task{i, statics.None})])
+		}
+	}
+	switch {
+	case least >= 4*toTrust:
+		return Blank
+	case least >= 3*toTrust:
+		return Plan
+	}
+	return Read
+}
 
 // fade gives each step and each member its level, by how many of each kind came right before.
 func (m *matter) fade(right map[record.Kind]int) {
@@ -83,8 +110,11 @@ func (m *matter) fade(right map[record.Kind]int) {
 		following[k]++
 		return faded(right[k], following[k]-1)
 	}
-	m.levels = ladder{m.levels.level, make([]Level, len(m.solution.Plan)), make([]Level, len(m.solution.Diagrams))}
-	for i, step := range slices.Backward(m.solution.Plan) {
+	m.levels = ladder{level: m.levels.level, members: make([]Level, len(m.solution.Diagrams)), earned: m.ownPlan(right)}
+	if m.levels.earned == Read {
+		m.levels.steps = make([]Level, len(m.solution.Plan))
+	}
+	for i, step := range slices.Backward(m.solution.Plan[:len(m.levels.steps)]) {
 		m.levels.steps[i] = Values
 		if len(step.Gives) > 0 {
 			m.levels.steps[i] = next(task{i, statics.None})

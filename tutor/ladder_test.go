@@ -116,3 +116,44 @@ func TestBackOverWorkedSteps(t *testing.T) {
 		t.Errorf("back leads to %s", q.Name)
 	}
 }
+
+// When steps of all kinds have come right often enough, the level gradual hands over the plan, and then the blank page; what
+// was told takes it back. That work is kept as work of that level.
+func TestGradualRisesToBlank(t *testing.T) {
+	t.Parallel()
+	for _, r := range []struct {
+		forces, moments, told int
+		want                  Level
+	}{
+		{9, 9, 0, Plan}, {9, 8, 0, Gradual}, {8, 20, 0, Gradual}, {20, 11, 0, Plan}, {12, 12, 0, Blank}, {12, 12, 1, Plan}, {9, 9, 1, Gradual},
+	} {
+		s := store(t)
+		for kind, n := range map[record.Kind]int{record.Forces: r.forces, record.Moments: r.moments} {
+			for i := range n + r.told {
+				outcome := record.StepRight
+				if i >= n {
+					outcome = record.StepTold
+				}
+				if err := s.Add(record.Record{Run: "before", Frame: "another", Kind: kind, Outcome: outcome}); err != nil {
+					t.Fatal(err)
+				}
+			}
+		}
+		l := kept(t, s, "quay-gantry", Gradual, clock())
+		q, _ := l.Now()
+		if got := l.about.levels.base(); got != r.want || l.Open() != (r.want != Gradual) || l.Open() != q.Composing() || l.Level() != Gradual {
+			t.Errorf("after %d and %d right and %d told it is %s with %v in hand, want %s", r.forces, r.moments, r.told, got, q.Name, r.want)
+		}
+		if !l.Open() {
+			continue
+		}
+		typeAll(l, "tell", "tell", "hint")
+		if again := kept(t, s, "quay-gantry", r.want, clock()); again.Earlier() == 0 {
+			t.Errorf("work at the level gradual is not found again at %s", r.want)
+		}
+		l.Type("restart")
+		if q, _ := l.Now(); !q.Composing() || !l.Open() {
+			t.Errorf("after a restart %s is asked", q.Name)
+		}
+	}
+}

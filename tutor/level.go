@@ -15,7 +15,7 @@ const (
 	Terms                // the size, arm and sign of each term are asked, then the value
 	Plan                 // free body and sum are asked too
 	Blank                // any true sum is taken, in any order, as an equation; then its value is asked
-	Gradual              // read, values or terms for each step by itself, as steps of its kind came right before
+	Gradual              // for each step read, values or terms, as steps of its kind came right before; at last plan or blank
 )
 
 var levelNames = []string{"read", "values", "terms", "plan", "blank", "gradual"}

@@ -123,6 +123,9 @@ func (p *plain) opening() {
 	p.lines(l.notes)
 	if l.about.levels.level == Gradual {
 		p.say(GradualRule)
+		if l.Open() {
+			p.say("You have earned the level %s here: choose each free body and its sum yourself.", l.about.levels.base())
+		}
 	}
 	p.say("Type help to see what can be typed.")
 	if n := l.Earlier(); n > 0 {

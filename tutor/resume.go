@@ -20,10 +20,9 @@ func (l *Lesson) recall(all []record.Record) {
 	l.before = record.Skills(all, frames)
 	if l.about.levels.level == Gradual {
 		l.about.fade(record.Earned(all, frames))
-		l.sheet.questions, l.sheet.answers = nil, nil
-		l.sheet.ask(l.about.script().all()...)
+		l.askGradually()
 	}
-	work := record.WorkOn(all, frames, l.about.levels.level.code(), l.sheet.exam)
+	work := record.WorkOn(all, frames, l.about.levels.base().code(), l.sheet.exam)
 	l.past = past{open: l.Open(), exam: l.sheet.exam}
 	switch {
 	case l.past.exam:
@@ -33,6 +32,17 @@ func (l *Lesson) recall(all []record.Record) {
 	default:
 		l.past.events = work.Together()
 	}
+}
+
+// askGradually asks, at the level gradual, for what is earned by now. Where that is the plan itself, the work is kept as
+// that of the level plan or blank, which it is.
+func (l *Lesson) askGradually() {
+	l.sheet.questions, l.sheet.answers = nil, nil
+	if l.about.levels.earned != Read {
+		l.ownRoute()
+		return
+	}
+	l.sheet.ask(l.about.script().all()...)
 }
 
 // of lists what was done at question n.

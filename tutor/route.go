@@ -93,7 +93,7 @@ func (r *route) accept(s statics.Sum) string {
 		r.kept = append(r.kept, s)
 		return "it holds " + names + ", which one sum cannot separate, and is kept until it can be used" + r.nudge()
 	}
-	r.addStep(statics.Step{Sums: []statics.Sum{s}, Gives: left, Why: statics.StayOnBody}, r.about.levels.level == Plan)
+	r.addStep(statics.Step{Sums: []statics.Sum{s}, Gives: left, Why: statics.StayOnBody}, r.about.levels.base() == Plan)
 	return "it leaves one unknown, " + names + "."
 }
 

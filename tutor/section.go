@@ -7,9 +7,14 @@ import (
 )
 
 // sectionQuestions asks for N, V and M at the critical points of one member: M at all of them, N and V where they are
-// not what was asked last.
+// not what was asked last. A place where V is zero is asked for before a name gives it away. From the level terms on, how V
+// and M run and where M peaks is asked before any value.
 func (sc script) sectionQuestions(d statics.Diagram) []Question {
 	var all []Question
+	first := sc.about.levels.along(d.Member) >= Terms
+	if first {
+		all = sc.shapeQuestions(d)
+	}
 	var last [3]*exact.Num
 	stations := d.Stations()
 	for i, st := range stations {
@@ -21,7 +26,7 @@ func (sc script) sectionQuestions(d statics.Diagram) []Question {
 				continue
 			}
 			last[q] = &value
-			if st.Found && sc.about.levels.along(d.Member) >= Terms {
+			if st.Found && !first && sc.about.levels.along(d.Member) >= Values {
 				all = append(all, sc.zeroQuestion(d, st))
 			}
 			all = append(all, Question{
@@ -35,9 +40,6 @@ func (sc script) sectionQuestions(d statics.Diagram) []Question {
 				truth:    value,
 			})
 		}
-	}
-	if sc.about.levels.along(d.Member) >= Terms {
-		all = append(all, sc.shapeQuestions(d)...)
 	}
 	return all
 }

@@ -12,9 +12,8 @@ import (
 	"unpin/statics/notation"
 )
 
-// From the level terms on, a diagram is more than its critical values: the place where the shear is zero is asked
-// before the moment there, and after the values of a member the shape of each stretch, by its degree and the way it
-// curves.
+// A diagram is more than its critical values. The place where the shear is zero is asked before the moment there; from the
+// level terms on, the values of a member come after the shape of each stretch, by its degree and the way it curves.
 
 // zeroQuestion asks where the shear is zero within the stretch that holds station st.
 func (sc script) zeroQuestion(d statics.Diagram, st statics.Station) Question {
@@ -36,7 +35,8 @@ func (m *matter) stretchName(member int, p statics.Stretch) string {
 	return m.solution.Frame.Members[member].Name + " from " + placeText(p.From) + " to " + placeText(p.Until)
 }
 
-// shapeQuestions ask for the degree of V and M on each stretch, and where M curves, for the way its slope goes.
+// shapeQuestions ask for the degree of V and M on each stretch, where M curves for the way its slope goes, and at last
+// where M peaks.
 func (sc script) shapeQuestions(d statics.Diagram) []Question {
 	var all []Question
 	for _, p := range d.Stretches {
@@ -52,6 +52,11 @@ func (sc script) shapeQuestions(d statics.Diagram) []Question {
 			if bend := bending(p); q == statics.BendingMoment && bend != 0 {
 				ask(ShapeSlope, "slope", bend)
 			}
+		}
+	}
+	for _, st := range d.Stations() {
+		if st.Found {
+			all = append(all, sc.zeroQuestion(d, st))
 		}
 	}
 	return all
@@ -139,6 +144,12 @@ func (c coach) shapeHints(q Question) [3]string {
 func (fb *feedback) shapeWrong(q Question, v judging.Typed) string {
 	if q.Kind == ZeroPlace && fb.fromOtherEnd(q, v) {
 		return "from which end did you measure?"
+	}
+	switch tries := fb.sheet.inHand().tries; {
+	case q.Kind == ZeroPlace && tries == 2:
+		return "V at the start of the stretch and the load from there on add to V at your place: what do they come to?"
+	case q.Kind == ZeroPlace && tries > 2:
+		return helpOffered
 	}
 	return fb.about.shapeRule(q)
 }

@@ -33,13 +33,19 @@ func TestShapesFollowFromEachOther(t *testing.T) {
 	}
 }
 
-// The place of no shear is asked before the moment there, is nought of the shear, and is told from one measured from the
+// The place of no shear is asked before the moment there, is a zero of the shear, and is told from one measured from the
 // other end.
 func TestZeroPlaces(t *testing.T) {
 	t.Parallel()
 	asked := 0
 	for _, name := range problems.Names() {
-		l := lesson(t, name, Terms)
+		terms := lesson(t, name, Terms)
+		for i, q := range terms.sheet.questions[1:] { // how V and M run and where M peaks comes before any value
+			if last := terms.sheet.questions[i]; (q.Kind == ZeroPlace || q.Kind == ShapeDegree) && last.Kind == SectionPart && last.Member == q.Member {
+				t.Errorf("%s: after %s comes %s", name, last.Name, q.Name)
+			}
+		}
+		l := lesson(t, name, Values)
 		for i, q := range l.sheet.questions {
 			if q.Kind != ZeroPlace {
 				continue

@@ -80,7 +80,7 @@ func TestProgramOnATerminal(t *testing.T) {
 		t.Fatal(err)
 	}
 	got := onScreen(term)
-	for _, want := range []string{"right: ", "question 2 of 27", "Cx [kN] = -1?2", "Dx = 6 kN: right on CD"} {
+	for _, want := range []string{"right: ", "question 2 of 28", "Cx [kN] = -1?2", "Dx = 6 kN: right on CD"} {
 		if !strings.Contains(got, want) {
 			t.Errorf("%q is not on the screen:\n%s", want, got)
 		}
