@@ -1,0 +1,176 @@
+package tutor
+
+import (
+	"strings"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/judging"
+	"unpin/statics/notation"
+	"unpin/tutor/record"
+)
+
+// At the level terms, where the pieces of a term are asked for, a line may also hold the whole term or the whole sum: it is
+// judged term by term, and settles all pieces that it holds.
+
+// ofTerm reports whether a question is for a piece of a term.
+func (q Question) ofTerm() bool { return q.Kind == TermSize || q.Kind == TermArm || q.Kind == TermSign }
+
+// sameTerm and sameSum report whether another question is for a piece of the same term, or of the same sum.
+func (q Question) sameTerm(o Question) bool { return q.sameSum(o) && o.Term == q.Term }
+func (q Question) sameSum(o Question) bool  { return o.ofTerm() && o.Step == q.Step && o.Sum == q.Sum }
+
+// whole takes a line that holds more than the piece asked for; false where it does not.
+func (l *Lesson) whole(q Question, line string) (Reply, bool) {
+	if !q.ofTerm() || l.sheet.exam {
+		return Reply{}, false
+	}
+	if v, err := l.bench().read(q, line); err == nil && l.bench().caseOf(q).Verdict(v).Right() {
+		return Reply{}, false
+	}
+	named := l.about.mentionsForce(line)
+	if named && strings.Contains(line, "=") {
+		return l.wholeSum(q, line), true
+	}
+	w, ok := l.bench().readWhole(q, line, named)
+	switch {
+	case !ok:
+		return Reply{}, false
+	case w.right():
+		return l.settlePieces(line, "that is the whole term, with its sign.", q.sameTerm), true
+	case w.opposite() && !w.signed && q.Kind != TermSign:
+		unsigned := func(o Question) bool { return q.sameTerm(o) && o.Kind != TermSign }
+		return l.settlePieces(line, "that is the size of the term: which sign does it have?", unsigned), true
+	case !w.signed && !named && q.Kind != TermSign:
+		return Reply{}, false // a piece, and a wrong one
+	}
+	l.sheet.inHand().tries++
+	fb := feedback{about: l.about, sheet: l.sheet}
+	says := fb.wholeWrong(q, w)
+	return l.settle(line, ruling{verdict: judging.Wrong, says: says, slips: fb.slips}), true
+}
+
+// mentionsForce reports whether a word of a line names a force.
+func (m *matter) mentionsForce(line string) bool {
+	for _, word := range strings.FieldsFunc(line, func(r rune) bool { return strings.ContainsRune(" \t+-−*×·/()=0123456789,", r) }) {
+		if m.namesForce(word) {
+			return true
+		}
+	}
+	return false
+}
+
+// wholeSum judges the whole sum in one line.
+func (l *Lesson) wholeSum(q Question, line string) Reply {
+	typed, err := notation.ReadSum(l.bench().judge().Decimals(line), l.about.problem.Units, l.about.namesForce)
+	if err != nil {
+		return unread(judging.Placed(line, err))
+	}
+	found := l.bench().judge().Sum(l.about.solution.Plan[q.Step].Sums[q.Sum], typed, l.sheet.known)
+	if found.Verdict.Right() {
+		return l.settlePieces(line, "that is the whole sum, term by term.", q.sameSum)
+	}
+	l.sheet.inHand().tries++
+	return l.settle(line, ruling{verdict: found.Verdict, says: found.Says, slips: found.Slips})
+}
+
+// settlePieces settles the questions from the one in hand on that are of a sort, all by one line.
+func (l *Lesson) settlePieces(line, says string, sort func(Question) bool) Reply {
+	for {
+		q, asking := l.Now()
+		if !asking || !sort(q) {
+			break
+		}
+		l.sheet.inHand().tries++
+		l.sheet.enter(pieceText(q), ruling{verdict: judging.Exact, value: q.truth})
+		l.heed(q, line, record.Exact)
+		l.sheet.at++
+	}
+	return Reply{Kind: Judged, Verdict: judging.Exact, Lines: []string{judging.Exact.String() + ": " + says}}
+}
+
+// pieceText is a piece of a term as a student would type it.
+func pieceText(q Question) string {
+	if q.Kind == TermSign {
+		return map[bool]string{true: "+", false: "-"}[q.truth.Sign() > 0]
+	}
+	return placeText(q.truth)
+}
+
+// A wholeTerm is a typed term, by the signs of the lesson.
+type wholeTerm struct {
+	term    statics.Term
+	truth   exact.Num // what it should be; of an unknown, what this is multiplied by
+	typed   judging.Typed
+	factors []exact.Num
+	signed  bool // a sign or a sense was typed
+}
+
+func (w wholeTerm) right() bool { return w.typed.Means(w.truth) }
+
+func (w wholeTerm) opposite() bool { return w.typed.Means(w.truth.Neg()) }
+
+// readWhole reads a line as the whole term that a question is about; false where it is none.
+func (b bench) readWhole(q Question, line string, named bool) (wholeTerm, bool) {
+	s := b.about.solution.Plan[q.Step].Sums[q.Sum]
+	w := wholeTerm{term: s.Terms[q.Term]}
+	w.truth = w.term.Value()
+	if s.Moment {
+		w.truth = b.about.style().Moments.Value(w.truth)
+	}
+	if named != (w.term.Force != statics.None) {
+		return w, false
+	}
+	typed, err := notation.ReadSum(b.judge().Decimals(line)+" = 0", b.about.problem.Units, b.about.namesForce)
+	if err == nil && len(typed.Left) == 1 {
+		for _, f := range typed.Left[0].Factors {
+			w.factors = append(w.factors, f.Value)
+		}
+	}
+	w.signed = strings.ContainsAny(strings.TrimSpace(line)[:1], "+-") || strings.HasPrefix(strings.TrimSpace(line), "−")
+	if named {
+		if err != nil || len(typed.Left) != 1 {
+			return w, false
+		}
+		f, facing := judging.ForceMeant(b.about.solution.Assembly, typed.Left[0].Force)
+		w.typed = judging.Typed{Value: typed.Left[0].Value.Mul(exact.Int(int64(facing))), Unit: exact.Int(1)}
+		return w, f == w.term.Force
+	}
+	force := statics.Force{Name: q.Name, Along: s.Along, By: statics.None}
+	dim := notation.Force
+	if s.Moment {
+		force.Couple, force.Turned, dim = true, b.about.clockwise(), notation.Moment
+	}
+	if w.typed, err = b.judge().Read(judging.Asked{Name: q.Name, Dim: dim, Force: &force}, line); err != nil {
+		return w, false
+	}
+	w.signed = w.signed || strings.ContainsAny(strings.ToLower(line), "abcdefghijopqrtuvwyz") && len(w.factors) == 0
+	return w, true
+}
+
+// wholeWrong says what is wrong with a whole term: its sign, or the one piece that does not fit while the others do.
+func (fb *feedback) wholeWrong(q Question, w wholeTerm) string {
+	piece := q
+	judge := bench{fb.about, fb.sheet}
+	find := func(kind Kind, typed judging.Typed) string {
+		piece.Kind = kind
+		if says := fb.found(judge.caseOf(piece).Find(judging.Wrong, typed)); says != "" {
+			return says
+		}
+		return fb.about.termRule(kind, fb.about.solution.Plan[q.Step].Sums[q.Sum], w.term)
+	}
+	if w.opposite() {
+		return find(TermSign, judging.Word(-w.truth.Sign()))
+	}
+	size := w.typed.Value.Abs()
+	for _, f := range w.factors {
+		switch rest, err := size.Quo(f); {
+		case err != nil:
+		case f.Equal(w.term.Arm) && w.term.Force == statics.None:
+			return find(TermSize, judging.Typed{Value: rest, Unit: exact.Int(1)})
+		case rest.Equal(w.term.Size), w.term.Force != statics.None:
+			return find(TermArm, judging.Typed{Value: f, Unit: exact.Int(1)})
+		}
+	}
+	return fb.about.termRule(q.Kind, fb.about.solution.Plan[q.Step].Sums[q.Sum], w.term)
+}

@@ -1,0 +1,80 @@
+package tutor
+
+import (
+	"strings"
+	"testing"
+
+	"unpin/problems"
+	"unpin/statics/judging"
+)
+
+// Rows: what is typed at a question of jetty-deck's first sum, RB*8 - 20*2.5 - 4*3*9.5 = 0 about A, what is said, and the
+// question in hand after it.
+func TestWholeLines(t *testing.T) {
+	t.Parallel()
+	rows := []struct{ at, typed, says, next string }{
+		{"2 force", "-20*2.5", "right: that is the whole term", "3 force"},
+		{"2 force", "20*2.5 cw", "right: that is the whole term", "3 force"},
+		{"2 force", "-50 kNm", "right: that is the whole term", "3 force"},
+		{"2 force", "20*2.5", "right: that is the size of the term", "2 sign"},
+		{"2 force", "+20*2.5", "not yet: ", "2 force"},
+		{"2 force", "20*2.5 ccw", "not yet: ", "2 force"},
+		{"2 force", "-20*3", "not yet: ", "2 force"},
+		{"2 force", "20", "right: ", "2 arm"},
+		{"2 sign", "-20*2.5", "right: that is the whole term", "3 force"},
+		{"3 force", "-4*3*9.5", "right: that is the whole term", "RB"},
+		{"3 force", "-4 x 3 x 8", "not yet: ", "3 force"},
+		{"3 force", "4*3", "right: ", "3 arm"},
+		{"1 arm", "RB*8", "right: that is the whole term", "2 force"},
+		{"1 arm", "8 RB", "right: that is the whole term", "2 force"},
+		{"1 arm", "-RB*8", "not yet: ", "1 arm"},
+		{"1 arm", "RB*11", "not yet: ", "1 arm"},
+		{"2 force", "RB*8 - 20*2.5 - 4*3*9.5 = 0", "right: that is the whole sum", "RB"},
+		{"3 arm", "ΣM_A = RB*8 - 20*2.5 - 4*3*9.5 = 0", "right: that is the whole sum", "RB"},
+		{"2 force", "RB*8 - 20*2.5 - 4*3*8 = 0", "not yet: ", "2 force"},
+		{"2 force", "RB*8 - 20*2.5 - 4*3*8* = 0", "a number should stand", "2 force"},
+	}
+	short := func(q Question) string {
+		word, number, _ := strings.Cut(q.Name, " ")
+		return strings.TrimSpace(number + " " + word)
+	}
+	for _, r := range rows {
+		l := lesson(t, "jetty-deck", Terms)
+		for q, asking := l.Now(); asking && short(q) != r.at; q, asking = l.Now() {
+			l.Type("tell")
+		}
+		reply := l.Type(r.typed)
+		q, _ := l.Now()
+		if !strings.HasPrefix(reply.Lines[0], r.says) || short(q) != r.next {
+			t.Errorf("%q at %s: %v, then %s; want %q, then %s", r.typed, r.at, reply.Lines, short(q), r.says, r.next)
+		}
+	}
+}
+
+// Every sum of every problem is taken as the solution writes it, whole, and taken up again from the record.
+func TestWholeSumsOfTheLibrary(t *testing.T) {
+	t.Parallel()
+	for _, name := range problems.Names() {
+		s := store(t)
+		l := kept(t, s, name, Terms, clock())
+		for {
+			q, asking := l.Now()
+			if !asking || q.Step < 0 {
+				break
+			}
+			line := answerExactly(l, q)
+			if q.ofTerm() {
+				line = l.about.words().Symbols(l.about.solution.Plan[q.Step].Sums[q.Sum])
+			}
+			if r := l.Type(line); r.Verdict != judging.Exact || r.Kind != Judged {
+				t.Fatalf("%s: %q at %s: %v", name, line, q.Name, r.Lines)
+			}
+		}
+		at, _ := l.Position()
+		again := kept(t, s, name, Terms, clock())
+		again.Resume()
+		if now, _ := again.Position(); now != at || again.Earlier() != at {
+			t.Errorf("%s: %d of %d questions are taken up", name, now, at)
+		}
+	}
+}
