@@ -9,7 +9,7 @@ import (
 	"unpin/statics/notation"
 )
 
-// spread is a spread load as read: straight from intensity first at distance from to last at until, along its members.
+// spread is a distributed load as read: straight from intensity first at distance from to last at until, along its members.
 type spread struct {
 	first, last exact.Num
 	from, until exact.Num
@@ -221,7 +221,7 @@ func (l load) addStretch(s spread, m ref, start, end, first, last exact.Num) {
 	})
 }
 
-// warnNothing warns of a spread load that comes to nothing on all its members.
+// warnNothing warns of a distributed load that comes to nothing on all its members.
 func (l load) warnNothing(s spread) {
 	if s.first.IsZero() && s.last.IsZero() {
 		l.nothing("its size is 0")

@@ -12,7 +12,7 @@ type entry struct {
 	k   exact.Num
 }
 
-// A row is one linear equation, Σ k·x = rhs, its entries in rising order of column and none nought.
+// A row is one linear equation, Σ k·x = rhs, its entries in rising order of column and none zero.
 type row struct {
 	entries []entry
 	rhs     exact.Num
@@ -157,7 +157,7 @@ func (e *elimination) solve() []exact.Num {
 	return x
 }
 
-// nullSpace is a basis of the x for which every row's left side is nought, one vector for each column without pivot.
+// nullSpace is a basis of the x for which every row's left side is zero, one vector for each column without pivot.
 func (e *elimination) nullSpace() [][]exact.Num {
 	pivotal := make([]bool, len(e.byCol))
 	for _, p := range e.pivots {

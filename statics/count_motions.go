@@ -12,7 +12,7 @@ type Motion []BodyMotion
 // A BodyMotion is how one body moves in a motion: it turns about a point, or slides. Bodies at rest are left out.
 type BodyMotion struct {
 	Body   int
-	Turn   exact.Num // counter-clockwise rate; nought if it slides
+	Turn   exact.Num // counter-clockwise rate; zero if it slides
 	Centre Point     // if it turns
 	Slide  Vector    // if it slides
 }

@@ -40,7 +40,7 @@ func (c *cutter) carrier(l Load) int {
 	return c.partOf[l.Member]
 }
 
-// spread splits a spread load into simple shapes: a uniform and a triangle, or, if it changes sense, two triangles. Their
+// spread splits a distributed load into simple shapes: a uniform and a triangle, or, if it changes sense, two triangles. Their
 // resultants together are that of the load (S4).
 func (c *cutter) spread(i int, l Load) {
 	q1, q2 := l.First, l.Last

@@ -68,8 +68,8 @@ const (
 	AtPoint     ActionShape = iota
 	Turning                 // a couple
 	Uniform                 // its resultant acts at the middle
-	RisingRamp              // a triangle, nought at its start: its resultant acts at two thirds
-	FallingRamp             // a triangle, nought at its end: its resultant acts at one third
+	RisingRamp              // a triangle, zero at its start: its resultant acts at two thirds
+	FallingRamp             // a triangle, zero at its end: its resultant acts at one third
 )
 
 // Spread reports whether an action of the shape lies along a member.

@@ -13,12 +13,12 @@ const (
 )
 
 // A Station is a critical point of a member: an end, a place where a load begins, ends or stands, or a place where the
-// shear is nought between them.
+// shear is zero between them.
 type Station struct {
 	At   exact.Num // from the member's start
 	Side Side
 	InternalForces
-	Extreme bool // the shear changes sign here, or is nought between two such places, so the moment has a peak
+	Extreme bool // the shear changes sign here, or is zero between two such places, so the moment has a peak
 	Found   bool // it is no end and no load stands here: the place itself had to be found
 	Exact   bool // At is exact; otherwise it is a rational to 34 figures
 }
@@ -70,7 +70,7 @@ func (d Diagram) start(i int) []Station {
 	return []Station{before, after}
 }
 
-// turns reports whether the shear changes sign where stretch i begins. Where it is nought over whole stretches, it counts
+// turns reports whether the shear changes sign where stretch i begins. Where it is zero over whole stretches, it counts
 // what it was before them and will be after them: the moment is the same all along, and a peak.
 func (d Diagram) turns(i int) bool {
 	before, after := 0, 0
@@ -83,7 +83,7 @@ func (d Diagram) turns(i int) bool {
 	return before*after < 0
 }
 
-// signBefore is the sign of the stretch's shear just before x: if it is nought there, the sign it comes from.
+// signBefore is the sign of the stretch's shear just before x: if it is zero there, the sign it comes from.
 func (p Stretch) signBefore(x exact.Num) int {
 	v := p.V
 	for sign := 1; ; sign, v = -sign, v.Derivative() {
@@ -108,7 +108,7 @@ func (p Stretch) signAfter(x exact.Num) int {
 	}
 }
 
-// peaks lists the places inside the stretch where the shear is nought.
+// peaks lists the places inside the stretch where the shear is zero.
 func (p Stretch) peaks() []Station {
 	var all []Station
 	for _, r := range p.V.Roots(p.From, p.Until) {
@@ -116,7 +116,7 @@ func (p Stretch) peaks() []Station {
 			continue
 		}
 		at := p.At(r.X)
-		at.V = exact.Num{} // it is nought there, even if the place is held to 34 figures only
+		at.V = exact.Num{} // it is zero there, even if the place is held to 34 figures only
 		all = append(all, Station{
 			At:             r.X,
 			InternalForces: at,

@@ -67,7 +67,7 @@ func (x *axes) jump(now *InternalForces, loads []*Load, at exact.Num) {
 	}
 }
 
-// stretch is the stretch between two breaks: it starts with what is now and adds the spread loads over it.
+// stretch is the stretch between two breaks: it starts with what is now and adds the distributed load over it.
 func (x *axes) stretch(from, until exact.Num, now *InternalForces, loads []*Load) Stretch {
 	var axial, across line
 	for _, l := range loads {
@@ -94,10 +94,10 @@ func (l line) times(k exact.Num) line { return line{l[0].Mul(k), l[1].Mul(k)} }
 
 func (l line) plus(o line) line { return line{l[0].Add(o[0]), l[1].Add(o[1])} }
 
-// terms is the line as a polynomial without powers that are nought.
+// terms is the line as a polynomial without powers that are zero.
 func (l *line) terms() exact.Poly { return trimmed(l[:]) }
 
-// trimmed is p without its highest powers, as long as they are nought; of nought nothing is left.
+// trimmed is p without its highest powers, as long as they are zero; of zero nothing is left.
 func trimmed(p exact.Poly) exact.Poly {
 	for len(p) > 0 && p[len(p)-1].IsZero() {
 		p = p[:len(p)-1]
@@ -124,7 +124,7 @@ func integral(p exact.Poly, x, y exact.Num, room exact.Poly) (q, left exact.Poly
 			q[i+1] = over(k, exact.Int(int64(i+1)))
 		}
 	}
-	if len(q) > 1 || !y.IsZero() { // nought all along is exact
+	if len(q) > 1 || !y.IsZero() { // zero all along is exact
 		q[0] = y.Sub(q.At(x))
 	}
 	return q, left

@@ -35,7 +35,7 @@ type ConnectionKind int
 // The kinds of connection.
 const (
 	Pin    ConnectionKind = iota // pieces turn freely on each other; two force components pass
-	Slot                         // a peg in a slot: the free piece turns and slides along a line; one force square to it passes
+	Slot                         // a peg in a slot: the free piece turns and slides along a line; one force perpendicular to it passes
 	Sleeve                       // the free piece slides along a line but does not turn; one force and a couple pass
 )
 
@@ -56,7 +56,7 @@ const (
 	Pinned SupportKind = iota // two force components
 	Fixed                     // two force components and a couple
 	Roller                    // one force along Along, in either sense
-	Guide                     // one force along Along, in either sense, and a couple; it slides square to Along
+	Guide                     // one force along Along, in either sense, and a couple; it slides perpendicular to Along
 )
 
 // A Support holds the frame to the ground at a joint.
@@ -77,7 +77,7 @@ const (
 	SpreadLoad
 )
 
-// A Per says what length the intensity of a spread load is counted on.
+// A Per says what length the intensity of a distributed load is counted on.
 type Per int
 
 // The bases of an intensity.
@@ -87,17 +87,17 @@ const (
 	PerRise              // its vertical projection
 )
 
-// A Load is a given force, couple or spread load on one member or at one joint.
+// A Load is a given force, couple or distributed load on one member or at one joint.
 type Load struct {
 	Kind   LoadKind
 	Entry  int       // which entry of the problem it stems from; a load over several members shares one
-	Size   exact.Num // force along Along, or couple (counter-clockwise positive); unused for a spread load
-	Along  Vector    // the direction of a force or spread load
+	Size   exact.Num // force along Along, or couple (counter-clockwise positive); unused for a distributed load
+	Along  Vector    // the direction of a force or distributed load
 	Joint  int       // the joint it acts at, or None
 	Member int       // the member it acts on; with a joint, the member whose piece carries it, or None: the pin itself
 	At     exact.Num // point, couple on a member: the distance from the member's start
 
-	// A spread load runs straight from intensity First at distance Start to Last at End, all seen from the member's start.
+	// A distributed load runs straight from intensity First at distance Start to Last at End, all seen from the member's start.
 	First, Last exact.Num
 	Start, End  exact.Num
 	Per         Per

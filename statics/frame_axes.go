@@ -2,7 +2,7 @@ package statics
 
 import "unpin/statics/exact"
 
-// Axes are a member's length and the unit vectors along it and square to it, counter-clockwise.
+// Axes are a member's length and the unit vectors along it and perpendicular to it, counter-clockwise.
 type axes struct {
 	origin Point
 	length exact.Num
@@ -38,7 +38,7 @@ func (x *axes) onLength(per Per) exact.Num {
 	return one
 }
 
-// shares are the cosines of a direction along the member and square to it.
+// shares are the cosines of a direction along the member and perpendicular to it.
 func (x *axes) shares(along Vector) (e, n exact.Num) {
 	u, _ := along.unit()
 	return u.Dot(x.e), u.Dot(x.n)

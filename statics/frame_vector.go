@@ -29,7 +29,7 @@ func (v Vector) Cross(w Vector) exact.Num { return v.X.Mul(w.Y).Sub(v.Y.Mul(w.X)
 // Left is v turned 90° counter-clockwise.
 func (v Vector) Left() Vector { return Vector{v.Y.Neg(), v.X} }
 
-// IsZero reports whether both components are nought.
+// IsZero reports whether both components are zero.
 func (v Vector) IsZero() bool { return v.X.IsZero() && v.Y.IsZero() }
 
 // Length is √(x² + y²).

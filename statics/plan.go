@@ -10,7 +10,7 @@ import (
 // unknown that the family holds is found before any sums are solved together.
 //
 // The family: free bodies are the parts and pins, the whole, and connected groups; centres are the joints and the
-// crossings of two unknowns' lines; directions are x, y and square to an unknown.
+// crossings of two unknowns' lines; directions are x, y and perpendicular to an unknown.
 func (a *Assembly) plan(values []exact.Num) []Step {
 	p := newPlanner(a, values)
 	for p.unknown > 0 {

@@ -58,8 +58,8 @@ func (p *planner) single(active []int, s *spec) int {
 	return found
 }
 
-// cost reckons what a sum costs to write: twice its terms, one for a moment, and three if it is not plain. Forces known
-// to be nought cost nothing.
+// cost weighs what a sum costs to write: twice its terms, one for a moment, and three if it is not plain. Forces known
+// to be zero cost nothing.
 func (p *planner) cost(v *view, s *spec) int {
 	cost := 2
 	for _, i := range v.faces {

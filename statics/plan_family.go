@@ -5,7 +5,7 @@ type reach int
 
 const (
 	plainSums reach = iota // along x and y, about joints
-	anySums                // also square to an unknown, and about the crossing of two
+	anySums                // also perpendicular to an unknown, and about the crossing of two
 )
 
 // specs lists the sums of a free body that can leave no more than k of its unknowns, and maybe others (S11). The list is good
@@ -27,7 +27,7 @@ func (p *planner) specs(v *view, active []int, k int, r reach) []spec {
 	return all
 }
 
-// directions adds those square to one of the lines. Where a sum leaves k unknowns, all other forces are square to it,
+// directions adds those perpendicular to one of the lines. Where a sum leaves k unknowns, all other forces are perpendicular to it,
 // so one of any k + 1 is.
 func (p *planner) directions(all []spec, lines []int) []spec {
 	for _, i := range lines {

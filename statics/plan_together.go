@@ -86,7 +86,7 @@ func (p *planner) candidatesOf(v *view, k int) []*candidate {
 
 func byCost(x, y *candidate) int { return x.cost - y.cost }
 
-// candidate reckons which so many unknowns a sum has, with what factors, and what it costs.
+// candidate finds which so many unknowns a sum has, with what factors, and what it costs.
 func (p *planner) candidate(v *view, active []int, s *spec, many int) *candidate {
 	x := &candidate{view: v, spec: *s, cost: p.cost(v, s), unknowns: make([]int, 0, many)}
 	x.factors.entries = make([]entry, 0, many)

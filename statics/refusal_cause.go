@@ -6,7 +6,7 @@ type Cause int
 // The causes of a motion. The last four are critical forms: the forces would do by their number.
 const (
 	TooFewForces  Cause = iota // fewer forces hold what moves than it has sums
-	AllParallel                // the forces and bars that hold one group are all parallel, and it slides square to them
+	AllParallel                // the forces and bars that hold one group are all parallel, and it slides perpendicular to them
 	AllConcurrent              // their lines all pass through one point, about which it turns
 	HingesInLine               // two groups, hinged to each other and to what is at rest, with the three hinges in one line
 	BadPlaces                  // enough forces, but no form that has a name
@@ -38,7 +38,7 @@ type Hinge struct {
 	At       Point
 	Joint    int // where a pin or support holds them, or None: only the lines of forces cross here
 	Forces   []int
-	Parallel bool // they slide on each other, square to Along
+	Parallel bool // they slide on each other, perpendicular to Along
 	Along    Vector
 }
 
@@ -50,7 +50,7 @@ type Link struct {
 
 // Reason says why a motion, one of those that Motions lists, is possible. What it names is read off the motion and so
 // exact (S16): no force does work in it (S7), hence those that hold one group against rest pass through the point about which it
-// turns, or stand square to the way it slides.
+// turns, or stand perpendicular to the way it slides.
 func (a *Assembly) Reason(m Motion) Reason {
 	g := a.grouped(m)
 	r := Reason{Groups: g.bodies}

@@ -179,7 +179,7 @@ func (s state) lowestFirst() []int {
 }
 
 // turns lists changes that exchange one hold for another: that move the middle one of three hinges out of their line, put
-// a pin in place of a sleeve or guide, or turn a roller square to where it acts.
+// a pin in place of a sleeve or guide, or turn a roller perpendicular to where it acts.
 func (s state) turns() []Change {
 	var all []Change
 	for _, m := range s.Motions() {

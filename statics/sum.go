@@ -5,7 +5,7 @@ import (
 	"unpin/statics/exact"
 )
 
-// A Sum is one equilibrium equation of a free body: its terms add up to nought.
+// A Sum is one equilibrium equation of a free body: its terms add up to zero.
 type Sum struct {
 	Body   FreeBody
 	Moment bool
@@ -34,7 +34,7 @@ const (
 	Counts        Absence = iota
 	ThroughCentre         // its line passes through the centre
 	InsideBody            // both its faces are inside the cut
-	SquareTo              // it acts square to the direction
+	SquareTo              // it acts perpendicular to the direction
 	NoPush                // a couple has no part in a force sum
 )
 
@@ -94,7 +94,7 @@ func (s Sum) Unknowns(known func(force int) bool) []int {
 	return left
 }
 
-// Residual is what the sum comes to when the forces have these values: nought in equilibrium.
+// Residual is what the sum comes to when the forces have these values: zero in equilibrium.
 func (s Sum) Residual(values []exact.Num) exact.Num {
 	var r exact.Num
 	for _, t := range s.Terms {

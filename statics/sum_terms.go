@@ -109,7 +109,7 @@ func (t *Term) push(along Vector, length exact.Num) {
 func (t *Term) absent(why Absence) { t.Why, t.Sign, t.Size = why, 0, exact.Num{} }
 
 // turn finishes the term of a force or couple in a sum of moments; from leads from the centre to where it acts. It
-// reports whether the force must be taken by components: it neither stands along an axis nor square to that line.
+// reports whether the force must be taken by components: it neither stands along an axis nor perpendicular to that line.
 func (t *Term) turn(from Vector) bool {
 	if t.What == TurnOnly {
 		return false

@@ -6,11 +6,11 @@ import (
 
 var one = exact.Int(1)
 
-// over is a ÷ b for a divisor known not to be nought.
+// over is a ÷ b for a divisor known not to be zero.
 func over(a, b exact.Num) exact.Num {
 	q, err := a.Quo(b)
 	if err != nil {
-		panic("internal error: division by nought that an earlier check excludes")
+		panic("internal error: division by zero that an earlier check excludes")
 	}
 	return q
 }

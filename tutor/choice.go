@@ -11,7 +11,7 @@ import (
 )
 
 // readChoice reads a free body and a sum as a student names them: "CDE M C", "whole, moments about A", "part AB x",
-// "pin C y", "AB + BC M (8, 20/3)", "CDE F along [4, 3]", "CDE F square to RD". In a frame of one part the body may be left
+// "pin C y", "AB + BC M (8, 20/3)", "CDE F along [4, 3]", "CDE F perpendicular to RD". In a frame of one part the body may be left
 // out. The error says what is missing and how it is written.
 func (m *matter) readChoice(line string) (statics.Sum, error) {
 	c := chooser{about: m, words: choiceWords(line)}

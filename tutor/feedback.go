@@ -67,7 +67,7 @@ func (fb *feedback) termRight(q Question) string {
 	case q.Kind == TermArm && spread:
 		return "measured from the centre to the line through the centroid of the load."
 	case q.Kind == TermArm:
-		return "measured from the centre, square to the line of the force."
+		return "measured from the centre, perpendicular to the line of the force."
 	case q.Dim == notation.Moment:
 		return "a couple goes in as it is, without an arm."
 	case spread:

@@ -40,7 +40,7 @@ func (d counting) all() []int {
 	return all
 }
 
-// sumsByBody is the reckoning of the sums: "3 × 2 parts + 2 × 1 pin".
+// sumsByBody is the arithmetic of the sums: "3 × 2 parts + 2 × 1 pin".
 func (d counting) sumsByBody() string {
 	text := "3 × " + wording.Counted(len(d.Parts), "part")
 	if n := len(d.Pins); n > 0 {

@@ -55,7 +55,7 @@ func (d *draft) crowd(at Position, toward Direction, within float64) float64 {
 func (d *draft) arrow(a Arrow, sense Direction, last bool) {
 	push := d.crowd(a.At, sense.Opposite(), narrow)
 	pull := d.crowd(a.At, sense, narrow) + 1
-	if a.Role != LoadMark || !sense.Level() && !sense.Upright() { // other arrows stand upon a spread load
+	if a.Role != LoadMark || !sense.Level() && !sense.Upright() { // other arrows stand upon a distributed load
 		push += d.covered(a.At, sense.Opposite())
 		pull += d.covered(a.At, sense)
 	}
@@ -86,8 +86,8 @@ func (d *draft) arrow(a Arrow, sense Direction, last bool) {
 	d.Arrows = append(d.Arrows, a)
 }
 
-// besides is what it costs to draw an arrow on that side of the member it acts along: an arrow square to it leaves room
-// next to itself, a spread load none.
+// besides is what it costs to draw an arrow on that side of the member it acts along: an arrow perpendicular to it leaves room
+// next to itself, a distributed load none.
 func (d *draft) besides(at Position, side Direction) float64 {
 	cost := d.covered(at, side)
 	switch c := d.crowd(at, side, narrow); {
@@ -106,7 +106,7 @@ func (d *draft) finish() {
 	}
 }
 
-// covered is what it costs that a spread load lies on that side of a point.
+// covered is what it costs that a distributed load lies on that side of a point.
 func (d *draft) covered(at Position, toward Direction) float64 {
 	for _, s := range d.Spreads {
 		out := s.Outward()
@@ -120,7 +120,7 @@ func (d *draft) covered(at Position, toward Direction) float64 {
 	return 0
 }
 
-// over reports whether a point lies on a spread load's line, or in front of its projection.
+// over reports whether a point lies on a distributed load's line, or in front of its projection.
 func (s Spread) over(at Position) bool {
 	const slack = 1e-6
 	along := s.From.To(s.To)

@@ -21,7 +21,7 @@ func (d diagramDraft) withheld(member int) {
 	d.Notes = append(d.Notes, Note{Position{(a.X + b.X) / 2, (a.Y + b.Y) / 2}, "withheld", Look{Role: DiagramMark}})
 }
 
-// greatestOf is the greatest size of a quantity in the frame, or 1 if it is nought throughout.
+// greatestOf is the greatest size of a quantity in the frame, or 1 if it is zero throughout.
 func greatestOf(s *statics.Solution, q InternalForce) float64 {
 	greatest := 0.0
 	for _, g := range s.Diagrams {
@@ -52,7 +52,7 @@ func (d diagramDraft) side(member int) Direction {
 }
 
 // curve adds the curve of a quantity along one member, or along the neighbouring pieces of it that g holds, and reports
-// whether it is more than nought all along.
+// whether it is more than zero all along.
 func (d diagramDraft) curve(g statics.Diagram) bool {
 	c := Curve{Side: d.side(g.Member), Look: Look{Role: DiagramMark, Emphasis: emphasis(g.Member, d.o.LitMembers, nil)}}
 	from, until := g.Stretches[0].From, g.Stretches[len(g.Stretches)-1].Until
@@ -134,7 +134,7 @@ func samples(p statics.Stretch, q InternalForce) []exact.Num {
 // A reading is a value of a quantity that is written beside its curve.
 type reading struct{ at, value exact.Num }
 
-// readings are the values at the ends, steps and peaks of a quantity along a member that are not nought; where it stays
+// readings are the values at the ends, steps and peaks of a quantity along a member that are not zero; where it stays
 // the same, one in the middle.
 func readings(g statics.Diagram, q InternalForce, o Options) []reading {
 	var list []reading

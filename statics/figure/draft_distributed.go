@@ -8,7 +8,7 @@ import (
 	"unpin/statics/notation"
 )
 
-// A spreadLoad is a spread load on its way into the scene.
+// A spreadLoad is a distributed load on its way into the scene.
 type spreadLoad struct {
 	Spread
 	first, last exact.Num // intensities at From and To
@@ -49,7 +49,7 @@ func (d *draft) spread(list []spreadLoad, i int, l statics.Load) []spreadLoad {
 	return append(list, s)
 }
 
-// stretch measures where a spread load begins and ends, or says it in words where that is better.
+// stretch measures where a distributed load begins and ends, or says it in words where that is better.
 func (d *draft) stretch(l statics.Load) string {
 	whole := l.Start.IsZero() && l.End.Equal(d.f.Length(l.Member))
 	if whole {
@@ -58,8 +58,8 @@ func (d *draft) stretch(l statics.Load) string {
 	span := d.f.Span(l.Member)
 	sloping := !span.X.IsZero() && !span.Y.IsZero()
 	if !sloping || !l.Start.Terminates() || !l.End.Terminates() {
-		d.measure(l.Member, l.Start, "the spread load")
-		d.measure(l.Member, l.End, "the spread load")
+		d.measure(l.Member, l.Start, "the distributed load")
+		d.measure(l.Member, l.End, "the distributed load")
 		return ""
 	}
 	st := d.o.Style
@@ -98,7 +98,7 @@ func (s *spreadLoad) project() {
 	}
 }
 
-// addSpreads adds the spread loads, those that go on in one line as one, with heights to one scale.
+// addSpreads adds the distributed load, those that go on in one line as one, with heights to one scale.
 func (d *draft) addSpreads(list []spreadLoad) {
 	list = joined(levelled(list))
 	greatest := d.tallest
@@ -129,7 +129,7 @@ func (d *draft) standsOn(s Spread) []int {
 }
 
 // spreadText writes the intensities: one in the middle if it is the same throughout, else one at each end that is not
-// nought, unless the load before goes on with it.
+// zero, unless the load before goes on with it.
 func (d *draft) spreadText(s *spreadLoad, before []spreadLoad) {
 	text := func(n exact.Num) string {
 		if n.IsZero() {

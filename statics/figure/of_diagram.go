@@ -40,7 +40,7 @@ func (q InternalForce) of(at statics.InternalForces, o Options) exact.Num {
 	return [...]exact.Num{at.N, o.Style.Shear.Value(at.V), at.M}[q]
 }
 
-// OfDiagram is the scene of one internal force, drawn along the members square to them, with its critical values. Members
+// OfDiagram is the scene of one internal force, drawn along the members perpendicular to them, with its critical values. Members
 // lists by index those of which it is drawn; nil stands for all. N and V stand above a member where they are positive, or
 // to the left of an upright one; M stands on the side that is in tension, unless the options say otherwise. The scale is
 // that of all members, so that it stays when members are added. The solution must have its values.

@@ -7,11 +7,11 @@ import (
 // A Growth is how much of an internal force is drawn along one member while it is being found.
 type Growth struct {
 	Stretches []bool            // of the member's Diagram.Stretches: those drawn as a curve; those beyond its length are not
-	Places    []statics.Station // where a single stroke square to the member shows the value
+	Places    []statics.Station // where a single stroke perpendicular to the member shows the value
 }
 
 // OfDiagramSoFar is the scene of one internal force while it is being found: as Internal, but along each member only the
-// stretches and the places that found has for it. What is drawn and nought is marked with a 0, so that it differs from
+// stretches and the places that found has for it. What is drawn and zero is marked with a 0, so that it differs from
 // what is not found yet.
 func OfDiagramSoFar(s *statics.Solution, q InternalForce, found map[int]Growth, o Options) Scene {
 	d := bareMembers(s, q, o)
@@ -41,7 +41,7 @@ func (d diagramDraft) grow(g statics.Diagram, so Growth) {
 		run := g
 		run.Stretches = g.Stretches[from:i]
 		if !d.curve(run) {
-			d.nought(d.atDistance(g, run.Stretches[0].From).between(d.atDistance(g, run.Stretches[len(run.Stretches)-1].Until)))
+			d.zero(d.atDistance(g, run.Stretches[0].From).between(d.atDistance(g, run.Stretches[len(run.Stretches)-1].Until)))
 		}
 	}
 	for _, st := range so.Places {
@@ -67,7 +67,7 @@ func reached(g statics.Diagram, st statics.Station, drawn func(int) bool) bool {
 func (d diagramDraft) ordinate(g statics.Diagram, st statics.Station) {
 	at, value := d.atDistance(g, st.At), d.q.of(st.InternalForces, d.o)
 	if value.IsZero() {
-		d.nought(at)
+		d.zero(at)
 		return
 	}
 	o := Ordinate{0, value.Float() / d.greatest}
@@ -78,7 +78,7 @@ func (d diagramDraft) ordinate(g statics.Diagram, st statics.Station) {
 	})
 }
 
-// nought marks a place where the quantity is found to be nought.
-func (d diagramDraft) nought(at Position) {
+// zero marks a place where the quantity is found to be zero.
+func (d diagramDraft) zero(at Position) {
 	d.Notes = append(d.Notes, Note{at, "0", Look{Role: DiagramMark}})
 }

@@ -11,7 +11,7 @@ import (
 )
 
 // OfSum is the scene of one sum on its free body: what has no part in it is faded, and for a sum of moments the centre is
-// marked, spread loads have their resultants, and the arms are dimensions. Known is as in FreeBody.
+// marked, distributed load have their resultants, and the arms are dimensions. Known is as in FreeBody.
 func OfSum(a *statics.Assembly, s statics.Sum, known map[int]exact.Num, o Options) Scene {
 	o.FadedForces, o.FadedLoads = idleIn(a, s)
 	c := newCutBody(a, s.Body, known, o)
@@ -86,7 +86,7 @@ func (c cutBody) arms(s statics.Sum) {
 	c.levels(list)
 }
 
-// resultant adds the resultant of a spread load, where it acts.
+// resultant adds the resultant of a distributed load, where it acts.
 func (c cutBody) resultant(t statics.Term) {
 	x := c.a.Actions[t.Action]
 	if x.Shape == statics.AtPoint {
@@ -126,7 +126,7 @@ func (c cutBody) levels(list []arm) {
 	}
 }
 
-// slantedArm draws the arm of a force that lies along no axis: from the centre square to its line, and the line from there
+// slantedArm draws the arm of a force that lies along no axis: from the centre perpendicular to its line, and the line from there
 // to the force.
 func (c cutBody) slantedArm(s statics.Sum, t statics.Term) {
 	centre, at, along := point(s.About), point(t.At), vector(t.Toward)

@@ -19,7 +19,7 @@ const (
 	KeyMark            // a number that stands for a label, and the key that explains it
 	DiagramMark        // the curve of an internal force, and its values
 	DiagramHatch       // the strokes from a curve to its member
-	ResultantMark      // the resultant of a spread load
+	ResultantMark      // the resultant of a distributed load
 	CentreMark         // the centre of a sum of moments, or of a turn
 	MotionMark         // how a frame moves
 )

@@ -17,7 +17,7 @@ const (
 	Force                      // force
 	Length                     // length
 	Moment                     // force × length
-	Intensity                  // force ÷ length, of a spread load
+	Intensity                  // force ÷ length, of a distributed load
 	Degrees                    // an angle, in degrees
 	Any                        // any of these: for ReadNumber, where a name may stand for each
 )

@@ -24,7 +24,7 @@ var componentSlips = []Slip{
 		Says: "Only the component of the unknown along the sum enters it: what is the unknown multiplied by?"},
 }
 
-// sloped lists the terms of known inclined forces: in a moment sum two for each, in a force sum one, aslant to the sum.
+// sloped lists the terms of known inclined forces: in a moment sum two for each, in a force sum one, inclined to the sum.
 func (s *setting) sloped() terms {
 	return s.known().filter(func(t statics.Term) bool {
 		if s.sum.Moment {
@@ -76,8 +76,8 @@ func slopedForceWhole(s *setting) []change {
 
 func slopeNotDivided(s *setting) []change {
 	var all []change
-	aslant := s.sloped().filter(func(t statics.Term) bool { return slanting(s.full(t)) })
-	for _, g := range aslant.grouped(byAction) {
+	inclined := s.sloped().filter(func(t statics.Term) bool { return slanting(s.full(t)) })
+	for _, g := range inclined.grouped(byAction) {
 		all = append(all, g.altered(func(t statics.Term) statics.Term { return sized(t, s.full(t).Length()) })...)
 	}
 	return all
@@ -209,8 +209,8 @@ func shareOfUnknownForgotten(s *setting) []change {
 	if s.sum.Moment {
 		return nil
 	}
-	aslant := s.own().filter(func(t statics.Term) bool { return slanting(t.Toward) })
-	return aslant.each(only(func(t statics.Term) statics.Term {
+	inclined := s.own().filter(func(t statics.Term) bool { return slanting(t.Toward) })
+	return inclined.each(only(func(t statics.Term) statics.Term {
 		t.Size = one
 		return t
 	}))

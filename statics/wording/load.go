@@ -100,7 +100,7 @@ func (w givens) loadDirection(l statics.Load, sign int) string {
 	return w.Direction(v)
 }
 
-// spread is a spread load up to the name of its member, and its stretch of it.
+// spread is a distributed load up to the name of its member, and its stretch of it.
 func (w givens) spread(l statics.Load) (what, where string) {
 	sign := l.First.Sign()
 	if sign == 0 {
@@ -136,7 +136,7 @@ func (w givens) stretch(member int, start, end exact.Num) string {
 	return fmt.Sprintf(", from %s to %s", w.st.Given(start, notation.Length), w.Along(member, end))
 }
 
-// wholeMember reports whether a spread load covers its member.
+// wholeMember reports whether a distributed load covers its member.
 func (w givens) wholeMember(l statics.Load) bool {
 	return l.Start.IsZero() && l.End.Equal(w.a.Frame.Length(l.Member))
 }

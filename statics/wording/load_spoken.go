@@ -32,7 +32,7 @@ func (w givens) spokenPlace(l statics.Load) string {
 	return " on " + w.member(l.Member) + ", " + w.st.WithUnit(l.At, notation.Length) + " from " + w.joint(w.a.Frame.Members[l.Member].From)
 }
 
-// spokenSpread tells what a spread load does and where.
+// spokenSpread tells what a distributed load does and where.
 func (w givens) spokenSpread(l statics.Load) string {
 	m := w.a.Frame.Members[l.Member]
 	intensity := func(n exact.Num) string { return w.number(w.st.WithUnit(n, notation.Intensity)) }

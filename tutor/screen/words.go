@@ -57,7 +57,7 @@ func senseOfSections(l *tutor.Lesson, m int) string {
 		f.Joints[f.Members[m].From].Name, across(l.View().ShearDirection(m)), stretched(n))
 }
 
-// across is a direction square to a member in a word.
+// across is a direction perpendicular to a member in a word.
 func across(n statics.Vector) string { return notation.DirectionWord(n) }
 
 // stretched is the side of a member away from n.

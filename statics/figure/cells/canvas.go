@@ -31,7 +31,7 @@ func (v *canvas) at(c, r int) *cell {
 	return &v.cells[r*v.cols+c]
 }
 
-// open reports whether nothing stands in a cell, nor a spread load around it.
+// open reports whether nothing stands in a cell, nor a distributed load around it.
 func (v *canvas) open(c, r int) bool {
 	k := v.at(c, r)
 	return k.holder == nothing && !k.shade

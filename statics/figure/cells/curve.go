@@ -12,7 +12,7 @@ func (p *painter) ordinate(c figure.Curve, o figure.Ordinate) (base, tip spot) {
 	return base, base.by(c.Side, 2*p.detail.curve*o.Value)
 }
 
-// curve draws an internal force along a member in dots: strokes square to it, one to a cell, and the outline.
+// curve draws an internal force along a member in dots: strokes perpendicular to it, one to a cell, and the outline.
 func (p *painter) curve(c figure.Curve) {
 	a, b := p.spot(c.From), p.spot(c.To)
 	n := max(1, math.Round(max(math.Abs(b.c-a.c), math.Abs(b.r-a.r))))

@@ -7,7 +7,7 @@ import (
 	"unpin/statics/figure"
 )
 
-// deep is the depth in rows of a spread load of the greatest intensity in the scene.
+// deep is the depth in rows of a distributed load of the greatest intensity in the scene.
 func (p *painter) deep() float64 {
 	for _, s := range p.scene.Spreads {
 		if s.First != s.Last {
@@ -26,7 +26,7 @@ func (p *painter) depth(w float64, even bool) float64 {
 	return d
 }
 
-// spread draws a spread load and asks for its labels.
+// spread draws a distributed load and asks for its labels.
 func (p *painter) spread(s figure.Spread) {
 	stand := p.stand(s)
 	a, b := p.spot(s.From).by(s.Outward(), stand), p.spot(s.To).by(s.Outward(), stand)
@@ -73,7 +73,7 @@ type swath struct {
 	a, b spot
 }
 
-// askEnds asks for the labels of a spread load at its ends and its middle.
+// askEnds asks for the labels of a distributed load at its ends and its middle.
 func (k swath) askEnds(near area) {
 	if near.empty() {
 		c, r := k.a.cell()

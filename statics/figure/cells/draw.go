@@ -7,7 +7,7 @@ import (
 	"unpin/statics/figure"
 )
 
-// Draw draws a scene in exactly w × h terminal cells; nought or less counts as 1. Where room is short it gives up the
+// Draw draws a scene in exactly w × h terminal cells; zero or less counts as 1. Where room is short it gives up the
 // dimensions first, then the values beside their arrows, then the names. With ascii it uses no rune beyond ASCII, for
 // a scene whose texts were written so.
 func Draw(s figure.Scene, w, h int, ascii bool) Grid {

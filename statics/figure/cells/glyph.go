@@ -23,7 +23,7 @@ type cell struct {
 	dashed bool
 	char   rune
 	look   figure.Look
-	shade  bool // blank, but between a spread load's outline and its base
+	shade  bool // blank, but between a distributed load's outline and its base
 }
 
 // glyph is the rune that a cell comes to.

@@ -11,7 +11,7 @@ const (
 	curveDepth  = 38.0 // of the greatest value, at most
 	curveLeast  = 20.0 // and at least
 	curveShare  = 0.2  // of the frame's longer side
-	curveHatch  = 6.0  // between the strokes square to the member
+	curveHatch  = 6.0  // between the strokes perpendicular to the member
 	curveWeight = 1.4
 )
 
@@ -26,7 +26,7 @@ func (p *layout) curveDepth() float64 {
 	return min(curveDepth, max(curveLeast, curveShare*max(p.x.length, p.y.length)))
 }
 
-// curve draws an internal force along a member: its area hatched square to the member, its outline, its values.
+// curve draws an internal force along a member: its area hatched perpendicular to the member, its outline, its values.
 func (p *layout) curve(c figure.Curve) {
 	a, b := p.place(c.From), p.place(c.To)
 	outline := []Place{a}

@@ -7,7 +7,7 @@ import (
 	"unpin/statics/figure"
 )
 
-// Sizes of spread loads on paper, in points.
+// Sizes of distributed load on paper, in points.
 const (
 	spreadDepth = 24.0 // at the greatest intensity of the scene
 	spreadLeast = 12.0 // of a uniform load
@@ -25,7 +25,7 @@ func depthAt(w float64, even bool) float64 {
 	return d
 }
 
-// A swath is a spread load on paper: its base, and how deep it is at both ends.
+// A swath is a distributed load on paper: its base, and how deep it is at both ends.
 type swath struct {
 	figure.Spread
 	a, b   Place
@@ -39,7 +39,7 @@ func (s swath) depth(t float64) float64 { return s.d0 + (s.d1-s.d0)*t }
 
 func (s swath) top(t float64) Place { return s.at(t).by(s.Outward(), s.depth(t)) }
 
-// spread draws a spread load and asks for its labels.
+// spread draws a distributed load and asks for its labels.
 func (p *layout) spread(index int) {
 	s := p.scene.Spreads[index]
 	even := s.First == s.Last

@@ -15,7 +15,7 @@ type shape struct {
 	sides   []side // of what many labels are held against
 }
 
-// A side is a direction square to a side of a shape, and from where to where the shape reaches along it.
+// A side is a direction perpendicular to a side of a shape, and from where to where the shape reaches along it.
 type side struct {
 	square    figure.Direction
 	low, high float64
