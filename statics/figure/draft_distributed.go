@@ -58,8 +58,8 @@ func (d *draft) stretch(l statics.Load) string {
 	span := d.f.Span(l.Member)
 	sloping := !span.X.IsZero() && !span.Y.IsZero()
 	if !sloping || !l.Start.Terminates() || !l.End.Terminates() {
-		d.measure(l.Member, l.Start, "the distributed load")
-		d.measure(l.Member, l.End, "the distributed load")
+		d.measure(l.Member, l.Start, "the load")
+		d.measure(l.Member, l.End, "the load")
 		return ""
 	}
 	st := d.o.Style
