@@ -66,19 +66,25 @@
 // Of a determinate frame:
 //
 //   - S8 The values satisfy every sum of every free body exactly. (TestEveryBodyBalances)
+//
 //   - S9 The sums of a step have as unknowns only what it gives, all else that counts being given by steps before; a kept
 //     relation says that two unknowns are equal, gives nothing and is used later; a check has none. Every force is given
 //     once. (TestPlanIsSound)
+//
 //   - S10 Sums are solved together only where no sum of the family has one unknown, and then the fewest that do. Groups of
 //     bodies are only looked at where no body and not the whole has such a sum. The family has every connected group of up
 //     to Assembly.EveryGroupOf bodies, and the sides of pins. (TestPromise, TestPromiseOfLargeFrames, TestSidesOfPairs)
+//
 //   - S11 Of the family not all sums are listed, but enough: where one leaves no more than k unknowns, one that is listed
 //     does. For all other forces pass through its centre, or are perpendicular to its direction, so that any k + 2 lines
 //     of unknowns, or k + 1 directions, lead to it. (TestPromise)
+//
 //   - S12 The stretches of a member follow each other from 0 to its length; on each dM/dx = V, and V and N are the sums of
 //     what acts on the starting side. (TestAgainstSlices)
+//
 //   - S13 Between stretches N and V step by the components of the point loads there and M by the couples, by nothing
 //     else; at joints the ends of members balance. (TestAgainstSlices, TestJointsBalance)
+//
 //   - S14 Stations are in order, miss no place where V changes its sign, and no M between them exceeds all at them.
 //     (TestStationsOfRandomFrames)
 //

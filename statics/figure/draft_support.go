@@ -62,7 +62,7 @@ func (d *draft) hindrance(at Position, toward Direction) float64 {
 	return d.crowd(at, toward, narrow) + 0.5*d.crowd(at, toward, walled) + d.passing(at, toward)
 }
 
-// aside is the freer of the directions square to a support that has no room on its joint: it stands there beside it.
+// aside is the freer of the directions perpendicular to a support that has no room on its joint: it stands there beside it.
 func (d *draft) aside(at Position, toward Direction) Direction {
 	if v := toward.Left(); d.crowd(at, v, wide) < d.crowd(at, v.Opposite(), wide) || d.crowd(at, v, wide) == d.crowd(at, v.Opposite(), wide) && v.Y > 0 {
 		return v

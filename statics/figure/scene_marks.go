@@ -36,7 +36,7 @@ const (
 type Symbol struct {
 	Kind   SymbolKind
 	At     Position
-	Toward Direction // support: to the ground. pin: the side of the joint it lies on, or nought. slot, sleeve: its line. couple: the side on which it stands if its point is taken
+	Toward Direction // support: to the ground. pin: the side of the joint it lies on, or zero. slot, sleeve: its line. couple: the side on which it stands if its point is taken
 	Aside  Direction // of a support that has no room on its joint: where it stands beside it, on a lug; else none
 	Text   string    // a value or note, or none
 	Look
@@ -47,7 +47,7 @@ type Arrow struct {
 	At     Position
 	Toward Direction // its sense
 	Pull   bool      // the tail stands at the point; otherwise the head does
-	Beside Direction // not nought where a member runs both ways along the arrow: it stands on this side of it
+	Beside Direction // not zero where a member runs both ways along the arrow: it stands on this side of it
 	Text   string
 	Look
 }
@@ -83,7 +83,7 @@ type Note struct {
 	Look
 }
 
-// A Curve is an internal force along a member, drawn square to it.
+// A Curve is an internal force along a member, drawn perpendicular to it.
 type Curve struct {
 	From, To  Position
 	Side      Direction  // the side on which positive values stand

@@ -35,7 +35,7 @@ func (p *painter) arrow(a figure.Arrow) {
 }
 
 // beside is a place close on that side of a point, its arrow's own line, from which an arrow finds free cells along a ray,
-// past what stands square to it.
+// past what stands perpendicular to it.
 func (p *painter) beside(at spot, side, ray figure.Direction) spot {
 	dc, dr := cellStep(ray)
 	c, r := at.by(side, 2).cell()

@@ -42,7 +42,7 @@ func (p *layout) arrow(a figure.Arrow) {
 // besides is the nearest place on that side of a point from which an arrow finds room along a ray.
 func (p *layout) besides(at Place, side, ray figure.Direction) Place {
 	const first = 6.5
-	for _, slide := range []float64{clearance, arrowRoom + clearance, 2 * arrowRoom, 4 * arrowRoom} { // past what stands square to it
+	for _, slide := range []float64{clearance, arrowRoom + clearance, 2 * arrowRoom, 4 * arrowRoom} { // past what stands perpendicular to it
 		from := at.by(side, first).by(ray, slide)
 		if p.isFree(bar(from, from.by(ray, arrowLength), arrowRoom-2), at) {
 			return from.by(ray, -clearance)
