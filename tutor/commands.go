@@ -28,7 +28,7 @@ func init() { // here, since help lists the table itself
 		{"tell", "tells the value and goes on", record.Told, (*Lesson).tell, false},
 		{"back", "returns to the question before", record.Back, (*Lesson).back, false},
 		{"resume", "takes up earlier work on this problem, before anything is answered", "", (*Lesson).resume, false},
-		{"restart", "sets aside what was done here, now and earlier, and begins anew", "", (*Lesson).restart, false},
+		{"restart", "sets aside what was done here, now and earlier, and begins anew", "", restart, false},
 		{"sheet", "lists what is known", record.Listed, (*Lesson).showSheet, false},
 		{"help", "lists what can be typed", record.Listed, help, false},
 		{"quit", "stops; what is done is kept", record.Left, quit, false},
@@ -79,7 +79,7 @@ func (l *Lesson) resume(q Question, _ bool) Reply {
 
 // restart begins anew. What was done on the problem at this level, in this run or before, is set aside in the record for
 // good; only for what was learned of kinds of steps does it count.
-func (l *Lesson) restart(q Question, _ bool) Reply {
+func restart(l *Lesson, q Question, _ bool) Reply {
 	if l.again || !l.sheet.begun() && l.Earlier() == 0 {
 		return Reply{Kind: Unread, Lines: []string{"There is nothing to set aside here: this is the beginning."}}
 	}

@@ -175,7 +175,7 @@ func (l *Lesson) take(line string) Reply {
 	case word == "":
 		return Reply{Kind: Unread, Lines: []string{"Type a value for " + q.Name + ", or help."}}
 	}
-	if r, more := l.whole(q, line); more {
+	if r, more := takeWhole(l, q, line); more {
 		return r
 	}
 	return l.value(q, line)

@@ -20,8 +20,8 @@ func (q Question) ofTerm() bool { return q.Kind == TermSize || q.Kind == TermArm
 func (q Question) sameTerm(o Question) bool { return q.sameSum(o) && o.Term == q.Term }
 func (q Question) sameSum(o Question) bool  { return o.ofTerm() && o.Step == q.Step && o.Sum == q.Sum }
 
-// whole takes a line that holds more than the piece asked for; false where it does not.
-func (l *Lesson) whole(q Question, line string) (Reply, bool) {
+// takeWhole takes a line that holds more than the piece asked for; false where it does not.
+func takeWhole(l *Lesson, q Question, line string) (Reply, bool) {
 	if !q.ofTerm() || l.sheet.exam {
 		return Reply{}, false
 	}
@@ -30,17 +30,17 @@ func (l *Lesson) whole(q Question, line string) (Reply, bool) {
 	}
 	named := l.about.mentionsForce(line)
 	if named && strings.Contains(line, "=") {
-		return l.wholeSum(q, line), true
+		return takeWholeSum(l, q, line), true
 	}
 	w, ok := l.bench().readWhole(q, line, named)
 	switch {
 	case !ok:
 		return Reply{}, false
 	case w.right():
-		return l.settlePieces(line, "that is the whole term, with its sign.", q.sameTerm), true
+		return settlePieces(l, line, "that is the whole term, with its sign.", q.sameTerm), true
 	case w.opposite() && !w.signed && q.Kind != TermSign:
 		unsigned := func(o Question) bool { return q.sameTerm(o) && o.Kind != TermSign }
-		return l.settlePieces(line, "that is the size of the term: which sign does it have?", unsigned), true
+		return settlePieces(l, line, "that is the size of the term: which sign does it have?", unsigned), true
 	case !w.signed && !named && q.Kind != TermSign:
 		return Reply{}, false // a piece, and a wrong one
 	}
@@ -60,22 +60,22 @@ func (m *matter) mentionsForce(line string) bool {
 	return false
 }
 
-// wholeSum judges the whole sum in one line.
-func (l *Lesson) wholeSum(q Question, line string) Reply {
+// takeWholeSum judges the whole sum in one line.
+func takeWholeSum(l *Lesson, q Question, line string) Reply {
 	typed, err := notation.ReadSum(l.bench().judge().Decimals(line), l.about.problem.Units, l.about.namesForce)
 	if err != nil {
 		return unread(judging.Placed(line, err))
 	}
 	found := l.bench().judge().Sum(l.about.solution.Plan[q.Step].Sums[q.Sum], typed, l.sheet.known)
 	if found.Verdict.Right() {
-		return l.settlePieces(line, "that is the whole sum, term by term.", q.sameSum)
+		return settlePieces(l, line, "that is the whole sum, term by term.", q.sameSum)
 	}
 	l.sheet.inHand().tries++
 	return l.settle(line, ruling{verdict: found.Verdict, says: found.Says, slips: found.Slips})
 }
 
 // settlePieces settles the questions from the one in hand on that are of a sort, all by one line.
-func (l *Lesson) settlePieces(line, says string, sort func(Question) bool) Reply {
+func settlePieces(l *Lesson, line, says string, sort func(Question) bool) Reply {
 	for {
 		q, asking := l.Now()
 		if !asking || !sort(q) {
