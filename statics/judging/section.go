@@ -20,8 +20,12 @@ type Found struct {
 func (j Judge) Section(member int, at statics.Station, q statics.Quantity) *Case {
 	j = j.full()
 	var targets []target
-	for _, values := range j.values() {
-		targets = append(targets, j.Cut(member, at, q, values))
+	for _, side := range []statics.KeptSide{statics.ToEnd, statics.FromStart} { // the student may keep either piece
+		for _, values := range j.values() {
+			cut := j.Cut(member, at, q, values)
+			cut.Side = side
+			targets = append(targets, cut)
+		}
 	}
 	s := &section{j, member, at, q}
 	c := j.newCase(at.Of(q), targets, s.balances)

@@ -45,10 +45,12 @@ func (j Judge) Term(s Step, sum, term int, entry Entry) *Case {
 
 // entered is what stands in a term where it is asked for.
 func (j Judge) entered(c *termCase, t statics.Term) exact.Num {
-	switch c.entry {
-	case Size:
+	switch {
+	case c.entry == Size && t.What == statics.TurnOnly:
+		return t.Size.Mul(t.Arm) // a couple has no arm of its own; one that it was given stands in its size
+	case c.entry == Size:
 		return t.Size
-	case Arm:
+	case c.entry == Arm:
 		return t.Arm
 	}
 	return exact.Int(int64(j.ShownSign(c.step.Sums[c.sum], t)))
@@ -64,6 +66,14 @@ func (c *Case) TermSlips(v Typed) []*slip.Slip {
 		is := c.judge.entered(c.term, a.Term)
 		if same := v.Value.Equal(is) || c.term.entry != Sign && v.Means(is); same && !slices.Contains(all, a.Slip) {
 			all = append(all, a.Slip)
+		}
+	}
+	if c.term.entry == Sign {
+		return all
+	}
+	for _, n := range slip.OfNumber(c.Truth) {
+		if v.Means(n.Value) && !slices.Contains(all, n.Slip) {
+			all = append(all, n.Slip)
 		}
 	}
 	return all

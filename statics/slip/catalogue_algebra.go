@@ -172,17 +172,29 @@ func answerDigitsSwapped(s *setting) []change {
 	if s.n > 0 || s.right.IsZero() {
 		return nil
 	}
-	right := s.right.Abs()
-	swapped := digitsSwapped(right)
-	for _, figures := range []int{3, 4} {
-		swapped = append(swapped, digitsSwapped(exact.MustParse(right.Figures(figures)))...)
-	}
 	var all []change
+	for _, v := range answersSwapped(s.right) {
+		all = append(all, given(v))
+	}
+	return all
+}
+
+// answersSwapped lists what comes of a number by exchanging two neighbouring figures, in full or rounded to three or four.
+func answersSwapped(right exact.Num) []exact.Num {
+	if right.IsZero() {
+		return nil
+	}
+	size := right.Abs()
+	swapped := digitsSwapped(size)
+	for _, figures := range []int{3, 4} {
+		swapped = append(swapped, digitsSwapped(exact.MustParse(size.Figures(figures)))...)
+	}
+	var all []exact.Num
 	for _, v := range distinct(swapped) {
-		if s.right.Sign() < 0 {
+		if right.Sign() < 0 {
 			v = v.Neg()
 		}
-		all = append(all, given(v))
+		all = append(all, v)
 	}
 	return all
 }

@@ -35,7 +35,7 @@ var spreadSlips = []Slip{
 	{ID: "distance-to-load-forgotten", Group: Spread, About: Arm, Needs: Measuring, Source: "GD", find: distanceToLoadForgotten,
 		Says: "The arm of a distributed load starts at the centre, not where the load begins: how far is the load from the centre?"},
 	{ID: "spread-counted-twice", Group: Spread, About: Size, Needs: Measuring, Source: "TB", find: spreadCountedTwice,
-		Says: "The resultant takes the place of the distributed load: how many times is the load counted?"},
+		Says: "A load counts once in a sum, by its resultant: how many times is each load counted?"},
 	{ID: "run-for-slope", Group: Spread, About: Size, Needs: Measuring, Source: "TB", find: runForSlope,
 		Says: "An intensity belongs to the length on which it is given, along the slope or in projection: which length belongs to this intensity?"},
 	{ID: "square-for-upright", Group: Spread, About: Sense, Needs: Measuring, Source: "TB", find: squareForUpright,
@@ -136,7 +136,7 @@ func distanceToLoadForgotten(s *setting) []change {
 }
 
 func spreadCountedTwice(s *setting) []change {
-	return s.shaped(statics.Uniform).scaled(func(statics.Action) exact.Num { return two })
+	return s.forcesOfLoads(func(statics.Term) bool { return true }).scaled(func(statics.Action) exact.Num { return two })
 }
 
 // runForSlope counts an intensity on the length along the member instead of its projection, or the reverse.

@@ -155,7 +155,7 @@ func (ts terms) whole() []change {
 // onMembers lists the terms of forces that are loads between the ends of members, but for those on a member that is cut.
 func (s *setting) onMembers() terms {
 	return s.withArms().filter(func(t statics.Term) bool {
-		return isLoad(t) && s.load(t).Joint == statics.None && !s.onMember(t)
+		return isLoad(t) && s.load(t).Joint == statics.None && !s.onCutMember(t)
 	})
 }
 

@@ -14,7 +14,7 @@ var pinSlips = []Slip{
 	{ID: "pin-component-left-off", Group: PinPair, About: Presence, Needs: Choosing, Source: "SD8, TB", find: pinComponentLeftOff,
 		Says: "A pin force has two components, and each has its own place in the sum: are both components in the sum?"},
 	{ID: "value-of-another-pin", Group: PinPair, About: Size, Needs: Copying, Source: "DV", find: valueOfAnotherPin,
-		Says: "Each pin has forces of its own: which pin does the value in this term belong to?"},
+		Says: "Each force has a value of its own: which force does the value in this term belong to?"},
 }
 
 // reversed lists those that act on this body against their names.
@@ -74,15 +74,18 @@ func pinComponentLeftOff(s *setting) []change {
 	return all
 }
 
-// valueOfAnotherPin puts in the known value of a parallel pin force at another joint.
+// valueOfAnotherPin puts in the known value of a parallel pin force at another joint; where the sum stands with its names,
+// of any other force that is known.
 func valueOfAnotherPin(s *setting) []change {
+	named := s.pinForces()
+	if s.question.Stands {
+		named = s.known().filter(func(t statics.Term) bool { return t.Force != statics.None })
+	}
 	var all []change
-	for _, g := range s.pinForces().grouped(s.byGiver) {
+	for _, g := range named.grouped(s.byGiver) {
 		i := g.first().Force
-		f := s.Assembly.Forces[i]
-		for j, other := range s.Assembly.Forces {
-			if other.Couple != f.Couple || other.Joint == f.Joint || !s.question.Known(j) || other.Kind == statics.Reaction ||
-				!other.Along.Cross(f.Along).IsZero() || s.question.Values[j].IsZero() {
+		for j := range s.Assembly.Forces {
+			if j == i || !s.question.Known(j) || s.question.Values[j].IsZero() || !s.question.Stands && !s.likePin(i, j) {
 				continue
 			}
 			ratio := over(s.question.Values[j], s.question.Values[i])
@@ -93,4 +96,10 @@ func valueOfAnotherPin(s *setting) []change {
 		}
 	}
 	return all
+}
+
+// likePin reports whether two forces are parallel pin forces at different joints.
+func (s *setting) likePin(i, j int) bool {
+	f, other := s.Assembly.Forces[i], s.Assembly.Forces[j]
+	return other.Couple == f.Couple && other.Joint != f.Joint && other.Kind != statics.Reaction && other.Along.Cross(f.Along).IsZero()
 }

@@ -19,6 +19,8 @@ var solvingSlips = []Slip{
 		Says: "The decimal point of a product follows from its factors: about how large must each product be?"},
 	{ID: "division-inverted", Group: Algebra, About: Answer, Needs: Dividing, Source: "DV", find: divisionInverted,
 		Says: "The known terms are divided by what multiplies the unknown, not the other way round: what is divided by what?"},
+	{ID: "divided-by-another-number", Group: Algebra, About: Answer, Needs: Dividing, Source: "GD", find: dividedByAnotherNumber,
+		Says: "What the unknown is multiplied by divides the known terms: which number stands beside the unknown?"},
 	{ID: "one-term-divided", Group: Algebra, About: Answer, Needs: Dividing, Source: "DV", find: oneTermDivided,
 		Says: "Dividing a sum divides each of its terms: which terms are divided?"},
 }
@@ -135,6 +137,22 @@ func divisionInverted(s *setting) []change {
 		return nil
 	}
 	return []change{given(over(one, s.right))}
+}
+
+// dividedByAnotherNumber divides by another factor that stands in the sum.
+func dividedByAnotherNumber(s *setting) []change {
+	if !s.divides() || !s.question.Stands {
+		return nil
+	}
+	var all []exact.Num
+	for _, t := range s.known().list() {
+		for _, f := range s.factors(t) {
+			if !f.Equal(s.factor()) {
+				all = append(all, over(s.factor(), f))
+			}
+		}
+	}
+	return s.finally(distinct(all)...)
 }
 
 // oneTermDivided divides one term, or all but one, by the unknown's arm.

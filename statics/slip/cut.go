@@ -34,7 +34,7 @@ func (c Section) keep() *cut {
 	f := &c.Solution.Frame
 	return &cut{
 		Section: c,
-		kept:    statics.Kept{Solution: c.Solution, Member: c.Member, At: c.Station},
+		kept:    statics.Kept{Solution: c.Solution, Member: c.Member, At: c.Station, Side: c.Side},
 		part:    c.Solution.PartOf(c.Member),
 		at:      f.Along(c.Member, c.Station.At),
 		along:   f.Span(c.Member),

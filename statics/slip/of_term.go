@@ -25,8 +25,8 @@ func (q Question) OfTerm(n, i int) []Altered {
 	s := &setting{site: site{q.Assembly, q.Sums[n]}, question: q, n: n}
 	var all []Altered
 	for _, row := range inOrder {
-		if row.About == Presence || row.About == Answer {
-			continue // these do not change a term that is there
+		if row.About == Presence || row.About == Answer || row.Needs == Multiplying {
+			continue // these do not change a term that is there, or its product alone
 		}
 		for _, c := range row.find(s) {
 			t, changed := c.terms[i]

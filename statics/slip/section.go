@@ -13,7 +13,8 @@ type Section struct {
 	Member    int
 	Station   statics.Station
 	Quantity  statics.Quantity
-	Values    []exact.Num // of all forces: exact or the student's own
+	Side      statics.KeptSide // the piece whose sum is written: from the start of the member, or to its end
+	Values    []exact.Num      // of all forces: exact or the student's own
 	Customary bool
 }
 
@@ -24,7 +25,9 @@ func (c Section) Candidates() []Candidate {
 	if !ok {
 		return nil
 	}
-	all := y.candidates(&setting{site: site{q.Assembly, q.Sums[0]}, question: q, right: y.answer, cut: k}, func(*Slip) bool { return true })
+	// Slips along a member go from its start; from the end the same are made in the sum of the piece.
+	want := func(row *Slip) bool { return c.Side != statics.ToEnd || row.Group != Internal }
+	all := y.candidates(&setting{site: site{q.Assembly, q.Sums[0]}, question: q, right: y.answer, cut: k}, want)
 	sortCandidates(all)
 	return all
 }
@@ -32,7 +35,7 @@ func (c Section) Candidates() []Candidate {
 // Excluded is nothing: no sum stands on the page.
 func (c Section) Excluded() []Candidate { return nil }
 
-// Value is what the forces on the starting side of the section give for the quantity.
+// Value is what the forces on the kept side of the section give for the quantity.
 func (c Section) Value() exact.Num {
 	q, _ := c.question()
 	y, _ := q.system()

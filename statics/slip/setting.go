@@ -50,8 +50,13 @@ func (s *setting) where(test func(statics.Term) bool) terms {
 	return all
 }
 
-// onMember reports whether a term comes from a load on the cut member, between or at its ends.
+// onMember reports whether a term comes from a load on the cut member, between or at its ends, where that is worked along
+// from its start.
 func (s *setting) onMember(t statics.Term) bool {
+	return s.cut != nil && s.cut.Side != statics.ToEnd && s.onCutMember(t)
+}
+
+func (s *setting) onCutMember(t statics.Term) bool {
 	return s.cut != nil && isLoad(t) && s.load(t).Joint == statics.None && s.load(t).Member == s.cut.Member
 }
 

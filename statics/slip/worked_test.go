@@ -106,14 +106,18 @@ func (w workedSlip) sum(t *testing.T, words []string) statics.Sum {
 	return a.ForceSum(body, r.direction())
 }
 
-// section reads a place: "V in AB at 3 after".
+// section reads a place: "V in AB at 3 after", "M in AB at 4 from the end".
 func (w workedSlip) section(t *testing.T) Section {
 	t.Helper()
 	_, text, _ := strings.Cut(w.field["section"], ", ")
+	text, fromEnd := strings.CutSuffix(text, " from the end")
 	words := strings.Fields(text)
 	r := frameReader{frame: w.frame.Frame, words: append([]string{words[2]}, words[4])}
 	c := Section{Solution: w.frame.Solution, Quantity: statics.Quantity(strings.Index("NVM", words[0])), Member: r.member(),
 		Values: w.frame.Values, Station: statics.Station{At: r.number(), Exact: true}}
+	if fromEnd {
+		c.Side = statics.ToEnd
+	}
 	for _, s := range w.frame.Diagrams[c.Member].Stations() {
 		if s.At.Equal(c.Station.At) && (len(words) == 5 || words[5] == [...]string{"both", "before", "after"}[s.Side]) {
 			c.Station = s

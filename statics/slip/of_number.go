@@ -1,0 +1,24 @@
+package slip
+
+import "unpin/statics/exact"
+
+// OfNumber lists what slips make of a number as it is written down: two figures exchanged, or the decimal point misplaced.
+func OfNumber(right exact.Num) []Candidate {
+	var all []Candidate
+	add := func(id string, values []exact.Num) {
+		for _, row := range catalogue {
+			for _, v := range values {
+				if row.ID == id && !v.Equal(right) {
+					all = append(all, Candidate{Slip: row, Value: v, Giver: nobody})
+				}
+			}
+		}
+	}
+	var moved []exact.Num
+	for _, ten := range tens {
+		moved = append(moved, right.Mul(ten))
+	}
+	add("power-of-ten", distinct(moved))
+	add("answer-digits-swapped", answersSwapped(right))
+	return all
+}
