@@ -20,6 +20,7 @@ type Case struct {
 	section  *section  // where it is N, V or M at a section
 	lists    func() [][]slip.Candidate
 	excluded func() [][]slip.Candidate // what the slips lead to that cannot have been made
+	farther  func() [][]slip.Candidate // at a section, those in the sum of the piece to the end of the member; or nil
 	step     *Step                     // where a force is asked for whose sums stand on the page
 }
 
@@ -117,5 +118,12 @@ func (c *Case) slipValues() []exact.Num {
 	return all
 }
 
-// Diagnosis is what slips a wrong value may have come from.
-func (c *Case) Diagnosis(v Typed) slip.Diagnosis { return slip.Diagnose(v.Readings(), c.lists()...) }
+// Diagnosis is what slips a wrong value may have come from. A student may keep either piece at a section: that from the
+// start of the member comes first, as the hints take it.
+func (c *Case) Diagnosis(v Typed) slip.Diagnosis {
+	d := slip.Diagnose(v.Readings(), c.lists()...)
+	if len(d.Matches) == 0 && c.farther != nil {
+		d = slip.Diagnose(v.Readings(), c.farther()...)
+	}
+	return d
+}
