@@ -124,6 +124,7 @@ func (c *Case) Diagnosis(v Typed) slip.Diagnosis {
 	d := slip.Diagnose(v.Readings(), c.lists()...)
 	if len(d.Matches) == 0 && c.farther != nil {
 		d = slip.Diagnose(v.Readings(), c.farther()...)
+		d.Unsure = true
 	}
 	return d
 }
