@@ -124,13 +124,15 @@ func TestTerminal(t *testing.T) {
 	s.send("quay")
 	s.expect("find: quay")
 	s.send("\r")
-	s.expect("question 1 of 27")
+	s.expect("Before you begin")
+	s.send("\r")
+	s.expect("question 1 of 28")
 	s.send("\x1b[200~6 kN\x1b[201~")
 	s.expect("Dx [kN] = 6 kN")
 	s.resize(120, 40)
-	s.expect("ctrl+f large figure")
+	s.expect("ctrl+f figures")
 	s.send("\r")
-	s.expect("question 2 of 27")
+	s.expect("question 2 of 28")
 	s.expect("right: ")
 	s.send("12\x1b[15;7~\x1b[99;99u3\x1b[D\x1b[D9") // keys that mean nothing, then left, left
 	s.expect("= 1923")
@@ -141,16 +143,16 @@ func TestTerminal(t *testing.T) {
 	s.send("\x05\x15?")
 	s.expect("Help")
 	s.send("q")
-	s.expect("question 2 of 27")
+	s.expect("question 2 of 28")
 	s.send("\x03")
 	s.expect("left with 0")
 	if s.screen.Mode()&vt10x.ModeAltScreen != 0 || !s.screen.CursorVisible() {
 		t.Error("the terminal is not left as it was found")
 	}
 	s.send("\r")
-	s.expect("1 of 27 settled earlier")
-	s.send("resume\r")
-	s.expect("question 2 of 27")
+	s.expect("Earlier work: 1 of 28")
+	s.send("\r")
+	s.expect("question 2 of 28")
 	s.send("quit\r")
 	s.expect("then with 0")
 	<-s.ended
@@ -159,6 +161,8 @@ func TestTerminal(t *testing.T) {
 // TestTerminalWithoutColour makes sure that NO_COLOR and a terminal without abilities are honoured.
 func TestTerminalWithoutColour(t *testing.T) {
 	s := newSession(t, `NO_COLOR=1 unpin practise jetty-deck --ascii; TERM=dumb unpin practise jetty-deck`, 80, 24)
+	s.expect("enter begin")
+	s.send("\r")
 	s.expect("question 1 of 14")
 	s.send("tell\r")
 	s.expect("question 2 of 14")

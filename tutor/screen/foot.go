@@ -11,15 +11,12 @@ type keyWord struct {
 	last      bool // the screen says so elsewhere too
 }
 
-// helpLine is what the keys do now. Where not all of it fits in w cells, ctrl+t is written ^T, and the first that fit are
-// told; what the screen tells elsewhere comes only where there is room left.
+// helpLine is what the keys do now. Where not all of it fits in w cells, the first that fit are told, closer together;
+// what the screen tells elsewhere comes only where there is room left.
 func (m *Model) helpLine(w int) line {
 	all := m.keyWords()
 	if fit := fitWords(all, w, 3); len(fit) == len(all) {
 		return wordsLine(fit, 3)
-	}
-	for i := range all {
-		all[i].key = brief(all[i].key)
 	}
 	return wordsLine(fitWords(all, w, 2), 2)
 }
@@ -68,15 +65,4 @@ func wordsLine(words []keyWord, gap int) line {
 		l = append(l, span{k.key, strongInk}, span{" " + k.word, noteInk})
 	}
 	return l
-}
-
-// brief is how keys are written where there is little room: ctrl+t as ^T.
-func brief(keys string) string {
-	names := strings.Split(keys, ", ")
-	for i, name := range names {
-		if letter, ok := strings.CutPrefix(name, "ctrl+"); ok {
-			names[i] = "^" + strings.ToUpper(letter)
-		}
-	}
-	return strings.Join(names, " ")
 }

@@ -25,28 +25,19 @@ func TestFitWords(t *testing.T) {
 	}
 }
 
-// TestBrief writes keys shorter.
-func TestBrief(t *testing.T) {
-	t.Parallel()
-	for keys, want := range map[string]string{"ctrl+t": "^T", "ctrl+p, ctrl+n": "^P ^N", "left, right": "left right", "enter": "enter", "?": "?"} {
-		if got := brief(keys); got != want {
-			t.Errorf("brief(%q) = %q, want %q", keys, got, want)
-		}
-	}
-}
-
 // TestFootAtEightyColumns holds that the keys that matter are told at 80 columns, and at 60.
 func TestFootAtEightyColumns(t *testing.T) {
 	t.Parallel()
-	for _, s := range [][2]int{{80, 24}, {60, 18}} {
+	matter := []string{"tab sheet", "ctrl+t hint", "ctrl+f figures", "? help", "ctrl+x task", "esc back"}
+	for _, s := range []struct{ w, h, told int }{{80, 24, 6}, {60, 18, 4}} {
 		m := inLesson(t, "riding-hall", 1)
-		size(m, s[0], s[1])
+		size(m, s.w, s.h)
 		press(m, "7", "enter")
 		foot := bare(m.View())
 		foot = foot[strings.LastIndexByte(foot, '\n')+1:]
-		for _, want := range []string{"tab sheet", "^T hint", "^F figures", "^X task", "? help", "esc back"} {
+		for _, want := range matter[:s.told] {
 			if !strings.Contains(foot, want) {
-				t.Errorf("at %d columns %q is not told: %s", s[0], want, foot)
+				t.Errorf("at %d columns %q is not told: %s", s.w, want, foot)
 			}
 		}
 	}
