@@ -76,7 +76,7 @@ func (fb *feedback) termRight(q Question) string {
 	return "that is the size of this force."
 }
 
-// alone says why the unknown came out alone: what keeps the other unknowns of the body out of the sum.
+// alone says why the unknown is the only one in its sum: what keeps the other unknowns of the body out of the sum.
 func (fb *feedback) alone(q Question) string {
 	step := fb.about.solution.Plan[q.Step]
 	if len(step.Sums) > 1 {
@@ -97,7 +97,7 @@ func (fb *feedback) alone(q Question) string {
 		return q.Name + " was the only unknown left on " + wording.Body(fb.about.solution.Assembly, s.Body) + "."
 	}
 	why := fb.about.words().Absent(kept)
-	return strings.TrimSuffix(strings.ReplaceAll(why, ". ", ", and "), ".") + ", so " + q.Name + " comes out alone."
+	return strings.TrimSuffix(strings.ReplaceAll(why, ". ", ", and "), ".") + ", so " + q.Name + " is the only unknown in this sum."
 }
 
 // forceWrong says where to look after a wrong value of a force.
