@@ -47,7 +47,8 @@ func minusNotPutIn(s *setting) []change {
 // a distributed load, or the size of a force; the component's ratio; the arm. None of them is negative.
 func (s *setting) factors(t statics.Term) []exact.Num {
 	var all []exact.Num
-	force, ratio := one, t.Size
+	var force exact.Num
+	ratio := t.Size
 	if t.Force != statics.None {
 		force = s.question.Values[t.Force].Abs()
 		all = append(all, force)
