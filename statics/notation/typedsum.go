@@ -29,7 +29,16 @@ type TypedFactor struct {
 // NameMatches. A title before it is passed over, such as ΣM_A = or ΣFx:, and after one = 0 may be left out. A force may stand in any one factor of a term, but forces do not multiply or divide. Brackets about a force
 // are multiplied out: 2(Cy − 3) has two terms. Errors are *ReadError.
 func ReadSum(text string, u Units, known func(name string) bool) (TypedSum, error) {
-	text = withoutTitle(text)
+	s, fault := readSum(withoutTitle(text), u, known)
+	if fault != nil { // what stands for a title may reach further than what was typed
+		fault.Start, fault.End = min(fault.Start, len(text)), min(fault.End, len(text))
+		return TypedSum{}, fault
+	}
+	return s, nil
+}
+
+// readSum is ReadSum of a sum without a title.
+func readSum(text string, u Units, known func(name string) bool) (TypedSum, *ReadError) {
 	tokens, fault := lex(timesApart(text))
 	if fault != nil {
 		return TypedSum{}, fault
