@@ -32,8 +32,7 @@ func (m measure) percent() float64 {
 // wanted is what the measure must keep to, in words.
 func (m measure) wanted() string {
 	switch {
-	case m.open:
-	case testing.Short() && m.of > 0: // a sample; the whole is held to what is wanted
+	case m.open, testing.Short() && m.of > 0: // of a sample: the whole is held to what is wanted
 		return ""
 	case m.least > 0:
 		return fmt.Sprintf("≥ %g %%", m.least)
