@@ -36,6 +36,15 @@ func describe(p *Problem) string {
 	for _, v := range p.Vary {
 		d.line("vary %s %s = %v", v.Name, v.Text, v.Choices)
 	}
+	for _, c := range p.Where {
+		d.line("where %s: %v", c.Text, c.Holds)
+	}
+	if p.title != nil && p.Where != nil {
+		d.line("text %s", p.Text)
+		for _, n := range p.Numbers() {
+			d.line("number %s %q of role %d is %v", n.Name, n.Text, n.Role, n.Value)
+		}
+	}
 	d.line("ask %s, find %v", p.Conventions, p.Find)
 	d.line("grade %d skills %v", p.Grade, p.Skills)
 	for _, w := range p.Warnings {

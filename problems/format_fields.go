@@ -34,7 +34,7 @@ var (
 // problemFields are the fields of a file.
 var problemFields = fields{
 	{name: "title", shapes: oneScalar, need: true, also: []string{"name", "heading"}, like: "Loading-bay canopy", doc: "The problem in a few words."},
-	{name: "text", shapes: oneScalar, also: []string{"description", "story", "scenario"}, like: "A canopy hangs on a wall column. Find all forces.", doc: "The scenario, and what is asked, in a few sentences."},
+	{name: "text", shapes: oneScalar, also: []string{"description", "story", "scenario"}, like: "A canopy hangs on a wall column. Find all forces.", doc: "The scenario, and what is asked, in a few sentences; {w} stands for the given number w."},
 	{name: "units", shapes: oneScalar, need: true, also: []string{"unit"}, like: "kN m", doc: "Force then length: N kN MN lb kip, mm m in ft; or the letters P L."},
 	{name: "given", shapes: oneTable, also: []string{"data", "values", "parameters", "variables"}, like: "{h: 4.5, w: 8}", doc: "Names for numbers, usable in any number."},
 	{name: "joints", shapes: oneTable, need: true, also: []string{"nodes", "points"}, like: "{A: [0, 0], B: [0, 4], C: [6, 4]}", doc: "Each joint's name and [x, y]."},
@@ -44,7 +44,7 @@ var problemFields = fields{
 	{name: "sleeves", shapes: oneTable, like: "{C: {free: [CD], along: CD}}", doc: "Joints where members slide along a line but do not turn."},
 	{name: "supports", shapes: oneTable, also: []string{"reactions", "restraints"}, like: "{A: fixed, C: {roller: up}}", doc: "What holds the frame, by joint."},
 	{name: "loads", shapes: oneList, also: []string{"forces"}, like: "[{point: 30, to: down, on: BC, at: 2.4}]", doc: "Point loads, couples and spread loads."},
-	{name: "vary", shapes: oneTable, also: []string{"variants"}, like: "{h: 3..6 by 0.5}", doc: "The values that given numbers may take in variants: 3..6 by 0.5, or a list."},
+	{name: "vary", shapes: oneTable, also: []string{"variants"}, like: "{h: 3..6 by 0.5}", doc: "The values that given numbers may take in variants: 3..6 by 0.5, or a list; where: ['h < w'] has what they must keep to."},
 	{name: "ask", shapes: oneTable, of: askFields, like: "{figures: 3}", doc: "What is asked, and in which conventions."},
 	{name: "grade", shapes: oneScalar, also: []string{"level", "difficulty"}, like: "3", doc: "How hard it is, from 1 to 6."},
 	{name: "skills", shapes: oneList, words: skillNames(), like: "[pin-pair, moment-centre]", doc: "The skills it exercises."},

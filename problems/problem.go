@@ -22,6 +22,11 @@ type Problem struct {
 	Skills      []string        // names from Skills
 	Entries     []wording.Entry // the loads as written; statics.Load.Entry is an index into it
 	Warnings    []string        // what is legal but likely a mistake, a sentence each
+	Where       []Condition     // what the numbers of variants keep to, in file order
+
+	source      string   // the file
+	numbers     []Number // those of the file that have a role
+	title, text template // with the names of given numbers
 }
 
 // A Given is a name for a number.
@@ -38,10 +43,19 @@ type Variation struct {
 	Choices []exact.Num // at least two, all different
 }
 
+// A Condition is a comparison of numbers that variants of a problem keep to.
+type Condition struct {
+	Text  string // as written: "h < w"
+	Holds bool   // for the given numbers of this problem
+}
+
 // In is the problem in other conventions.
 func (p *Problem) In(c notation.Conventions) *Problem {
 	other := *p
 	other.Conventions = c
+	if p.title != nil || p.text != nil {
+		other.fillTexts()
+	}
 	return &other
 }
 

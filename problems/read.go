@@ -30,7 +30,7 @@ func Read(name string, data []byte) (*Problem, error) {
 		return nil, r.faults.err()
 	}
 	src, unclean := newSource(data)
-	r.source = src
+	r.source, r.problem.source = src, src.text
 	if unclean != nil {
 		r.faults.add(*unclean)
 		return nil, r.faults.err()
@@ -117,6 +117,7 @@ func (r *reader) read(tree *node) {
 	loadReader{r.pinReader}.loads(values["loads"])
 	variationReader{r.numberReader}.vary(values["vary"])
 	r.ask(values["ask"])
+	r.templates(values)
 	if len(r.faults.List) == 0 {
 		r.warnForeign()
 		warner{r.pinReader}.warnings()
@@ -140,6 +141,17 @@ func (r *numberReader) describe(values map[string]*node) {
 	if n := values["skills"]; n != nil {
 		r.problem.Skills = texts(n.items)
 	}
+}
+
+// templates puts the given numbers where title and text name them.
+func (r *numberReader) templates(values map[string]*node) {
+	if n := values["title"]; n != nil {
+		r.problem.title = r.template(n, r.problem.Title, "title")
+	}
+	if n := values["text"]; n != nil {
+		r.problem.text = r.template(n, r.problem.Text, "text")
+	}
+	r.problem.fillTexts()
 }
 
 // The most characters of the title and of the scenario.

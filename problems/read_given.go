@@ -29,6 +29,7 @@ func (r *numberReader) given(n *node) {
 		name := e.key.text
 		if g.settle(name) {
 			r.problem.Given = append(r.problem.Given, Given{name, e.value.text, r.numbers[name]})
+			r.note(e.value, GivenNumber, name, r.numbers[name])
 		}
 	}
 }
@@ -44,6 +45,8 @@ func (r *numberReader) givenName(key *node) bool {
 		r.fault(key.at, quoted(name)+" cannot be a name for a number", remedy)
 	case r.problem.Units.Reserved(name):
 		r.fault(key.at, name+" already has a meaning in numbers, as a unit or a function", fmt.Sprintf("Choose another name, such as %s1.", name))
+	case name == whereWord:
+		r.fault(key.at, name+" already has a meaning under vary", fmt.Sprintf("Choose another name, such as %s1.", name))
 	case slices.Contains(positionWords, name):
 		r.fault(key.at, name+" already has a meaning in positions", fmt.Sprintf("Choose another name, such as %s1.", name))
 	default:

@@ -77,6 +77,10 @@ func (r *numberReader) point(n *node, name string) (statics.Point, bool) {
 		return statics.Point{}, false
 	}
 	p, ok := r.pair(n, "the place of "+name, "[6, 4]", notation.Length)
+	if ok {
+		r.note(n.items[0], Abscissa, name, p[0])
+		r.note(n.items[1], Ordinate, name, p[1])
+	}
 	return statics.Point{X: p[0], Y: p[1]}, ok
 }
 

@@ -64,7 +64,11 @@ func (r *frameReader) plainDistance(n *node, what string) (exact.Num, bool) {
 		r.fault(n.at, fmt.Sprintf("%s does not say what it is a part of", quoted(n.text)), fmt.Sprintf("Write %s: %s length.", what, n.text))
 		return exact.Num{}, false
 	}
-	return r.numberText(n, n.text, notation.Length)
+	x, ok := r.numberText(n, n.text, notation.Length)
+	if ok {
+		r.note(n, Distance, what, x)
+	}
+	return x, ok
 }
 
 // base is how far a reach runs in length, run or rise.

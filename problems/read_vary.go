@@ -22,6 +22,10 @@ func (r variationReader) vary(n *node) {
 	}
 	for _, e := range n.entries {
 		name := e.key.text
+		if name == whereWord {
+			r.where(e.value)
+			continue
+		}
 		_, known := r.numbers[name]
 		if !known && !r.spoiled[name] {
 			r.fault(e.key.at, quoted(name)+" is not among the given numbers", r.varyRemedy(name))
