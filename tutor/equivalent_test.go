@@ -43,7 +43,7 @@ func TestEquivalentSums(t *testing.T) {
 		if r := l.Type(choiceText(l, s)); !r.Verdict.Right() {
 			return // it holds nothing unknown
 		}
-		equation, flawed := drawnEquation(t, l, l.View().Chosen())
+		equation, flawed := drawnEquation(t, l, l.Display(false).chosen())
 		if flawed != "" {
 			if r := l.Type(flawed); r.Kind != Judged || r.Verdict.Right() {
 				t.Fatalf("%s, %s: %s is accepted: %v", p.Name, choiceText(l, s), flawed, r.Lines)

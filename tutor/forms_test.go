@@ -33,7 +33,7 @@ func ownForms(l *Lesson, q Question) (right, opposite []string) {
 	case q.Kind != SectionPart:
 		return nil, nil
 	}
-	across := l.View().ShearDirection(q.Member)
+	across := l.Display(false).ShearDirection(q.Member)
 	words := [...][2]string{
 		{"tension", "compression"},
 		{notation.DirectionWord(across), notation.DirectionWord(across.Neg())},

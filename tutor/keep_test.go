@@ -190,7 +190,7 @@ func TestOwnPlansAreNotMixed(t *testing.T) {
 	l.Type("y")
 	third := kept(t, s, "jetty-deck", Blank, now)
 	third.Type("resume")
-	if q, _ := third.Now(); q.Kind != TypeSum || third.View().Chosen().Moment {
+	if q, _ := third.Now(); q.Kind != TypeSum || third.Display(false).chosen().Moment {
 		t.Errorf("what was added after resuming is not taken up: %s is asked", q.Name)
 	}
 }

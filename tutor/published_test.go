@@ -68,7 +68,7 @@ func answerAll(t *testing.T, p *problems.Problem, level tutor.Level, say speaker
 		answers++
 		r := l.Type(line)
 		if r.Kind != tutor.Judged || !want(q, r.Verdict) {
-			t.Errorf("%s (%s): %s = %q, exactly %s: %v", l.View().Title(), level, q.Name, line, truth(l, q), r.Lines)
+			t.Errorf("%s (%s): %s = %q, exactly %s: %v", l.Display(false).Title(), level, q.Name, line, truth(l, q), r.Lines)
 		}
 		if r.Kind != tutor.Judged || !r.Verdict.Right() {
 			l.Type("tell")
@@ -80,12 +80,12 @@ func answerAll(t *testing.T, p *problems.Problem, level tutor.Level, say speaker
 func truth(l *tutor.Lesson, q tutor.Question) exact.Num {
 	switch q.Kind {
 	case tutor.ForceValue:
-		return l.View().Value(q.Force)
+		return l.Solution().Values[q.Force]
 	case tutor.SectionPart:
 		i := q.Station.InternalForces
 		return [...]exact.Num{i.N, i.V, i.M}[q.Quantity]
 	}
-	sum := l.View().Step(q.Step).Sums[q.Sum]
+	sum := l.Solution().Plan[q.Step].Sums[q.Sum]
 	term := sum.Terms[q.Term]
 	switch q.Kind {
 	case tutor.TermSize:
@@ -93,7 +93,7 @@ func truth(l *tutor.Lesson, q tutor.Question) exact.Num {
 	case tutor.TermArm:
 		return term.Arm
 	}
-	if sum.Moment && l.View().Style(false).Moments == notation.ClockwiseMoments {
+	if sum.Moment && l.Display(false).Style().Moments == notation.ClockwiseMoments {
 		return exact.Int(int64(-term.Sign))
 	}
 	return exact.Int(int64(term.Sign))
@@ -233,7 +233,7 @@ func TestSizesWithSenses(t *testing.T) {
 			if turned {
 				acts = v.Neg()
 			}
-			return v.Abs().Decimal(30) + " " + notation.SenseOf(l.View().Assembly().Forces[q.Force], acts)
+			return v.Abs().Decimal(30) + " " + notation.SenseOf(l.Solution().Forces[q.Force], acts)
 		}
 	}
 	eachProblem(t, func(t *testing.T, p *problems.Problem) {
@@ -255,12 +255,12 @@ func TestRoundedValuesCarriedOn(t *testing.T) {
 				return truth(l, q).Figures(3)
 			}
 			if mine == nil {
-				for i := range l.View().Assembly().Forces {
-					mine = append(mine, l.View().Value(i))
+				for i := range l.Solution().Forces {
+					mine = append(mine, l.Solution().Values[i])
 				}
 			}
 			value := mine[q.Force]
-			if step := l.View().Step(q.Step); len(step.Sums) == 1 {
+			if step := l.Solution().Plan[q.Step]; len(step.Sums) == 1 {
 				value = given(t, step.Sums[0], q.Force, mine)
 			}
 			mine[q.Force] = exact.MustParse(value.Figures(3))

@@ -99,14 +99,14 @@ func TestRenewed(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if next.Level() != Values || next.View().Steps() != first.View().Steps() {
-				t.Errorf("%s: %d steps at %s", name, next.View().Steps(), next.Level())
+			if next.Level() != Values || next.Display(false).Steps() != first.Display(false).Steps() {
+				t.Errorf("%s: %d steps at %s", name, next.Display(false).Steps(), next.Level())
 			}
 			var all []string
-			for i := range next.View().Assembly().Forces {
-				all = append(all, next.View().Value(i).Decimal(9))
+			for i := range next.Display(false).assembly().Forces {
+				all = append(all, next.Solution().Values[i].Decimal(9))
 			}
-			titles[next.View().Title()], values[strings.Join(all, " ")] = true, true
+			titles[next.Display(false).Title()], values[strings.Join(all, " ")] = true, true
 			l = next
 		}
 		if len(titles) != 1 || len(values) < 2 {

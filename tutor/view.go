@@ -13,19 +13,11 @@ func (l *Lesson) UseSigns() { l.about.signs = true }
 // Composing reports whether the question is for the student's own plan: a sum to choose, or its equation.
 func (q Question) Composing() bool { return q.Kind == ChooseSum || q.Kind == TypeSum }
 
-// Chosen is the sum whose equation is asked for.
-func (v View) Chosen() statics.Sum { return v.route.chosen }
+// chosen is the sum whose equation is asked for.
+func (v View) chosen() statics.Sum { return v.route.chosen }
 
-// Kept lists the true sums that the student has and that leave more unknowns than they can give.
-func (v View) Kept() []statics.Sum {
-	if v.route == nil {
-		return nil
-	}
-	return v.route.kept
-}
-
-// Own reports whether step i of the plan is one that the student chose, so that it needs no reason.
-func (v View) Own(i int) bool {
+// own reports whether step i of the plan is one that the student chose, so that it needs no reason.
+func (v View) own(i int) bool {
 	return v.route != nil && v.about.solution.Plan[i].Why == statics.StayOnBody
 }
 

@@ -93,7 +93,7 @@ func conventionProblem(t *testing.T, name string) *problems.Problem {
 func checkAgreement(t *testing.T, p *problems.Problem, s *statics.Solution) {
 	t.Helper()
 	text := worksheet.Text(worksheet.One(p, s), worksheet.Options{Width: 400})
-	w := written{text: text, rows: map[string][][]string{}}
+	w := written{solution: s, text: text, rows: map[string][][]string{}}
 	w.read()
 	l, err := tutor.New(p, tutor.Terms, false)
 	if err != nil {
@@ -134,19 +134,20 @@ func checkShear(t *testing.T, p *problems.Problem, s *statics.Solution, l *tutor
 		t.Errorf("%s: the figure of V says %q", p.Conventions, legend)
 	}
 	for m := range s.Frame.Members {
-		up := s.Frame.Span(m).Left().Dot(l.View().ShearDirection(m)).Sign() > 0
+		up := s.Frame.Span(m).Left().Dot(l.Display(false).ShearDirection(m)).Sign() > 0
 		if up != (turn == "clockwise") {
-			t.Errorf("%s: V of member %d is positive along %v", p.Conventions, m, l.View().ShearDirection(m))
+			t.Errorf("%s: V of member %d is positive along %v", p.Conventions, m, l.Display(false).ShearDirection(m))
 		}
 	}
 }
 
 // written is what a solution prints, found in its text.
 type written struct {
-	text   string
-	values map[string]string     // of forces, by name
-	rows   map[string][][]string // N, V and M at the critical points of each member, in order
-	sums   map[string]string     // the first equation of each step, by its number
+	solution *statics.Solution
+	text     string
+	values   map[string]string     // of forces, by name
+	rows     map[string][][]string // N, V and M at the critical points of each member, in order
+	sums     map[string]string     // the first equation of each step, by its number
 }
 
 var (
@@ -189,8 +190,8 @@ func (w *written) answer(l *tutor.Lesson, q tutor.Question) string {
 	case tutor.ForceValue:
 		return strings.TrimSuffix(w.values[q.Name], "~")
 	case tutor.SectionPart:
-		rows, ok := w.rows[l.View().Assembly().Frame.Members[q.Member].Name]
-		for i, st := range l.View().Diagrams()[q.Member].Stations() {
+		rows, ok := w.rows[w.solution.Frame.Members[q.Member].Name]
+		for i, st := range w.solution.Diagrams[q.Member].Stations() {
 			if st.At.Equal(q.Station.At) && st.Side == q.Station.Side && i < len(rows) {
 				return strings.TrimSuffix(rows[i][q.Quantity], "~")
 			}
@@ -199,7 +200,7 @@ func (w *written) answer(l *tutor.Lesson, q tutor.Question) string {
 			return "0"
 		}
 	case tutor.TermSize, tutor.TermArm:
-		_, text, _ := strings.Cut(l.View().Answer(q), " = ")
+		_, text, _ := strings.Cut(l.Display(false).Answer(q), " = ")
 		return text
 	case tutor.TermSign:
 		return w.sign(q)

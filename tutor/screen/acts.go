@@ -153,7 +153,7 @@ func (m *Model) leave() tea.Cmd {
 
 // toChooser shows the problems, with what was done just now counted.
 func (m *Model) toChooser() tea.Cmd {
-	m.chooser.from = m.course.l.View().Name()
+	m.chooser.from = m.course.l.Display(false).Name()
 	m.view, m.course, m.notice = choosing, nil, ""
 	return list(m.o.Entries, m.o.Store)
 }

@@ -1,7 +1,5 @@
 package screen
 
-import "unpin/statics"
-
 // A binder keeps the lines of the steps and members that are finished, in order, so that only the one in hand has to be
 // written when something changes. They change only by going back to them, and at the end of an exam.
 type binder struct {
@@ -12,7 +10,7 @@ type binder struct {
 
 // A bound is what all lines of a binder rest on.
 type bound struct {
-	of               *statics.Assembly // another once an unknown is taken in the other sense
+	senses           any // others once an unknown is taken in the other sense
 	width            int
 	spacious, hiding bool
 }
@@ -28,9 +26,10 @@ func (b *binder) open(as bound, finished int) {
 // writeSheet writes the sheet of a lesson: every step up to the one in hand, then what is known along the members.
 func writeSheet(c *panes, width int, spacious bool) sheet {
 	s := sheet{width: width, changes: c.changes, spacious: spacious}
-	w := writer{&s, c, style(c.l, c.ascii)}
-	steps, members := min(c.step()+1, c.l.View().Steps()), c.membersBegun()
-	c.binder.open(bound{c.l.View().Assembly(), width, spacious, c.hiding()}, c.step()+max(len(members)-1, 0))
+	shows := c.shows()
+	w := writer{&s, c, shows}
+	steps, members := min(shows.StepInHand()+1, shows.Steps()), shows.MembersBegun()
+	c.binder.open(bound{shows.Senses(), width, spacious, shows.Hiding()}, shows.StepInHand()+max(len(members)-1, 0))
 	for i := range steps {
 		if i > 0 {
 			w.add(nil)
@@ -50,7 +49,7 @@ func (w writer) page(n int, write func(writer)) {
 	b := &w.c.binder
 	if n >= len(b.pages) {
 		alone := sheet{width: w.width, spacious: w.spacious}
-		write(writer{&alone, w.c, w.st})
+		write(writer{&alone, w.c, w.shows})
 		if n >= b.finished {
 			w.add(alone.lines...)
 			return

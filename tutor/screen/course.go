@@ -69,7 +69,7 @@ func (c *course) take(r tutor.Reply) {
 		c.changes++
 	}
 	c.reply, c.last = r, ""
-	c.looked, c.other, c.up = statics.None, fitting, 0
+	c.looked, c.other, c.up = statics.None, tutor.Fitting, 0
 	c.turn()
 }
 
@@ -77,7 +77,7 @@ func (c *course) take(r tutor.Reply) {
 func (c *course) asBefore(r tutor.Reply) bool {
 	q, asking := c.l.Now()
 	wrong := r.Kind == tutor.Judged && !r.Verdict.Right() && asking && !q.Composing()
-	return c.looked == statics.None && c.other == fitting && (wrong || r.Kind == tutor.Unread || r.Kind == tutor.Hinted || r.Kind == tutor.Worked)
+	return c.looked == statics.None && c.other == tutor.Fitting && (wrong || r.Kind == tutor.Unread || r.Kind == tutor.Hinted || r.Kind == tutor.Worked)
 }
 
 // toFault puts the cursor on the place of the fault in what was typed, which then need not be shown twice.
@@ -106,8 +106,8 @@ func (c *course) undo() bool {
 	switch {
 	case len(c.answerLine.text) > 0:
 		c.answerLine.take()
-	case c.looked != statics.None || c.other != fitting || c.up > 0:
-		c.looked, c.other, c.up = statics.None, fitting, 0
+	case c.looked != statics.None || c.other != tutor.Fitting || c.up > 0:
+		c.looked, c.other, c.up = statics.None, tutor.Fitting, 0
 		c.changes++
 	default:
 		return false

@@ -4,15 +4,14 @@ import (
 	"fmt"
 
 	"unpin/statics"
-	"unpin/statics/wording"
 	"unpin/tutor"
 )
 
 // An arrangement is all that the figures on the screen depend on: while it stays, they are not even looked at.
 type arrangement struct {
 	changes, w, h int
-	pane          pane  // in sight in the lesson
-	large         scene // on the whole screen; fitting in the lesson
+	pane          pane         // in sight in the lesson
+	large         tutor.Figure // on the whole screen; tutor.Fitting in the lesson
 }
 
 // arrange writes the sheet and draws the figures anew where something changed, and keeps what is scrolled within its
@@ -20,7 +19,7 @@ type arrangement struct {
 func (c *panes) arrange(w, h int, v view) {
 	places := c.places(w, h)
 	width, spacious := places.sheet.w-2, places.sheet.h >= 20
-	now := arrangement{c.changes, w, h, c.inSight(places), fitting}
+	now := arrangement{c.changes, w, h, c.inSight(places), tutor.Fitting}
 	body := placeReader(w, h).body
 	if v == reading {
 		width, spacious = min(body.w, 100), body.h >= 20
@@ -49,37 +48,37 @@ func (c *panes) arrangePane(l lessonPlaces) {
 	at, pane := c.placeFigures(l), c.inSight(l)
 	c.figure, c.diagram = nil, nil
 	if at.both || pane == diagramPane {
-		c.diagram = c.gallery.picture(c.draw(c.diagramInHand()), at.diagram.w, at.diagram.h-1, c.ascii)
+		c.diagram = c.gallery.picture(c.shows().Draw(c.shows().DiagramInHand()), at.diagram.w, at.diagram.h-1, c.ascii)
 	}
 	if !at.both && pane != figurePane {
 		return
 	}
 	s := c.shown()
-	if c.fit() == allApart && c.other == fitting {
-		s, c.cramped = allApart, false
+	if c.shows().FigureThatFits() == tutor.AllApart && c.other == tutor.Fitting {
+		s, c.cramped = tutor.AllApart, false
 	}
-	c.figure = c.gallery.picture(c.draw(s), at.body.w, at.body.h-1, c.ascii)
-	if s == allApart && !c.figure.whole() {
+	c.figure = c.gallery.picture(c.shows().Draw(s), at.body.w, at.body.h-1, c.ascii)
+	if s == tutor.AllApart && !c.figure.whole() {
 		c.cramped = true
-		c.figure = c.gallery.picture(c.draw(c.shown()), at.body.w, at.body.h-1, c.ascii)
+		c.figure = c.gallery.picture(c.shows().Draw(c.shown()), at.body.w, at.body.h-1, c.ascii)
 	}
 }
 
 // arrangeLarge draws a figure on the whole screen; where all parts apart have no room there, the first by itself.
 func (c *panes) arrangeLarge(in rect) {
-	c.figure = c.gallery.picture(c.draw(c.large), in.w, in.h, c.ascii)
-	if c.large == allApart {
+	c.figure = c.gallery.picture(c.shows().Draw(c.large), in.w, in.h, c.ascii)
+	if c.large == tutor.AllApart {
 		if c.cramped = !c.figure.whole(); c.cramped {
-			c.large = onePart
-			c.figure = c.gallery.picture(c.draw(c.large), in.w, in.h, c.ascii)
-			c.arranged.large = onePart
+			c.large = tutor.OnePart
+			c.figure = c.gallery.picture(c.shows().Draw(c.large), in.w, in.h, c.ascii)
+			c.arranged.large = tutor.OnePart
 		}
 	}
 }
 
 // placeFigures divides the place of the figure, if there is a diagram to stand beside it.
 func (c *panes) placeFigures(l lessonPlaces) figurePlaces {
-	if c.has(c.diagramInHand()) {
+	if c.shows().HasFigure(c.shows().DiagramInHand()) {
 		return placeFigures(l.figure)
 	}
 	return figurePlaces{body: l.figure, diagram: l.figure}
@@ -102,10 +101,10 @@ func (c *panes) put(p *page, l lessonPlaces) {
 func (c *panes) drawFigures(p *page, l lessonPlaces) {
 	at := c.placeFigures(l)
 	if c.diagram != nil {
-		drawFigure(p, at.diagram, c.title(c.diagramInHand(), false), c.diagram)
+		drawFigure(p, at.diagram, c.shows().FigureTitle(c.shows().DiagramInHand(), false), c.diagram)
 	}
 	if c.figure != nil {
-		drawFigure(p, at.body, c.title(c.shown(), false), c.figure)
+		drawFigure(p, at.body, c.shows().FigureTitle(c.shown(), false), c.figure)
 	}
 }
 
@@ -131,7 +130,7 @@ func (c *current) drawHead(p *page, in rect) {
 		right = how + "   all done"
 	}
 	n := columns(right)
-	p.put(1, in.y, in.w-n-2, short(l.View().Title(), in.w-n-4), titleInk)
+	p.put(1, in.y, in.w-n-2, short(l.Display(false).Title(), in.w-n-4), titleInk)
 	p.put(in.w-n-1, in.y, in.w, right, noteInk)
 }
 
@@ -155,21 +154,5 @@ func (c *panes) drawSheet(p *page, in rect) {
 // drawStep draws the rule above the question with the step or member that it belongs to.
 func (c *current) drawStep(p *page, in rect) {
 	p.fill(in, "─", noteInk)
-	q, asking := c.l.Now()
-	text := "All done"
-	switch {
-	case asking && q.Step != statics.None:
-		text = stepTitle(c.l, q.Step, style(c.l, c.ascii))
-		if step := c.l.View().Step(q.Step); len(step.Sums) > 1 && q.Kind != tutor.ForceValue && q.Kind != tutor.Reading {
-			text = fmt.Sprintf("%d. %s", q.Step+1, wording.Capital(bodyAndSum(c.l, step.Sums[q.Sum], style(c.l, c.ascii))))
-		}
-	case asking && q.Kind == tutor.ChooseSum:
-		text = "Choose a free body and a sum of it"
-	case asking && q.Kind == tutor.TypeSum:
-		text = wording.Capital(bodyAndSum(c.l, c.l.View().Chosen(), style(c.l, c.ascii)))
-	case asking:
-		mem := c.l.View().Assembly().Frame.Members[q.Member]
-		text = "Member " + mem.Name + ", distances from " + c.l.View().Assembly().Frame.Joints[mem.From].Name
-	}
-	p.put(in.x+2, in.y, in.x+in.w-2, " "+short(text, in.w-6)+" ", titleInk)
+	p.put(in.x+2, in.y, in.x+in.w-2, " "+short(c.shows().Heading(), in.w-6)+" ", titleInk)
 }

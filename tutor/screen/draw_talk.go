@@ -45,7 +45,7 @@ func (c talk) question(in rect) (equation, sense []line) {
 		equation = equation[:room]
 		equation[room-1] = say(short(plainText(equation[room-1])+" …", in.w), plainInk)
 	}
-	note := senseOfAsked(c.l, q, style(c.l, c.ascii))
+	note := c.shows().SenseOfAsked(q)
 	sense = folded(note, in.w, 0, noteInk)
 	if note == "" || len(equation)+len(sense)+1+max(len(c.said(in.w)), 2) > in.h {
 		sense = nil
@@ -78,7 +78,7 @@ func plainText(l line) string {
 // drawAnswer draws the line that is typed into.
 func (c talk) drawAnswer(p *page, in rect, noted bool) {
 	q, asking := c.l.Now()
-	st := style(c.l, c.ascii)
+	st := c.shows().Style()
 	end := in.x + in.w
 	x := in.x
 	switch {
@@ -91,7 +91,7 @@ func (c talk) drawAnswer(p *page, in rect, noted bool) {
 	default:
 		sense := ""
 		if !noted {
-			sense = senseWord(c.l, q)
+			sense = c.shows().SenseWord(q)
 		}
 		text := prompt(q, sense, st)
 		if columns(text) > in.w-8 {

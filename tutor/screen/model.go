@@ -122,13 +122,13 @@ func (m *Model) fillReader() {
 	body := r.places.body
 	switch {
 	case m.view == reading:
-		r.fill("Sheet: "+c.l.View().Title(), c.sheet.lines, body.h)
+		r.fill("Sheet: "+c.shows().Title(), c.sheet.lines, body.h)
 	case m.view == telling:
 		r.fill("What was said", m.talk().said(body.w), body.h)
 	case m.view == helping:
 		r.fill("Help", helpPage(r.under, body.w), body.h)
 	case m.view == drawing:
-		r.fill(c.title(c.large, true), nil, body.h)
+		r.fill(c.shows().FigureTitle(c.large, true), nil, body.h)
 	case m.view == tasking && r.under == choosing:
 		r.fillLeaf(m.chooser.task(), m.w, m.h, &m.chooser.gallery, m.o.ASCII)
 	case m.view == tasking:

@@ -217,21 +217,21 @@ func TestPartsOneByOne(t *testing.T) {
 	m := inLesson(t, "stable-hoist", tutor.Plan)
 	size(m, 60, 18)
 	press(m, "enter")
-	if !m.course.cramped || m.course.shown() != asGiven {
+	if !m.course.cramped || m.course.shown() != tutor.AsGiven {
 		t.Skip("all parts have room")
 	}
-	seen := map[scene]bool{}
-	for range m.course.l.View().Assembly().Bodies() {
+	seen := map[tutor.Figure]bool{}
+	for range m.course.shows().Bodies() {
 		press(m, "ctrl+g")
 		seen[m.course.shown()] = true
 		if !strings.Contains(bare(m.View()), "Free body: ") {
 			t.Errorf("a part shows\n%s", bare(m.View()))
 		}
 	}
-	if len(seen) != m.course.l.View().Assembly().Bodies() {
+	if len(seen) != m.course.shows().Bodies() {
 		t.Errorf("%d parts are shown", len(seen))
 	}
-	if press(m, "ctrl+g"); m.course.shown() != asGiven {
+	if press(m, "ctrl+g"); m.course.shown() != tutor.AsGiven {
 		t.Error("after the last part the frame does not come back")
 	}
 }

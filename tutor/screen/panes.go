@@ -21,13 +21,13 @@ const (
 // The panes are what is shown above the question: which figure, which end of the sheet, and these as last arranged.
 type panes struct {
 	current
-	pane    pane  // what is shown where there is room for one
-	reading bool  // a worked step is read, for which the sheet is shown
-	other   scene // the figure that is looked at in place of the one that fits, or fitting
-	cramped bool  // there is no room for all parts apart: they come one by one
-	large   scene // the figure on the whole screen
-	up      int   // lines that the sheet is scrolled up from its end
-	changes int   // counts what may change the figure or the sheet
+	pane    pane         // what is shown where there is room for one
+	reading bool         // a worked step is read, for which the sheet is shown
+	other   tutor.Figure // the figure that is looked at in place of the one that fits, or tutor.Fitting
+	cramped bool         // there is no room for all parts apart: they come one by one
+	large   tutor.Figure // the figure on the whole screen
+	up      int          // lines that the sheet is scrolled up from its end
+	changes int          // counts what may change the figure or the sheet
 
 	sheet           sheet
 	binder          binder
@@ -49,7 +49,7 @@ func (c *panes) nextPane(places lessonPlaces) pane {
 	next := c.inSight(places)
 	for range paneCount {
 		next = (next + 1) % paneCount
-		if next == figurePane || next == sheetPane && !places.both || next == diagramPane && c.has(c.diagramInHand()) && !c.placeFigures(places).both {
+		if next == figurePane || next == sheetPane && !places.both || next == diagramPane && c.shows().HasFigure(c.shows().DiagramInHand()) && !c.placeFigures(places).both {
 			return next
 		}
 	}
@@ -61,7 +61,7 @@ func (c *panes) inSight(places lessonPlaces) pane {
 	switch {
 	case c.pane == sheetPane && !places.both:
 		return sheetPane
-	case c.pane == diagramPane && c.has(c.diagramInHand()) && !c.placeFigures(places).both:
+	case c.pane == diagramPane && c.shows().HasFigure(c.shows().DiagramInHand()) && !c.placeFigures(places).both:
 		return diagramPane
 	}
 	return figurePane
@@ -79,13 +79,13 @@ func (c *panes) paneWord(places lessonPlaces) string {
 }
 
 // shown is the scene in the lesson's pane.
-func (c *panes) shown() scene {
-	s := c.fit()
+func (c *panes) shown() tutor.Figure {
+	s := c.shows().FigureThatFits()
 	switch {
-	case c.other != fitting:
+	case c.other != tutor.Fitting:
 		return c.other
-	case s == allApart && c.cramped:
-		return asGiven
+	case s == tutor.AllApart && c.cramped:
+		return tutor.AsGiven
 	}
 	return s
 }
@@ -95,13 +95,13 @@ func (c *panes) enlarge(places lessonPlaces) {
 	c.cramped = false // there may be more room
 	c.large = c.shown()
 	if c.inSight(places) == diagramPane {
-		c.large = c.diagramInHand()
+		c.large = c.shows().DiagramInHand()
 	}
 }
 
 // changeScene takes the figure that follows for the whole screen, or the one before.
 func (c *panes) changeScene(by int) {
-	list := c.available(c.cramped)
+	list := c.shows().Figures(c.cramped)
 	i := slices.Index(list, c.large)
 	c.large = list[(i+by+len(list))%len(list)]
 }
@@ -109,9 +109,9 @@ func (c *panes) changeScene(by int) {
 // turnFigure goes on from the figure that fits the question to the frame as given, and where all parts apart would fit but
 // have no room, to each part by itself.
 func (c *panes) turnFigure() {
-	list := []scene{fitting, asGiven}
-	if c.fit() == allApart && c.cramped {
-		list = append([]scene{fitting}, c.parts()...)
+	list := []tutor.Figure{tutor.Fitting, tutor.AsGiven}
+	if c.shows().FigureThatFits() == tutor.AllApart && c.cramped {
+		list = append([]tutor.Figure{tutor.Fitting}, c.shows().OneByOne()...)
 	}
 	c.other = list[(slices.Index(list, c.other)+1)%len(list)]
 	c.changes++
@@ -119,16 +119,16 @@ func (c *panes) turnFigure() {
 
 // look looks at the step before or after the one looked at; past the last worked it is the question in hand again.
 func (c *panes) look(by int) {
-	last := min(c.step(), c.l.View().Steps()-1)
+	last := min(c.shows().StepInHand(), c.shows().Steps()-1)
 	at := c.looked
 	if at == statics.None {
-		at = c.step()
+		at = c.shows().StepInHand()
 	}
 	c.looked = max(at+by, 0)
-	if c.looked > last || c.looked == c.step() {
+	if c.looked > last || c.looked == c.shows().StepInHand() {
 		c.looked = statics.None
 	}
-	c.other, c.up = fitting, 0
+	c.other, c.up = tutor.Fitting, 0
 	c.changes++
 }
 

@@ -1,4 +1,4 @@
-package screen
+package tutor
 
 import (
 	"slices"
@@ -7,33 +7,32 @@ import (
 	"unpin/statics/exact"
 	"unpin/statics/figure"
 	"unpin/statics/notation"
-	"unpin/tutor"
 )
 
 // sumScene is the sum in hand on its free body: what has no part in it faded, the centre marked, and the arms as
 // dimensions, but none before it was asked for. What is asked is lit.
-func (c *current) sumScene(q tutor.Question, asking bool, o figure.Options) figure.Scene {
-	s, _ := c.sumInHand()
-	back := c.looked != statics.None || !asking || q.Kind == tutor.Reading
+func (d Display) sumScene(q Question, asking bool, o figure.Options) figure.Scene {
+	s, _ := d.sumInHand()
+	back := d.looked != statics.None || !asking || q.Kind == Reading
 	if !back {
-		c.light(q, s, &o)
+		d.light(q, s, &o)
 	}
 	switch {
-	case !back && (q.Kind != tutor.ForceValue || c.hidesTerms(q.Step)):
-		return c.termScene(q, s, o)
+	case !back && (q.Kind != ForceValue || d.HidesTerms(q.Step)):
+		return d.termScene(q, s, o)
 	case s.Moment:
-		return c.armScene(s, o)
+		return d.armScene(s, o)
 	}
-	fade(c.l.View().Assembly(), s, &o)
-	return figure.OfBody(c.l.View().Assembly(), s.Body, c.known(), o)
+	fade(d.assembly(), s, &o)
+	return figure.OfBody(d.assembly(), s.Body, d.known(), o)
 }
 
 // armScene is a sum of moments with all its arms, and as on every free body what the other parts receive.
-func (c *current) armScene(s statics.Sum, o figure.Options) figure.Scene {
-	a := c.l.View().Assembly()
-	scene := figure.OfSum(a, s, c.known(), o)
+func (d Display) armScene(s statics.Sum, o figure.Options) figure.Scene {
+	a := d.assembly()
+	scene := figure.OfSum(a, s, d.known(), o)
 	scene.Legend = nil // the sum is named beneath
-	for _, n := range figure.OfBody(a, s.Body, c.known(), o).Notes {
+	for _, n := range figure.OfBody(a, s.Body, d.known(), o).Notes {
 		if n.Role == figure.ReversedForce {
 			scene.Notes = append(scene.Notes, n)
 		}
@@ -42,35 +41,35 @@ func (c *current) armScene(s statics.Sum, o figure.Options) figure.Scene {
 }
 
 // light lights what is asked.
-func (c *current) light(q tutor.Question, s statics.Sum, o *figure.Options) {
+func (d Display) light(q Question, s statics.Sum, o *figure.Options) {
 	switch {
-	case q.Kind == tutor.ForceValue:
+	case q.Kind == ForceValue:
 		o.LitForces = []int{q.Force}
 	case s.Terms[q.Term].Force != statics.None:
 		o.LitForces = []int{s.Terms[q.Term].Force}
 	default:
-		o.LitLoads = []int{c.l.View().Assembly().Actions[s.Terms[q.Term].Action].Load}
+		o.LitLoads = []int{d.assembly().Actions[s.Terms[q.Term].Action].Load}
 	}
 }
 
 // termScene is the free body with its dimensions, from which arms are found; the centre is marked, and from when the arm of
 // the term in hand is asked for, it stands as one more dimension, with a question mark until it is settled. In an exam
 // nothing is drawn that would help.
-func (c *current) termScene(q tutor.Question, s statics.Sum, o figure.Options) figure.Scene {
-	if !c.hiding() {
-		fade(c.l.View().Assembly(), s, &o)
+func (d Display) termScene(q Question, s statics.Sum, o figure.Options) figure.Scene {
+	if !d.Hiding() {
+		fade(d.assembly(), s, &o)
 	}
-	scene := figure.OfBody(c.l.View().Assembly(), s.Body, c.known(), o)
+	scene := figure.OfBody(d.assembly(), s.Body, d.known(), o)
 	if !s.Moment {
 		return scene
 	}
 	mark(&scene, s)
 	t := s.Terms[q.Term]
 	switch {
-	case q.Kind == tutor.ForceValue || c.hiding():
-	case c.settledArm(q):
+	case q.Kind == ForceValue || d.Hiding():
+	case d.settledArm(q):
 		addArm(&scene, s, t, "arm "+o.Style.WithUnit(t.Arm, notation.Length))
-	case q.Kind == tutor.TermArm:
+	case q.Kind == TermArm:
 		addArm(&scene, s, t, "arm ?")
 	}
 	return scene
@@ -157,17 +156,17 @@ func footOf(centre statics.Point, t statics.Term) statics.Point {
 
 // bodyScene is the free body in hand with its dimensions; for N, V and M the part of the member, with a mark where it is
 // cut.
-func (c *current) bodyScene(q tutor.Question, asking bool, o figure.Options) figure.Scene {
-	a := c.l.View().Assembly()
-	if asking && q.Kind == tutor.ForceValue && c.looked == statics.None {
+func (d Display) bodyScene(q Question, asking bool, o figure.Options) figure.Scene {
+	a := d.assembly()
+	if asking && q.Kind == ForceValue && d.looked == statics.None {
 		o.LitForces = []int{q.Force}
 	}
-	scene := figure.OfBody(a, c.bodyInHand(), c.known(), o)
+	scene := figure.OfBody(a, d.bodyInHand(), d.known(), o)
 	switch {
-	case c.looked != statics.None || !asking:
-	case q.Kind == tutor.TypeSum && c.l.View().Chosen().Moment:
-		mark(&scene, c.l.View().Chosen())
-	case q.Kind == tutor.SectionPart:
+	case d.looked != statics.None || !asking:
+	case q.Kind == TypeSum && d.chosen().Moment:
+		mark(&scene, d.chosen())
+	case q.Kind == SectionPart:
 		scene.Notes = append(scene.Notes, figure.Note{
 			At:   place(a.Frame.Along(q.Member, q.Station.At)),
 			Text: "cut " + a.Frame.Members[q.Member].Name + " at " + o.Style.WithUnit(q.Station.At, notation.Length),

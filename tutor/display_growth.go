@@ -1,103 +1,101 @@
-package screen
+package tutor
 
 import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/figure"
-	"unpin/tutor"
 )
 
-// A growing is N, V and M as they grow while the student fills them in. A value stands where it was given; a stretch is drawn as a curve once
+// N, V and M grow while the student fills them in. A value stands where it was given; a stretch is drawn as a curve once
 // all that is asked about it is settled: its values, and where they are asked the place of no shear, the degree and the
 // slope. So no figure tells what has still to be found.
-type growing struct{ l *tutor.Lesson }
 
-// scene is N, V or M as far as it is found, with a mark where it is asked for.
-func (c growing) scene(n statics.Quantity, o figure.Options) figure.Scene {
+// diagram is N, V or M as far as it is found, with a mark where it is asked for.
+func (d Display) diagram(n statics.Quantity, o figure.Options) figure.Scene {
 	found := map[int]figure.Growth{}
-	for _, d := range c.l.View().Diagrams() {
-		if g, begun := c.growth(d, n); begun {
-			found[d.Member] = g
+	for _, along := range d.about.solution.Diagrams {
+		if g, begun := d.growth(along, n); begun {
+			found[along.Member] = g
 		}
 	}
-	scene := c.l.View().DiagramScene(n, found, o)
-	if note, ok := c.askedAlong(n); ok {
+	scene := figure.OfDiagramSoFar(d.about.solution, figure.InternalForce(n), found, o)
+	if note, ok := d.askedAlong(n); ok {
 		scene.Notes = append(scene.Notes, note)
 	}
 	return scene
 }
 
 // askedAlong marks where along a member N, V or M is asked for, or of which stretch.
-func (c growing) askedAlong(n statics.Quantity) (figure.Note, bool) {
-	q, asking := c.l.Now()
-	if !asking || q.Member == statics.None || q.Kind == tutor.Reading || quantityOf(q) != n {
+func (d Display) askedAlong(n statics.Quantity) (figure.Note, bool) {
+	q, asking := d.lesson.Now()
+	if !asking || q.Member == statics.None || q.Kind == Reading || quantityOf(q) != n {
 		return figure.Note{}, false
 	}
 	at, text := q.Station.At, n.Letter()+" ?"
 	if q.Shape() {
 		at = q.Stretch.From.Add(q.Stretch.Until).Mul(half)
-		text = map[tutor.Kind]string{tutor.ZeroPlace: "V = 0 at ?", tutor.ShapeDegree: "degree ?", tutor.ShapeSlope: "slope ?"}[q.Kind]
+		text = map[Kind]string{ZeroPlace: "V = 0 at ?", ShapeDegree: "degree ?", ShapeSlope: "slope ?"}[q.Kind]
 	}
 	return figure.Note{
-		At: place(c.l.View().Assembly().Frame.Along(q.Member, at)), Text: text, Look: figure.Look{Role: figure.KeyMark, Emphasis: figure.Lit},
+		At: place(d.assembly().Frame.Along(q.Member, at)), Text: text, Look: figure.Look{Role: figure.KeyMark, Emphasis: figure.Lit},
 	}, true
 }
 
 var half = exact.MustParse("0.5")
 
 // quantityOf is the internal force that a question along a member is about; of a member that is only read, M.
-func quantityOf(q tutor.Question) statics.Quantity {
+func quantityOf(q Question) statics.Quantity {
 	switch q.Kind {
-	case tutor.ZeroPlace:
+	case ZeroPlace:
 		return statics.ShearForce
-	case tutor.Reading:
+	case Reading:
 		return statics.BendingMoment
 	}
 	return q.Quantity
 }
 
-// title names an internal force and says how far it is found.
-func (c growing) title(n statics.Quantity) string {
+// diagramTitle names an internal force and says how far it is found.
+func (d Display) diagramTitle(n statics.Quantity) string {
 	text := [...]string{"Axial force N", "Shear force V", "Bending moment M"}[n]
-	if _, asking := c.l.Now(); asking {
+	if _, asking := d.lesson.Now(); asking {
 		text += " so far"
 	}
 	return text
 }
 
 // growth is how much of N, V or M is found along one member, and whether anything is.
-func (c growing) growth(d statics.Diagram, n statics.Quantity) (g figure.Growth, begun bool) {
-	if c.tells(d.Member) {
-		for range d.Stretches {
+func (d Display) growth(along statics.Diagram, n statics.Quantity) (g figure.Growth, begun bool) {
+	if d.tells(along.Member) {
+		for range along.Stretches {
 			g.Stretches = append(g.Stretches, true)
 		}
 		return g, true
 	}
-	if c.l.Exam() {
+	if d.lesson.Exam() {
 		return g, false
 	}
-	stations := d.Stations()
-	known := c.knownStations(d, stations, n)
+	stations := along.Stations()
+	known := d.knownStations(along.Member, stations, n)
 	for i, st := range stations {
 		if known[i] && !passing(st, n) {
 			g.Places = append(g.Places, st)
 			begun = true
 		}
 	}
-	for _, p := range d.Stretches {
-		g.Stretches = append(g.Stretches, c.knownStretch(d, p, stations, known, n))
+	for _, p := range along.Stretches {
+		g.Stretches = append(g.Stretches, d.knownStretch(along.Member, p, stations, known, n))
 	}
 	return g, begun
 }
 
 // tells reports whether all of a member is shown: it is read, or everything is done.
-func (c growing) tells(member int) bool {
-	at, of := c.l.Position()
+func (d Display) tells(member int) bool {
+	at, of := d.lesson.Position()
 	if at == of {
 		return true
 	}
-	for n, q := range c.l.Asked()[:at+1] {
-		if q.Kind == tutor.Reading && q.Step == statics.None && q.Member == member && n <= at {
+	for n, q := range d.lesson.Asked()[:at+1] {
+		if q.Kind == Reading && q.Step == statics.None && q.Member == member && n <= at {
 			return true
 		}
 	}
@@ -110,11 +108,11 @@ func passing(st statics.Station, n statics.Quantity) bool {
 }
 
 // settled reports whether there are such questions about a member, and whether all of them are settled.
-func (c growing) settled(member int, such func(tutor.Question) bool) (asked, all bool) {
+func (d Display) settled(member int, such func(Question) bool) (asked, all bool) {
 	all = true
-	for n, q := range c.l.Asked() {
+	for n, q := range d.lesson.Asked() {
 		if q.Member == member && such(q) {
-			_, done, _, _ := c.l.Standing(n)
+			_, done, _, _ := d.lesson.Standing(n)
 			asked, all = true, all && done
 		}
 	}
@@ -123,19 +121,19 @@ func (c growing) settled(member int, such func(tutor.Question) bool) (asked, all
 
 // knownStations tells of each station whether N, V or M is found there: it was given, or it is not asked for since it is
 // still what it was before, and all that is asked up to there is settled.
-func (c growing) knownStations(d statics.Diagram, stations []statics.Station, n statics.Quantity) []bool {
+func (d Display) knownStations(member int, stations []statics.Station, n statics.Quantity) []bool {
 	known := make([]bool, len(stations))
 	last := false
 	for i, st := range stations {
 		if passing(st, n) {
 			continue
 		}
-		asked, done := c.settled(d.Member, func(q tutor.Question) bool {
-			return q.Kind == tutor.SectionPart && q.Quantity == n && q.Station.At.Equal(st.At) && q.Station.Side == st.Side
+		asked, done := d.settled(member, func(q Question) bool {
+			return q.Kind == SectionPart && q.Quantity == n && q.Station.At.Equal(st.At) && q.Station.Side == st.Side
 		})
 		if !asked {
-			_, done = c.settled(d.Member, func(q tutor.Question) bool {
-				return q.Kind == tutor.SectionPart && q.Station.At.Cmp(st.At) <= 0
+			_, done = d.settled(member, func(q Question) bool {
+				return q.Kind == SectionPart && q.Station.At.Cmp(st.At) <= 0
 			})
 			done = done && last
 		}
@@ -145,7 +143,7 @@ func (c growing) knownStations(d statics.Diagram, stations []statics.Station, n 
 }
 
 // knownStretch reports whether all that is asked about a stretch is settled.
-func (c growing) knownStretch(d statics.Diagram, p statics.Stretch, stations []statics.Station, known []bool, n statics.Quantity) bool {
+func (d Display) knownStretch(member int, p statics.Stretch, stations []statics.Station, known []bool, n statics.Quantity) bool {
 	for i, st := range stations {
 		from, until := st.At.Cmp(p.From), st.At.Cmp(p.Until)
 		within := from > 0 && until < 0 || from == 0 && st.Side != statics.Before || until == 0 && st.Side != statics.After
@@ -153,7 +151,7 @@ func (c growing) knownStretch(d statics.Diagram, p statics.Stretch, stations []s
 			return false
 		}
 	}
-	_, done := c.settled(d.Member, func(q tutor.Question) bool {
+	_, done := d.settled(member, func(q Question) bool {
 		return q.Shape() && quantityOf(q) == n && q.Stretch.From.Equal(p.From)
 	})
 	return done
