@@ -17,6 +17,9 @@ type current struct {
 // shows is what there is to show of it.
 func (c *current) shows() tutor.Display { return c.l.Display(c.ascii).LookingBack(c.looked) }
 
+// figures are those of it.
+func (c *current) figures() tutor.Figures { return c.shows().Figures() }
+
 // equation is the sum in hand in symbols, of those solved together all, in lines of a width; where its terms are asked
 // for, the one in hand.
 func (c *current) equation(w int) []line {

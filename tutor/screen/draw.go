@@ -48,29 +48,29 @@ func (c *panes) arrangePane(l lessonPlaces) {
 	at, pane := c.placeFigures(l), c.inSight(l)
 	c.figure, c.diagram = nil, nil
 	if at.both || pane == diagramPane {
-		c.diagram = c.gallery.picture(c.shows().Draw(c.shows().DiagramInHand()), at.diagram.w, at.diagram.h-1, c.ascii)
+		c.diagram = c.gallery.picture(c.figures().Draw(c.figures().Diagram()), at.diagram.w, at.diagram.h-1, c.ascii)
 	}
 	if !at.both && pane != figurePane {
 		return
 	}
 	s := c.shown()
-	if c.shows().FigureThatFits() == tutor.AllApart && c.other == tutor.Fitting {
+	if c.figures().Fit() == tutor.AllApart && c.other == tutor.Fitting {
 		s, c.cramped = tutor.AllApart, false
 	}
-	c.figure = c.gallery.picture(c.shows().Draw(s), at.body.w, at.body.h-1, c.ascii)
+	c.figure = c.gallery.picture(c.figures().Draw(s), at.body.w, at.body.h-1, c.ascii)
 	if s == tutor.AllApart && !c.figure.whole() {
 		c.cramped = true
-		c.figure = c.gallery.picture(c.shows().Draw(c.shown()), at.body.w, at.body.h-1, c.ascii)
+		c.figure = c.gallery.picture(c.figures().Draw(c.shown()), at.body.w, at.body.h-1, c.ascii)
 	}
 }
 
 // arrangeLarge draws a figure on the whole screen; where all parts apart have no room there, the first by itself.
 func (c *panes) arrangeLarge(in rect) {
-	c.figure = c.gallery.picture(c.shows().Draw(c.large), in.w, in.h, c.ascii)
+	c.figure = c.gallery.picture(c.figures().Draw(c.large), in.w, in.h, c.ascii)
 	if c.large == tutor.AllApart {
 		if c.cramped = !c.figure.whole(); c.cramped {
 			c.large = tutor.OnePart
-			c.figure = c.gallery.picture(c.shows().Draw(c.large), in.w, in.h, c.ascii)
+			c.figure = c.gallery.picture(c.figures().Draw(c.large), in.w, in.h, c.ascii)
 			c.arranged.large = tutor.OnePart
 		}
 	}
@@ -78,7 +78,7 @@ func (c *panes) arrangeLarge(in rect) {
 
 // placeFigures divides the place of the figure, if there is a diagram to stand beside it.
 func (c *panes) placeFigures(l lessonPlaces) figurePlaces {
-	if c.shows().HasFigure(c.shows().DiagramInHand()) {
+	if c.figures().Has(c.figures().Diagram()) {
 		return placeFigures(l.figure)
 	}
 	return figurePlaces{body: l.figure, diagram: l.figure}
@@ -101,10 +101,10 @@ func (c *panes) put(p *page, l lessonPlaces) {
 func (c *panes) drawFigures(p *page, l lessonPlaces) {
 	at := c.placeFigures(l)
 	if c.diagram != nil {
-		drawFigure(p, at.diagram, c.shows().FigureTitle(c.shows().DiagramInHand(), false), c.diagram)
+		drawFigure(p, at.diagram, c.figures().Title(c.figures().Diagram(), false), c.diagram)
 	}
 	if c.figure != nil {
-		drawFigure(p, at.body, c.shows().FigureTitle(c.shown(), false), c.figure)
+		drawFigure(p, at.body, c.figures().Title(c.shown(), false), c.figure)
 	}
 }
 

@@ -89,7 +89,7 @@ func checkPane(t *testing.T, m *Model, problem, question string) {
 func checkLarge(t *testing.T, m *Model, problem, question string, n int) {
 	t.Helper()
 	press(m, "ctrl+f")
-	list := m.course.shows().Figures(m.course.cramped)
+	list := m.course.figures().All(m.course.cramped)
 	m.course.large = list[n%len(list)]
 	m.arrange()
 	checkFigure(t, m, problem, question, m.course.figure, true)
@@ -99,7 +99,7 @@ func checkLarge(t *testing.T, m *Model, problem, question string, n int) {
 // checkFigure looks at a figure, of which all must be there if it is whole.
 func checkFigure(t *testing.T, m *Model, problem, question string, k *picture, whole bool) {
 	t.Helper()
-	where := fmt.Sprintf("%s, %s, [%s] at %d × %d", problem, question, m.course.shows().FigureWord(m.course.large), m.w, m.h)
+	where := fmt.Sprintf("%s, %s, [%s] at %d × %d", problem, question, m.course.figures().Word(m.course.large), m.w, m.h)
 	if err := k.grid.Check(); err != nil {
 		t.Errorf("%s: %v\n%s", where, err, k.grid.Text())
 	}

@@ -35,7 +35,7 @@ func TestTermsAreNotTold(t *testing.T) {
 
 func checkTerm(t *testing.T, c *course, q tutor.Question, problem string) {
 	t.Helper()
-	scene := c.shows().Draw(c.shown())
+	scene := c.figures().Draw(c.shown())
 	var texts []string
 	for _, d := range scene.Dimensions {
 		texts = append(texts, d.Text)

@@ -62,7 +62,7 @@ func taskLines(t tutor.Task, w int) []line {
 // task is the page that tells the task again.
 func (c *current) task() leaf {
 	text := func(w int) []line { return taskLines(c.shows().Task(), w) }
-	return leaf{title: "The task", text: text, scene: c.shows().Draw(tutor.AsGiven)}
+	return leaf{title: "The task", text: text, scene: c.figures().Draw(tutor.AsGiven)}
 }
 
 // opening is the page that a lesson begins with: the task, what to think of first, and what was done earlier.
@@ -82,7 +82,7 @@ func (c *current) opening() leaf {
 		add(wording.Caution, noteInk)
 		return all
 	}
-	return leaf{title: "The task", text: text, scene: c.shows().Draw(tutor.AsGiven)}
+	return leaf{title: "The task", text: text, scene: c.figures().Draw(tutor.AsGiven)}
 }
 
 // closing is the page that a lesson ends with, after what was said to the last answer.
@@ -100,7 +100,7 @@ func (c *course) closing() leaf {
 		}
 		return all
 	}
-	return leaf{title: "All done: " + c.shows().Title(), text: text, scene: c.shows().Draw(tutor.WholeBody), long: true}
+	return leaf{title: "All done: " + c.shows().Title(), text: text, scene: c.figures().Draw(tutor.WholeBody), long: true}
 }
 
 // task is the page that tells the task of a problem to choose.

@@ -49,7 +49,7 @@ func (c *panes) nextPane(places lessonPlaces) pane {
 	next := c.inSight(places)
 	for range paneCount {
 		next = (next + 1) % paneCount
-		if next == figurePane || next == sheetPane && !places.both || next == diagramPane && c.shows().HasFigure(c.shows().DiagramInHand()) && !c.placeFigures(places).both {
+		if next == figurePane || next == sheetPane && !places.both || next == diagramPane && c.figures().Has(c.figures().Diagram()) && !c.placeFigures(places).both {
 			return next
 		}
 	}
@@ -61,7 +61,7 @@ func (c *panes) inSight(places lessonPlaces) pane {
 	switch {
 	case c.pane == sheetPane && !places.both:
 		return sheetPane
-	case c.pane == diagramPane && c.shows().HasFigure(c.shows().DiagramInHand()) && !c.placeFigures(places).both:
+	case c.pane == diagramPane && c.figures().Has(c.figures().Diagram()) && !c.placeFigures(places).both:
 		return diagramPane
 	}
 	return figurePane
@@ -80,7 +80,7 @@ func (c *panes) paneWord(places lessonPlaces) string {
 
 // shown is the scene in the lesson's pane.
 func (c *panes) shown() tutor.Figure {
-	s := c.shows().FigureThatFits()
+	s := c.figures().Fit()
 	switch {
 	case c.other != tutor.Fitting:
 		return c.other
@@ -95,13 +95,13 @@ func (c *panes) enlarge(places lessonPlaces) {
 	c.cramped = false // there may be more room
 	c.large = c.shown()
 	if c.inSight(places) == diagramPane {
-		c.large = c.shows().DiagramInHand()
+		c.large = c.figures().Diagram()
 	}
 }
 
 // changeScene takes the figure that follows for the whole screen, or the one before.
 func (c *panes) changeScene(by int) {
-	list := c.shows().Figures(c.cramped)
+	list := c.figures().All(c.cramped)
 	i := slices.Index(list, c.large)
 	c.large = list[(i+by+len(list))%len(list)]
 }
@@ -110,8 +110,8 @@ func (c *panes) changeScene(by int) {
 // have no room, to each part by itself.
 func (c *panes) turnFigure() {
 	list := []tutor.Figure{tutor.Fitting, tutor.AsGiven}
-	if c.shows().FigureThatFits() == tutor.AllApart && c.cramped {
-		list = append([]tutor.Figure{tutor.Fitting}, c.shows().OneByOne()...)
+	if c.figures().Fit() == tutor.AllApart && c.cramped {
+		list = append([]tutor.Figure{tutor.Fitting}, c.figures().OneByOne()...)
 	}
 	c.other = list[(slices.Index(list, c.other)+1)%len(list)]
 	c.changes++

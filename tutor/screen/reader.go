@@ -57,15 +57,15 @@ func (r *reader) put(p *page) {
 func (c *panes) drawScenes(p *page, in rect) {
 	var all line
 	n := 0
-	for _, s := range c.shows().Figures(c.large >= tutor.OnePart || c.cramped) {
-		text, k := "  "+c.shows().FigureWord(s)+" ", noteInk
+	for _, s := range c.figures().All(c.large >= tutor.OnePart || c.cramped) {
+		text, k := "  "+c.figures().Word(s)+" ", noteInk
 		if s == c.large {
-			text, k = " ["+c.shows().FigureWord(s)+"]", strongInk
+			text, k = " ["+c.figures().Word(s)+"]", strongInk
 		}
 		all = append(all, span{text, k})
 		n += columns(text)
 	}
-	if columns(c.shows().FigureTitle(c.large, true))+2+n <= in.w {
+	if columns(c.figures().Title(c.large, true))+2+n <= in.w {
 		p.line(rect{in.x + in.w - n, in.y, n, 1}, 0, all)
 	}
 }

@@ -27,7 +27,7 @@ func TestGrowth(t *testing.T) {
 				t.Errorf("%s: %s is not drawn once it is found", name, q.Name)
 			}
 		}
-		d := l.Display(false)
+		d := l.Display(false).Figures()
 		for _, n := range []statics.Quantity{statics.AxialForce, statics.ShearForce, statics.BendingMoment} {
 			for _, along := range l.Solution().Diagrams {
 				if g, begun := d.growth(along, n); d.hasDiagrams() && (!begun || slices.Contains(g.Stretches, false)) {
@@ -41,7 +41,7 @@ func TestGrowth(t *testing.T) {
 // isDrawn reports whether the figure of an internal force tells what a question asks.
 func isDrawn(l *Lesson, q Question) bool {
 	along := l.Solution().Diagrams[q.Member]
-	g, _ := l.Display(false).growth(along, quantityOf(q))
+	g, _ := l.Display(false).Figures().growth(along, quantityOf(q))
 	for i, drawn := range g.Stretches {
 		p := along.Stretches[i]
 		from, until := q.Station.At.Cmp(p.From), q.Station.At.Cmp(p.Until)

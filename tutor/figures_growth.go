@@ -11,7 +11,7 @@ import (
 // slope. So no figure tells what has still to be found.
 
 // diagram is N, V or M as far as it is found, with a mark where it is asked for.
-func (d Display) diagram(n statics.Quantity, o figure.Options) figure.Scene {
+func (d Figures) diagram(n statics.Quantity, o figure.Options) figure.Scene {
 	found := map[int]figure.Growth{}
 	for _, along := range d.about.solution.Diagrams {
 		if g, begun := d.growth(along, n); begun {
@@ -26,7 +26,7 @@ func (d Display) diagram(n statics.Quantity, o figure.Options) figure.Scene {
 }
 
 // askedAlong marks where along a member N, V or M is asked for, or of which stretch.
-func (d Display) askedAlong(n statics.Quantity) (figure.Note, bool) {
+func (d Figures) askedAlong(n statics.Quantity) (figure.Note, bool) {
 	q, asking := d.lesson.Now()
 	if !asking || q.Member == statics.None || q.Kind == Reading || quantityOf(q) != n {
 		return figure.Note{}, false
@@ -37,7 +37,7 @@ func (d Display) askedAlong(n statics.Quantity) (figure.Note, bool) {
 		text = map[Kind]string{ZeroPlace: "V = 0 at ?", ShapeDegree: "degree ?", ShapeSlope: "slope ?"}[q.Kind]
 	}
 	return figure.Note{
-		At: place(d.assembly().Frame.Along(q.Member, at)), Text: text, Look: figure.Look{Role: figure.KeyMark, Emphasis: figure.Lit},
+		At: figure.PlaceOf(d.assembly().Frame.Along(q.Member, at)), Text: text, Look: figure.Look{Role: figure.KeyMark, Emphasis: figure.Lit},
 	}, true
 }
 
@@ -55,7 +55,7 @@ func quantityOf(q Question) statics.Quantity {
 }
 
 // diagramTitle names an internal force and says how far it is found.
-func (d Display) diagramTitle(n statics.Quantity) string {
+func (d Figures) diagramTitle(n statics.Quantity) string {
 	text := [...]string{"Axial force N", "Shear force V", "Bending moment M"}[n]
 	if _, asking := d.lesson.Now(); asking {
 		text += " so far"
@@ -64,7 +64,7 @@ func (d Display) diagramTitle(n statics.Quantity) string {
 }
 
 // growth is how much of N, V or M is found along one member, and whether anything is.
-func (d Display) growth(along statics.Diagram, n statics.Quantity) (g figure.Growth, begun bool) {
+func (d Figures) growth(along statics.Diagram, n statics.Quantity) (g figure.Growth, begun bool) {
 	if d.tells(along.Member) {
 		for range along.Stretches {
 			g.Stretches = append(g.Stretches, true)
@@ -89,7 +89,7 @@ func (d Display) growth(along statics.Diagram, n statics.Quantity) (g figure.Gro
 }
 
 // tells reports whether all of a member is shown: it is read, or everything is done.
-func (d Display) tells(member int) bool {
+func (d Figures) tells(member int) bool {
 	at, of := d.lesson.Position()
 	if at == of {
 		return true
@@ -108,7 +108,7 @@ func passing(st statics.Station, n statics.Quantity) bool {
 }
 
 // settled reports whether there are such questions about a member, and whether all of them are settled.
-func (d Display) settled(member int, such func(Question) bool) (asked, all bool) {
+func (d Figures) settled(member int, such func(Question) bool) (asked, all bool) {
 	all = true
 	for n, q := range d.lesson.Asked() {
 		if q.Member == member && such(q) {
@@ -121,7 +121,7 @@ func (d Display) settled(member int, such func(Question) bool) (asked, all bool)
 
 // knownStations tells of each station whether N, V or M is found there: it was given, or it is not asked for since it is
 // still what it was before, and all that is asked up to there is settled.
-func (d Display) knownStations(member int, stations []statics.Station, n statics.Quantity) []bool {
+func (d Figures) knownStations(member int, stations []statics.Station, n statics.Quantity) []bool {
 	known := make([]bool, len(stations))
 	last := false
 	for i, st := range stations {
@@ -143,7 +143,7 @@ func (d Display) knownStations(member int, stations []statics.Station, n statics
 }
 
 // knownStretch reports whether all that is asked about a stretch is settled.
-func (d Display) knownStretch(member int, p statics.Stretch, stations []statics.Station, known []bool, n statics.Quantity) bool {
+func (d Figures) knownStretch(member int, p statics.Stretch, stations []statics.Station, known []bool, n statics.Quantity) bool {
 	for i, st := range stations {
 		from, until := st.At.Cmp(p.From), st.At.Cmp(p.Until)
 		within := from > 0 && until < 0 || from == 0 && st.Side != statics.Before || until == 0 && st.Side != statics.After

@@ -9,6 +9,12 @@ import (
 	"unpin/statics/wording"
 )
 
+// Figures are those of a lesson as it stands: which there are, which fits what is asked, and what each shows.
+type Figures struct{ Display }
+
+// Figures are those that there are to show.
+func (d Display) Figures() Figures { return Figures{d} }
+
 // A Figure is one of those that a lesson can show.
 type Figure int
 
@@ -30,8 +36,8 @@ const (
 // part is the part that a figure shows by itself.
 func (s Figure) part() (part int, ok bool) { return int(s - OnePart), s >= OnePart }
 
-// FigureWord names a figure in a row of them.
-func (d Display) FigureWord(s Figure) string {
+// Word names a figure in a row of them.
+func (d Figures) Word(s Figure) string {
 	if part, ok := s.part(); ok {
 		return d.assembly().BodyName(part)
 	}
@@ -46,8 +52,8 @@ func (s Figure) quantity() (q statics.Quantity, ok bool) {
 // ofQuantity is the figure of an internal force.
 func ofQuantity(q statics.Quantity) Figure { return AxialDiagram + Figure(q) }
 
-// HasFigure reports whether there is such a figure to show now.
-func (d Display) HasFigure(s Figure) bool {
+// Has reports whether there is such a figure to show now.
+func (d Figures) Has(s Figure) bool {
 	q, asking := d.lesson.Now()
 	_, sum := d.sumInHand()
 	switch s {
@@ -66,20 +72,20 @@ func (d Display) HasFigure(s Figure) bool {
 }
 
 // hasDiagrams reports whether N, V and M have been begun, or are all done.
-func (d Display) hasDiagrams() bool {
+func (d Figures) hasDiagrams() bool {
 	q, asking := d.lesson.Now()
 	along := slices.ContainsFunc(d.lesson.Asked(), func(q Question) bool { return q.Member != statics.None })
 	return along && (!asking || q.Member != statics.None && !d.lesson.Exam())
 }
 
-// Figures lists those that there are to show now; the parts one by one where they have no room together.
-func (d Display) Figures(oneByOne bool) []Figure {
+// All lists those that there are to show now; the parts one by one where they have no room together.
+func (d Figures) All(oneByOne bool) []Figure {
 	var list []Figure
 	for s := AsGiven; s < OnePart; s++ {
 		switch {
 		case s == AllApart && oneByOne:
 			list = append(list, d.OneByOne()...)
-		case d.HasFigure(s):
+		case d.Has(s):
 			list = append(list, s)
 		}
 	}
@@ -87,7 +93,7 @@ func (d Display) Figures(oneByOne bool) []Figure {
 }
 
 // OneByOne lists the figures of single parts.
-func (d Display) OneByOne() []Figure {
+func (d Figures) OneByOne() []Figure {
 	var list []Figure
 	for i := range d.assembly().Bodies() {
 		list = append(list, OnePart+Figure(i))
@@ -95,15 +101,15 @@ func (d Display) OneByOne() []Figure {
 	return list
 }
 
-// FigureThatFits is the one that fits what is asked or looked back at.
-func (d Display) FigureThatFits() Figure {
+// Fit is the one that fits what is asked or looked back at.
+func (d Figures) Fit() Figure {
 	q, asking := d.lesson.Now()
 	switch {
 	case d.looked != statics.None:
 		return ThisSum
 	case !asking:
 		return WholeBody
-	case q.Kind == ChooseSum && d.lesson.Level() == Plan && d.HasFigure(AllApart):
+	case q.Kind == ChooseSum && d.lesson.Level() == Plan && d.Has(AllApart):
 		return AllApart
 	case q.Kind == ChooseSum:
 		return AsGiven
@@ -116,7 +122,7 @@ func (d Display) FigureThatFits() Figure {
 }
 
 // Draw makes the scene of a figure.
-func (d Display) Draw(s Figure) figure.Scene {
+func (d Figures) Draw(s Figure) figure.Scene {
 	a := d.assembly()
 	o := figure.Options{Style: d.Style()}
 	q, asking := d.lesson.Now()
@@ -141,8 +147,8 @@ func (d Display) Draw(s Figure) figure.Scene {
 	return d.diagram(n, o)
 }
 
-// FigureTitle is what stands above a figure, on the whole screen or in its pane.
-func (d Display) FigureTitle(s Figure, large bool) string {
+// Title is what stands above a figure, on the whole screen or in its pane.
+func (d Figures) Title(s Figure, large bool) string {
 	q, asking := d.lesson.Now()
 	body := func() string { return wording.Body(d.assembly(), d.bodyInHand()) }
 	n, diagram := s.quantity()
@@ -154,7 +160,7 @@ func (d Display) FigureTitle(s Figure, large bool) string {
 		return wording.Capital(d.Words(d.Style()).KeptPiece(d.kept(q)))
 	case diagram:
 		return d.diagramTitle(n)
-	case s == AsGiven && d.FigureThatFits() == AsGiven && asking:
+	case s == AsGiven && d.Fit() == AsGiven && asking:
 		return "The frame, to be cut free"
 	case s == AsGiven:
 		return "The frame as given"
@@ -174,8 +180,8 @@ func (d Display) FigureTitle(s Figure, large bool) string {
 	return "Free body: " + body()
 }
 
-// DiagramInHand is the internal force that is asked for; when all is done, M.
-func (d Display) DiagramInHand() Figure {
+// Diagram is the internal force that is asked for; when all is done, M.
+func (d Figures) Diagram() Figure {
 	q, asking := d.lesson.Now()
 	if !asking || q.Member == statics.None {
 		return MomentDiagram
@@ -184,12 +190,12 @@ func (d Display) DiagramInHand() Figure {
 }
 
 // kept is the piece that is kept where N, V or M is asked for: that on the side of the member's start.
-func (d Display) kept(q Question) statics.Kept {
+func (d Figures) kept(q Question) statics.Kept {
 	return statics.Kept{Solution: d.about.solution.Full(), Member: q.Member, At: q.Station}
 }
 
 // keptPiece draws the piece that is kept where N, V or M is asked for, with what is asked set off.
-func (d Display) keptPiece(q Question, o figure.Options) figure.Scene {
+func (d Figures) keptPiece(q Question, o figure.Options) figure.Scene {
 	section := figure.Section{Kept: d.kept(q), Found: d.foundAt(q), Lit: []statics.Quantity{q.Quantity}}
 	return figure.OfKept(section, d.about.fullKnown(d.known()), o)
 }
