@@ -29,19 +29,20 @@ var guarded = []string{
 func main() {
 	seed := flag.Uint64("seed", 20261128, "what the faults are drawn by")
 	n := flag.Int("n", 60, "how many faults")
+	first := flag.Int("first", 1, "the number of the first to try; those before are drawn only, as where a run was cut short")
 	only := flag.String("packages", strings.Join(guarded, ","), "the packages to put them into, parted by commas")
 	all := flag.String("all", "./...", "the packages whose tests a fault meets that its own package does not notice")
 	check := flag.Bool("check", true, "run all tests without a fault first")
 	verbose := flag.Bool("v", false, "show which tests fail")
 	flag.Parse()
-	if err := measure(*seed, *n, strings.Split(*only, ","), *all, *check, *verbose); err != nil {
+	if err := measure(*seed, *first, *n, strings.Split(*only, ","), *all, *check, *verbose); err != nil {
 		fmt.Fprintln(os.Stderr, "mutants:", err)
 		os.Exit(2)
 	}
 }
 
-// measure draws n faults, runs the tests against each, and reports.
-func measure(seed uint64, n int, patterns []string, everything string, check, verbose bool) error {
+// measure draws n faults, runs the tests against each from the first on, and reports.
+func measure(seed uint64, first, n int, patterns []string, everything string, check, verbose bool) error {
 	sites, err := sitesIn(patterns)
 	if err != nil {
 		return err
@@ -67,6 +68,16 @@ func measure(seed uint64, n int, patterns []string, everything string, check, ve
 		}
 		drawn[s] = true
 		begun := time.Now()
+		if number < first {
+			fits, err := builds(s)
+			if err != nil {
+				return err
+			}
+			if fits {
+				number++
+			}
+			continue
+		}
 		fate, failed, err := tryFault(s, everything)
 		if err != nil {
 			return err
@@ -87,7 +98,7 @@ func measure(seed uint64, n int, patterns []string, everything string, check, ve
 		}
 		number++
 	}
-	report(n, own, all, survivors)
+	report(n-first+1, own, all, survivors)
 	return nil
 }
 

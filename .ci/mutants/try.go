@@ -44,6 +44,17 @@ func tryFault(s site, everything string) (fate, string, error) {
 	return survived, "", nil
 }
 
+// builds reports whether the code with a fault compiles.
+func builds(s site) (bool, error) {
+	folder, err := os.MkdirTemp("", "mutant")
+	if err != nil {
+		return false, err
+	}
+	defer os.RemoveAll(folder)
+	overlay, err := overlayOf(s, folder)
+	return err == nil && exec.Command("go", "build", overlay, s.pkg).Run() == nil, err
+}
+
 // overlayOf writes the file with the fault into a folder, and returns the flag that has it compiled in place of the true one.
 func overlayOf(s site, folder string) (string, error) {
 	code, err := os.ReadFile(s.file)
