@@ -25,7 +25,7 @@ func (fb *feedback) says(q Question, c *judging.Case, v judging.Verdict, typed j
 	case v == judging.Close && c.Coarse(typed):
 		return "close, but three figures are asked for: what is the third?"
 	case v == judging.Close:
-		return "close, but further off than rounding explains."
+		return "close, but further off than rounding explains" + fb.closer(q, c, typed)
 	case v.Right():
 		return fb.praise(q)
 	case q.Kind == SectionPart:
@@ -40,6 +40,16 @@ func (fb *feedback) says(q Question, c *judging.Case, v judging.Verdict, typed j
 	}
 	s := fb.about.solution.Plan[q.Step].Sums[q.Sum]
 	return fb.about.termRule(q.Kind, s, s.Terms[q.Term])
+}
+
+// closer is what is asked of a close value whose sum stands, or a full stop.
+func (fb *feedback) closer(q Question, c *judging.Case, typed judging.Typed) string {
+	if q.Kind == ForceValue {
+		if says := fb.found(c.Find(judging.Close, typed)); says != "" {
+			return ": " + says
+		}
+	}
+	return "."
 }
 
 // praise says why a right step was right.

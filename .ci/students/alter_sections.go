@@ -7,6 +7,7 @@ type guess struct {
 	kind  string
 	value float64
 	about []string
+	text  string // as it is typed, where its figures are the mistake
 	side  string // of a section: start or end, whichever piece was kept
 }
 

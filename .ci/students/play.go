@@ -205,6 +205,9 @@ func (p *play) force(a asked) error {
 // wrongValue types a guess; all are the others that might have led to the same number.
 func (p *play) wrongValue(g guess, all []guess) (bool, error) {
 	typed := figures(g.value, p.wrongFigures())
+	if g.text != "" {
+		typed = g.text
+	}
 	var same []string
 	for _, o := range all {
 		if o.kind != g.kind && math.Abs(o.value-value(typed)) <= 6e-3*math.Abs(o.value)+1e-6 && !slices.Contains(same, o.kind) {
@@ -309,7 +312,7 @@ func (p *play) handled(es []*equation, gives []string, place int, known map[stri
 	add("place of the decimal point", v*10)
 	add("place of the decimal point", v/10)
 	for _, s := range swaps(figures(v, p.figures)) {
-		add("figures of the answer exchanged", value(s))
+		all = append(all, guess{kind: "figures of the answer exchanged", value: value(s), text: s})
 	}
 	if len(p.printed) != len(es) || p.level != "values" {
 		return all

@@ -20,6 +20,7 @@ type Case struct {
 	section  *section  // where it is N, V or M at a section
 	lists    func() [][]slip.Candidate
 	excluded func() [][]slip.Candidate // what the slips lead to that cannot have been made
+	slight   func() [][]slip.Candidate // what slight slips lead to
 	farther  func() [][]slip.Candidate // at a section, those in the sum of the piece to the end of the member; or nil
 	step     *Step                     // where a force is asked for whose sums stand on the page
 }
@@ -31,6 +32,8 @@ type target interface {
 	Candidates() []slip.Candidate
 	// Excluded lists what the slips lead to that cannot have been made, as the sums stand on the page.
 	Excluded() []slip.Candidate
+	// Slight lists what slight slips lead to.
+	Slight() []slip.Candidate
 }
 
 // newCase gathers what slips lead to, once it is asked for.
@@ -45,7 +48,7 @@ func (j Judge) newCase(truth exact.Num, targets []target, balances func() []bala
 			return lists
 		})
 	}
-	c.lists, c.excluded = gather(target.Candidates), gather(target.Excluded)
+	c.lists, c.excluded, c.slight = gather(target.Candidates), gather(target.Excluded), gather(target.Slight)
 	return c
 }
 

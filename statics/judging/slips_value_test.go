@@ -1,6 +1,7 @@
 package judging
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -36,9 +37,15 @@ type student struct {
 	typed int // figures of what is typed
 }
 
+// exactly is more figures than any number has that is written down.
+const exactly = 40
+
 // outcome is what the lesson says to the value of a slip.
 func (s student) outcome(t testing.TB, l *sheet, q question, held *Case, c slip.Candidate) tally {
 	text := c.Value.Figures(s.typed)
+	if c.Whole {
+		text = c.Value.Decimal(exactly)
+	}
 	if c.Value.Abs().Cmp(powerOfTen(-9)) < 0 {
 		text = "0" // what is left of an angle that is held to 34 figures
 	}
@@ -109,8 +116,8 @@ func (s student) bySlip(t testing.TB) map[*slip.Slip]*tally {
 				continue
 			}
 			held := l.caseWith(q, written)
-			lists := held.lists()
-			for _, c := range lists[len(lists)-1] {
+			lists, slight := held.lists(), held.slight()
+			for _, c := range append(slices.Clone(lists[len(lists)-1]), slight[len(slight)-1]...) {
 				if c.Value.Equal(right) {
 					by[c.Slip].hidden++
 					continue
@@ -124,14 +131,17 @@ func (s student) bySlip(t testing.TB) map[*slip.Slip]*tally {
 
 // byValue measures how many slips are found by the value alone, together and in the mean of the rows of the catalogue.
 func (s student) byValue(t testing.TB, name string) ([]measure, map[*slip.Slip]*tally) {
-	var all tally
+	var all, slight tally
 	var rates, occur, weak float64
 	by := s.bySlip(t)
-	for _, of := range by {
-		all.add(*of)
-		if of.seen() == 0 {
+	for row, of := range by {
+		if row.Slight {
+			slight.add(*of)
+		}
+		if of.seen() == 0 || row.Slight {
 			continue
 		}
+		all.add(*of)
 		rate := 100 * float64(of.found()) / float64(of.seen())
 		rates, occur = rates+rate, occur+1
 		if rate < 95 {
@@ -146,6 +156,8 @@ func (s student) byValue(t testing.TB, name string) ([]measure, map[*slip.Slip]*
 		{what: "— among more than three things, so that only the whole sum is asked for", count: all.broadly, of: all.seen(), open: true},
 		{what: "— passed over", count: all.missed, of: all.seen(), open: true},
 		{what: "— taken for another", count: all.wrong, of: all.seen(), most: 1},
+		{what: "— slight ones, where the sum stands (beside the others): asked about", count: slight.found(), of: slight.seen(), least: 75},
+		{what: "— slight ones taken for another", count: slight.wrong, of: slight.seen(), open: true},
 		{what: "— hidden: the right number by a slip (beside the others)", count: all.hidden, of: all.seen() + all.hidden, open: true},
 	}, by
 }

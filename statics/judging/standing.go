@@ -16,6 +16,11 @@ import (
 // findStanding says which slip in the solving a wrong value came from, or asks about what stands there.
 func (c *Case) findStanding(f *Finding, v Typed, d slip.Diagnosis) {
 	pairs := c.pairs(v)
+	excluded := slip.Diagnose(v.Readings(), c.excluded()...).Matches
+	if asks := c.withExcluded(d.Matches, excluded); len(asks) > 0 && f.Verdict == Wrong {
+		f.Says = opening(f.Verdict, len(asks)) + joined(asks)
+		return
+	}
 	if s := d.Named(); s != nil {
 		f.Says = c.named(s, d.Matches)
 		if len(pairs) > 0 && f.Verdict == Wrong {
@@ -27,7 +32,7 @@ func (c *Case) findStanding(f *Finding, v Typed, d slip.Diagnosis) {
 		f.Says = opening(f.Verdict, len(asks)) + joined(asks)
 		return
 	}
-	if f.Verdict != Wrong || c.Coarse(v) {
+	if f.Verdict != Wrong && f.Verdict != Close || c.Coarse(v) {
 		return
 	}
 	if len(pairs) == 1 {
@@ -35,9 +40,7 @@ func (c *Case) findStanding(f *Finding, v Typed, d slip.Diagnosis) {
 		f.note(pairs[0][0].Slip.ID + "+" + pairs[0][1].Slip.ID)
 		return
 	}
-	if others := slip.Diagnose(v.Readings(), c.excluded()...).Matches; len(others) > 0 {
-		f.Says = c.otherwise(others)
-	}
+	f.Says = c.otherwise(excluded, slip.Diagnose(v.Readings(), c.slight()...).Matches)
 }
 
 // withStandingPairs is what there is to ask about one slip and about pairs; about the one alone where that is too much.
@@ -69,17 +72,69 @@ func (c *Case) named(s *slip.Slip, matches []slip.Candidate) string {
 	return lowerFirst(c.judge.inStyle(s.Says))
 }
 
-// otherwise asks about the terms that slips would change which cannot have been made.
-func (c *Case) otherwise(matches []slip.Candidate) string {
-	terms := c.termsOf(matches)
-	if len(terms) == 0 || len(terms) > mostThings {
-		return "the sum is complete as it stands, and nothing else goes in: what does it give, solved term by term?"
+// withExcluded is what there is to ask about slips in the solving and about others, in other terms, that lead to the same
+// value; nothing where there are none, or more than fits one question.
+func (c *Case) withExcluded(matches, excluded []slip.Candidate) []string {
+	asks := c.standing(matches)
+	if len(matches) == 0 || len(asks) > mostThings {
+		return nil
 	}
+	elsewhere := slices.DeleteFunc(slices.Clone(excluded), func(x slip.Candidate) bool {
+		return slices.ContainsFunc(matches, func(m slip.Candidate) bool { return m.Sum == x.Sum && meets(m.Terms, x.Terms) })
+	})
+	all := slices.Concat(asks, c.outside(elsewhere))
+	if len(all) == len(asks) || len(all) > mostThings {
+		return nil
+	}
+	return all
+}
+
+// meets reports whether two lists have an item in common.
+func meets(a, b []int) bool {
+	return slices.ContainsFunc(a, func(i int) bool { return slices.Contains(b, i) })
+}
+
+// outside is what there is to ask about slips in what stands: about each term that they change, and what they ask
+// themselves where they change none.
+func (c *Case) outside(matches []slip.Candidate) []string {
 	var asks []string
-	for _, t := range terms {
+	for _, t := range c.termsOf(matches) {
 		asks = append(asks, t.ask())
 	}
-	return "the sum holds as it stands, so each number in it goes in as it is: " + joined(asks)
+	for _, m := range matches {
+		ask := m.Slip.Asks()
+		if m.Slip.About == slip.Presence {
+			ask = "is it certain that nothing else goes in"
+		}
+		if len(m.Terms) == 0 && !slices.Contains(asks, ask) {
+			asks = append(asks, ask)
+		}
+	}
+	return asks
+}
+
+// otherwise asks about the terms that slips would change which cannot have been made, and about those with a figure that
+// may be off; or nothing where there are none.
+func (c *Case) otherwise(excluded, slight []slip.Candidate) string {
+	for _, matches := range [][]slip.Candidate{slices.Concat(excluded, slight), excluded, slight} {
+		asks := c.outside(matches)
+		if len(asks) == 0 || len(asks) > mostThings || len(c.termsOf(matches)) == 0 && !asksItself(matches) {
+			continue
+		}
+		if len(c.termsOf(matches)) == 0 {
+			return "the sum stands, and it alone gives the value: " + joined(asks)
+		}
+		return "the sum holds as it stands, so each number in it goes in as it is: " + joined(asks)
+	}
+	if len(excluded) == 0 {
+		return ""
+	}
+	return "the sum is complete as it stands, and nothing else goes in: what does it give, solved term by term?"
+}
+
+// asksItself reports whether a slip is in no term and asks for more than what goes in.
+func asksItself(matches []slip.Candidate) bool {
+	return slices.ContainsFunc(matches, func(m slip.Candidate) bool { return len(m.Terms) == 0 && m.Slip.About != slip.Presence })
 }
 
 // A standingTerm is a term as it stands on the page, with the kinds of work in it that slips are about.

@@ -72,7 +72,7 @@ func (c *Case) TermSlips(v Typed) []*slip.Slip {
 		return all
 	}
 	for _, n := range slip.OfNumber(c.Truth) {
-		if v.Means(n.Value) && !slices.Contains(all, n.Slip) {
+		if same := v.Value.Equal(n.Value) || !n.Whole && v.Means(n.Value); same && !slices.Contains(all, n.Slip) {
 			all = append(all, n.Slip)
 		}
 	}
@@ -93,9 +93,11 @@ func (c *Case) findInTerm(f *Finding, v Typed) {
 	var asks []string
 	for _, s := range slips {
 		f.note(s.ID)
-		asks = append(asks, s.Asks())
+		if !slices.Contains(asks, s.Asks()) {
+			asks = append(asks, s.Asks())
+		}
 	}
-	switch len(slips) {
+	switch len(asks) {
 	case 0:
 	case 1:
 		f.Says = lowerFirst(slips[0].Says)

@@ -1,7 +1,7 @@
 package slip
 
 import (
-	"strings"
+	"slices"
 
 	"unpin/statics"
 	"unpin/statics/exact"
@@ -27,9 +27,9 @@ var algebraSlips = []Slip{
 	{ID: "data-digits-swapped", Group: Algebra, About: Size, Needs: Copying, Source: "GD", find: dataDigitsSwapped,
 		Says: "Numbers that are copied must stay as they are: which number differs from the one given?"},
 	{ID: "answer-digits-swapped", Group: Algebra, About: Answer, Needs: Reporting, Source: "GD", find: answerDigitsSwapped,
-		Says: "The digits are right, but not in this order: what did your own working give?"},
+		Says: "The digits are right, but not in this order: in which order did your working give the digits?"},
 	{ID: "power-of-ten", Group: Algebra, About: Answer, Needs: Reporting, Source: "GD", find: powerOfTen,
-		Says: "The digits are right, but the decimal point is not: in which unit is each quantity?"},
+		Says: "The digits are right, but the place of the decimal point is not: where does the decimal point belong in the units used here?"},
 	{ID: "one-term-in-other-unit", Group: Algebra, About: Size, Needs: Measuring, Source: "GD", find: oneTermInOtherUnit,
 		Says: "Quantities are added only in one system of units: which term is not in it yet?"},
 	{ID: "inches-and-feet", Group: Algebra, About: Answer, Needs: Reporting, Source: "GD", find: inchesAndFeet,
@@ -136,90 +136,46 @@ func otherUnknownDropped(s *setting) []change {
 	return []change{given(x)}
 }
 
-// dataDigitsSwapped exchanges two neighbouring figures of a point load or couple, or of an intensity; where the sum stands
-// with its numbers, also of an arm.
+// closeTo reports whether a number is another, if there is one, to one in a hundred.
+func closeTo(v exact.Num, other []exact.Num) bool {
+	return slices.ContainsFunc(other, func(n exact.Num) bool { return v.Sub(n).Abs().Mul(hundred).Cmp(n) <= 0 })
+}
+
+var hundred = exact.Int(100)
+
+// dataDigitsSwapped exchanges two neighbouring figures of a point load or couple, or of an intensity; where the sum stands,
+// of any number in it, if that makes more of a difference than rounding.
 func dataDigitsSwapped(s *setting) []change {
-	all := s.armDigitsSwapped()
-	loads := s.known().filter(isLoad)
-	for _, g := range loads.grouped(byAction) {
+	if s.question.Stands {
+		return s.factorsWritten(func(text string) []exact.Num {
+			return slices.DeleteFunc(digitsSwapped(text), func(v exact.Num) bool { return closeTo(v, read(text)) })
+		})
+	}
+	var all []change
+	for _, g := range s.known().filter(isLoad).grouped(byAction) {
 		x := s.action(g.first())
 		data := x.Size
 		if x.Shape.Spread() {
 			data = x.Intensity
 		}
-		for _, v := range digitsSwapped(data.Abs()) {
+		for _, v := range digitsSwapped(inFull(data.Abs())) {
 			all = append(all, g.altered(func(t statics.Term) statics.Term { return sized(t, over(v, data.Abs())) })...)
 		}
 	}
 	return all
 }
 
-func (s *setting) armDigitsSwapped() []change {
-	if !s.question.Stands {
-		return nil
-	}
-	return s.withArms().each(func(t statics.Term) []statics.Term {
-		var ways []statics.Term
-		for _, arm := range digitsSwapped(t.Arm) {
-			ways = append(ways, armed(t, arm))
-		}
-		return ways
-	})
-}
-
-// answerDigitsSwapped exchanges two neighbouring figures of the answer in full, and of what it is rounded to.
+// answerDigitsSwapped exchanges two neighbouring figures of the answer in full, and of what it is rounded to, zeros among
+// them where the sum stands.
 func answerDigitsSwapped(s *setting) []change {
 	if s.n > 0 || s.right.IsZero() {
 		return nil
 	}
 	var all []change
-	for _, v := range answersSwapped(s.right) {
-		all = append(all, given(v))
-	}
-	return all
-}
-
-// answersSwapped lists what comes of a number by exchanging two neighbouring figures, in full or rounded to three or four.
-func answersSwapped(right exact.Num) []exact.Num {
-	if right.IsZero() {
-		return nil
-	}
-	size := right.Abs()
-	swapped := digitsSwapped(size)
-	for _, figures := range []int{3, 4} {
-		swapped = append(swapped, digitsSwapped(exact.MustParse(size.Figures(figures)))...)
-	}
-	var all []exact.Num
-	for _, v := range distinct(swapped) {
-		if right.Sign() < 0 {
-			v = v.Neg()
-		}
-		all = append(all, v)
-	}
-	return all
-}
-
-// digitsSwapped lists the numbers that come from a decimal of at most five figures by exchanging two neighbours.
-func digitsSwapped(n exact.Num) []exact.Num {
-	text := n.Decimal(6)
-	if !n.Terminates() || len(strings.Trim(strings.ReplaceAll(text, ".", ""), "0")) > 5 {
-		return nil
-	}
-	var all []exact.Num
-	figures := []byte(text)
-	for i := range figures {
-		j := i + 1
-		if j < len(figures) && figures[j] == '.' {
-			j++
-		}
-		if figures[i] == '.' || j >= len(figures) || figures[i] == figures[j] {
-			continue
-		}
-		other := append([]byte(nil), figures...)
-		other[i], other[j] = figures[j], figures[i]
-		if v, err := exact.Parse(string(other)); err == nil && !v.IsZero() {
-			all = append(all, v)
-		}
+	for _, v := range answersSwapped(s.right, s.question.Stands) {
+		c := given(v)
+		c.whole = true
+		all = append(all, c)
 	}
 	return all
 }

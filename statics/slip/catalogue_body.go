@@ -21,7 +21,7 @@ var bodySlips = []Slip{
 	{ID: "pin-load-on-neither", Group: Body, About: Presence, Needs: Choosing, Source: "TB", find: pinLoadOnNeither,
 		Says: "A load at a pin must be carried by one of the bodies there: which body carries it here?"},
 	{ID: "shared-by-halves", Group: Body, About: Answer, Needs: Choosing, Source: "NC, TB", find: sharedByHalves,
-		Says: "A load may be halved only when the frame and its loads are both symmetric: what does the sum itself give?"},
+		Says: "A load may be halved only when the frame and its loads are both symmetric: are the frame and its loads symmetric here?"},
 	{ID: "not-split-at-pin", Group: Body, About: Presence, Needs: Choosing, Source: "TB, SD1", find: notSplitAtPin,
 		Says: "A load that runs across a pin is split there first: which stretch of it lies on this body?"},
 	{ID: "whole-load-on-stretch", Group: Body, About: Size, Needs: Measuring, Source: "SD1", find: wholeLoadOnStretch,
@@ -122,10 +122,12 @@ func reactionLeftOff(s *setting) []change {
 	return s.reactions(func(f statics.Force) bool { return !f.Couple && !s.pinned(f) }).grouped(s.byGiver).leftOut()
 }
 
-// sharedByHalves gives a reaction half of the load along its line, whatever the moments say.
+// sharedByHalves gives a reaction half of the load along its line, whatever the moments say, or where a sum of moments
+// stands a pin force, with either sign.
 func sharedByHalves(s *setting) []change {
 	f := s.Assembly.Forces[s.question.Force]
-	if f.Couple || f.Kind != statics.Reaction || slanting(f.Along) {
+	pin := f.Kind != statics.Reaction
+	if f.Couple || slanting(f.Along) || pin && !(s.question.Stands && s.sum.Moment) {
 		return nil
 	}
 	var load exact.Num
@@ -138,6 +140,9 @@ func sharedByHalves(s *setting) []change {
 		return nil
 	}
 	share := load.Mul(half).Neg()
+	if pin {
+		return bothWays(share)
+	}
 	return []change{{giver: nobody, given: &share}}
 }
 

@@ -17,7 +17,7 @@ var componentSlips = []Slip{
 	{ID: "component-turned", Group: Component, About: Sense, Needs: Measuring, Source: "GD", find: componentTurned,
 		Says: "Each component of an inclined force has a sense of its own: which way does each component point?"},
 	{ID: "degrees-as-radians", Group: Component, About: Size, Needs: Measuring, Source: "GD", find: degreesAsRadians,
-		Says: "An angle in degrees needs a calculator that is set to degrees: how large are the components of the force?"},
+		Says: "An angle in degrees needs a calculator that is set to degrees: to degrees or to radians is the calculator set?"},
 	{ID: "component-of-unknown", Group: Component, About: Size, Needs: Measuring, Source: "GD", find: componentOfUnknown,
 		Says: "The component adjacent to the angle takes the cosine, in the unknown as in a load: what is the unknown multiplied by?"},
 	{ID: "share-of-unknown-forgotten", Group: Component, About: Size, Needs: Measuring, Source: "TB", find: shareOfUnknownForgotten,

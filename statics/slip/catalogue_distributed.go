@@ -47,8 +47,10 @@ var spreadSlips = []Slip{
 // triangles are the shapes of triangular loads.
 var triangles = []statics.ActionShape{statics.RisingRamp, statics.FallingRamp}
 
+// intensityAsForce takes the intensity for the force, of a triangle also the mean one.
 func intensityAsForce(s *setting) []change {
-	return s.spreads().scaled(func(x statics.Action) exact.Num { return over(x.Intensity, x.Size).Abs() })
+	ratio := func(x statics.Action) exact.Num { return over(x.Intensity, x.Size).Abs() }
+	return append(s.spreads().scaled(ratio), s.shaped(triangles...).scaled(func(x statics.Action) exact.Num { return ratio(x).Mul(half) })...)
 }
 
 func armToFarEnd(s *setting) []change {
@@ -120,19 +122,24 @@ func uniformAtThird(s *setting) []change {
 	return all
 }
 
-// distanceToLoadForgotten measures the arm from the nearer end of the load.
+// distanceToLoadForgotten measures the arm from the nearer end of the load, or the place on the member from where the load
+// begins.
 func distanceToLoadForgotten(s *setting) []change {
 	if !s.sum.Moment {
 		return nil
 	}
-	return s.spreads().byWhole(func(t statics.Term, x statics.Action) statics.Term {
+	all := s.spreads().shifted(func(t statics.Term, x statics.Action) exact.Num {
+		from := s.at(s.Assembly.Frame.Members[s.load(t).Member].From)
+		return from.To(t.At).Length().Sub(x.Start)
+	})
+	return append(all, s.spreads().byWhole(func(t statics.Term, x statics.Action) statics.Term {
 		near, _ := s.endsOf(t, x)
 		arm := over(s.along(x, near).To(t.At).Cross(t.Toward).Abs(), t.Toward.Length())
 		if arm.IsZero() || movedTo(t, s.sum.About, s.along(x, near)).Sign != t.Sign {
 			return t
 		}
 		return armed(t, arm)
-	})
+	})...)
 }
 
 func spreadCountedTwice(s *setting) []change {

@@ -39,7 +39,7 @@ var momentSlips = []Slip{
 	{ID: "placed-from-other-end", Aside: true, Group: Moment, About: Arm, Needs: Measuring, Source: "DV", find: placedFromOtherEnd,
 		Says: "The place of a load is measured from the end that is named first: from which end of its member is each load placed?"},
 	{ID: "slope-as-run", Group: Moment, About: Arm, Needs: Measuring, Source: "RG, TB", find: slopeAsRun,
-		Says: "A distance along an inclined member is longer than its horizontal and its vertical part: which distance is perpendicular to each force?"},
+		Says: "A distance along an inclined member is longer than its horizontal and its vertical part: which of the distances used runs along the member?"},
 	{ID: "centre-changed", General: true, Group: Moment, About: Arm, Needs: Measuring, Source: "DV", find: centreChanged,
 		Says: "The centre is the same for every term of a moment sum: from which point are the arms of the known forces measured?"},
 	{ID: "square-force-counted", Group: Moment, About: Presence, Needs: Choosing, Source: "TB", find: squareForceCounted,
@@ -173,7 +173,8 @@ func placedFromOtherEnd(s *setting) []change {
 	return all
 }
 
-// slopeAsRun takes the distance of a load along an inclined member, from either end, for its horizontal or vertical part.
+// slopeAsRun takes the distance of a load along an inclined member, from either end, for its horizontal or vertical part, or
+// one of these for the distance along it.
 func slopeAsRun(s *setting) []change {
 	var all []change
 	for _, g := range s.onMembers().grouped(s.byGiver) {
@@ -195,6 +196,22 @@ func slopeAsRun(s *setting) []change {
 				return movedTo(t, s.sum.About, p)
 			})...)
 		}
+		all = append(all, s.runAsSlope(g)...)
+	}
+	return all
+}
+
+// runAsSlope takes the horizontal or vertical part of the distance of a point load from the start of an inclined member for
+// the distance along it.
+func (s *setting) runAsSlope(load terms) []change {
+	x := s.action(load.first())
+	if x.Shape != statics.AtPoint {
+		return nil // a stretch has two places
+	}
+	from := s.at(s.Assembly.Frame.Members[s.load(load.first()).Member].From).To(load.first().At)
+	var all []change
+	for _, d := range []exact.Num{from.X.Abs(), from.Y.Abs()} {
+		all = append(all, load.altered(func(t statics.Term) statics.Term { return movedTo(t, s.sum.About, s.along(x, d)) })...)
 	}
 	return all
 }
@@ -203,14 +220,19 @@ func armForgotten(s *setting) []change {
 	return s.arms(func(statics.Term) []exact.Num { return []exact.Num{one} })
 }
 
-// momentThroughCentre gives a known force along an axis, whose line passes through the centre, the distance of a joint.
+// momentThroughCentre gives a known force along an axis, whose line passes through the centre, the distance of a joint, or
+// of the point where it acts if the sum stands, for its arm.
 func momentThroughCentre(s *setting) []change {
 	through := s.where(func(t statics.Term) bool {
 		return t.Why == statics.ThroughCentre && !slanting(t.Toward) && (isLoad(t) || s.question.Known(t.Force))
 	})
 	var all []change
 	for _, t := range through.list() {
-		for _, d := range s.distances(s.sum.About, t.Toward) {
+		list := s.distances(s.sum.About, t.Toward)
+		if s.question.Stands {
+			list = append(list, over(s.sum.About.To(t.At).Dot(t.Toward).Abs(), t.Toward.Length()))
+		}
+		for _, d := range distinct(list) {
 			for _, sign := range []int{1, -1} {
 				t.Arm, t.Sign, t.Why = d, sign, statics.Counts
 				all = s.added(all, []statics.Term{t})
@@ -253,15 +275,23 @@ func (s *setting) netPush(test func(statics.Term) bool) []change {
 	return s.where(func(t statics.Term) bool { return t.Why == statics.NoPush && s.hasValue(t) && test(t) }).counted()
 }
 
-// distanceInForceSum multiplies a force by its distance from a joint of the body.
+// distanceInForceSum multiplies a force by its distance from a joint of the body, or where the sum
+// stands a load by its place on the member.
 func distanceInForceSum(s *setting) []change {
 	if s.sum.Moment {
 		return nil
 	}
-	forces := s.known().filter(func(t statics.Term) bool { return !slanting(t.Toward) })
-	return forces.each(func(t statics.Term) []statics.Term {
+	return s.known().each(func(t statics.Term) []statics.Term {
+		var list []exact.Num
+		if !slanting(t.Toward) {
+			list = s.distances(t.At, t.Toward)
+		}
+		if s.question.Stands && isLoad(t) && s.load(t).Joint == statics.None {
+			m := s.Assembly.Frame.Members[s.load(t).Member]
+			list = append(list, s.at(m.From).To(t.At).Length(), s.at(m.To).To(t.At).Length())
+		}
 		var ways []statics.Term
-		for _, d := range s.distances(t.At, t.Toward) {
+		for _, d := range distinct(list) {
 			ways = append(ways, armed(t, d))
 		}
 		return ways

@@ -17,9 +17,13 @@ var solvingSlips = []Slip{
 		Says: "Each factor of a term counts in its product: how large is each product?"},
 	{ID: "product-times-ten", Group: Algebra, About: Size, Needs: Multiplying, Source: "GD", find: productTimesTen,
 		Says: "The decimal point of a product follows from its factors: about how large must each product be?"},
+	{ID: "figure-miscopied", Slight: true, Group: Algebra, About: Size, Needs: Copying, Source: "GD", find: figureMiscopied,
+		Says: "Each number goes in figure for figure as it is given: which number in your working differs from the sum?"},
+	{ID: "product-figure-off", Slight: true, Group: Algebra, About: Size, Needs: Multiplying, Source: "GD", find: productFigureOff,
+		Says: "A product that is worked out twice shows where a figure is off: how large is each product?"},
 	{ID: "division-inverted", Group: Algebra, About: Answer, Needs: Dividing, Source: "DV", find: divisionInverted,
 		Says: "The known terms are divided by what multiplies the unknown, not the other way round: what is divided by what?"},
-	{ID: "divided-by-another-number", Group: Algebra, About: Answer, Needs: Dividing, Source: "GD", find: dividedByAnotherNumber,
+	{ID: "divided-by-another-number", Group: Algebra, About: Size, Needs: Dividing, Source: "GD", find: dividedByAnotherNumber,
 		Says: "What the unknown is multiplied by divides the known terms: which number stands beside the unknown?"},
 	{ID: "one-term-divided", Group: Algebra, About: Answer, Needs: Dividing, Source: "DV", find: oneTermDivided,
 		Says: "Dividing a sum divides each of its terms: which terms are divided?"},
@@ -127,6 +131,45 @@ func factorDropped(s *setting) []change {
 	})
 }
 
+// factorsWritten writes one number of a known term anew, each in several ways, as it stands in the sum.
+func (s *setting) factorsWritten(ways func(text string) []exact.Num) []change {
+	return s.known().each(func(t statics.Term) []statics.Term {
+		var all []statics.Term
+		for i, f := range s.factors(t) {
+			if t.Force != statics.None && i == 0 || f.Equal(half) {
+				continue // a name, and the half of a triangle
+			}
+			for _, v := range ways(onPage(f)) {
+				all = append(all, sized(t, over(v, f)))
+			}
+		}
+		return all
+	})
+}
+
+// figureMiscopied takes one of the first two figures of a number for one more or one less.
+func figureMiscopied(s *setting) []change {
+	if !s.question.Stands {
+		return nil
+	}
+	return s.factorsWritten(figureOff)
+}
+
+// productFigureOff does so with what a term comes to, in three figures, or with the value of a force that stands alone.
+func productFigureOff(s *setting) []change {
+	if !s.question.Stands {
+		return nil
+	}
+	return s.known().each(func(t statics.Term) []statics.Term {
+		amount := s.amount(t).Abs()
+		var all []statics.Term
+		for _, v := range figureOff(amount.Figures(3)) {
+			all = append(all, sized(t, over(v, amount)))
+		}
+		return all
+	})
+}
+
 func productTimesTen(s *setting) []change {
 	return s.products(func(f []exact.Num) []exact.Num {
 		return []exact.Num{productOf(f).Mul(tens[0]), over(productOf(f), tens[0])}
@@ -142,18 +185,23 @@ func divisionInverted(s *setting) []change {
 
 // dividedByAnotherNumber divides by another factor that stands in the sum.
 func dividedByAnotherNumber(s *setting) []change {
-	if !s.divides() || !s.question.Stands {
+	if !s.question.Stands || !s.divides() {
 		return nil
 	}
 	var all []exact.Num
 	for _, t := range s.known().list() {
 		for _, f := range s.factors(t) {
 			if !f.Equal(s.factor()) {
-				all = append(all, over(s.factor(), f))
+				all = append(all, f)
 			}
 		}
 	}
-	return s.finally(distinct(all)...)
+	own := s.own()
+	var changes []change
+	for _, f := range distinct(all) {
+		changes = append(changes, own.together(func(t statics.Term) statics.Term { return sized(t, over(f, s.factor())) })...)
+	}
+	return changes
 }
 
 // oneTermDivided divides one term, or all but one, by the unknown's arm.

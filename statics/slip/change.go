@@ -12,6 +12,7 @@ type change struct {
 	stray []statics.Term       // terms that do not belong
 	times exact.Num            // what the answer is multiplied by at last, unless 0
 	given *exact.Num           // the answer itself, come to without the sum
+	whole bool                 // the answer is written so, and not rounded any more
 }
 
 // each makes a change of every way in which each of the terms may be altered. A way that leaves the term as it is,

@@ -47,7 +47,9 @@ func (d *Diagnosis) find(v Typed, candidates []Candidate) {
 		if c.Value.Cmp(high) > 0 {
 			return
 		}
-		d.add(c)
+		if !c.Whole || c.Value.Equal(v.Value) {
+			d.add(c)
+		}
 	}
 }
 

@@ -30,6 +30,7 @@ type Candidate struct {
 	Giver Giver
 	Sum   int   // which of the question's sums it changes
 	Terms []int // the terms of that sum which it changes or leaves out, rising
+	Whole bool  // a typed value agrees only if it equals Value: its figures are written so
 }
 
 // A Giver is what a changed term comes from: an unknown force or a load, by its index, the other being None. Both are
@@ -43,7 +44,12 @@ var nobody = Giver{statics.None, statics.None}
 // makes no difference. Where the sums stand on the page, only slips in what is left to do are among them. It is empty if
 // the sums do not give the unknowns.
 func (q Question) Candidates() []Candidate {
-	return q.candidates(func(row *Slip) bool { return !q.Stands || row.Needs.Remains() })
+	return q.candidates(func(row *Slip) bool { return !row.Slight && (!q.Stands || row.Needs.Remains()) })
+}
+
+// Slight lists the values that slight slips lead to, as Candidates does.
+func (q Question) Slight() []Candidate {
+	return q.candidates(func(row *Slip) bool { return row.Slight })
 }
 
 // Excluded lists the values that the other slips would lead to, as Candidates does: those that cannot have been made
@@ -88,7 +94,7 @@ func (y *system) candidates(s *setting, want func(*Slip) bool) []Candidate {
 			v, ok := y.changed(s, c)
 			m := matter{c.giver, row.About}
 			if ok && !(row.General && slices.ContainsFunc(met[m], v.Equal)) {
-				all = append(all, Candidate{Slip: row, Value: v, Giver: c.giver, Sum: s.n, Terms: slices.Sorted(maps.Keys(c.terms))})
+				all = append(all, Candidate{Slip: row, Value: v, Giver: c.giver, Sum: s.n, Terms: slices.Sorted(maps.Keys(c.terms)), Whole: c.whole})
 				if !row.Aside {
 					met[m] = append(met[m], v)
 				}

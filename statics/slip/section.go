@@ -35,6 +35,9 @@ func (c Section) Candidates() []Candidate {
 // Excluded is nothing: no sum stands on the page.
 func (c Section) Excluded() []Candidate { return nil }
 
+// Slight is empty: no sum stands on the page.
+func (c Section) Slight() []Candidate { return nil }
+
 // Value is what the forces on the kept side of the section give for the quantity.
 func (c Section) Value() exact.Num {
 	q, _ := c.question()

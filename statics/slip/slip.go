@@ -15,6 +15,8 @@ type Slip struct {
 	Says   string // one sentence to the student, without a number: the principle, a colon, a question back to the goal
 	// General marks a slip that another may describe better: where both make the same change, only the other is kept.
 	General bool
+	// Slight marks a slip by which very many values come about: it is only asked about, and only where nothing else fits.
+	Slight bool
 	// Aside marks a slip that describes a change in its own way, beside which a general one stands as well.
 	Aside bool
 	find  func(s *setting) []change

@@ -60,6 +60,7 @@ func readWorked(t *testing.T, name string, frames map[string]testFrame) (heading
 func (w workedSlip) target(t *testing.T) interface {
 	Value() exact.Num
 	Candidates() []Candidate
+	Slight() []Candidate
 } {
 	t.Helper()
 	if w.field["section"] != "" {
@@ -173,7 +174,7 @@ func (w *workedSlip) check(t *testing.T) {
 	wrong, within := typedWrong(w.field["wrong"])
 	var also []string
 	var named *Slip
-	for _, c := range target.Candidates() {
+	for _, c := range append(target.Candidates(), target.Slight()...) {
 		switch {
 		case c.Value.Sub(wrong).Abs().Cmp(within) > 0:
 		case c.Slip.ID == w.field["slip"]:
