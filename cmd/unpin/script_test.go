@@ -8,11 +8,13 @@ import (
 	"testing"
 
 	"github.com/rogpeppe/go-internal/testscript"
+
+	"unpin/statics/heaptest"
 )
 
 // TestMain makes the real program available to scripts as the command unpin.
 func TestMain(m *testing.M) {
-	testscript.Main(m, map[string]func(){"unpin": main})
+	testscript.Main(heaptest.Roomy{M: m}, map[string]func(){"unpin": main})
 }
 
 // TestScript runs the scripts in testdata/script, each in an empty folder with its own files beside it. The command

@@ -34,25 +34,46 @@ func (d Drawn) Moved(x, y float64) Drawn {
 // FromBox is the distance of an arrow from a rectangle with those corners, 0 where they meet, in steps of which those along y
 // are so many times as long as those along x.
 func (d Drawn) FromBox(upper, lower Position, tall float64) float64 {
-	least := math.Inf(1)
+	least, bound := math.Inf(1), math.Inf(1)
 	const steps = 24
 	for i := range steps + 1 {
 		t := float64(i) / steps
-		x, y := d.From.X+(d.To.X-d.From.X)*t, d.From.Y+(d.To.Y-d.From.Y)*t
-		least = min(least, math.Hypot(max(upper.X-x, x-lower.X, 0), tall*max(upper.Y-y, y-lower.Y, 0)))
+		p := Position{d.From.X + (d.To.X-d.From.X)*t, d.From.Y + (d.To.Y-d.From.Y)*t}
+		x, y := apart(p, p, upper, lower, tall)
+		if x*x+y*y > bound { // a root is dear, and this one cannot be the least
+			continue
+		}
+		least = min(least, math.Hypot(x, y))
+		bound = least * least * slack
 	}
 	return least
+}
+
+// slack is more than what a square and a root can lose by rounding.
+const slack = 1 + 1e-9
+
+// apart is the distance of two rectangles, each given by two corners, along x and along y.
+func apart(upper, lower, otherUpper, otherLower Position, tall float64) (x, y float64) {
+	return max(otherUpper.X-lower.X, upper.X-otherLower.X, 0), tall * max(otherUpper.Y-lower.Y, upper.Y-otherLower.Y, 0)
 }
 
 // IsNearest reports whether a rectangle is at least as near to one of the arrows drawn as to every other.
 func IsNearest(drawn []Drawn, own int, upper, lower Position, tall float64) bool {
 	most := drawn[own].FromBox(upper, lower, tall)
-	for i, d := range drawn {
-		if i != own && d.Kind == DrawnArrow && d.FromBox(upper, lower, tall) < most {
+	for i := range drawn {
+		if d := &drawn[i]; i != own && d.Kind == DrawnArrow && !d.isBeyond(most, upper, lower, tall) && d.FromBox(upper, lower, tall) < most {
 			return false
 		}
 	}
 	return true
+}
+
+// isBeyond reports whether the block that an arrow fills is further from a rectangle than so far.
+func (d *Drawn) isBeyond(far float64, upper, lower Position, tall float64) bool {
+	first := Position{min(d.From.X, d.To.X), min(d.From.Y, d.To.Y)}
+	last := Position{max(d.From.X, d.To.X), max(d.From.Y, d.To.Y)}
+	x, y := apart(first, last, upper, lower, tall)
+	return x*x+y*y > far*far*slack
 }
 
 // Gap is the distance between two strokes, 0 if they cross, in steps as FromBox counts them.

@@ -66,6 +66,7 @@ func equationTexts(t *testing.T, test func(l *sheet, q question, text string)) {
 
 // What is said to values and sums that come from slips keeps to the wording of all feedback.
 func TestWordingOfSlips(t *testing.T) {
+	t.Parallel()
 	said := map[string]bool{}
 	check := func(l *sheet, q question, text string) {
 		if !said[text] {

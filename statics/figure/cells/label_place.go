@@ -54,10 +54,11 @@ func (l *lettering) settle(q request, index int, window area) bool {
 		for c := max(window.c0, q.near.c0-reachCols-n); c+n-1 <= min(window.c1, q.near.c1+reachCols+n); c++ {
 			spot := area{c, r, c + n - 1, r}
 			cost := q.distance(spot)
-			if cost >= least || !l.free(spot) || q.arrow > 0 && !figure.IsNearest(l.drawn, q.arrow-1, positionOf(spot.c0, spot.r0), positionOf(spot.c1, spot.r1), 2) {
+			if cost >= least || !l.free(spot) {
 				continue
 			}
-			if cost += l.crowding(spot) + l.mistaken(q, index, spot); cost < least {
+			cost += l.crowding(spot) + l.mistaken(q, index, spot)
+			if cost < least && l.isNearest(q, spot) { // the dearest question last
 				best, least = spot, cost
 			}
 		}
@@ -68,6 +69,11 @@ func (l *lettering) settle(q request, index int, window area) bool {
 	l.write(q.text, best.c0, best.r0, q.look)
 	l.note(figure.Drawn{Kind: figure.DrawnLabel, From: positionOf(best.c0, best.r0), To: positionOf(best.c1, best.r1), Owner: q.arrow - 1, Text: q.text})
 	return true
+}
+
+// isNearest reports whether a label at that place is as near to the arrow that it belongs to as to every other.
+func (l *lettering) isNearest(q request, at area) bool {
+	return q.arrow == 0 || figure.IsNearest(l.drawn, q.arrow-1, positionOf(at.c0, at.r0), positionOf(at.c1, at.r1), 2)
 }
 
 // distance is what a place costs for lying away from what the label belongs to.

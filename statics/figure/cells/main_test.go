@@ -1,0 +1,10 @@
+package cells_test
+
+import (
+	"os"
+	"testing"
+
+	"unpin/statics/heaptest"
+)
+
+func TestMain(m *testing.M) { os.Exit(heaptest.Roomy{M: m}.Run()) }
