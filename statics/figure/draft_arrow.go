@@ -50,11 +50,31 @@ func (d *draft) crowd(at Position, toward Direction, within float64) float64 {
 	return cost
 }
 
+// farBar is how far off a member may stand across the way of an arrow and be in it, as a share of the longer side of what is
+// drawn: about so long is an arrow.
+const farBar = 0.25
+
+// barred is what it costs that a member runs across the way out of a point, so that an arrow there would seem to act on it.
+func (d *draft) barred(at Position, toward Direction) float64 {
+	all := noBounds
+	for _, k := range d.Strokes {
+		all = all.with(bounds{k.From, k.From}).with(bounds{k.To, k.To})
+	}
+	far := farBar * all.longer()
+	way := Drawn{From: at, To: Position{at.X + far*toward.X, at.Y + far*toward.Y}}
+	for _, k := range d.Strokes {
+		if bar := (Drawn{From: k.From, To: k.To}); k.Role == MemberLine && bar.reach(at) > 1e-6*far && bar.Gap(way, 1) == 0 {
+			return 4
+		}
+	}
+	return 0
+}
+
 // arrow adds an arrow on the side of its point where there is room: pushing if it can, else pulling, else beside the
 // member that runs both ways, after all others.
 func (d *draft) arrow(a Arrow, sense Direction, last bool) {
-	push := d.crowd(a.At, sense.Opposite(), narrow)
-	pull := d.crowd(a.At, sense, narrow) + 1
+	push := d.crowd(a.At, sense.Opposite(), narrow) + d.barred(a.At, sense.Opposite())
+	pull := d.crowd(a.At, sense, narrow) + d.barred(a.At, sense) + 1
 	if a.Role != LoadMark || !sense.Level() && !sense.Upright() { // other arrows stand upon a distributed load
 		push += d.covered(a.At, sense.Opposite())
 		pull += d.covered(a.At, sense)

@@ -17,8 +17,23 @@ func (p *painter) reach(dc int) int {
 // skip is how many cells an arrow may move out from its point to stand clear of what is there.
 const skip = 10
 
-// arrow draws a force and asks for its label.
+// arrow draws a force and asks for its label: where it would have to pass a member on which it does not act, on the other side
+// of its point. Where there is no room on either, it is not drawn, for it would be misread.
 func (p *painter) arrow(a figure.Arrow) {
+	turned := a
+	turned.Pull = !a.Pull
+	if p.hasRoom(a) || a.Beside.IsZero() && p.hasRoom(turned) {
+		return
+	}
+	text := a.Text
+	if text == "" {
+		text = "an arrow"
+	}
+	p.lost = append(p.lost, text)
+}
+
+// hasRoom draws a force if there is room for it on that side of its point.
+func (p *painter) hasRoom(a figure.Arrow) bool {
 	ray := a.Toward.Opposite()
 	if a.Pull {
 		ray = a.Toward
@@ -28,10 +43,21 @@ func (p *painter) arrow(a figure.Arrow) {
 		at = p.beside(at, a.Beside, ray)
 	}
 	if ray.Level() || ray.Upright() {
-		p.straight(a, at, ray)
-		return
+		return p.straight(a, at, ray)
 	}
-	p.slanted(a, at, ray)
+	return p.slanted(a, at, ray)
+}
+
+// ownMember is how near to its point, in cell widths, a member runs on which a force acts, for both are set to whole cells.
+const ownMember = 2.1
+
+// passes reports whether an arrow that reaches from its point to a place passes a member on which it does not act.
+func (p *painter) passes(a figure.Arrow, to figure.Position) bool {
+	at := p.spot(a.At).position()
+	point, way := figure.Drawn{From: at, To: at}, figure.Drawn{From: at, To: to}
+	return slices.ContainsFunc(p.drawn, func(d figure.Drawn) bool {
+		return d.Kind == figure.DrawnMember && d.Gap(point, 2) >= ownMember && d.Gap(way, 2) == 0
+	})
 }
 
 // beside is a place close on that side of a point, its arrow's own line, from which an arrow finds free cells along a ray,
@@ -51,8 +77,8 @@ func (p *painter) beside(at spot, side, ray figure.Direction) spot {
 	return spot{float64(c), float64(r)}
 }
 
-// straight draws a level or upright arrow outward along a ray, beyond what already stands there.
-func (p *painter) straight(a figure.Arrow, at spot, ray figure.Direction) {
+// straight draws a level or upright arrow outward along a ray, beyond what already stands there, if there is room.
+func (p *painter) straight(a figure.Arrow, at spot, ray figure.Direction) bool {
 	c, r := at.cell()
 	dc, dr := cellStep(ray)
 	n := p.reach(dc)
@@ -61,9 +87,8 @@ func (p *painter) straight(a figure.Arrow, at spot, ray figure.Direction) {
 		first = 0 // its head stands level with the point
 	}
 	start, room := p.clear(c, r, dc, dr, n, first)
-	if !room {
-		p.crowded(a)
-		return
+	if !room || p.passes(a, positionOf(c+(start+n-1)*dc, r+(start+n-1)*dr)) {
+		return false
 	}
 	tip, tail := start, start+n-1
 	if a.Pull {
@@ -85,6 +110,7 @@ func (p *painter) straight(a figure.Arrow, at spot, ray figure.Direction) {
 		want.side = figure.Above | figure.Below | figure.SideToward(ray)
 	}
 	p.ask(want)
+	return true
 }
 
 // wideHead draws the head of an assumed upright force in ASCII as two strokes on either side of its shaft, if there is room.
@@ -102,19 +128,14 @@ func (p *painter) wideHead(a figure.Arrow, c, r int) bool {
 	return true
 }
 
+// gapOfArrows is the least distance between arrows, in cell widths: two in one line, tail to tail, are not to look like one with
+// two heads.
+const gapOfArrows = 1.5
+
 // apart reports whether an arrow from one place to another keeps clear of those drawn before.
 func (p *painter) apart(from, to figure.Position) bool {
 	a := figure.Drawn{From: from, To: to}
-	return !slices.ContainsFunc(p.drawn, func(d figure.Drawn) bool { return d.Kind == figure.DrawnArrow && d.Gap(a, 2) < 1 })
-}
-
-// crowded keeps that there is no room for an arrow: it is not drawn, for it would be misread.
-func (p *painter) crowded(a figure.Arrow) {
-	text := a.Text
-	if text == "" {
-		text = "an arrow"
-	}
-	p.lost = append(p.lost, text)
+	return !slices.ContainsFunc(p.drawn, func(d figure.Drawn) bool { return d.Kind == figure.DrawnArrow && d.Gap(a, 2) < gapOfArrows })
 }
 
 // clear is how far out from (c, r) a run of n free cells begins; it tells whether there is one.
@@ -149,13 +170,12 @@ func (p *painter) shaft(c, r, dc, dr, start, n, tip int, a figure.Arrow) {
 	}
 }
 
-// slanted draws an arrow at any other angle, in dots.
-func (p *painter) slanted(a figure.Arrow, at spot, ray figure.Direction) {
+// slanted draws an arrow at any other angle, in dots, if there is room.
+func (p *painter) slanted(a figure.Arrow, at spot, ray figure.Direction) bool {
 	long := 2*float64(p.detail.arms) + 3
 	start, room := p.clearSlant(at, ray, long)
-	if !room {
-		p.crowded(a)
-		return
+	if !room || p.passes(a, at.by(ray, start+long).position()) {
+		return false
 	}
 	near, far := at.by(ray, start), at.by(ray, start+long)
 	tip := near
@@ -173,6 +193,7 @@ func (p *painter) slanted(a figure.Arrow, at spot, ray figure.Direction) {
 	}
 	k := p.note(figure.Drawn{Kind: figure.DrawnArrow, From: tail.position(), To: tip.position(), At: at.position(), Text: a.Text})
 	p.ask(request{arrow: k + 1, text: a.Text, near: cellArea(c0, r0, c1, r1), c: c1, r: r1, look: a.Look, rank: figure.RankValue})
+	return true
 }
 
 // clearSlant is how far out, in cell widths, a slanted arrow finds free cells; it tells whether it does.

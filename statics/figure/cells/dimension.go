@@ -6,14 +6,9 @@ import (
 
 // dimensions draws the dimension lines below and beside all that has been drawn.
 func (p *painter) dimensions() {
-	if !p.detail.dimensions || len(p.scene.Dimensions) == 0 {
-		return
-	}
-	row := p.used.r1 + 1
-	for _, d := range p.scene.Dimensions {
-		if !d.Vertical {
-			p.levelDimension(d, row+d.Level)
-		}
+	if p.detail.across {
+		row := p.used.r1 + 1
+		p.chain(false, func(d figure.Dimension) { p.levelDimension(d, row+d.Level) }, func(list []notch) { p.levelRuler(list, row) })
 	}
 	wide := 0
 	for _, d := range p.scene.Dimensions {
@@ -21,16 +16,25 @@ func (p *painter) dimensions() {
 			wide = max(wide, len([]rune(d.Text)))
 		}
 	}
-	if wide == 0 {
+	if !p.detail.up || wide == 0 {
 		return
 	}
 	col, step := p.used.c0-1-(wide+1)/2, -wide-1
 	if p.used.c1-p.frame.c1 < p.frame.c0-p.used.c0 {
 		col, step = p.used.c1+2+wide/2, wide+1
 	}
+	p.chain(true, func(d figure.Dimension) { p.uprightDimension(d, col+d.Level*step) }, func(list []notch) { p.uprightRuler(list, col) })
+}
+
+// chain draws the dimensions along one axis, each by itself or all as one ruler.
+func (p *painter) chain(vertical bool, each func(figure.Dimension), all func([]notch)) {
+	if list := notches(p.scene, vertical); p.detail.rulers && list != nil {
+		all(list)
+		return
+	}
 	for _, d := range p.scene.Dimensions {
-		if d.Vertical {
-			p.uprightDimension(d, col+d.Level*step)
+		if d.Vertical == vertical {
+			each(d)
 		}
 	}
 }

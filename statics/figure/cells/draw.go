@@ -7,8 +7,8 @@ import (
 	"unpin/statics/figure"
 )
 
-// Draw draws a scene in exactly w × h terminal cells; zero or less counts as 1. Where room is short it gives up the
-// dimensions first, then the values beside their arrows, then the names. With ascii it uses no rune beyond ASCII, for
+// Draw draws a scene in exactly w × h terminal cells; zero or less counts as 1. Where room is short it puts long values into a
+// key and gives up the dimensions first, then the values beside their arrows, then the names. With ascii it uses no rune beyond ASCII, for
 // a scene whose texts were written so.
 func Draw(s figure.Scene, w, h int, ascii bool) Grid {
 	if s.IsApart() {
@@ -29,18 +29,43 @@ func Draw(s figure.Scene, w, h int, ascii bool) Grid {
 	r := renderer{scene: &s, w: max(w, 1), h: max(h, 1), ascii: ascii}
 	r.xs, r.ys = figure.Stations(&s)
 	for _, d := range r.details() {
-		p, ok := r.fit(d, 0)
-		if !ok {
+		g, scale, whole := r.try(d)
+		if !whole {
 			continue
 		}
-		if g, whole := r.cut(p); whole {
-			return g
+		if d.longest = shortValue; r.isWordy() {
+			if short, larger, whole := r.try(d); whole && larger > muchLarger*scale {
+				return short
+			}
 		}
-		if g, whole := r.keyed(d); whole {
-			return g
-		}
+		return g
 	}
 	return r.bare()
+}
+
+// Long values go into a key where that lets the frame stand so much larger.
+const (
+	shortValue = 10
+	muchLarger = 1.5
+)
+
+// isWordy reports whether a value of the scene is long.
+func (r *renderer) isWordy() bool {
+	return slices.ContainsFunc(textsOf(r.scene), func(text string) bool { return len([]rune(text)) > shortValue })
+}
+
+// try draws the scene at that detail, with a key where labels find no place; it gives the scale and whether nothing is missing
+// that was to be there.
+func (r *renderer) try(d detail) (g Grid, scale float64, whole bool) {
+	p, ok := r.fit(d, 0)
+	if !ok {
+		return g, 0, false
+	}
+	scale = p.x.Scale
+	if g, whole = r.cut(p); whole {
+		return g, scale, true
+	}
+	return r.keyed(d)
 }
 
 // legendRows is how many rows of a grid there must be for one line of the legend.
@@ -61,21 +86,56 @@ func (r *renderer) details() []detail {
 	if figure.Span(r.ys) == 0 {
 		arms, curve = min(max(r.h/7, 2), 4), min(float64(r.h)/3.5, 9)
 	}
-	all := detail{curve: curve, apart: 4, dimensions: true, values: true, names: true}
+	all := detail{curve: curve, apart: 4, across: true, up: true, values: true, names: true}
 	var list []detail
 	for most := arms; arms >= 2; arms-- {
 		all.arms, all.curve = arms, curve*float64(arms)/float64(most)
 		list = append(list, all)
 		all.apart = 3
 	}
+	small := detail{arms: 2, curve: 2.5, apart: 2, across: true, up: true, values: true, names: true}
+	list = append(list, small)
+	list = append(list, r.dimensioned(small)...)
 	return append(list,
-		detail{arms: 2, curve: 2.5, apart: 2, dimensions: true, values: true, names: true},
 		detail{arms: 2, curve: 2.5, apart: 3, values: true, names: true},
 		detail{arms: 2, curve: 2.5, apart: 2, values: true, names: true},
 		detail{arms: 2, curve: 2.5, apart: 2, values: true, names: true, longest: 10},
 		detail{arms: 1, curve: 1.5, apart: 2, values: true, names: true, longest: 8},
 		detail{arms: 1, curve: 1.5, apart: 2, names: true},
 		detail{arms: 1, curve: 1.5, apart: 1, names: true})
+}
+
+// dimensioned lists what is tried before all dimensions are given up: rulers, long values in the key, smaller arrows, and
+// last the dimensions of one axis.
+func (r *renderer) dimensioned(small detail) []detail {
+	if len(r.scene.Dimensions) == 0 {
+		return nil
+	}
+	var list []detail
+	add := func(change func(*detail)) {
+		d := small
+		change(&d)
+		list = append(list, d)
+	}
+	ruled := notches(r.scene, false) != nil || notches(r.scene, true) != nil
+	for _, longest := range []int{0, shortValue} {
+		small.longest = longest
+		if longest > 0 && !r.isWordy() {
+			continue
+		}
+		if longest > 0 {
+			add(func(*detail) {})
+		}
+		if ruled {
+			add(func(d *detail) { d.rulers = true })
+		}
+	}
+	small.longest, small.rulers, small.arms, small.curve = 8, ruled, 1, 1.5
+	add(func(*detail) {})
+	small.arms, small.curve = 2, 2.5
+	add(func(d *detail) { d.across = false })
+	add(func(d *detail) { d.up = false })
+	return list
 }
 
 // fit finds the largest scale at which the scene at that detail fills no more than the grid, less a key's rows, and

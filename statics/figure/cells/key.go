@@ -9,19 +9,19 @@ import (
 // mostKey is the share of a grid's height that a key may take: one row in so many.
 const mostKey = 3
 
-// keyed fits the scene above a key: labels that find no place give way to a number there. It tells whether every label
-// stands in the figure or the key.
-func (r *renderer) keyed(d detail) (Grid, bool) {
+// keyed fits the scene above a key: labels that find no place give way to a number there. It gives the scale and tells
+// whether every label stands in the figure or the key.
+func (r *renderer) keyed(d detail) (g Grid, scale float64, whole bool) {
 	for rows := 1; rows <= r.h/mostKey; rows++ {
 		p, ok := r.fit(d, rows)
 		if !ok {
 			break
 		}
 		if g, whole, fits := r.cutKeyed(p, rows); fits {
-			return g, whole
+			return g, p.x.Scale, whole
 		}
 	}
-	return Grid{}, false
+	return Grid{}, 0, false
 }
 
 // cutKeyed places labels or their numbers and writes the key in the last rows. It tells whether no label was dropped,
@@ -88,12 +88,11 @@ func wrap(entries []string, w int) ([][]string, bool) {
 
 // untold lists, in words, the dimensions that this much detail leaves out.
 func (p *painter) untold() []string {
-	if p.detail.dimensions {
-		return nil
-	}
 	var out []string
 	for _, d := range p.scene.Dimensions {
-		out = append(out, d.Meaning)
+		if shown := d.Vertical && p.detail.up || !d.Vertical && p.detail.across; !shown {
+			out = append(out, d.Meaning)
+		}
 	}
 	return out
 }

@@ -9,7 +9,8 @@ type detail struct {
 	arms       int     // rows of an upright arrow; a level one has twice as many columns and one more
 	curve      float64 // rows of the greatest value of a curve
 	apart      int     // most cells kept between stations
-	dimensions bool    // drawn, or only told
+	across, up bool    // dimensions along x and along y: drawn, or only told
+	rulers     bool    // of dimensions that all begin at one place, one ruler in place of several lines
 	values     bool    // of loads and forces: beside them, or only in the key
 	longest    int     // length of the longest value that stands beside its thing; 0 is any
 	names      bool

@@ -16,17 +16,18 @@ type Medium struct {
 	Reach    float64 // most between an arrow's nearer end and the line through its point
 	OffLabel float64 // most by which a label may be nearer to another arrow than to its own
 	Wall     float64 // least distance between the ground of a support and a member
+	Own      float64 // so near to its point runs a member on which an arrow acts, for both are set to whole steps
 	Joint    float64 // so much of a member lies at its joint, where a support's symbol begins
 }
 
 // Paper and Cells are the two media.
 var (
-	Paper = Medium{Tall: 1, Apart: 1.5, Reach: 8, OffLabel: 0, Wall: 0.5, Joint: 3}
-	Cells = Medium{Tall: 2, Apart: 0.9, Reach: 2.1, OffLabel: 0, Wall: 0.7, Joint: 1}
+	Paper = Medium{Tall: 1, Apart: 1.5, Reach: 8, OffLabel: 0, Wall: 0.5, Own: 0.5, Joint: 3}
+	Cells = Medium{Tall: 2, Apart: 1.5, Reach: 2.1, OffLabel: 0, Wall: 0.7, Own: 2.1, Joint: 1}
 )
 
 // Violations are what is false in a figure: bodies drawn apart that meet, an arrow that runs over another or whose line to
-// its point crosses another part, an arrow off its line, a label nearer to another arrow than to its own, a support's
+// its point crosses another part or another member, an arrow off its line, a label nearer to another arrow than to its own, a support's
 // symbol over a member that is not held there.
 func (m Medium) Violations(drawn []figure.Drawn) []string {
 	var list []string
@@ -53,9 +54,11 @@ func (m Medium) Violations(drawn []figure.Drawn) []string {
 	return list
 }
 
-// WithoutSupports are the violations but those of supports: in a frame drawn by chance a member may pass on every side of one.
-func (m Medium) WithoutSupports(drawn []figure.Drawn) []string {
-	return slices.DeleteFunc(m.Violations(drawn), func(fault string) bool { return strings.HasPrefix(fault, "the support") })
+// InAnyFrame are the violations but those that a frame drawn by chance may force: a member passes on every side of a support or of a load.
+func (m Medium) InAnyFrame(drawn []figure.Drawn) []string {
+	return slices.DeleteFunc(m.Violations(drawn), func(fault string) bool {
+		return strings.HasPrefix(fault, "the support") || strings.HasSuffix(fault, pastMember)
+	})
 }
 
 // alone is what is false in a thing by itself: an arrow must point along the line through its point, or stand close beside.
@@ -79,6 +82,8 @@ func (m Medium) pair(things []figure.Drawn, a, b figure.Drawn, first bool) strin
 		return fmt.Sprintf("the arrows %s and %s meet", a.Text, b.Text)
 	case a.Kind == figure.DrawnArrow && b.Kind != figure.DrawnLabel && apart && between(toPoint(a), b) < m.Apart:
 		return fmt.Sprintf("the line of %s to its joint crosses another part", a.Text)
+	case a.Kind == figure.DrawnArrow && b.Kind == figure.DrawnMember && !apart && !m.through(b, a.At) && between(toPoint(a), b) == 0:
+		return "the line of " + a.Text + pastMember
 	case a.Kind == figure.DrawnLabel && b.Kind == figure.DrawnArrow && a.Owner >= 0 && things[a.Owner] != b:
 		if own, other := fromBox(a, things[a.Owner]), fromBox(a, b); own > other+m.OffLabel {
 			return fmt.Sprintf("the label %s is %.1f from its arrow and %.1f from %s", a.Text, own, other, b.Text)
@@ -87,6 +92,14 @@ func (m Medium) pair(things []figure.Drawn, a, b figure.Drawn, first bool) strin
 		return fmt.Sprintf("the support %s lies over a member", a.Text)
 	}
 	return ""
+}
+
+// pastMember ends what is said of an arrow that seems to act on another member.
+const pastMember = " to its point crosses a member"
+
+// through reports whether a member runs through a point.
+func (m Medium) through(k figure.Drawn, at figure.Position) bool {
+	return fromPoint(at, k.From, k.To) < m.Own
 }
 
 // toPoint is an arrow with the line to its point.
