@@ -8,15 +8,20 @@ import (
 	"fmt"
 	"io"
 	"os"
+
+	"unpin/tutor/screen"
 )
 
-func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
+func main() {
+	watch()
+	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
+}
 
 // The exit codes.
 const (
 	done  = 0
 	no    = 1 // the work is sound but the answer is no
-	badIn = 2 // bad use or unreadable input
+	badIn = 2 // bad use or unreadable input; endedBy has those of signals
 )
 
 // errNo ends a command whose answer is no and which has already said why.
@@ -39,11 +44,14 @@ func run(args []string, in io.Reader, out, errs io.Writer) (code int) {
 	root.SetErr(errs)
 	var unhelped error
 	root.SetHelpFunc(helpWith(root.HelpFunc(), &unhelped))
+	var ended screen.Ended
 	switch err := cmp.Or(root.Execute(), unhelped); {
 	case err == nil:
 		return done
 	case errors.Is(err, errNo):
 		return no
+	case errors.As(err, &ended):
+		return endedBy(ended.Signal)
 	default:
 		fmt.Fprintln(errs, err)
 		return badIn

@@ -82,6 +82,8 @@ func writeWhole(path string, content []byte) error {
 		mode = info.Mode().Perm()
 	}
 	temporary := fmt.Sprintf("%s.%d.part", path, os.Getpid())
+	unfinished.add(temporary)
+	defer unfinished.drop(temporary)
 	if err := writeSynced(temporary, content, mode); err != nil {
 		os.Remove(temporary)
 		return err

@@ -41,5 +41,5 @@ func show(cmd *cobra.Command, o screen.Options, own notation.Preferences) error 
 	}
 	o.Store = store
 	var in io.Reader = cmd.InOrStdin()
-	return screen.Run(o, in, cmd.OutOrStdout())
+	return unwatched(func() error { return screen.Run(o, in, cmd.OutOrStdout()) })
 }

@@ -1,22 +1,13 @@
 package screen
 
 import (
-	"io"
 	"os"
 	"path/filepath"
 	"slices"
 	"strings"
 
-	tea "github.com/charmbracelet/bubbletea"
-
 	"unpin/problems"
 )
-
-// Run shows the program on a terminal until the student leaves, and leaves the terminal as it found it.
-func Run(o Options, in io.Reader, out io.Writer) error {
-	_, err := tea.NewProgram(New(o), tea.WithAltScreen(), tea.WithInput(in), tea.WithOutput(out)).Run()
-	return err
-}
 
 // mostFiles is how many problem files of a folder are offered.
 const mostFiles = 500

@@ -1,0 +1,5 @@
+module answered.unpin
+
+go 1.26
+
+require github.com/charmbracelet/lipgloss v1.1.0
