@@ -1,5 +1,7 @@
 package statics
 
+import "slices"
+
 // An option is a sum that gives one force, and what it would cost to write.
 type option struct {
 	spec
@@ -23,6 +25,23 @@ func (p *planner) optionFor(v *view, r reach) *option {
 	p.look(v, active, r, &k.it)
 	p.rest(v, &k.fresh, active)
 	return &k.it
+}
+
+// HasSumForOne reports whether some sum of a free body, about whatever point or along whatever line, has just one unknown
+// (S11).
+func (a *Assembly) HasSumForOne(b FreeBody, known func(force int) bool) bool {
+	p := &planner{a: a, known: make([]bool, len(a.Forces))}
+	for i := range p.known {
+		p.known[i] = known(i)
+	}
+	v := &view{FreeBody: b}
+	p.open(v)
+	active := p.active(v)
+	if len(active) == 0 {
+		return false
+	}
+	specs := p.specs(v, active, 1, anySums)
+	return slices.ContainsFunc(specs, func(s spec) bool { return p.single(active, &s) != None })
 }
 
 // look finds the best sum of a free body with exactly one unknown, within reach.

@@ -14,6 +14,7 @@ const (
 	RelationUsed                 // a relation kept earlier has now one unknown
 	ClosingCheck                 // an unused sum that checks the work
 	SplitForce                   // a force was split so that the sum holds only one part of it
+	Offered                      // more is known than the plan rests on here, so that nothing is said of why it was chosen
 )
 
 // A Step is one move of a plan: a free body and a sum of it (several where they must be solved together), and what

@@ -39,7 +39,7 @@ func bodyNames(a *Assembly, b FreeBody) string {
 	return strings.Join(names, ", ")
 }
 
-// choices are the reasons of a step in a few words.
+// choices are the reasons of a plan's steps in a few words.
 var choices = map[Choice]string{
 	StayOnBody: "same body", FewestUnknowns: "fewest left", WholeFrame: "the whole", SeveralParts: "several parts",
 	SolvedTogether: "together", KeptRelation: "relation", RelationUsed: "relation used", ClosingCheck: "check",

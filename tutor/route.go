@@ -114,12 +114,23 @@ func (m *matter) forceNames(forces []int) []string {
 	return names
 }
 
-// expertStep is the first step of the expert's plan that still gives something.
+// expertStep is the first step of the expert's plan that still gives something. What a step says of what was searched holds
+// where the plan took it: who knows more by then, or kept no sum, is only offered it.
 func (r *route) expertStep() statics.Step {
+	known := 0
+	for i := range r.about.solution.Forces {
+		if r.sheet.knownForce(i) {
+			known++
+		}
+	}
 	for _, step := range r.expert {
 		if !step.Relation && !step.Check && slices.ContainsFunc(step.Gives, func(i int) bool { return !r.sheet.knownForce(i) }) {
+			if step.Why == statics.RelationUsed || step.Why == statics.SolvedTogether && known > 0 {
+				step.Why = statics.Offered
+			}
 			return step
 		}
+		known -= len(step.Gives)
 	}
 	return statics.Step{}
 }

@@ -64,7 +64,7 @@ func TestUnusualSums(t *testing.T) {
 		t.Fatal("force 2 is no couple")
 	}
 	step := statics.Step{Sums: []statics.Sum{about}, Gives: []int{couple}}
-	if got := w.Because(step, func(i int) bool { return i != couple }); !strings.Contains(got, "a sum of moments about B gives it") {
+	if got := w.Because(step, func(i int) bool { return i != couple }); !strings.Contains(got, "moments about B give it") {
 		t.Error(got)
 	}
 	along := a.ForceSum(whole, statics.Vector{X: exact.Int(3), Y: exact.Int(4)})
