@@ -70,7 +70,11 @@ func (c *current) opening() leaf {
 	text := func(w int) []line {
 		all := append(taskLines(c.shows().Task(), w), nil)
 		add := func(text string, k ink) { all = append(all, folded(text, w, 0, k)...) }
-		add("Before you begin: at which pins would you cut the frame, and which free body has an equation with one unknown?", plainInk)
+		first := "at which pins would you cut the frame, and which free body has an equation with one unknown?"
+		if c.shows().Bodies() == 1 {
+			first = "what can each support exert, and which equation has one unknown?"
+		}
+		add("Before you begin: "+first, plainInk)
 		if c.l.Level() == tutor.Gradual {
 			add(tutor.GradualRule, plainInk)
 		}
