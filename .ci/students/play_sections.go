@@ -56,6 +56,11 @@ func (p *play) section(a asked) error {
 			return err
 		}
 	}
+	if !bare { // there one sentence is true of every wrong value
+		if moved, err := p.randomValue(truth, reach); err != nil || moved {
+			return err
+		}
+	}
 	if moved, err := p.beyond(truth, reach); err != nil || moved {
 		return err
 	}
@@ -75,6 +80,21 @@ func (p *play) largestMoment(m *member) float64 {
 		}
 	}
 	return best
+}
+
+// randomValue types a number that comes of nothing.
+func (p *play) randomValue(truth float64, reach reach) (bool, error) {
+	if p.level != "values" || !p.randoms {
+		return false, nil
+	}
+	size := largest(truth, reach.width(), 1)
+	for range 20 {
+		v := rounded((2*p.r.Float64()-1)*2*size, 3)
+		if !reach.holds(v) && differ(math.Abs(v), math.Abs(truth)) && !zero(v) {
+			return p.wrong("random number", figures(v, 3), nil, nil)
+		}
+	}
+	return false, nil
 }
 
 // beyond types values that lie outside of what rounding can reach, near it and further off; none may be accepted.

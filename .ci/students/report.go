@@ -85,6 +85,8 @@ func (t *tally) tables() map[string]map[string]*row {
 		}
 		g := group(tr.level, tr.kind)
 		switch {
+		case g == "random number" && readQuestion(tr.question).section:
+			g += ", N V M"
 		case g == "random number":
 			g += ", " + tr.level
 		case g == "N V M" && tr.side != "":

@@ -173,14 +173,21 @@ func (t thing) asks(givers []string) string {
 			what = append(what, t.word(aspect))
 		}
 	}
-	with, who, do := "with what "+notation.List(what), notation.List(givers), "does "
+	var how []string
+	if len(what) > 0 {
+		how = append(how, "with what "+notation.List(what))
+	}
+	if t.aspects[slip.Line] {
+		how = append(how, t.word(slip.Line))
+	}
+	with, who, do := notation.List(how), notation.List(givers), "does "
 	if len(givers) > 1 {
 		do = "do "
 	}
 	switch {
-	case len(what) == 0 && len(givers) > 1:
+	case with == "" && len(givers) > 1:
 		return "which of " + who + " count in this sum"
-	case len(what) == 0:
+	case with == "":
 		return "does " + who + " count in this sum"
 	case t.aspects[slip.Presence]:
 		return do + who + " count in this sum and " + with
@@ -188,13 +195,17 @@ func (t thing) asks(givers []string) string {
 	return with + " " + do + who + " enter"
 }
 
-// word is what an aspect of a term is called: a load has a size, a known force a value.
+// word is what an aspect of a term is called: a load has a size, a known force a value; its line is asked for whole.
 func (t thing) word(a slip.Aspect) string {
 	switch {
 	case a == slip.Arm:
 		return "arm"
 	case a == slip.Sense:
 		return "sense"
+	case a == slip.Line && t.force:
+		return "along which line"
+	case a == slip.Line:
+		return "in which direction"
 	case t.force:
 		return "value"
 	}
@@ -207,11 +218,13 @@ const mostThings = 3
 // askBroadly asks for everything, where more would have to be asked than fits one question.
 const askBroadly = "written out, which terms are in the sum, and with which arms and senses?"
 
-// askAll puts up to three things to ask into one question, and one of its own in the place of more.
-// What is asked of several givers is asked once.
+// askAll puts up to three things to ask into one question; of more, all givers into one, and beside them what two slips in no
+// giver's term ask. What is asked of several givers is asked once.
 func askAll(things []thing) string {
 	if len(things) > mostThings {
-		return askBroadly
+		if things = gathered(things); things == nil {
+			return askBroadly
+		}
 	}
 	var kinds []string
 	alike := map[string][]thing{} // of which the same is asked
@@ -231,6 +244,32 @@ func askAll(things []thing) string {
 		asks = append(asks, alike[kind][0].asks(givers))
 	}
 	return strings.Join(asks, ", and ") + "?"
+}
+
+// mostGivers is how many givers one question may ask about.
+const mostGivers = 5
+
+// gathered lets the same be asked of all givers; nil where that is still too much.
+func gathered(things []thing) []thing {
+	var givers, own []thing
+	var aspects [slip.Answer]bool
+	for _, t := range things {
+		if t.who == "" {
+			own = append(own, t)
+			continue
+		}
+		givers = append(givers, t)
+		for a, is := range t.aspects {
+			aspects[a] = aspects[a] || is
+		}
+	}
+	if len(givers) > mostGivers || len(own) >= mostThings {
+		return nil
+	}
+	for i := range givers {
+		givers[i].aspects = aspects
+	}
+	return append(givers, own...)
 }
 
 // slipGiver names what a changed term comes from, or nothing.

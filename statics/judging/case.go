@@ -21,7 +21,6 @@ type Case struct {
 	lists    func() [][]slip.Candidate
 	excluded func() [][]slip.Candidate // what the slips lead to that cannot have been made
 	slight   func() [][]slip.Candidate // what slight slips lead to
-	farther  func() [][]slip.Candidate // at a section, those in the sum of the piece to the end of the member; or nil
 	step     *Step                     // where a force is asked for whose sums stand on the page
 }
 
@@ -121,13 +120,6 @@ func (c *Case) slipValues() []exact.Num {
 	return all
 }
 
-// Diagnosis is what slips a wrong value may have come from. A student may keep either piece at a section: that from the
-// start of the member comes first, as the hints take it.
-func (c *Case) Diagnosis(v Typed) slip.Diagnosis {
-	d := slip.Diagnose(v.Readings(), c.lists()...)
-	if len(d.Matches) == 0 && c.farther != nil {
-		d = slip.Diagnose(v.Readings(), c.farther()...)
-		d.Unsure = true
-	}
-	return d
-}
+// Diagnosis is what slips a wrong value may have come from. At a section a student may keep either piece, so that slips in
+// the sums of both are among them.
+func (c *Case) Diagnosis(v Typed) slip.Diagnosis { return slip.Diagnose(v.Readings(), c.lists()...) }

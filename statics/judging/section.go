@@ -2,7 +2,6 @@ package judging
 
 import (
 	"slices"
-	"sync"
 
 	"unpin/statics"
 	"unpin/statics/exact"
@@ -22,20 +21,15 @@ func (j Judge) Section(member int, at statics.Station, q statics.Quantity) *Case
 	j = j.full()
 	var targets []target
 	for _, values := range j.values() {
-		targets = append(targets, j.Cut(member, at, q, values))
+		for _, side := range []statics.KeptSide{statics.FromStart, statics.ToEnd} {
+			cut := j.Cut(member, at, q, values)
+			cut.Side = side
+			targets = append(targets, cut)
+		}
 	}
 	s := &section{j, member, at, q}
 	c := j.newCase(at.Of(q), targets, s.balances)
 	c.section = s
-	c.farther = sync.OnceValue(func() [][]slip.Candidate {
-		var lists [][]slip.Candidate
-		for _, values := range j.values() {
-			cut := j.Cut(member, at, q, values)
-			cut.Side = statics.ToEnd
-			lists = append(lists, cut.Candidates())
-		}
-		return lists
-	})
 	return c
 }
 

@@ -116,8 +116,13 @@ func (s student) bySlip(t testing.TB) map[*slip.Slip]*tally {
 				continue
 			}
 			held := l.caseWith(q, written)
-			lists, slight := held.lists(), held.slight()
-			for _, c := range append(slices.Clone(lists[len(lists)-1]), slight[len(slight)-1]...) {
+			last := func(lists [][]slip.Candidate) []slip.Candidate {
+				if held.section != nil { // whichever piece the student keeps
+					return slices.Concat(lists[len(lists)-2:]...)
+				}
+				return slices.Clone(lists[len(lists)-1])
+			}
+			for _, c := range append(last(held.lists()), last(held.slight())...) {
 				if c.Value.Equal(right) {
 					by[c.Slip].hidden++
 					continue

@@ -112,6 +112,28 @@ func degreesAsRadians(s *setting) []change {
 				return sized(t, r.Abs())
 			})...)
 		}
+		if !s.sum.Moment && slanting(s.sum.Along) {
+			all = append(all, g.misread(v, acute, direction)...)
+		}
+	}
+	return all
+}
+
+// misread lets a load act in the directions that come of a calculator set to radians, in a sum along no axis.
+func (ts terms) misread(v statics.Vector, acute, direction exact.Num) []change {
+	pointing := func(deg exact.Num) statics.Vector {
+		return statics.Vector{X: exact.Cos(deg.Mul(radian)), Y: exact.Sin(deg.Mul(radian))}
+	}
+	times := func(x exact.Num, sign int) exact.Num { return x.Mul(exact.Int(int64(sign))) }
+	flat, steep := pointing(acute), pointing(exact.Int(90).Sub(acute))
+	size := ts.in.action(ts.first()).Size
+	var all []change
+	for _, w := range []statics.Vector{
+		pointing(direction),
+		{X: times(flat.X, v.X.Sign()), Y: times(flat.Y, v.Y.Sign())},
+		{X: times(steep.Y, v.X.Sign()), Y: times(steep.X, v.Y.Sign())},
+	} {
+		all = append(all, ts.redirected(size, w))
 	}
 	return all
 }
@@ -177,11 +199,31 @@ func componentLeftOff(s *setting) []change {
 			all = append(all, g.each(only(without))...)
 		}
 	}
+	return append(all, s.aslantAs(func(v statics.Vector) []statics.Vector {
+		return []statics.Vector{{X: v.X}, {Y: v.Y}}
+	})...)
+}
+
+// aslantAs lets each inclined load that enters whole at a section act along other vectors, given one along it; as one is
+// longer or shorter, so is the load.
+func (s *setting) aslantAs(vectors func(statics.Vector) []statics.Vector) []change {
+	if s.cut == nil {
+		return nil
+	}
+	var all []change
+	for _, g := range s.known().filter(s.wholeAslant).grouped(byAction) {
+		x := s.action(g.first())
+		for _, v := range vectors(x.Along) {
+			all = append(all, g.redirected(over(x.Size.Mul(v.Length()), x.Along.Length()), v))
+		}
+	}
 	return all
 }
 
 func componentTurned(s *setting) []change {
-	var all []change
+	all := s.aslantAs(func(v statics.Vector) []statics.Vector {
+		return []statics.Vector{{X: v.X, Y: v.Y.Neg()}, {X: v.X.Neg(), Y: v.Y}}
+	})
 	for _, g := range s.components().grouped(byAction) {
 		if len(g.at) > 1 {
 			all = append(all, g.each(only(turned))...)

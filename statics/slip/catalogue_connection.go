@@ -8,7 +8,7 @@ import (
 var connectionSlips = []Slip{
 	{ID: "pin-support-one-way", Group: Connection, About: Presence, Needs: Choosing, Source: "SD8, LT, TB", find: pinSupportOneWay,
 		Says: "A pinned support has two reaction components: are both in this sum where they belong?"},
-	{ID: "roller-not-square", Group: Connection, About: Sense, Needs: Measuring, Source: "SD8", find: rollerNotSquare,
+	{ID: "roller-not-square", Group: Connection, About: Line, Needs: Measuring, Source: "SD8", find: rollerNotSquare,
 		Says: "A roller pushes perpendicular to the surface it rolls on: along which line does this reaction act?"},
 	{ID: "end-couple-left-off", Group: Connection, About: Presence, Needs: Choosing, Source: "SD7, PLM", find: endCoupleLeftOff,
 		Says: "A support that prevents rotation also exerts a couple: is that couple in this moment sum?"},

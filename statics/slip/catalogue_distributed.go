@@ -2,6 +2,7 @@ package slip
 
 import (
 	"maps"
+	"slices"
 
 	"unpin/statics"
 	"unpin/statics/exact"
@@ -38,7 +39,7 @@ var spreadSlips = []Slip{
 		Says: "A load counts once in a sum, by its resultant: how many times is each load counted?"},
 	{ID: "run-for-slope", Group: Spread, About: Size, Needs: Measuring, Source: "TB", find: runForSlope,
 		Says: "An intensity belongs to the length on which it is given, along the slope or in projection: which length belongs to this intensity?"},
-	{ID: "square-for-upright", Group: Spread, About: Sense, Needs: Measuring, Source: "TB", find: squareForUpright,
+	{ID: "square-for-upright", Group: Spread, About: Line, Needs: Measuring, Source: "TB", find: squareForUpright,
 		Says: "A load on an inclined member may act perpendicular to the member or along an axis: in which direction does this load act?"},
 	{ID: "whole-member-loaded", Group: Spread, About: Size, Needs: Measuring, Source: "DV", find: wholeMemberLoaded,
 		Says: "Only the length that a load covers counts: where does the load begin, and where does it end?"},
@@ -47,10 +48,31 @@ var spreadSlips = []Slip{
 // triangles are the shapes of triangular loads.
 var triangles = []statics.ActionShape{statics.RisingRamp, statics.FallingRamp}
 
-// intensityAsForce takes the intensity for the force, of a triangle also the mean one.
+// intensityAsForce takes the intensity for the force, per length of the member or as it is given, of a triangle also the
+// mean one.
 func intensityAsForce(s *setting) []change {
-	ratio := func(x statics.Action) exact.Num { return over(x.Intensity, x.Size).Abs() }
-	return append(s.spreads().scaled(ratio), s.shaped(triangles...).scaled(func(x statics.Action) exact.Num { return ratio(x).Mul(half) })...)
+	along := func(x statics.Action) exact.Num { return over(x.Intensity, x.Size).Abs() }
+	given := func(x statics.Action) exact.Num {
+		if s.Assembly.Frame.Loads[x.Load].Per == statics.PerLength {
+			return exact.Num{}
+		}
+		return over(along(x), s.perLength(x))
+	}
+	mean := s.shaped(triangles...).scaled(func(x statics.Action) exact.Num { return along(x).Mul(half) })
+	return slices.Concat(s.spreads().scaled(along), s.spreads().scaled(given), mean)
+}
+
+// perLength is the part of a member's length that an intensity on it is given on: 1, or the ratio of its run or rise.
+func (s *setting) perLength(x statics.Action) exact.Num {
+	l := s.Assembly.Frame.Loads[x.Load]
+	span, length := s.Assembly.Frame.Span(l.Member), s.Assembly.Frame.Length(l.Member)
+	switch l.Per {
+	case statics.PerRun:
+		return over(span.X.Abs(), length)
+	case statics.PerRise:
+		return over(span.Y.Abs(), length)
+	}
+	return one
 }
 
 func armToFarEnd(s *setting) []change {
@@ -149,15 +171,10 @@ func spreadCountedTwice(s *setting) []change {
 // runForSlope counts an intensity on the length along the member instead of its projection, or the reverse.
 func runForSlope(s *setting) []change {
 	return s.spreads().scaled(func(x statics.Action) exact.Num {
-		l := s.Assembly.Frame.Loads[x.Load]
-		span, length := s.Assembly.Frame.Span(l.Member), s.Assembly.Frame.Length(l.Member)
-		switch l.Per {
-		case statics.PerRun:
-			return over(length, span.X.Abs())
-		case statics.PerRise:
-			return over(length, span.Y.Abs())
+		if l := s.Assembly.Frame.Loads[x.Load]; l.Per == statics.PerLength {
+			return over(s.Assembly.Frame.Span(l.Member).X.Abs(), s.Assembly.Frame.Length(l.Member))
 		}
-		return over(span.X.Abs(), length)
+		return over(one, s.perLength(x))
 	})
 }
 

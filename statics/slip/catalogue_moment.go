@@ -58,6 +58,11 @@ func (s *setting) turns() []change {
 	var all []change
 	for _, g := range forces {
 		all = append(all, g.together(turned)...)
+		if shapes := g.grouped(byAction); s.cut != nil && len(shapes) > 1 {
+			for _, shape := range shapes {
+				all = append(all, shape.together(turned)...)
+			}
+		}
 	}
 	return all
 }
@@ -152,10 +157,10 @@ func (ts terms) whole() []change {
 	return all
 }
 
-// onMembers lists the terms of forces that are loads between the ends of members, but for those on a member that is cut.
+// onMembers lists the terms of forces that are loads between the ends of members.
 func (s *setting) onMembers() terms {
 	return s.withArms().filter(func(t statics.Term) bool {
-		return isLoad(t) && s.load(t).Joint == statics.None && !s.onCutMember(t)
+		return isLoad(t) && s.load(t).Joint == statics.None
 	})
 }
 

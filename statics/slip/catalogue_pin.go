@@ -75,17 +75,17 @@ func pinComponentLeftOff(s *setting) []change {
 }
 
 // valueOfAnotherPin puts in the known value of a parallel pin force at another joint; where the sum stands with its names,
-// of any other force that is known.
+// and at a section, of any other force that is known.
 func valueOfAnotherPin(s *setting) []change {
-	named := s.pinForces()
-	if s.question.Stands {
+	named, any := s.pinForces(), s.question.Stands || s.cut != nil
+	if any {
 		named = s.known().filter(func(t statics.Term) bool { return t.Force != statics.None })
 	}
 	var all []change
 	for _, g := range named.grouped(s.byGiver) {
 		i := g.first().Force
 		for j := range s.Assembly.Forces {
-			if j == i || !s.question.Known(j) || s.question.Values[j].IsZero() || !s.question.Stands && !s.likePin(i, j) {
+			if j == i || !s.question.Known(j) || s.question.Values[j].IsZero() || !s.mistakable(i, j, any) {
 				continue
 			}
 			ratio := over(s.question.Values[j], s.question.Values[i])
@@ -96,6 +96,14 @@ func valueOfAnotherPin(s *setting) []change {
 		}
 	}
 	return all
+}
+
+// mistakable reports whether the value of one force may be put in for another: of any, or of like pin forces only.
+func (s *setting) mistakable(i, j int, any bool) bool {
+	if any {
+		return s.Assembly.Forces[i].Couple == s.Assembly.Forces[j].Couple && s.Assembly.Forces[j].Kind != statics.CutForce
+	}
+	return s.likePin(i, j)
 }
 
 // likePin reports whether two forces are parallel pin forces at different joints.

@@ -100,13 +100,13 @@ func notAlongMember(s *setting) []change {
 	return bothWays(s.keptAlong(statics.Vector{Y: one}))
 }
 
-// endForceIgnored leaves out all forces at the start of the member.
+// endForceIgnored leaves out all forces at the joint of the member on the piece.
 func endForceIgnored(s *setting) []change {
 	if s.cut == nil {
 		return nil
 	}
 	all := s.known().filter(func(t statics.Term) bool {
-		return !isLoad(t) && s.Assembly.Forces[t.Force].Joint == s.cut.start()
+		return !isLoad(t) && s.Assembly.Forces[t.Force].Joint == s.cut.far()
 	}).together(without)
 	for i := range all {
 		all[i].giver = nobody
@@ -137,6 +137,9 @@ func shearAsLocalLoad(s *setting) []change {
 	for _, l := range s.cut.loadsHere() {
 		across := s.cut.along.Left()
 		all = append(all, bothWays(over(l.Size.Mul(l.Along.Dot(across)), l.Along.Length().Mul(across.Length())))...)
+		if !l.Along.Cross(across).IsZero() {
+			all = append(all, bothWays(l.Size)...)
+		}
 	}
 	return all
 }
@@ -207,7 +210,7 @@ func (s *setting) cutThrough(way func(t statics.Term, whole statics.Action) stat
 	if s.cut == nil {
 		return nil
 	}
-	return s.spreads().filter(s.onMember).byLoad(func(t statics.Term, _ statics.Action) statics.Term {
+	return s.spreads().filter(s.onCutMember).byLoad(func(t statics.Term, _ statics.Action) statics.Term {
 		if y, ok := s.cut.whole(s.action(t)); ok {
 			return way(t, y)
 		}
@@ -218,7 +221,7 @@ func (s *setting) cutThrough(way func(t statics.Term, whole statics.Action) stat
 // resultantBeforeCut puts in the whole resultant where its place is before the cut, and nothing where it is beyond.
 func resultantBeforeCut(s *setting) []change {
 	return s.cutThrough(func(t statics.Term, y statics.Action) statics.Term {
-		if s.cut.at.To(y.At).Dot(s.cut.along).Sign() > 0 {
+		if s.cut.at.To(y.At).Dot(s.cut.along).Sign() == s.cut.kept.Facing() {
 			return without(t)
 		}
 		t = sized(t, over(y.Size, s.action(t).Size).Abs())
@@ -242,7 +245,7 @@ func pieceOfRamp(s *setting) []change {
 		return nil
 	}
 	var all []change
-	for _, g := range s.spreads().filter(s.onMember).grouped(s.byGiver) {
+	for _, g := range s.spreads().filter(s.onCutMember).grouped(s.byGiver) {
 		ramp := g.filter(func(t statics.Term) bool {
 			y, cut := s.cut.whole(s.action(t))
 			return cut && y.Shape != statics.Uniform
@@ -262,17 +265,23 @@ func pieceOfRamp(s *setting) []change {
 }
 
 func straightUnderSpread(s *setting) []change {
-	if v, ok := s.cut.straight(); ok {
-		return []change{given(v)}
+	var all []change
+	for _, p := range s.spans() {
+		if v, ok := s.cut.straight(p); ok {
+			all = append(all, given(v))
+		}
 	}
-	return nil
+	return all
 }
 
 func bulgeOtherWay(s *setting) []change {
-	if v, ok := s.cut.straight(); ok {
-		return []change{given(v.Mul(two).Sub(s.right))}
+	var all []change
+	for _, p := range s.spans() {
+		if v, ok := s.cut.straight(p); ok {
+			all = append(all, given(v.Mul(two).Sub(s.right)))
+		}
 	}
-	return nil
+	return all
 }
 
 // elsewhere is the moment at another place of the member instead of the one that had to be found.
@@ -295,23 +304,25 @@ func fromOtherEnd(s *setting) []change {
 	return s.elsewhere(func(length exact.Num) exact.Num { return length.Sub(s.cut.Station.At) })
 }
 
-// triangleWithoutHalf takes twice the area under the shear of the last stretch, where that is a triangle.
+// triangleWithoutHalf takes twice the area under the shear of a span up to the section, where that is a triangle or near it.
 func triangleWithoutHalf(s *setting) []change {
-	p, ok := s.cut.piece()
-	if !ok || p.V.Degree() != 1 || !p.V.At(p.From).IsZero() && !p.V.At(s.cut.Station.At).IsZero() {
-		return nil
+	var all []change
+	for _, p := range s.spans() {
+		if v := p.first.V.Abs(); p.first.V.IsZero() || p.section.V.Abs().Mul(exact.Int(100)).Cmp(v) <= 0 {
+			all = append(all, given(p.first.M.Add(p.section.M.Sub(p.first.M).Mul(two))))
+			base := s.cut.Station.At.Sub(p.from)
+			all = append(all, given(p.first.M.Add(p.first.V.Add(p.section.V).Mul(base))))
+		}
 	}
-	from := p.M.At(p.From)
-	return []change{given(from.Add(p.M.At(s.cut.Station.At).Sub(from).Mul(two)))}
+	return all
 }
 
 func areaSignLost(s *setting) []change {
-	p, ok := s.cut.piece()
-	if !ok {
-		return nil
+	var all []change
+	for _, p := range s.spans() {
+		all = append(all, given(p.first.M.Mul(two).Sub(p.section.M)))
 	}
-	from := p.M.At(p.From)
-	return []change{given(from.Mul(two).Sub(p.M.At(s.cut.Station.At)))}
+	return all
 }
 
 func zeroAtFixedEnd(s *setting) []change {

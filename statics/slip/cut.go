@@ -1,11 +1,13 @@
 package slip
 
 import (
+	"slices"
+
 	"unpin/statics"
 	"unpin/statics/exact"
 )
 
-// A cut is a section with the piece of the part that is kept: what lies on the starting side.
+// A cut is a section with the piece of the part that is kept.
 type cut struct {
 	Section
 	kept  statics.Kept
@@ -14,8 +16,13 @@ type cut struct {
 	along statics.Vector // of the member
 }
 
-// start is the joint from which the cut member runs.
-func (k *cut) start() int { return k.Solution.Frame.Members[k.Member].From }
+// far is the joint of the cut member on the piece.
+func (k *cut) far() int {
+	if k.Side == statics.ToEnd {
+		return k.Solution.Frame.Members[k.Member].To
+	}
+	return k.Solution.Frame.Members[k.Member].From
+}
 
 // place is the joint at the section, or None between the ends of the member.
 func (k *cut) place() int {
@@ -29,7 +36,7 @@ func (k *cut) place() int {
 	return statics.None
 }
 
-// keep finds what lies on the starting side.
+// keep finds what lies on the side of the section that is kept.
 func (c Section) keep() *cut {
 	f := &c.Solution.Frame
 	return &cut{
@@ -55,34 +62,77 @@ func (k *cut) loadsHere() []statics.Load {
 // whole is an action of a trimmed distributed load as it was before the cut; false if the cut does not go through it.
 func (k *cut) whole(x statics.Action) (statics.Action, bool) {
 	for _, y := range k.Solution.Actions {
-		if y.Load == x.Load && y.Shape == x.Shape && y.End.Cmp(x.End) > 0 {
+		if y.Load == x.Load && y.Shape == x.Shape && y.End.Sub(y.Start).Cmp(x.End.Sub(x.Start)) > 0 {
 			return y, true
 		}
 	}
 	return statics.Action{}, false
 }
 
-// piece is the stretch of the diagram that ends at the section or holds it, with the values at its start; false at the
-// start of the member, and where the question is not for M.
-func (k *cut) piece() (p statics.Stretch, ok bool) {
-	if k == nil || k.Quantity != statics.BendingMoment {
-		return p, false
-	}
-	for _, p := range k.Solution.Diagrams[k.Member].Stretches {
-		if p.From.Cmp(k.Station.At) < 0 && p.Until.Cmp(k.Station.At) >= 0 && k.Station.Side != statics.After {
-			return p, true
-		}
-	}
-	return p, false
+// A span is a stretch of the member up to the section or beyond it, over which a student may find the moment from the area
+// under the shear, or draw it as one line: of the diagram, or as long as a distributed load.
+type span struct {
+	from, until           exact.Num
+	first, section, final statics.InternalForces // at its start, at the section and at its end
 }
 
-// straight is the moment at the section on the straight line between the ends of its stretch; false where it lies on it.
-func (k *cut) straight() (exact.Num, bool) {
-	p, ok := k.piece()
-	if !ok || p.Until.Equal(k.Station.At) {
+// spans lists those that end at the section or hold it; none at the start of the member, and where the question is not for M.
+func (s *setting) spans() []span {
+	k := s.cut
+	if k == nil || k.Quantity != statics.BendingMoment {
+		return nil
+	}
+	var all []span
+	add := func(from, until exact.Num) {
+		if p, ok := s.span(from, until); ok && !slices.ContainsFunc(all, func(q span) bool { return q.from.Equal(from) && q.until.Equal(until) }) {
+			all = append(all, p)
+		}
+	}
+	for _, p := range k.Solution.Diagrams[k.Member].Stretches {
+		if k.Station.Side != statics.After {
+			add(p.From, p.Until)
+		}
+	}
+	for _, l := range k.Solution.Frame.Loads {
+		if l.Kind == statics.SpreadLoad && l.Member == k.Member && l.Joint == statics.None {
+			add(l.Start, l.End)
+		}
+	}
+	return all
+}
+
+// span is that between two distances, with the question's values of the forces; false where it does not reach the section.
+func (s *setting) span(from, until exact.Num) (span, bool) {
+	k := s.cut
+	d, at := k.Solution.Diagrams[k.Member], k.Station
+	if from.Cmp(at.At) >= 0 || until.Cmp(at.At) < 0 {
+		return span{}, false
+	}
+	first, ok := d.Section(from, statics.After)
+	final, too := d.Section(until, statics.Before)
+	section, here := d.Section(at.At, at.Side)
+	if !here { // just before or just after it, which side is not told
+		section, here = d.Section(at.At, statics.Before)
+	}
+	if !ok || !too || !here {
+		return span{}, false
+	}
+	// Other values of the forces make the shear differ by the same all along, and the moment by what that adds up to.
+	shear := k.Section
+	shear.Quantity = statics.ShearForce
+	dV, dM := shear.Value().Sub(section.V), s.right.Sub(section.M)
+	own := func(f statics.InternalForces, x exact.Num) statics.InternalForces {
+		f.V, f.M = f.V.Add(dV), f.M.Add(dM).Add(dV.Mul(x.Sub(at.At)))
+		return f
+	}
+	return span{from, until, own(first, from), own(section, at.At), own(final, until)}, true
+}
+
+// straight is the moment at the section on the straight line between the ends of a span; false where the section is its end.
+func (k *cut) straight(p span) (exact.Num, bool) {
+	if p.until.Equal(k.Station.At) {
 		return exact.Num{}, false
 	}
-	from, until := p.M.At(p.From), p.M.At(p.Until)
-	share := over(k.Station.At.Sub(p.From), p.Until.Sub(p.From))
-	return from.Add(until.Sub(from).Mul(share)), true
+	share := over(k.Station.At.Sub(p.from), p.until.Sub(p.from))
+	return p.first.M.Add(p.final.M.Sub(p.first.M).Mul(share)), true
 }

@@ -21,7 +21,6 @@ type Typed struct {
 // changes.
 type Diagnosis struct {
 	Matches []Candidate
-	Unsure  bool // it may be asked about, but not named
 }
 
 // Diagnose finds the candidates that a value agrees with, in lists each in rising order. Of several readings of the
@@ -65,7 +64,7 @@ func (d *Diagnosis) add(c Candidate) {
 
 // Named is the one slip that all matches share; nil if there is none or they are several.
 func (d Diagnosis) Named() *Slip {
-	if len(d.Matches) == 0 || d.Unsure {
+	if len(d.Matches) == 0 {
 		return nil
 	}
 	for _, m := range d.Matches {

@@ -25,8 +25,8 @@ func (c Section) Candidates() []Candidate {
 	if !ok {
 		return nil
 	}
-	// Slips along a member go from its start; from the end the same are made in the sum of the piece.
-	want := func(row *Slip) bool { return c.Side != statics.ToEnd || row.Group != Internal }
+	// Units and figures of the data are looked for on one piece: on both, too many numbers would fit.
+	want := func(row *Slip) bool { return !row.Slight && (c.Side != statics.ToEnd || row.Group != Algebra) }
 	all := y.candidates(&setting{site: site{q.Assembly, q.Sums[0]}, question: q, right: y.answer, cut: k}, want)
 	sortCandidates(all)
 	return all

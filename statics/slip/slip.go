@@ -63,6 +63,7 @@ const (
 	Size
 	Arm
 	Sense
+	Line   // along which it acts
 	Answer // none of the known terms, but how the answer was taken from them
 )
 
