@@ -1,6 +1,9 @@
 package statics
 
-import "testing"
+import (
+	"sync"
+	"testing"
+)
 
 // TestGeneratedFrames sees to it that the frames on which most other tests rest are of every kind.
 func TestGeneratedFrames(t *testing.T) {
@@ -31,8 +34,19 @@ func TestGeneratedFrames(t *testing.T) {
 	}
 }
 
-// generated is the frame of a seed: up to 5 parts, every tenth up to 12; every fourth disturbed.
+// generated is the frame of a seed: up to 5 parts, every tenth up to 12; every fourth disturbed. Each is made once, since most
+// tests want the first of them.
 func generated(seed uint64) Frame {
+	frame, made := generatedFrames.Load(seed)
+	if !made {
+		frame, _ = generatedFrames.LoadOrStore(seed, generate(seed))
+	}
+	return clone(frame.(Frame))
+}
+
+var generatedFrames sync.Map // from seeds to frames
+
+func generate(seed uint64) Frame {
 	pick := seeded(seed)
 	most := 5
 	if seed%10 == 9 {

@@ -118,8 +118,9 @@ func newBruteFamily(a *Assembly) *bruteFamily {
 func (b *bruteFamily) connected(body FreeBody) bool {
 	reached := []int{body[0]}
 	for i := 0; i < len(reached); i++ {
-		for _, f := range b.a.Forces {
-			for _, ends := range [][2]int{{f.On, f.By}, {f.By, f.On}} {
+		for f := range b.a.Forces {
+			on, by := b.a.Forces[f].On, b.a.Forces[f].By
+			for _, ends := range [...][2]int{{on, by}, {by, on}} {
 				if ends[0] == reached[i] && slices.Contains(body, ends[1]) && !slices.Contains(reached, ends[1]) {
 					reached = append(reached, ends[1])
 				}

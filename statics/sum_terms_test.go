@@ -99,7 +99,7 @@ func termFits(a *Assembly, s Sum, t Term) error {
 
 // factorsFit compares the factor of each unknown with its wrench.
 func factorsFit(a *Assembly, s Sum) error {
-	family := newBruteFamily(a)
+	family := bruteFamily{a: a}
 	for i, f := range a.Forces {
 		sense := family.sense(s.Body, i)
 		var want exact.Num

@@ -17,8 +17,26 @@ func (a Num) Sign() int {
 	case a.r().isZero() && len(a.roots()) == 1:
 		return a.roots()[0].q.sign()
 	}
+	if terms := a.terms(); len(terms) == 2 {
+		return signOfTwo(terms[0], terms[1])
+	}
 	m, _ := a.leading()
 	return m.Sign()
+}
+
+// signOfTwo is the sign of s + t, of roots of two square classes. Where they are of opposite signs the greater square decides;
+// the squares are never equal.
+func signOfTwo(s, t root) int {
+	if s.q.sign() == t.q.sign() || s.square(t).Cmp(t.square(s)) > 0 {
+		return s.q.sign()
+	}
+	return t.q.sign()
+}
+
+// square is s² times the square of the denominator of t.
+func (s root) square(t root) *big.Int {
+	v := new(big.Int).Mul(s.q.rat().Num(), t.q.rat().Denom())
+	return v.Mul(v.Mul(v, v), s.n)
 }
 
 // IsZero tells whether a is 0.
