@@ -129,9 +129,19 @@ func (a Num) markedBy(b Num) Num {
 // Float is the nearest float64, infinite when out of range. It is for drawing
 // only: nothing is judged by it.
 func (a Num) Float() float64 {
-	if !a.IsRational() {
-		a = a.approx(maxTerminating)
+	if a.IsRational() {
+		f, _ := a.r().rat().Float64()
+		return f
 	}
-	f, _ := a.r().rat().Float64()
-	return f
+	nearest := func(v *big.Int, p uint) float64 { // to v/2^p
+		f := new(big.Float).SetInt(v)
+		near, _ := f.SetMantExp(f, -int(p)).Float64()
+		return near
+	}
+	for p := uint(startBits); ; p *= 2 {
+		lo, hi := a.interval(p)
+		if f := nearest(lo, p); lo.Sign() == hi.Sign() && f == nearest(hi, p) {
+			return f
+		}
+	}
 }
