@@ -7,48 +7,48 @@ import (
 )
 
 // anyLoad reports whether a load of the frame is as asked.
-func anyLoad(p solved, is func(statics.Load) bool) bool {
+func anyLoad(p Solved, is func(statics.Load) bool) bool {
 	return slices.ContainsFunc(p.Problem.Frame.Loads, is)
 }
 
-func triangle(p solved) bool {
+func triangle(p Solved) bool {
 	return anyLoad(p, func(l statics.Load) bool {
 		return l.Kind == statics.SpreadLoad && l.First.IsZero() != l.Last.IsZero()
 	})
 }
 
-func trapezoid(p solved) bool {
+func trapezoid(p Solved) bool {
 	return anyLoad(p, func(l statics.Load) bool {
 		return l.Kind == statics.SpreadLoad && !l.First.IsZero() && !l.Last.IsZero() && !l.First.Equal(l.Last)
 	})
 }
 
 // normalLoad reports whether a load is square to a member that is neither level nor upright.
-func normalLoad(p solved) bool {
+func normalLoad(p Solved) bool {
 	return anyLoad(p, func(l statics.Load) bool {
 		return p.Entries[l.Entry].To == "normal" && l.Member != statics.None && sloping(p.Problem.Frame.Span(l.Member))
 	})
 }
 
-func loadOnPin(p solved) bool {
+func loadOnPin(p Solved) bool {
 	return anyLoad(p, func(l statics.Load) bool {
 		return l.Joint != statics.None && l.Member == statics.None && hinged(p, l.Joint)
 	})
 }
 
-func loadBesidePin(p solved) bool {
+func loadBesidePin(p Solved) bool {
 	return anyLoad(p, func(l statics.Load) bool {
 		return l.Joint != statics.None && l.Member != statics.None && hinged(p, l.Joint)
 	})
 }
 
 // hinged reports whether a joint is a pin, slot or sleeve.
-func hinged(p solved, joint int) bool {
+func hinged(p Solved, joint int) bool {
 	return slices.ContainsFunc(p.Problem.Frame.Connections, func(c statics.Connection) bool { return c.Joint == joint })
 }
 
 // loadAcrossPin reports whether one spread load of the file acts on several parts.
-func loadAcrossPin(p solved) bool {
+func loadAcrossPin(p Solved) bool {
 	bodies := map[int]int{}
 	for _, a := range p.Assembly.Actions {
 		load := p.Problem.Frame.Loads[a.Load]
@@ -64,12 +64,12 @@ func loadAcrossPin(p solved) bool {
 }
 
 // slopingForce reports whether a load, a reaction or the pull of a two-force member is neither level nor upright.
-func slopingForce(p solved) bool {
+func slopingForce(p Solved) bool {
 	return anyLoad(p, func(l statics.Load) bool { return l.Kind != statics.CoupleLoad && sloping(l.Along) }) ||
 		roller(true)(p) || twoForceSloping(p)
 }
 
-func slopingMember(p solved) bool {
+func slopingMember(p Solved) bool {
 	f := p.Problem.Frame
 	return slices.ContainsFunc(f.Members, func(m statics.Member) bool { return sloping(f.Joints[m.From].At.To(f.Joints[m.To].At)) })
 }
@@ -77,13 +77,13 @@ func slopingMember(p solved) bool {
 func sloping(v statics.Vector) bool { return !v.X.IsZero() && !v.Y.IsZero() }
 
 // twoForce reports whether a part, bent or straight, is loaded only at two pins.
-func twoForce(bent bool) func(solved) bool {
-	return func(p solved) bool {
+func twoForce(bent bool) func(Solved) bool {
+	return func(p Solved) bool {
 		return slices.ContainsFunc(twoForceParts(p), func(i int) bool { return bent == (len(p.Parts[i].Members) > 1) })
 	}
 }
 
-func twoForceSloping(p solved) bool {
+func twoForceSloping(p Solved) bool {
 	return slices.ContainsFunc(twoForceParts(p), func(i int) bool {
 		joints := p.Parts[i].Joints
 		f := p.Problem.Frame
@@ -92,7 +92,7 @@ func twoForceSloping(p solved) bool {
 }
 
 // twoForceParts lists the parts with no load and with four unknowns, two at each of two joints.
-func twoForceParts(p solved) (parts []int) {
+func twoForceParts(p Solved) (parts []int) {
 	for i := range p.Parts {
 		body := statics.FreeBody{i}
 		joints := map[int]int{}
@@ -109,7 +109,7 @@ func twoForceParts(p solved) (parts []int) {
 }
 
 // suspendedSpan reports whether a part hangs between pins only, with a load on it.
-func suspendedSpan(p solved) bool {
+func suspendedSpan(p Solved) bool {
 	for i := range p.Parts {
 		body := statics.FreeBody{i}
 		grounded := func(f int) bool { return p.Forces[f].Kind == statics.Reaction }
@@ -121,14 +121,14 @@ func suspendedSpan(p solved) bool {
 }
 
 // compoundBeam reports whether all joints lie at one level, two pins among them.
-func compoundBeam(p solved) bool {
+func compoundBeam(p Solved) bool {
 	f := p.Problem.Frame
 	uneven := func(j statics.Joint) bool { return !j.At.Y.Equal(f.Joints[0].At.Y) }
 	return len(f.Connections) > 1 && !slices.ContainsFunc(f.Joints, uneven)
 }
 
 // corner reports whether two members that are rigidly joined turn a corner.
-func corner(p solved) bool {
+func corner(p Solved) bool {
 	f := p.Problem.Frame
 	for _, part := range p.Parts {
 		for _, m := range part.Members {
