@@ -3,6 +3,7 @@ package problems
 import (
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -27,6 +28,28 @@ func filesRead(t *testing.T) map[string]*Problem {
 		}
 	}
 	return all
+}
+
+// A trial is what a file with other numbers is, but for that file.
+func TestTrial(t *testing.T) {
+	t.Parallel()
+	for path, p := range filesRead(t) {
+		for i, n := range p.Numbers() {
+			texts := map[int]string{i: n.Text + " + 1/4 * (" + n.Text + ")"}
+			tried, errTried := p.Trial(texts)
+			other, err := p.With(texts)
+			if (err == nil) != (errTried == nil) {
+				t.Errorf("%s, %s: a trial gives %v, a file %v", path, n.Text, errTried, err)
+			} else if other != nil && withoutNumbers(describe(tried)) != withoutNumbers(describe(other)) {
+				t.Errorf("%s, %s: a trial is another problem than the file:\n%s\n%s", path, n.Text, describe(tried), describe(other))
+			}
+		}
+	}
+}
+
+// withoutNumbers is what describes a problem but for the numbers of its file.
+func withoutNumbers(text string) string {
+	return regexp.MustCompile(`(?m)^number .*\n`).ReplaceAllString(text, "")
 }
 
 // With the texts that stand there already, a problem is what it was, whatever quotes, comments and blanks its file has.

@@ -24,7 +24,8 @@ type Problem struct {
 	Warnings    []string        // what is legal but likely a mistake, a sentence each
 	Where       []Condition     // what the numbers of variants keep to, in file order
 
-	source      string   // the file
+	source      *source  // the file
+	tree        *node    // what is in it
 	numbers     []Number // those of the file that have a role
 	title, text template // with the names of given numbers
 }

@@ -28,7 +28,7 @@ func (p Solved) Hidden() (hidden []Hiding, all int) {
 					continue
 				}
 				all++
-				if looksRight(c.Value, p.Values[force]) && !slices.Contains(h.Slips, c.Slip) {
+				if looksRight(c, p.Values[force]) && !slices.Contains(h.Slips, c.Slip) {
 					h.Slips = append(h.Slips, c.Slip)
 				}
 			}
@@ -47,10 +47,15 @@ func (p Solved) Hidden() (hidden []Hiding, all int) {
 // a unit in the third figure is at most 0.5 %.
 var visiblyWrong = exact.Int(200)
 
-// looksRight reports whether a wrong value may pass for the right one when it is written with three figures.
-func looksRight(wrong, right exact.Num) bool {
-	off := wrong.Sub(right).Abs()
-	return off.IsZero() || off.Mul(visiblyWrong).Cmp(right.Abs()) < 0
+// looksRight reports whether the value of a slip may pass for the right one when it is written with three figures. Figures
+// exchanged in copying or reporting may lie beyond the third, whatever the numbers of the problem are: that is no matter of
+// method, and only the very value counts.
+func looksRight(c slip.Candidate, right exact.Num) bool {
+	off := c.Value.Sub(right).Abs()
+	if off.IsZero() || c.Slip.Needs == slip.Copying || c.Slip.Needs == slip.Reporting {
+		return off.IsZero()
+	}
+	return off.Mul(visiblyWrong).Cmp(right.Abs()) < 0
 }
 
 // slipsAt lists the slips that a step allows for one of the forces it gives.

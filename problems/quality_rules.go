@@ -26,8 +26,9 @@ type Rule struct {
 
 // rules are all of them. They are common practice of those who set problems; no source states them together.
 var rules = []Rule{
-	{"denominators", "all forces have the denominator 1, 2, 4, 5 or 8", "hand work", longFractions},
-	{"figures", "no force has more than six figures", "hand work", manyFigures},
+	{"terminating", "all forces are decimals that end", "hand work", endless},
+	{"figures", "no force has more than five figures", "hand work", manyFigures},
+	{"denominators", Denominators, "hand work", longFractions},
 	{"unit arm", "no arm is 1", "a force whose arm was forgotten gives the same number", unitArms},
 	{"mid-span", "no point load stands at mid-span", "its arm is the same from either end", midSpans},
 	{"equal loads", "no two loads are equal", "one mistaken for the other gives the same number", equalLoads},
@@ -37,6 +38,10 @@ var rules = []Rule{
 	{"small force", "no force but zero is below 5 % of the largest load", "rounding swamps it", smallForces},
 	{"swamped force", "no force but zero is below 5 % of the largest term of its sum", "rounding swamps it", swampedForces},
 }
+
+// Denominators says the strictest of the rules for answers: problems that are made by hand keep to it, while of copies with drawn
+// numbers it would exclude nearly all.
+const Denominators = "all forces have the denominator 1, 2, 4, 5 or 8"
 
 // Rules lists the rules for the numbers of a problem.
 func Rules() []Rule { return slices.Clone(rules) }
@@ -71,10 +76,22 @@ func longFractions(p Solved) (faults []string) {
 	return faults
 }
 
-// manyFigures lists forces whose decimals end, but not within six figures; others are no matter of figures.
+func endless(p Solved) (faults []string) {
+	for i, v := range p.Values {
+		if !v.Terminates() {
+			faults = append(faults, fmt.Sprintf("%s is %s", p.Forces[i].Name, v))
+		}
+	}
+	return faults
+}
+
+// mostFigures is how many figures a tidy force has at most.
+const mostFigures = 5
+
+// manyFigures lists forces whose decimals end, but not within five figures; others are no matter of figures.
 func manyFigures(p Solved) (faults []string) {
 	for i, v := range p.Values {
-		if digits := strings.TrimLeft(strings.Replace(v.Abs().Decimal(40), ".", "", 1), "0"); v.Terminates() && len(digits) > 6 {
+		if digits := strings.TrimLeft(strings.Replace(v.Abs().Decimal(40), ".", "", 1), "0"); v.Terminates() && len(digits) > mostFigures {
 			faults = append(faults, fmt.Sprintf("%s is %s", p.Forces[i].Name, v.Decimal(40)))
 		}
 	}

@@ -30,7 +30,7 @@ func Read(name string, data []byte) (*Problem, error) {
 		return nil, r.faults.err()
 	}
 	src, unclean := newSource(data)
-	r.source, r.problem.source = src, src.text
+	r.source, r.problem.source = src, src
 	if unclean != nil {
 		r.faults.add(*unclean)
 		return nil, r.faults.err()
@@ -39,7 +39,7 @@ func Read(name string, data []byte) (*Problem, error) {
 	for _, f := range faults {
 		r.faults.add(f)
 	}
-	if tree != nil {
+	if r.problem.tree = tree; tree != nil {
 		r.read(tree)
 	}
 	if err := r.faults.err(); err != nil {

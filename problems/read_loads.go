@@ -150,7 +150,7 @@ func (l load) readPoint() {
 	if n := l.values[l.kind]; n != nil {
 		size, ok := l.number(n, "the size of a "+kindWords[l.kind], want)
 		x.Size, good = size, good && ok
-		l.note(n, LoadSize, l.kind, size)
+		l.note(n, LoadSize, kindWords[l.kind], size)
 	}
 	on, ok := l.place(&x)
 	good = good && ok

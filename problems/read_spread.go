@@ -54,13 +54,13 @@ func (l load) intensities(s *spread) bool {
 		pair, ok := l.pair(n, "a ramp", "[0, 12]", notation.Intensity)
 		s.first, s.last = pair[0], pair[1]
 		for i, item := range n.items[:min(2, len(n.items))] {
-			l.note(item, LoadSize, l.kind, pair[i])
+			l.note(item, LoadSize, kindWords[l.kind], pair[i])
 		}
 		return ok
 	}
 	q, ok := l.number(n, "the size of a uniform load", notation.Intensity)
 	s.first, s.last = q, q
-	l.note(n, LoadSize, l.kind, q)
+	l.note(n, LoadSize, kindWords[l.kind], q)
 	return ok
 }
 

@@ -1,0 +1,104 @@
+package variant
+
+import (
+	"bufio"
+	"fmt"
+	"os"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"unpin/problems"
+)
+
+// TestGoldenDraws holds what draws mean against testdata/draws.txt. Codes that were handed out rest on it, so no -update
+// writes that file: a line of it never changes.
+func TestGoldenDraws(t *testing.T) {
+	t.Parallel()
+	file, err := os.Open("testdata/draws.txt")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer file.Close()
+	lines := bufio.NewScanner(file)
+	tried := 0
+	for lines.Scan() {
+		if lines.Text() == "" || strings.HasPrefix(lines.Text(), "#") {
+			continue
+		}
+		asked, want, _ := strings.Cut(lines.Text(), " -> ")
+		if got := drawn(t, strings.Fields(asked)); got != want {
+			t.Errorf("%s -> %s, which was %s", asked, got, want)
+		}
+		tried++
+	}
+	if tried < 10 {
+		t.Errorf("only %d draws are held", tried)
+	}
+}
+
+// drawn is the code of the first draw for problem, seed, place, student, attempt, and the numbers that follow from it.
+func drawn(t *testing.T, asked []string) string {
+	t.Helper()
+	s := Source{Set: asked[0], Seed: asked[1]}
+	var attempt int
+	if _, err := fmt.Sscan(asked[2]+" "+asked[4], &s.Place, &attempt); err != nil {
+		t.Fatal(err)
+	}
+	d := s.First(asked[3], attempt)
+	p, _ := problems.Library(asked[0])
+	m, err := New(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return s.Code(d) + " " + strings.Join(m.Numbers(d), ", ")
+}
+
+// A code leads back to the draw; with one sign wrong, with two neighbours exchanged or with another length it is refused. Of
+// another set it is refused but where the sets have one check.
+func TestCodes(t *testing.T) {
+	t.Parallel()
+	rapid.Check(t, func(t *rapid.T) {
+		s := Source{Set: rapid.StringMatching("[a-z]{1,8}").Draw(t, "set"), Place: rapid.IntRange(1, MostPlaces).Draw(t, "place")}
+		d := Draw(rapid.Uint32Range(0, Draws-1).Draw(t, "draw"))
+		code := s.Code(d)
+		place, got, err := s.Decode(" " + strings.ToLower(code) + "\n")
+		if err != nil || place != s.Place || got != d {
+			t.Fatalf("%s of place %d, draw %d is read as %d, %d, %v", code, s.Place, d, place, got, err)
+		}
+		at := rapid.IntRange(0, codeLength-1).Draw(t, "at")
+		wrong := []byte(code)
+		wrong[at] = alphabet[rapid.IntRange(0, 30).Draw(t, "sign")]
+		if _, _, err := s.Decode(string(wrong)); string(wrong) != code && err == nil {
+			t.Fatalf("%s in place of %s is not noticed", wrong, code)
+		}
+		swapped := []byte(code)
+		next := min(at+1, codeLength-1)
+		swapped[at], swapped[next] = swapped[next], swapped[at]
+		if _, _, err := s.Decode(string(swapped)); string(swapped) != code && err == nil {
+			t.Fatalf("%s in place of %s is not noticed", swapped, code)
+		}
+	})
+}
+
+// TestCodeFaults reads codes that are none.
+func TestCodeFaults(t *testing.T) {
+	t.Parallel()
+	s := Source{Set: "w5", Place: 1}
+	for code, want := range map[string]string{
+		"":          "the code \"\" has 0 signs, not 8",
+		"2222222":   "the code \"2222222\" has 7 signs, not 8",
+		"22222O22":  "'O' is no sign of a code; \"22222O22\" may be misread (no code has 0, 1, I, L or O)",
+		"ÄÖÜÄÖÜÄÖ":  "'Ä' is no sign of a code; \"ÄÖÜÄÖÜÄÖ\" may be misread (no code has 0, 1, I, L or O)",
+		"ZZZZZZZZZ": "the code \"ZZZZZZZZZ\" has 9 signs, not 8",
+	} {
+		if _, _, err := s.Decode(code); err == nil || err.Error() != want {
+			t.Errorf("%q: %v, want %s", code, err, want)
+		}
+	}
+	code := s.Code(12345)
+	if _, _, err := (Source{Set: "w6"}).Decode(code); err == nil || !strings.Contains(err.Error(), "another set than w6") {
+		t.Errorf("a code of another set: %v", err)
+	}
+}

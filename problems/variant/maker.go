@@ -1,0 +1,95 @@
+package variant
+
+import (
+	"errors"
+	"fmt"
+	"sync"
+
+	"unpin/problems"
+	"unpin/statics"
+)
+
+// A Maker makes copies of one problem. It may be used from several goroutines.
+type Maker struct {
+	problem *problems.Problem
+	changes []Change
+	screen  screen
+
+	lock   sync.Mutex
+	judged map[string]Reason // by choices
+}
+
+// New is a maker of copies of a problem. The error says that its frame is not determinate, or that nothing of it can change.
+func New(p *problems.Problem) (*Maker, error) {
+	s, err := statics.Solve(p.Frame)
+	if err != nil {
+		return nil, err
+	}
+	if s.Count.Determinacy() != statics.Determinate {
+		return nil, errors.New("its frame is not determinate, as unpin inspect tells")
+	}
+	m := &Maker{problem: p, changes: changesOf(p), judged: map[string]Reason{}}
+	if len(m.changes) == 0 {
+		return nil, errors.New("nothing in it can change: write under vary what may, such as vary: {h: 3..6 by 0.5}")
+	}
+	m.screen = newScreen(problems.Solved{Problem: p, Solution: s})
+	return m, nil
+}
+
+// Changes lists what changes from copy to copy.
+func (m *Maker) Changes() []Change { return m.changes }
+
+// At is the copy of a draw, good or not. Where nothing can be read with its numbers, the error says why.
+func (m *Maker) At(d Draw) (*problems.Problem, error) {
+	return m.problem.With(m.texts(picks(m.changes, d)))
+}
+
+// texts are what stands in the file of a copy in place of the problem's numbers.
+func (m *Maker) texts(choices []int) map[int]string {
+	texts := map[int]string{}
+	for i, c := range m.changes {
+		c.combine(texts, choices[i])
+	}
+	return texts
+}
+
+// Judge says why the copy of a draw is no good, or that it is.
+func (m *Maker) Judge(d Draw) Reason { return m.judge(picks(m.changes, d)) }
+
+// judge remembers what it found.
+func (m *Maker) judge(choices []int) Reason {
+	key := fmt.Sprint(choices)
+	m.lock.Lock()
+	reason, known := m.judged[key]
+	m.lock.Unlock()
+	if known {
+		return reason
+	}
+	reason = m.look(choices)
+	m.lock.Lock()
+	m.judged[key] = reason
+	m.lock.Unlock()
+	return reason
+}
+
+// look makes a copy and holds it against the problem.
+func (m *Maker) look(choices []int) Reason {
+	if m.own(choices) {
+		return OwnNumbers
+	}
+	p, err := m.problem.Trial(m.texts(choices))
+	if err != nil {
+		return Unreadable
+	}
+	return m.screen.judge(p)
+}
+
+// own reports whether choices leave every number as it is.
+func (m *Maker) own(choices []int) bool {
+	for i, c := range m.changes {
+		if choices[i] != c.own {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,139 @@
+package variant
+
+import (
+	"slices"
+
+	"unpin/problems"
+	"unpin/statics"
+)
+
+// A Reason says by which rule a copy is no good, as a clause about copies; empty for a good one.
+type Reason string
+
+// The reasons, beside the rules for numbers (problems.Rules).
+const (
+	Good          Reason = ""
+	OwnNumbers    Reason = "they have the numbers of the problem itself"
+	Unreadable    Reason = "a load or a joint would lie where it cannot be"
+	Condition     Reason = "a condition under where does not hold"
+	OtherShape    Reason = "joints would lie in another order, or members at other angles that matter"
+	Warned        Reason = "something in them would be warned of"
+	NotSolvable   Reason = "the frame would not be determinate"
+	OtherPlan     Reason = "the plan would be another"
+	OtherSigns    Reason = "a force would be zero, or more than one force would change its sign"
+	HidesMistakes Reason = "a mistake would not show"
+)
+
+// ofRule is the reason of a broken rule.
+func ofRule(r problems.Rule) Reason { return Reason("a rule for numbers is broken: " + r.Says) }
+
+// A screen holds copies against the problem that they are copies of.
+type screen struct {
+	own    problems.Solved
+	rules  []problems.Rule // those that the problem itself keeps
+	hidden []hiding        // what its own numbers hide
+}
+
+// hiding is one mistake hidden for one force.
+type hiding struct {
+	force int
+	slip  string
+}
+
+// newScreen is the screen of the copies of a problem.
+func newScreen(own problems.Solved) screen {
+	s := screen{own: own, hidden: hidings(own)}
+	for _, r := range problems.Rules() {
+		if r.Says != problems.Denominators && !own.Breaks(r) {
+			s.rules = append(s.rules, r)
+		}
+	}
+	return s
+}
+
+// hidings lists what the numbers of a problem hide.
+func hidings(p problems.Solved) []hiding {
+	hidden, _ := p.Hidden()
+	var all []hiding
+	for _, h := range hidden {
+		for _, s := range h.Slips {
+			all = append(all, hiding{h.Force, s.ID})
+		}
+	}
+	return all
+}
+
+// judge is the first reason against a copy, what is cheap to find out first.
+func (s screen) judge(p *problems.Problem) Reason {
+	switch {
+	case slices.ContainsFunc(p.Where, func(c problems.Condition) bool { return !c.Holds }):
+		return Condition
+	case !sameShape(&s.own.Problem.Frame, &p.Frame):
+		return OtherShape
+	case len(p.Warnings) > len(s.own.Warnings):
+		return Warned
+	}
+	solution, err := statics.Solve(p.Frame)
+	if err != nil || solution.Count.Determinacy() != statics.Determinate {
+		return NotSolvable
+	}
+	copied := problems.Solved{Problem: p, Solution: solution}
+	if !samePlan(s.own.Solution, solution) {
+		return OtherPlan
+	}
+	if !s.sameSigns(copied) {
+		return OtherSigns
+	}
+	for _, r := range s.rules {
+		if copied.Breaks(r) {
+			return ofRule(r)
+		}
+	}
+	for _, h := range hidings(copied) {
+		if !slices.Contains(s.hidden, h) {
+			return HidesMistakes
+		}
+	}
+	return Good
+}
+
+// sameSigns reports whether as many forces are zero, the same ones, and as many negative within one.
+func (s screen) sameSigns(p problems.Solved) bool {
+	more := 0
+	for i, v := range p.Values {
+		own := s.own.Values[i]
+		if v.IsZero() != own.IsZero() {
+			return false
+		}
+		if v.Sign() < 0 {
+			more++
+		}
+		if own.Sign() < 0 {
+			more--
+		}
+	}
+	return -1 <= more && more <= 1
+}
+
+// samePlan reports whether two plans of the same bodies take the same steps: the same sums, with as many terms, for the same forces.
+func samePlan(a, b *statics.Solution) bool {
+	return slices.EqualFunc(a.Plan, b.Plan, func(x, y statics.Step) bool {
+		return slices.Equal(x.Gives, y.Gives) && x.Why == y.Why && x.Relation == y.Relation && x.Check == y.Check &&
+			slices.EqualFunc(x.Sums, y.Sums, sameSum)
+	})
+}
+
+// sameSum reports whether two sums are of the same body, about the same joint or along an axis alike, and have as many terms
+// that count.
+func sameSum(x, y statics.Sum) bool {
+	counting := func(s statics.Sum) (n int) {
+		for _, t := range s.Terms {
+			if t.Why == statics.Counts {
+				n++
+			}
+		}
+		return n
+	}
+	return slices.Equal(x.Body, y.Body) && x.Moment == y.Moment && x.Centre == y.Centre &&
+		x.Along.X.IsZero() == y.Along.X.IsZero() && x.Along.Y.IsZero() == y.Along.Y.IsZero() && counting(x) == counting(y)
+}
