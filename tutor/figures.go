@@ -156,8 +156,10 @@ func (d Figures) Title(s Figure, large bool) string {
 	switch {
 	case single:
 		return "Free body: " + wording.Body(d.assembly(), statics.FreeBody{part})
-	case s == KeptPiece:
+	case s == KeptPiece && large:
 		return wording.Capital(d.Words(d.Style()).KeptPiece(d.kept(q)))
+	case s == KeptPiece:
+		return d.Words(d.Style()).KeptTitle(d.kept(q))
 	case diagram:
 		return d.diagramTitle(n)
 	case s == AsGiven && d.Fit() == AsGiven && asking:

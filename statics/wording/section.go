@@ -79,8 +79,27 @@ func (w Speaker) KeptPiece(k statics.Kept) string {
 	return start + " on the side of " + w.joint(side) + ", cut " + w.cutPlace(k.Member, k.At) + " on " + m.Name
 }
 
+// KeptTitle names that piece shortly, where the part and where distances begin are told elsewhere: "BC cut just after 2.4 m: the
+// piece on the side of B".
+func (w Speaker) KeptTitle(k statics.Kept) string {
+	m := w.a.Frame.Members[k.Member]
+	switch k.Side {
+	case statics.Between:
+		return w.KeptPiece(k)
+	case statics.ToEnd:
+		return m.Name + " cut " + w.cutAt(k.Member, k.At, w.distance) + ": the piece on the side of " + w.joint(m.To)
+	}
+	return m.Name + " cut " + w.cutAt(k.Member, k.At, w.distance) + ": the piece on the side of " + w.joint(m.From)
+}
+
+// distance is a distance along a member without from where.
+func (w Speaker) distance(_ int, x exact.Num) string { return w.st.WithUnit(x, notation.Length) }
+
 // cutPlace is where along a member a cut lies: "at 2.4 m from B", "just after 2.4 m from B", "just before C".
-func (w Speaker) cutPlace(m int, at statics.Station) string {
+func (w Speaker) cutPlace(m int, at statics.Station) string { return w.cutAt(m, at, w.Along) }
+
+// cutAt is where along a member a cut lies, its distance in the words of a function.
+func (w Speaker) cutAt(m int, at statics.Station, along func(m int, x exact.Num) string) string {
 	side := map[statics.Side]string{statics.Before: "just before ", statics.After: "just after ", statics.Both: "at "}[at.Side]
 	switch {
 	case at.At.IsZero():
@@ -88,7 +107,7 @@ func (w Speaker) cutPlace(m int, at statics.Station) string {
 	case at.At.Equal(w.a.Frame.Length(m)):
 		return side + w.joint(w.a.Frame.Members[m].To)
 	}
-	return side + w.Along(m, at.At)
+	return side + along(m, at.At)
 }
 
 // AtCut says how N, V or M acts on the piece that is kept: in its positive sense, or with its value, in the signs of

@@ -101,16 +101,31 @@ func (c *panes) put(p *page, l lessonPlaces) {
 func (c *panes) drawFigures(p *page, l lessonPlaces) {
 	at := c.placeFigures(l)
 	if c.diagram != nil {
-		drawFigure(p, at.diagram, c.figures().Title(c.figures().Diagram(), false), c.diagram)
+		drawFigure(p, at.diagram, c.figures().Title(c.figures().Diagram(), false), c.diagram, "")
 	}
 	if c.figure != nil {
-		drawFigure(p, at.body, c.figures().Title(c.shown(), false), c.figure)
+		note := ""
+		if c.cramped && c.figures().Fit() == tutor.AllApart {
+			note = "part by part: ctrl+g"
+		}
+		drawFigure(p, at.body, c.figures().Title(c.shown(), false), c.figure, note)
 	}
 }
 
-// drawFigure draws a figure beneath its title.
-func drawFigure(p *page, in rect, title string, k *picture) {
-	p.put(in.x+1, in.y, in.x+in.w, short(title, in.w-1), titleInk)
+// drawFigure draws a figure beneath its title and a note, or what is left out of it.
+func drawFigure(p *page, in rect, title string, k *picture, note string) {
+	if key := k.key(); key != "" && columns(key) < in.w {
+		title = key
+	}
+	room := in.w - 1
+	if lacks := k.lacks(); note == "" && lacks != "" {
+		note = lacks + ": ctrl+f"
+	}
+	if note != "" {
+		room -= columns(note) + 2
+		p.put(in.x+in.w-columns(note), in.y, in.x+in.w, note, noteInk)
+	}
+	p.put(in.x+1, in.y, in.x+1+room, short(title, room), titleInk)
 	k.put(p, rect{in.x, in.y + 1, in.w, in.h - 1})
 }
 

@@ -128,7 +128,7 @@ func (m *Model) fillReader() {
 	case m.view == helping:
 		r.fill("Help", helpPage(r.under, body.w), body.h)
 	case m.view == drawing:
-		r.fill(c.figures().Title(c.large, true), nil, body.h)
+		r.fill(c.largeTitle(), nil, body.h)
 	case m.view == tasking && r.under == choosing:
 		r.fillLeaf(m.chooser.task(), m.w, m.h, &m.chooser.gallery, m.o.ASCII)
 	case m.view == tasking:

@@ -99,6 +99,15 @@ func (c *panes) enlarge(places lessonPlaces) {
 	}
 }
 
+// largeTitle is what stands above the figure on the whole screen, with what has no room even there.
+func (c *panes) largeTitle() string {
+	title := c.figures().Title(c.large, true)
+	if c.figure != nil && c.figure.lacks() != "" {
+		title += " (a larger window shows " + c.figure.lacks() + ")"
+	}
+	return title
+}
+
 // changeScene takes the figure that follows for the whole screen, or the one before.
 func (c *panes) changeScene(by int) {
 	list := c.figures().All(c.cramped)

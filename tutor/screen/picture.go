@@ -42,6 +42,37 @@ func (g *gallery) picture(s figure.Scene, w, h int, ascii bool) *picture {
 // whole reports whether nothing was left out of the picture.
 func (p *picture) whole() bool { return !p.grid.Clipped && len(p.grid.Dropped) == 0 }
 
+// key is what tells the signs of a diagram where it has no room beneath: as much of it as has room is its title then.
+func (p *picture) key() string {
+	if !p.keyed() {
+		return ""
+	}
+	return p.scene.Legend[0]
+}
+
+// keyed reports whether the picture leaves out the lines beneath the figure.
+func (p *picture) keyed() bool {
+	return len(p.scene.Legend) > 0 && slices.Contains(p.grid.Dropped, p.scene.Legend[0])
+}
+
+// lacks says what a picture leaves out, or nothing: dimensions, or also labels and arrows.
+func (p *picture) lacks() string {
+	word := ""
+	if p.grid.Clipped {
+		return "all of it"
+	}
+	for _, text := range p.grid.Dropped {
+		switch {
+		case slices.Contains(p.scene.Legend, text):
+		case slices.ContainsFunc(p.scene.Dimensions, func(d figure.Dimension) bool { return d.Meaning == text }):
+			word = "dimensions"
+		default:
+			return "all of it"
+		}
+	}
+	return word
+}
+
 // put copies the figure into a place.
 func (p *picture) put(onto *page, in rect) {
 	if p == nil {

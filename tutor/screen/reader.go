@@ -65,7 +65,7 @@ func (c *panes) drawScenes(p *page, in rect) {
 		all = append(all, span{text, k})
 		n += columns(text)
 	}
-	if columns(c.figures().Title(c.large, true))+2+n <= in.w {
+	if columns(c.largeTitle())+2+n <= in.w {
 		p.line(rect{in.x + in.w - n, in.y, n, 1}, 0, all)
 	}
 }

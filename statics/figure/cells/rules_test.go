@@ -1,10 +1,8 @@
 package cells_test
 
 import (
-	"strings"
 	"testing"
 
-	"unpin/statics/figure"
 	"unpin/statics/figure/cells"
 	"unpin/statics/figure/figuretest"
 )
@@ -22,22 +20,9 @@ func TestNeverFalse(t *testing.T) {
 			if !g.Fits() {
 				continue
 			}
-			for _, fault := range append(figuretest.Cells.Violations(g.Drawn), lostHeads(g)...) {
+			for _, fault := range append(figuretest.Cells.Violations(g.Drawn), figuretest.LostHeads(g.Drawn, func(c, r int) rune { return g.Row(r)[c].Rune })...) {
 				t.Errorf("%s at %d × %d: %s", k.Name, size[0], size[1], fault)
 			}
 		}
 	}
 }
-
-// lostHeads are the arrows whose heads do not stand where they should.
-func lostHeads(g cells.Grid) []string {
-	var list []string
-	for _, d := range g.Drawn {
-		if d.Kind == figure.DrawnArrow && !strings.ContainsRune(heads, g.Row(int(d.To.Y + 0.5))[int(d.To.X+0.5)].Rune) {
-			list = append(list, "the head of "+d.Text+" is lost")
-		}
-	}
-	return list
-}
-
-const heads = "▼▲►◄∨∧<>↗↖↘↙"

@@ -69,6 +69,9 @@ func symbolPieces() []Piece {
 	for _, k := range kinds {
 		for _, v := range k.ways {
 			s := figure.Symbol{Kind: k.kind, At: middle, Toward: v, Look: figure.Look{Role: k.role}}
+			if k.role == figure.SupportMark && v == right { // the beam ends there
+				s.At = figure.Position{X: 6}
+			}
 			if k.role == figure.KnownForce || k.role == figure.UnknownForce {
 				s.Text = "MA 5 kN m"
 			}

@@ -54,6 +54,17 @@ func (m Medium) Violations(drawn []figure.Drawn) []string {
 	return list
 }
 
+// LostHeads are the arrows whose heads do not stand in the cells where they should; at tells what stands in one.
+func LostHeads(drawn []figure.Drawn, at func(col, row int) rune) []string {
+	var list []string
+	for _, d := range drawn {
+		if d.Kind == figure.DrawnArrow && !strings.ContainsRune("▼▲►◄∨∧<>↗↖↘↙", at(int(d.To.X+0.5), int(d.To.Y+0.5))) {
+			list = append(list, "the head of "+d.Text+" is lost")
+		}
+	}
+	return list
+}
+
 // InAnyFrame are the violations but those that a frame drawn by chance may force: a member passes on every side of a support or of a load.
 func (m Medium) InAnyFrame(drawn []figure.Drawn) []string {
 	return slices.DeleteFunc(m.Violations(drawn), func(fault string) bool {
