@@ -126,7 +126,7 @@ func (c *course) enterWord(now time.Time) string {
 	case q.Kind == tutor.Reading:
 		return "read on"
 	case c.pausing(now):
-		return "answer, once this is read"
+		return "once this is read"
 	}
 	return "answer"
 }

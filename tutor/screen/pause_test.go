@@ -14,7 +14,7 @@ func TestPauseAfterGuesses(t *testing.T) {
 	m := New(Options{Lesson: lesson(t, "jetty-deck", tutor.Values, false), Clock: func() time.Time { return now }})
 	size(m, 100, 30)
 	press(m, "1", "enter", "2", "enter", "3", "enter", "0", "enter")
-	if text := bare(m.View()); !strings.Contains(text, "hint: ") || !strings.Contains(text, "enter answer, once this is read") {
+	if text := bare(m.View()); !strings.Contains(text, "hint: ") || !strings.Contains(text, "enter once this is read") {
 		t.Fatalf("guessing brings\n%s", text)
 	}
 	if at, _ := m.course.l.Position(); at != 0 || string(m.course.answerLine.text) != "0" {

@@ -201,10 +201,12 @@ func (k swath) tooth(base spot, out figure.Direction, w float64, turned bool) {
 	tc, tr := base.by(out, 2*math.Abs(w)).cell()
 	dc, dr := cellStep(out)
 	hc, hr := c+dc, r+dr
+	moved := false
 	for i := 0; i < 5 && k.isMember(hc, hr); i++ {
-		hc, hr = hc+dc, hr+dr
+		hc, hr, moved = hc+dc, hr+dr, true
 	}
-	if (tc-hc)*dc+(tr-hr)*dr < 0 || math.Abs(w) < 0.8 { // too shallow for an arrow
+	room := (tc-hc)*dc + (tr-hr)*dr
+	if room < 0 || room == 0 && moved || math.Abs(w) < 0.8 { // too shallow for an arrow
 		return
 	}
 	if k.Projected && !k.Pull {
