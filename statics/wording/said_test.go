@@ -10,6 +10,7 @@ import (
 
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/frametest"
 	"unpin/statics/notation"
 )
 
@@ -38,18 +39,22 @@ func said(t *testing.T, path string) {
 		t.Fatal(err)
 	}
 	input, want, _ := strings.Cut(string(data), dashes)
-	x, err := readSample(input)
+	x, err := frametest.Read(input)
 	if err != nil {
 		t.Fatal(err)
 	}
-	s, err := statics.Solve(x.frame)
+	s, err := statics.Solve(x.Frame)
 	if err != nil {
 		t.Fatal(err)
 	}
 	var b strings.Builder
-	for _, what := range x.says {
+	for _, what := range x.Asks {
+		if what[0] != "say" {
+			t.Fatalf("%s: no item %q", path, what[0])
+		}
+		what = what[1:]
 		fmt.Fprintf(&b, "== %s\n", strings.Join(what, " "))
-		st := x.style
+		st := x.Style
 		for _, convention := range what[1:] {
 			name, word, _ := strings.Cut(convention, "=")
 			if err := st.Set(name, word); err != nil {

@@ -6,6 +6,7 @@ import (
 
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/frametest"
 	"unpin/statics/notation"
 )
 
@@ -36,11 +37,11 @@ func TestTexts(t *testing.T) {
 // assembly is that of a sample.
 func assembly(t *testing.T, sample string) *statics.Assembly {
 	t.Helper()
-	x, err := readSample(sample)
+	x, err := frametest.Read(sample)
 	if err != nil {
 		t.Fatal(err)
 	}
-	s, err := statics.Solve(x.frame)
+	s, err := statics.Solve(x.Frame)
 	if err != nil {
 		t.Fatal(err)
 	}

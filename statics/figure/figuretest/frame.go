@@ -4,179 +4,33 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
-	"slices"
 	"strconv"
 	"strings"
 	"testing"
 
-	"unpin/statics"
-	"unpin/statics/exact"
-	"unpin/statics/notation"
+	"unpin/statics/frametest"
 )
 
-// A Drawing is a frame and what to draw of it, read from a test file, one item a line:
+// A Drawing is a frame and what to draw of it, read from a test file as package frametest does; what is asked are lines like
 //
-//	units kN m
-//	joint A 0 0
-//	member A B                     its name is AB
-//	pin B AB | BC                  the pieces; a star after one marks that which was not named as hinged
-//	slot B 0 1 BE | AB BC *        and sleeve: the line of sliding, then the pieces
-//	support D roller -3 4 on CD    fixed, pinned, or roller or guide with its direction
-//	load point 30 0 -1 on BC at 2.4
-//	load point 15 0 -1 joint B on BC
-//	load couple -20 joint E
-//	load spread 0 12 0 -1 on BC from 1 to 7.2 per run
 //	draw given 80 24               or: draw body BC 80 24, draw solved BC 80 24, draw whole …, perhaps ascii at the end
 //	draw M 80 24                   N, V or M along the members
 //	draw motion 1 80 24            the first way in which the frame can move
 //	draw sum 3 80 24               the sum of the third step of the plan
 //	draw kept BC 2.4 after start 80 24   the piece on the side of the start, cut just after 2.4
-type Drawing struct {
-	Frame statics.Frame
-	Style notation.Style
-	Asks  [][]string
-}
+type Drawing struct{ *frametest.Text }
 
-// reader reads the items of a drawing.
-type reader struct {
-	*Drawing
-	words []string
-}
-
-func readDrawing(text string) (d *Drawing, err error) {
-	d = &Drawing{}
-	for i, line := range strings.Split(text, "\n") {
-		if strings.TrimSpace(line) == "" {
-			continue
-		}
-		r := &reader{d, strings.Fields(line)}
-		if err := r.item(); err != nil {
-			return nil, fmt.Errorf("line %d: %w", i+1, err)
+func readDrawing(text string) (*Drawing, error) {
+	t, err := frametest.Read(text)
+	if err != nil {
+		return nil, err
+	}
+	for _, ask := range t.Asks {
+		if ask[0] != "draw" {
+			return nil, fmt.Errorf("no item %q", ask[0])
 		}
 	}
-	return d, nil
-}
-
-func (r *reader) item() (err error) {
-	defer func() {
-		if p := recover(); p != nil {
-			err = fmt.Errorf("cannot read: %v", p)
-		}
-	}()
-	switch word := r.next(); word {
-	case "units":
-		r.Style.Units, err = notation.ParseUnits(strings.Join(r.words, " "))
-	case "joint":
-		r.Frame.Joints = append(r.Frame.Joints, statics.Joint{Name: r.next(), At: statics.Point(r.vector())})
-	case "member":
-		a, b := r.next(), r.next()
-		r.Frame.Members = append(r.Frame.Members, statics.Member{Name: a + b, From: r.joint(a), To: r.joint(b)})
-	case "pin", "slot", "sleeve":
-		r.connection(word)
-	case "support":
-		r.support()
-	case "load":
-		r.load()
-	case "draw":
-		r.Asks = append(r.Asks, append([]string{word}, r.words...))
-	default:
-		return fmt.Errorf("no item %q", word)
-	}
-	return err
-}
-
-func (r *reader) next() string {
-	w := r.words[0]
-	r.words = r.words[1:]
-	return w
-}
-
-func (r *reader) number() exact.Num { return exact.MustParse(r.next()) }
-
-func (r *reader) vector() statics.Vector {
-	x := r.number()
-	return statics.Vector{X: x, Y: r.number()}
-}
-
-// after is the word that follows another, or nothing.
-func (r *reader) after(word string) string {
-	if i := slices.Index(r.words, word); i >= 0 {
-		return r.words[i+1]
-	}
-	return ""
-}
-
-func (r *reader) joint(name string) int {
-	i := slices.IndexFunc(r.Frame.Joints, func(j statics.Joint) bool { return j.Name == name })
-	if i < 0 && name != "" {
-		panic("no joint " + name)
-	}
-	return i
-}
-
-func (r *reader) member(name string) int {
-	i := slices.IndexFunc(r.Frame.Members, func(m statics.Member) bool { return m.Name == name })
-	if i < 0 && name != "" {
-		panic("no member " + name)
-	}
-	return i
-}
-
-func (r *reader) connection(kind string) {
-	c := statics.Connection{Joint: r.joint(r.next()), Main: statics.None}
-	c.Kind = map[string]statics.ConnectionKind{"pin": statics.Pin, "slot": statics.Slot, "sleeve": statics.Sleeve}[kind]
-	if c.Kind != statics.Pin {
-		c.Along = r.vector()
-	}
-	c.Pieces = [][]int{nil}
-	for _, w := range r.words {
-		last := len(c.Pieces) - 1
-		switch w {
-		case "|":
-			c.Pieces = append(c.Pieces, nil)
-		case "*":
-			c.Main = last
-		default:
-			c.Pieces[last] = append(c.Pieces[last], r.member(w))
-		}
-	}
-	r.Frame.Connections = append(r.Frame.Connections, c)
-}
-
-func (r *reader) support() {
-	s := statics.Support{Joint: r.joint(r.next())}
-	kind := r.next()
-	s.Kind = map[string]statics.SupportKind{"pinned": statics.Pinned, "fixed": statics.Fixed, "roller": statics.Roller, "guide": statics.Guide}[kind]
-	if s.Kind == statics.Roller || s.Kind == statics.Guide {
-		s.Along = r.vector()
-	}
-	s.On = r.member(r.after("on"))
-	r.Frame.Supports = append(r.Frame.Supports, s)
-}
-
-func (r *reader) load() {
-	l := statics.Load{Entry: len(r.Frame.Loads)}
-	switch r.next() {
-	case "couple":
-		l.Kind, l.Size = statics.CoupleLoad, r.number()
-	case "spread":
-		l.Kind, l.First, l.Last = statics.SpreadLoad, r.number(), r.number()
-		l.Along = r.vector()
-	default:
-		l.Size, l.Along = r.number(), r.vector()
-	}
-	l.Joint, l.Member = r.joint(r.after("joint")), r.member(r.after("on"))
-	if at := r.after("at"); at != "" {
-		l.At = exact.MustParse(at)
-	}
-	if l.Kind == statics.SpreadLoad {
-		l.End = r.Frame.Length(l.Member)
-		if from := r.after("from"); from != "" {
-			l.Start, l.End = exact.MustParse(from), exact.MustParse(r.after("to"))
-		}
-		l.Per = map[string]statics.Per{"run": statics.PerRun, "rise": statics.PerRise}[r.after("per")]
-	}
-	r.Frame.Loads = append(r.Frame.Loads, l)
+	return &Drawing{t}, nil
 }
 
 // Atoi is the whole number that a word says.

@@ -1,6 +1,7 @@
 package figuretest
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -102,15 +103,15 @@ func (d *Drawing) Scene(t *testing.T, words []string, ascii bool) figure.Scene {
 // the quantities that are found: BC 2.4 after start, BC 0 after end V M.
 func (d *Drawing) Section(t testing.TB, words []string) figure.Section {
 	s := d.Solution(t)
-	r := &reader{d, words}
-	k := figure.Section{Kept: statics.Kept{Solution: s, Member: r.member(r.next())}}
-	k.At.At = r.number()
-	k.At.Side = map[string]statics.Side{"before": statics.Before, "after": statics.After, "at": statics.Both}[r.next()]
-	if r.next() == "end" {
+	member := slices.IndexFunc(d.Frame.Members, func(m statics.Member) bool { return m.Name == words[0] })
+	k := figure.Section{Kept: statics.Kept{Solution: s, Member: member}}
+	k.At.At = exact.MustParse(words[1])
+	k.At.Side = map[string]statics.Side{"before": statics.Before, "after": statics.After, "at": statics.Both}[words[2]]
+	if words[3] == "end" {
 		k.Side = statics.ToEnd
 	}
 	k.At.InternalForces, _ = s.Diagrams[k.Member].Section(k.At.At, k.At.Side)
-	for _, w := range r.words {
+	for _, w := range words[4:] {
 		k.Found = append(k.Found, statics.Quantity(ForceOf(w)))
 	}
 	return k

@@ -1,4 +1,6 @@
-package wording
+// Package frametest reads the frames of test files, which stand in lines for themselves, without the reader of problem files:
+// so that what is tested below it needs nothing above.
+package frametest
 
 import (
 	"fmt"
@@ -10,7 +12,7 @@ import (
 	"unpin/statics/notation"
 )
 
-// A sample is a frame and what is said of it, read from a test file, one item a line:
+// A Text is a frame, read from a test file, and what the file asks about it, one item a line:
 //
 //	units kN m
 //	joint A 0 0
@@ -22,31 +24,33 @@ import (
 //	load point 15 0 -1 joint B on BC
 //	load couple -20 joint E
 //	load spread 0 12 0 -1 on BC from 1 to 7.2 per run
-//	say plan moments=cw            what is said of the plan, in a convention; also page, given, bodies, results, sections
-type sample struct {
-	frame statics.Frame
-	style notation.Style
-	says  [][]string
+//
+// Lines that begin with another word are what is asked.
+type Text struct {
+	Frame statics.Frame
+	Style notation.Style
+	Asks  [][]string // each line in words
 }
 
-// reader reads the items of a sample.
+// reader reads one item.
 type reader struct {
-	*sample
+	*Text
 	words []string
 }
 
-func readSample(text string) (d *sample, err error) {
-	d = &sample{}
+// Read reads a text. Of what cannot be read the error names the line.
+func Read(text string) (*Text, error) {
+	t := &Text{}
 	for i, line := range strings.Split(text, "\n") {
 		if strings.TrimSpace(line) == "" {
 			continue
 		}
-		r := &reader{d, strings.Fields(line)}
+		r := &reader{t, strings.Fields(line)}
 		if err := r.item(); err != nil {
 			return nil, fmt.Errorf("line %d: %w", i+1, err)
 		}
 	}
-	return d, nil
+	return t, nil
 }
 
 func (r *reader) item() (err error) {
@@ -57,22 +61,20 @@ func (r *reader) item() (err error) {
 	}()
 	switch word := r.next(); word {
 	case "units":
-		r.style.Units, err = notation.ParseUnits(strings.Join(r.words, " "))
+		r.Style.Units, err = notation.ParseUnits(strings.Join(r.words, " "))
 	case "joint":
-		r.frame.Joints = append(r.frame.Joints, statics.Joint{Name: r.next(), At: statics.Point(r.vector())})
+		r.Frame.Joints = append(r.Frame.Joints, statics.Joint{Name: r.next(), At: statics.Point(r.vector())})
 	case "member":
 		a, b := r.next(), r.next()
-		r.frame.Members = append(r.frame.Members, statics.Member{Name: a + b, From: r.joint(a), To: r.joint(b)})
+		r.Frame.Members = append(r.Frame.Members, statics.Member{Name: a + b, From: r.joint(a), To: r.joint(b)})
 	case "pin", "slot", "sleeve":
 		r.connection(word)
 	case "support":
 		r.support()
 	case "load":
 		r.load()
-	case "say":
-		r.says = append(r.says, r.words)
 	default:
-		return fmt.Errorf("no item %q", word)
+		r.Asks = append(r.Asks, append([]string{word}, r.words...))
 	}
 	return err
 }
@@ -104,7 +106,7 @@ func (r *reader) after(word string) string {
 }
 
 func (r *reader) joint(name string) int {
-	i := slices.IndexFunc(r.frame.Joints, func(j statics.Joint) bool { return j.Name == name })
+	i := slices.IndexFunc(r.Frame.Joints, func(j statics.Joint) bool { return j.Name == name })
 	if i < 0 && name != "" {
 		panic("no joint " + name)
 	}
@@ -112,7 +114,7 @@ func (r *reader) joint(name string) int {
 }
 
 func (r *reader) member(name string) int {
-	i := slices.IndexFunc(r.frame.Members, func(m statics.Member) bool { return m.Name == name })
+	i := slices.IndexFunc(r.Frame.Members, func(m statics.Member) bool { return m.Name == name })
 	if i < 0 && name != "" {
 		panic("no member " + name)
 	}
@@ -137,7 +139,7 @@ func (r *reader) connection(kind string) {
 			c.Pieces[last] = append(c.Pieces[last], r.member(w))
 		}
 	}
-	r.frame.Connections = append(r.frame.Connections, c)
+	r.Frame.Connections = append(r.Frame.Connections, c)
 }
 
 func (r *reader) support() {
@@ -148,11 +150,11 @@ func (r *reader) support() {
 		s.Along = r.vector()
 	}
 	s.On = r.member(r.after("on"))
-	r.frame.Supports = append(r.frame.Supports, s)
+	r.Frame.Supports = append(r.Frame.Supports, s)
 }
 
 func (r *reader) load() {
-	l := statics.Load{Entry: len(r.frame.Loads)}
+	l := statics.Load{Entry: len(r.Frame.Loads)}
 	switch r.next() {
 	case "couple":
 		l.Kind, l.Size = statics.CoupleLoad, r.number()
@@ -167,11 +169,11 @@ func (r *reader) load() {
 		l.At = exact.MustParse(at)
 	}
 	if l.Kind == statics.SpreadLoad {
-		l.End = r.frame.Length(l.Member)
+		l.End = r.Frame.Length(l.Member)
 		if from := r.after("from"); from != "" {
 			l.Start, l.End = exact.MustParse(from), exact.MustParse(r.after("to"))
 		}
 		l.Per = map[string]statics.Per{"run": statics.PerRun, "rise": statics.PerRise}[r.after("per")]
 	}
-	r.frame.Loads = append(r.frame.Loads, l)
+	r.Frame.Loads = append(r.Frame.Loads, l)
 }
