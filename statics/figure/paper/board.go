@@ -19,13 +19,15 @@ const (
 // A board is a sheet in the making: what is drawn on it, layer by layer, and what is taken by it. Its places are points from
 // the frame's upper left corner.
 type board struct {
-	layers   [layerCount][]Mark
-	bounds   rect    // of all that is drawn
-	solid    []shape // what no label may stand on, nor an arrow that can move
-	crossing []shape // fine lines, which a label had better not cross
-	lettered []rect  // the labels
-	drawn    []figure.Drawn
-	misread  int // labels that stand nearer to another arrow than to their own, and arrows that meet something, for want of room
+	layers    [layerCount][]Mark
+	bounds    rect    // of all that is drawn
+	solid     []shape // what no label may stand on, nor an arrow that can move
+	crossing  []shape // fine lines, which a label had better not cross
+	lettered  []rect  // the labels
+	solidAt   near    // where the solid shapes are
+	lettersAt near    // where the labels are
+	drawn     []figure.Drawn
+	misread   int // labels that stand nearer to another arrow than to their own, and arrows that meet something, for want of room
 }
 
 // note keeps where something was drawn, and gives its index.
@@ -72,30 +74,24 @@ func (p *board) write(text []Run, b rect, l figure.Look) {
 	p.bounds = p.bounds.with(b)
 	p.take(newShape(b.grown(labelRim).corners()...))
 	p.lettered = append(p.lettered, b)
+	p.lettersAt.add(b)
 }
 
 // take keeps labels, and arrows that can move, out of a shape.
-func (p *board) take(s shape) { p.solid = append(p.solid, s.withSides()) }
+func (p *board) take(s shape) {
+	p.solid = append(p.solid, s.withSides())
+	p.solidAt.add(s.rect)
+}
 
 // isFree reports whether a shape meets nothing but what holds the point itself, as the members there.
 func (p *board) isFree(s shape, at Place) bool {
-	for i := range p.solid {
-		if t := &p.solid[i]; t.meets(s) && !t.holds(at) {
-			return false
-		}
-	}
-	return true
+	return !p.solidAt.any(s.rect, func(i int) bool { return p.solid[i].meets(s) && !p.solid[i].holds(at) })
 }
 
 // isClear reports whether a label may stand in a rect.
 func (p *board) isClear(b rect) bool {
 	b = b.grown(labelRim)
-	for i := range p.solid {
-		if p.solid[i].meetsRect(b) {
-			return false
-		}
-	}
-	return true
+	return !p.solidAt.any(b, func(i int) bool { return p.solid[i].meetsRect(b) })
 }
 
 // growth is what it costs that a label widens what the figure takes up.

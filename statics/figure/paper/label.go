@@ -22,7 +22,8 @@ type want struct {
 // A lettering holds the labels of a board that want a place.
 type lettering struct {
 	*board
-	wants []want
+	wants   []want
+	wantsAt near // where what they belong to is, once all have been asked
 }
 
 // ask takes a want, unless it has nothing to say.
@@ -51,6 +52,10 @@ var gaps = []float64{2.2, 5, 9, 13, 18, 25, 34, 45, 60, 80, 110, 150}
 // label gives every label its place, in order of rank: dimensions and values first, names last.
 func (l *lettering) label() {
 	slices.SortStableFunc(l.wants, func(a, b want) int { return a.rank - b.rank })
+	l.wantsAt = near{}
+	for _, w := range l.wants {
+		l.wantsAt.add(w.near)
+	}
 	for i, w := range l.wants {
 		b := l.settle(w, i)
 		if !l.isNearest(w, b) {
@@ -140,16 +145,18 @@ func (w want) candidates(wide, gap float64) []candidate {
 // mistakable is what it costs that a label lies as near to something else that has a label, or nearer.
 func (l *lettering) mistakable(w want, index int, b rect) float64 {
 	own, cost := w.near.gap(b), 0.0
-	for i, other := range l.wants {
+	l.wantsAt.any(b.grown(own+2), func(i int) bool {
+		other := l.wants[i]
 		if i == index || (other.rank == figure.RankName) != (w.rank == figure.RankName) || other.near == w.near {
-			continue
+			return false
 		}
 		if d := other.near.gap(b); d < own {
 			cost += otherNearer
 		} else if d < own+2 {
 			cost += 1
 		}
-	}
+		return false
+	})
 	return cost
 }
 
@@ -167,10 +174,11 @@ func (l *lettering) crossed(w want, b rect) float64 {
 		return 0
 	}
 	cost, line := 0.0, bar(from, to, fineWeight).withSides()
-	for _, t := range l.lettered {
-		if line.meetsRect(t) {
+	l.lettersAt.any(line.rect, func(i int) bool {
+		if line.meetsRect(l.lettered[i]) {
 			cost += wrongSide
 		}
-	}
+		return false
+	})
 	return cost
 }
