@@ -73,7 +73,7 @@ func (d *document) solution(o Options) {
 		results{d}.write()
 	}
 	if o.has("diagrams") && (len(o.Only) > 0 || d.wants("diagrams")) {
-		diagrams{d, new([][]string)}.write()
+		diagrams{d, new(likeness)}.write()
 	}
 }
 

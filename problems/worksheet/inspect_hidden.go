@@ -12,8 +12,15 @@ import (
 	"unpin/statics/wording"
 )
 
+// mostSought is how many members a frame may have for its mistakes to be gone through: their number grows as the square of
+// the members, and nobody is taught on a larger one.
+const mostSought = 300
+
 // hiddenText tells which slips the numbers of a problem would hide.
 func (d inspection) hiddenText() string {
+	if len(d.Frame.Members) > mostSought {
+		return fmt.Sprintf("not gone through: the frame has more than %d members", mostSought)
+	}
 	hidden, all := problems.Solved{Problem: d.p, Solution: d.Solution}.Hidden()
 	if len(hidden) == 0 {
 		return fmt.Sprintf("none of %s gives the right answer", wording.Counted(all, "common mistake"))

@@ -28,8 +28,18 @@ func (c *composer) table(t table, with bool) {
 		return row
 	}
 	heads := set(printedHeads(t.head), head, func(int) string { return mathLetters })
-	for _, r := range t.measured() {
-		set(r, body, t.lettersOf)
+	if t.alike != nil && t.alike.printed == nil {
+		own := widths
+		widths = make([]float64, len(own))
+		for _, r := range t.alike.rows {
+			set(r, body, t.lettersOf)
+		}
+		t.alike.printed, widths = widths, own
+	}
+	if t.alike != nil {
+		for i, w := range t.alike.printed {
+			widths[i] = max(widths[i], w)
+		}
 	}
 	rows := make([][][]typeWord, len(t.rows))
 	for i, r := range t.rows {

@@ -12,7 +12,7 @@ import (
 // diagrams is the section with N, V and M of every member at its critical points and as polynomials between them.
 type diagrams struct {
 	*document
-	rows *[][]string // of all tables, whose columns are as wide as one another's
+	rows *likeness // of all tables, whose columns are as wide as one another's
 }
 
 func (d diagrams) write() {

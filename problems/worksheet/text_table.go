@@ -9,22 +9,14 @@ type table struct {
 	heard []string // or nil: names of the columns that have no head, for who hears the table
 	align string
 	rows  [][]string
-	alike *[][]string // or nil: the rows of all tables whose columns are as wide as those of this one
+	alike *likeness // or nil: the rows of all tables whose columns are as wide as those of this one
 }
 
 func (t *table) add(cells ...string) {
 	t.rows = append(t.rows, cells)
 	if t.alike != nil {
-		*t.alike = append(*t.alike, cells)
+		t.alike.add(cells)
 	}
-}
-
-// measured are the rows by which the columns are made wide.
-func (t table) measured() [][]string {
-	if t.alike != nil {
-		return *t.alike
-	}
-	return t.rows
 }
 
 // lettersOf are the letters that stand for numbers in column i.
@@ -54,46 +46,39 @@ func (p *page) table(indent int, t table) {
 	}
 }
 
+// dressed is the table as the page has its texts.
 func (t table) dressed(p *page) table {
-	dress := func(cells []string) (all []string) {
-		for _, c := range cells {
-			all = append(all, p.dress(c))
-		}
-		return all
-	}
-	dressRows := func(rows [][]string) (all [][]string) {
-		for _, r := range rows {
-			all = append(all, dress(r))
-		}
-		return all
-	}
-	d := table{align: t.align, head: dress(t.head), rows: dressRows(t.rows)}
+	d := table{align: t.align, head: p.dressRow(t.head), rows: p.dressRows(t.rows)}
 	if t.alike != nil {
-		alike := dressRows(*t.alike)
-		d.alike = &alike
+		d.alike = t.alike.dressed(p)
 	}
 	return d
+}
+
+func (p *page) dressRow(cells []string) (all []string) {
+	for _, c := range cells {
+		all = append(all, p.dress(c))
+	}
+	return all
+}
+
+func (p *page) dressRows(rows [][]string) (all [][]string) {
+	for _, r := range rows {
+		all = append(all, p.dressRow(r))
+	}
+	return all
 }
 
 // compact is the table without columns that are empty in all tables like it.
 func (t table) compact() table {
 	var c table
-	c.rows = make([][]string, len(t.rows))
-	var alike [][]string
+	used := usedColumns(t.rows, len(t.align))
 	if t.alike != nil {
-		alike = make([][]string, len(*t.alike))
-		c.alike = &alike
+		c.alike, used = t.alike.compact(len(t.align))
 	}
-	for i := range t.align {
-		used := false
-		for _, r := range t.measured() {
-			used = used || r[i] != ""
-		}
-		if !used {
+	for i, kept := range used {
+		if !kept {
 			continue
-		}
-		for k := range alike {
-			alike[k] = append(alike[k], (*t.alike)[k][i])
 		}
 		c.align += t.align[i : i+1]
 		if len(t.head) > 0 {
@@ -102,23 +87,23 @@ func (t table) compact() table {
 		if t.heard != nil {
 			c.heard = append(c.heard, t.heard[i])
 		}
-		for k, r := range t.rows {
-			c.rows[k] = append(c.rows[k], r[i])
-		}
 	}
+	c.rows = keptCells(t.rows, used)
 	return c
 }
 
 // widths are those of the columns, within a width in all.
 func (t table) widths(width int) []int {
 	widths := make([]int, len(t.align))
+	if t.alike != nil {
+		copy(widths, t.alike.widest(len(t.align)))
+	} else {
+		widen(widths, t.rows)
+	}
 	total := columnGap * (len(widths) - 1)
 	for i := range widths {
 		if len(t.head) > 0 {
-			widths[i] = runes(t.head[i])
-		}
-		for _, r := range t.measured() {
-			widths[i] = max(widths[i], runes(r[i]))
+			widths[i] = max(widths[i], runes(t.head[i]))
 		}
 		total += widths[i]
 	}

@@ -60,7 +60,7 @@ func (a Num) Equal(b Num) bool {
 	if inWords(a, b) {
 		return a.num == b.num && a.over == b.over
 	}
-	return a.Cmp(b) == 0
+	return a.Sub(b).IsZero() // which its shape tells
 }
 
 // Floor is the greatest whole number not above a.
