@@ -95,7 +95,7 @@ func (d drawing) svg() []byte {
 	for size := 1.2; !sheet.Fits && size < 3; size *= 1.2 { // an image may be as large as it must
 		sheet = paper.Layout(b.picture, figureWide*size, max(tall, bodiesMost)*size)
 	}
-	return paper.SVG(sheet, b.words)
+	return paper.SVG(sheet, append(slices.Clone(b.words), wording.Caution)) // it leaves the document that says so
 }
 
 // solved draws a figure that only a determinate frame has.

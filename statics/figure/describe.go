@@ -20,10 +20,7 @@ func Describe(a *statics.Assembly, o Options) []string {
 	for _, s := range a.Frame.Supports {
 		lines = append(lines, w.Support(s))
 	}
-	for _, l := range a.Frame.Loads {
-		lines = append(lines, w.Load(l))
-	}
-	return sentences(lines)
+	return sentences(append(lines, w.Loads()...))
 }
 
 // DescribeBody says in sentences what acts on a free body, as FreeBody draws it.

@@ -29,11 +29,22 @@ func newDraft(f *statics.Frame, o Options, inside []bool) *draft {
 			continue
 		}
 		a, b := d.ends(m)
-		d.Strokes = append(d.Strokes, Stroke{a, b, Look{Role: MemberLine}})
+		d.Strokes = append(d.Strokes, Stroke{From: a, To: b, Look: Look{Role: MemberLine}})
 		d.taken[a] = append(d.taken[a], ray{a.To(b), true})
 		d.taken[b] = append(d.taken[b], ray{b.To(a), true})
 	}
 	return d
+}
+
+// slopes notes how the members lie that slope.
+func (d *draft) slopes() {
+	n := 0
+	for m, in := range d.inside {
+		if in {
+			d.Strokes[n].Slope = slopeOf(d.f.Span(m))
+			n++
+		}
+	}
 }
 
 // joint is the place of a joint.

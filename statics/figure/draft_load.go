@@ -99,7 +99,7 @@ func (d *draft) pointLoad(i int, l statics.Load) {
 	}
 	d.arrow(Arrow{
 		At: d.place(l, "the "+size+" load"), Toward: sense,
-		Text: text + d.bearer(l) + d.where(l), Look: Look{LoadMark, d.o.load(i)},
+		Text: text + d.bearer(l) + d.where(l), Look: Look{LoadMark, d.o.load(i)}, Slope: slopeOf(along),
 	}, sense, false)
 }
 

@@ -23,7 +23,7 @@ func (d *draft) support(s statics.Support) {
 		d.block(at, sym.Aside)
 	}
 	if !toward.Level() && !toward.Upright() {
-		sym.Text = "reaction " + d.slant(inclination(s.Along))
+		sym.Text, sym.Slope = "reaction "+d.slant(inclination(s.Along)), slopeOf(s.Along)
 	}
 	if s.On != statics.None {
 		sym.Text = "holds " + d.f.Members[s.On].Name
@@ -137,15 +137,25 @@ func (d *draft) onWall(s statics.Support, at Position, v Direction) bool {
 // inclination is the steepness of a direction as textbooks give it: run to rise as small whole numbers, else the angle
 // from the horizontal.
 func inclination(v statics.Vector) string {
-	x, okX := v.X.Abs().Rat()
-	y, okY := v.Y.Abs().Rat()
-	if okX && okY && y.Sign() != 0 {
-		r := new(big.Rat).Quo(x, y)
-		if r.Num().BitLen() < 7 && r.Denom().BitLen() < 7 {
-			return r.Num().String() + ":" + r.Denom().String()
-		}
+	if s := slopeOf(v); !s.IsZero() {
+		return s.String()
 	}
 	return degrees(v) + "°"
+}
+
+// slopeOf is the slope of an inclined direction, if it is a ratio of small numbers.
+func slopeOf(v statics.Vector) Slope {
+	const short = 7 // bits of each number
+	x, okX := v.X.Abs().Rat()
+	y, okY := v.Y.Abs().Rat()
+	if !okX || !okY || x.Sign() == 0 || y.Sign() == 0 {
+		return Slope{}
+	}
+	r := new(big.Rat).Quo(x, y)
+	if r.Num().BitLen() >= short || r.Denom().BitLen() >= short {
+		return Slope{}
+	}
+	return Slope{r.Num().String(), r.Denom().String()}
 }
 
 // degrees is the angle of a direction from the horizontal.

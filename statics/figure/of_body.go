@@ -40,7 +40,9 @@ func newCutBody(a *statics.Assembly, body statics.FreeBody, known map[int]exact.
 			}
 		}
 	}
-	return cutBody{newDraft(&a.Frame, o, inside), a, body, known}
+	d := newDraft(&a.Frame, o, inside)
+	d.slopes()
+	return cutBody{d, a, body, known}
 }
 
 // acting adds the pins, the loads, and the forces that cross the cut.
@@ -142,7 +144,7 @@ func (c cutBody) force(i, sign int) {
 	if turned {
 		toward = sense.Opposite()
 	}
-	c.arrow(Arrow{At: at, Toward: toward, Text: text, Look: look}, sense, false)
+	c.arrow(Arrow{At: at, Toward: toward, Text: text, Look: look, Slope: slopeOf(f.Along)}, sense, false)
 }
 
 // turn adds a couple.

@@ -12,6 +12,7 @@ func OfFrame(f *statics.Frame, o Options) Scene {
 	}
 	d := newDraft(f, o, inside)
 	d.Title = "The frame as given"
+	d.slopes()
 	for _, c := range f.Connections {
 		d.connection(c)
 	}

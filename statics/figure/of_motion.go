@@ -72,7 +72,7 @@ func (d *draft) moving(a *statics.Assembly, b statics.BodyMotion, scale float64)
 	}
 	for _, m := range a.Parts[b.Body].Members {
 		from, to := d.ends(m)
-		d.Guides = append(d.Guides, Stroke{shift(from), shift(to), Look{Role: MotionMark}})
+		d.Guides = append(d.Guides, Stroke{From: shift(from), To: shift(to), Look: Look{Role: MotionMark}})
 	}
 	if b.Turn.IsZero() {
 		return

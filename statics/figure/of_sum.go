@@ -134,9 +134,9 @@ func (c cutBody) slantedArm(s statics.Sum, t statics.Term) {
 	reach := out.X*along.X + out.Y*along.Y
 	foot := Position{at.X - along.X*reach, at.Y - along.Y*reach}
 	look := Look{Role: DimensionMark}
-	c.Guides = append(c.Guides, Stroke{centre, foot, look})
+	c.Guides = append(c.Guides, Stroke{From: centre, To: foot, Look: look})
 	if math.Abs(reach) > 1e-9 {
-		c.Guides = append(c.Guides, Stroke{foot, at, Look{Role: DimensionMark, Emphasis: Faded}})
+		c.Guides = append(c.Guides, Stroke{From: foot, To: at, Look: Look{Role: DimensionMark, Emphasis: Faded}})
 	}
 	c.Notes = append(c.Notes, Note{Position{(centre.X + foot.X) / 2, (centre.Y + foot.Y) / 2}, c.o.given(t.Arm, notation.Length), look})
 }

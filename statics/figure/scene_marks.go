@@ -7,7 +7,18 @@ type Symbolic struct{ Letter, Index string }
 type Stroke struct {
 	From, To Position
 	Look
+	Slope Slope
 }
+
+// A Slope is how an inclined line lies, as two small whole numbers; zero where the line is level or upright or no such numbers
+// say it.
+type Slope struct{ Across, Up string }
+
+// IsZero reports whether there is no slope to show.
+func (s Slope) IsZero() bool { return s.Across == "" }
+
+// String is the slope as it stands in a label: "3:4", across to up.
+func (s Slope) String() string { return s.Across + ":" + s.Up }
 
 // A Face is a place at which two of the parts of a scene, by index, were one before a cut.
 type Face struct {
@@ -40,6 +51,7 @@ type Symbol struct {
 	Aside  Direction // of a support that has no room on its joint: where it stands beside it, on a lug; else none
 	Text   string    // a value or note, or none
 	Look
+	Slope Slope // of a support's reaction
 }
 
 // An Arrow is a force at a point.
@@ -50,6 +62,7 @@ type Arrow struct {
 	Beside Direction // not zero where a member runs both ways along the arrow: it stands on this side of it
 	Text   string
 	Look
+	Slope Slope
 }
 
 // A Spread is a load along a straight line: the member itself, or the projection on which its intensity is counted.

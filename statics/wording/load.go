@@ -9,26 +9,44 @@ import (
 	"unpin/statics/notation"
 )
 
-// Loads describes the loads of the frame. What is the same on several members is one text.
+// Loads describes the loads of the frame. A load that runs on in one line over several members is one text, and, but spoken,
+// what is the same on several members.
 func (w givens) Loads() []string {
 	var all []string
 	loads := w.a.Frame.Loads
 	for i := 0; i < len(loads); {
-		on := []string{w.carrier(loads[i])}
-		what, where := w.load(loads[i])
-		n := 1
-		for ; i+n < len(loads); n++ {
-			nextWhat, nextWhere := w.load(loads[i+n])
-			next := w.carrier(loads[i+n])
-			if nextWhat != what || nextWhere != where || slices.Contains(on, next) {
-				break
-			}
-			on = append(on, next)
+		r, n, runs := w.runAt(i)
+		switch {
+		case runs && w.spoken:
+			all = append(all, w.spokenRun(r, loads[i]))
+		case w.spoken:
+			all = append(all, w.spokenLoad(loads[i]))
+		case runs && !w.plain(loads[i:i+n]):
+			all = append(all, w.runText(r, loads[i]))
+		default:
+			n = w.alike(i, &all)
 		}
-		all = append(all, what+" "+notation.List(on)+where)
 		i += n
 	}
 	return all
+}
+
+// alike adds the text of load i and of those after it that say the same of other members, and tells how many they are.
+func (w givens) alike(i int, all *[]string) int {
+	loads := w.a.Frame.Loads
+	on := []string{w.carrier(loads[i])}
+	what, where := w.load(loads[i])
+	n := 1
+	for ; i+n < len(loads); n++ {
+		nextWhat, nextWhere := w.load(loads[i+n])
+		next := w.carrier(loads[i+n])
+		if nextWhat != what || nextWhere != where || slices.Contains(on, next) {
+			break
+		}
+		on = append(on, next)
+	}
+	*all = append(*all, what+" "+notation.List(on)+where)
+	return n
 }
 
 // Load is a load of the frame: "30 kN down on BC, 2.4 m from B"; spoken, what it does: "a force of 30 kN acts down on BC,

@@ -87,3 +87,48 @@ func TestOrderOfReasons(t *testing.T) {
 		t.Errorf("%s\nnot\n%s", got, want)
 	}
 }
+
+// A load that runs on in one line over members is told as one, whichever way the members are named; where its slope or the
+// line changes, or where another load goes on, it is told by members.
+func TestLoadsThatRunOn(t *testing.T) {
+	t.Parallel()
+	const frame = "units kN m\njoint A 0 0\njoint B 3 0\njoint C 7 0\njoint D 7 4\nmember A B\nmember C B\nmember C D\nsupport A fixed\n"
+	for _, c := range []struct {
+		loads, signs, spoken string
+		apart                bool
+	}{
+		{loads: "load spread 2 3.5 0 -1 on AB\nload spread 5.5 3.5 0 -1 on CB",
+			signs:  "linearly varying load 2 to 5.5 kN/m down on AB and CB in one line, beginning at A and ending at C",
+			spoken: "a linearly varying load of 2 kN/m to 5.5 kN/m acts down on AB and CB in one line, beginning at A and ending at C"},
+		{loads: "load spread 2 2 0 -1 on AB from 1 to 3\nload spread 2 2 0 -1 on CB from 2 to 4",
+			signs:  "uniform load 2 kN/m down on AB and CB in one line, beginning 1 m from A and ending 2 m from C",
+			spoken: "a uniform load of 2 kN/m acts down on AB and CB in one line, beginning 1 m from A and ending 2 m from C"},
+		{loads: "load spread 2 2 0 -1 on AB\nload spread 2 2 0 -1 on CB", signs: "uniform load 2 kN/m down on AB and CB",
+			spoken: "a uniform load of 2 kN/m acts down on AB and CB in one line, beginning at A and ending at C"},
+		{loads: "load spread 2 3 0 -1 on AB\nload spread 7 3 0 -1 on CB", signs: "linearly varying load 2 to 3 kN/m down on AB, over its whole length from A|" +
+			"linearly varying load 7 to 3 kN/m down on CB, over its whole length from C", // steeper
+			spoken: "a linearly varying load of 2 kN/m to 3 kN/m acts down on AB, from A to B|a linearly varying load of 7 kN/m to 3 kN/m acts down on CB, from C to B"},
+		{loads: "load spread 2 2 1 0 on CD\nload spread 2 2 1 0 on CB", signs: "uniform load 2 kN/m right on CD and CB", // round a corner
+			spoken: "a uniform load of 2 kN/m acts right on CD|a uniform load of 2 kN/m acts right on CB"},
+		{loads: "load spread 2 2 0 -1 on AB\nload spread 2 2 0 -1 on CB", apart: true, signs: "uniform load 2 kN/m down on AB and CB",
+			spoken: "a uniform load of 2 kN/m acts down on AB|a uniform load of 2 kN/m acts down on CB"},
+	} {
+		a := assembly(t, frame+c.loads)
+		for i := range a.Frame.Loads {
+			if a.Frame.Loads[i].Entry = 0; c.apart {
+				a.Frame.Loads[i].Entry = i
+			}
+		}
+		units, err := notation.ParseUnits("kN m")
+		if err != nil {
+			t.Fatal(err)
+		}
+		w := New(a, notation.Style{Units: units})
+		if got := strings.Join(w.Loads(), "|"); got != c.signs {
+			t.Errorf("%s\nnot\n%s", got, c.signs)
+		}
+		if got := strings.Join(w.Spoken().Loads(), "|"); got != c.spoken {
+			t.Errorf("%s\nnot\n%s", got, c.spoken)
+		}
+	}
+}

@@ -2,6 +2,7 @@ package cells
 
 import (
 	"math"
+	"slices"
 
 	"unpin/statics/figure"
 )
@@ -26,7 +27,9 @@ func drawApart(s *figure.Scene, w, h int, ascii bool) Grid {
 		}
 		for scale := float64(w) / longestSpan(s); ; scale = max(scale*apartLess, least) {
 			if g, ok := newGroup(s, w, h, ascii, arms, scale); ok && g.arrange(w, h) {
-				return g.grid(w, h)
+				if grid := g.grid(w, h); eachNearest(grid.Drawn) {
+					return grid
+				}
 			}
 			if scale <= least {
 				break
@@ -34,6 +37,13 @@ func drawApart(s *figure.Scene, w, h int, ascii bool) Grid {
 		}
 	}
 	return blank(s, w, h)
+}
+
+// eachNearest reports whether each label of an arrow is as near to it as to those of all parts.
+func eachNearest(drawn []figure.Drawn) bool {
+	return !slices.ContainsFunc(drawn, func(d figure.Drawn) bool {
+		return d.Kind == figure.DrawnLabel && d.Owner >= 0 && !figure.IsNearest(drawn, d.Owner, d.From, d.To, 2)
+	})
 }
 
 // blank is a grid without anything, which tells what is missing.

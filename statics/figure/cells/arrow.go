@@ -152,12 +152,17 @@ func (p *painter) clear(c, r, dc, dr, n, first int) (start int, room bool) {
 	return first, false
 }
 
-// shaft draws the line of a straight arrow from start, n cells long, but for its head.
+// shaft draws the line of a straight arrow from start, n cells long, but for its head. A bar at its tail tells a known force from
+// a load without colour, as on paper.
 func (p *painter) shaft(c, r, dc, dr, start, n, tip int, a figure.Arrow) {
 	for i := start; i < start+n; i++ {
 		cc, rr := c+i*dc, r+i*dr
 		if i == tip || !p.takes(cc, rr, a.Look) {
 			p.use(cc, rr)
+			continue
+		}
+		if a.Role == figure.KnownForce && i == start+n-1-(tip-start) {
+			p.tailBar(cc, rr, a)
 			continue
 		}
 		sides := [2]int{north, south}
@@ -168,6 +173,22 @@ func (p *painter) shaft(c, r, dc, dr, start, n, tip int, a figure.Arrow) {
 		p.arm(cc, rr, sides[1], light, a.Look)
 		p.at(cc, rr).dashed = a.Role == figure.UnknownForce || a.Role == figure.ResultantMark
 	}
+}
+
+// tailBar draws the tail of a level or upright arrow, with a bar across it.
+func (p *painter) tailBar(c, r int, a figure.Arrow) {
+	bar, on := [2]int{east, west}, north
+	switch {
+	case a.Toward.Level() && a.Toward.X > 0:
+		bar, on = [2]int{north, south}, east
+	case a.Toward.Level():
+		bar, on = [2]int{north, south}, west
+	case a.Toward.Y < 0:
+		on = south
+	}
+	p.arm(c, r, bar[0], light, a.Look)
+	p.arm(c, r, bar[1], light, a.Look)
+	p.arm(c, r, on, light, a.Look)
 }
 
 // slanted draws an arrow at any other angle, in dots, if there is room.

@@ -1,6 +1,7 @@
 package cells_test
 
 import (
+	"flag"
 	"testing"
 
 	"unpin/statics/figure/cells"
@@ -8,12 +9,13 @@ import (
 )
 
 // TestNeverFalse holds every figure of the library, and of frames with crossing bars, rings, slots, sleeves and pins of many
-// parts, to the rules of figuretest in cells, at four sizes of a screen: of those that fit. No head may be overwritten.
+// parts, and of the published cases, to the rules of figuretest in cells, at four sizes of a screen: of those that fit. No head may be
+// overwritten. A plain run takes each at one size.
 func TestNeverFalse(t *testing.T) {
 	t.Parallel()
-	for i, k := range figuretest.OfProblems(t, false, "../testdata/frames/*.yaml") {
+	for i, k := range figuretest.OfProblems(t, false, "../testdata/frames/*.yaml", published) {
 		for n, size := range [][2]int{{60, 18}, {80, 24}, {100, 30}, {140, 45}} {
-			if testing.Short() && (i+n)%6 > 0 {
+			if !*whole && (i+n)%4 > 0 || testing.Short() && (i+n)%12 > 0 {
 				continue
 			}
 			g := cells.Draw(k.Scene, size[0], size[1], false)
@@ -26,3 +28,8 @@ func TestNeverFalse(t *testing.T) {
 		}
 	}
 }
+
+const published = "../../../testdata/cases/published.json"
+
+// whole asks for all of what a plain run takes a sample of.
+var whole = flag.Bool("whole", false, "hold all figures to the rules, not a sample")

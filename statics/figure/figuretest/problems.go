@@ -1,6 +1,8 @@
 package figuretest
 
 import (
+	"encoding/json"
+	"os"
 	"path/filepath"
 	"strconv"
 	"testing"
@@ -17,7 +19,7 @@ type Named struct {
 	Scene figure.Scene
 }
 
-// OfProblems are the scenes of the library, and of problem files: as given, whole, each body, all apart, each sum of the
+// OfProblems are the scenes of the library, and of problem files, or of lists of problems in JSON: as given, whole, each body, all apart, each sum of the
 // plan, before and after it is solved, N, V and M, and one piece kept on each side of the middle of each member.
 func OfProblems(t testing.TB, ascii bool, files ...string) []Named {
 	var all []Named
@@ -31,12 +33,41 @@ func OfProblems(t testing.TB, ascii bool, files ...string) []Named {
 			t.Fatal("no problems at", pattern)
 		}
 		for _, file := range list {
-			p, err := problems.Load(file)
-			if err != nil {
-				t.Fatal(file, err)
+			for _, p := range load(t, file) {
+				all = append(all, ofProblem(t, p, ascii)...)
 			}
-			all = append(all, ofProblem(t, p, ascii)...)
 		}
+	}
+	return all
+}
+
+// load reads a problem file, or all cases of a list.
+func load(t testing.TB, file string) []*problems.Problem {
+	if filepath.Ext(file) != ".json" {
+		p, err := problems.Load(file)
+		if err != nil {
+			t.Fatal(file, err)
+		}
+		return []*problems.Problem{p}
+	}
+	data, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var cases []struct {
+		ID      string
+		Problem json.RawMessage
+	}
+	if err := json.Unmarshal(data, &cases); err != nil {
+		t.Fatal(file, err)
+	}
+	var all []*problems.Problem
+	for _, c := range cases {
+		p, err := problems.Read(c.ID, c.Problem)
+		if err != nil {
+			t.Fatal(c.ID, err)
+		}
+		all = append(all, p)
 	}
 	return all
 }

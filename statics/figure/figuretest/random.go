@@ -1,6 +1,8 @@
 package figuretest
 
 import (
+	"slices"
+
 	"pgregory.net/rapid"
 
 	"unpin/statics"
@@ -37,10 +39,11 @@ func RandomScenes(t *rapid.T, ascii bool) []figure.Scene {
 	return scenes
 }
 
-// randomFrame is a walk of members, with pins, supports and loads set at random.
+// randomFrame is a walk of up to twelve members that may branch, cross and close rings, with pins of up to all parts that meet,
+// slots, sleeves, supports and loads set at random.
 func randomFrame(t *rapid.T) statics.Frame {
 	var f statics.Frame
-	n := rapid.IntRange(2, 11).Draw(t, "joints")
+	n := rapid.IntRange(2, 13).Draw(t, "joints")
 	for i := range n {
 		at := statics.Point{X: whole(t, -8, 8), Y: whole(t, -5, 5)}
 		for _, j := range f.Joints {
@@ -57,6 +60,9 @@ func randomFrame(t *rapid.T) statics.Frame {
 		}
 		f.Members = append(f.Members, statics.Member{Name: f.Joints[from].Name + f.Joints[i].Name, From: from, To: i})
 	}
+	for range rapid.IntRange(0, 2).Draw(t, "rings") {
+		closeRing(t, &f)
+	}
 	for j := range f.Joints {
 		randomJoint(t, &f, j)
 	}
@@ -64,6 +70,15 @@ func randomFrame(t *rapid.T) statics.Frame {
 		f.Loads = append(f.Loads, randomLoad(t, &f))
 	}
 	return f
+}
+
+// closeRing adds a member between two joints that none joins, if the draw finds such; twelve members are the most.
+func closeRing(t *rapid.T, f *statics.Frame) {
+	from, to := rapid.IntRange(0, len(f.Joints)-1).Draw(t, "from"), rapid.IntRange(0, len(f.Joints)-1).Draw(t, "to")
+	joined := slices.ContainsFunc(f.Members, func(m statics.Member) bool { return m.From == from && m.To == to || m.From == to && m.To == from })
+	if from != to && !joined && len(f.Members) < 12 {
+		f.Members = append(f.Members, statics.Member{Name: f.Joints[from].Name + f.Joints[to].Name, From: from, To: to})
+	}
 }
 
 func whole(t *rapid.T, low, high int) exact.Num {
@@ -89,6 +104,12 @@ func randomJoint(t *rapid.T, f *statics.Frame, j int) {
 	}
 	if len(meeting) > 1 && rapid.Bool().Draw(t, "pin") {
 		c := statics.Connection{Joint: j, Main: rapid.IntRange(-1, 1).Draw(t, "main"), Pieces: [][]int{meeting[:1], meeting[1:]}}
+		if len(meeting) > 2 && rapid.Bool().Draw(t, "all hinged") {
+			c.Main, c.Pieces = statics.None, nil
+			for _, m := range meeting {
+				c.Pieces = append(c.Pieces, []int{m})
+			}
+		}
 		if c.Main >= 0 && rapid.Bool().Draw(t, "sliding") {
 			c.Kind = rapid.SampledFrom([]statics.ConnectionKind{statics.Slot, statics.Sleeve}).Draw(t, "kind")
 			c.Along = direction(t)

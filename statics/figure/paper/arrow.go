@@ -29,7 +29,11 @@ func (p *layout) arrow(a figure.Arrow) {
 		tip, tail = far, near
 	}
 	p.shaft(tail, tip, a.Look)
-	p.take(bar(near, far.by(ray, arrowStep), arrowRoom))
+	taken := near
+	if !a.Beside.IsZero() { // off its point another may end close before it
+		taken = near.by(ray, -clearance)
+	}
+	p.take(bar(taken, far.by(ray, arrowStep), arrowRoom))
 	n := p.note(figure.Drawn{Kind: figure.DrawnArrow, From: tail.position(), To: tip.position(), At: p.place(a.At).position(), Text: a.Text})
 	w := want{arrow: n + 1, text: typeset(p.scene, a.Text, a.Look), near: rectOf(near.between(far, 0.6), far).grown(2), at: far, look: a.Look, rank: figure.RankValue}
 	w.side = figure.SideToward(ray)
@@ -37,6 +41,7 @@ func (p *layout) arrow(a figure.Arrow) {
 		w.side = figure.AtLeft | figure.AtRight | figure.SideToward(ray)
 	}
 	p.ask(w)
+	p.askSlope(near.between(far, 0.5), ray, a.Slope, a.Text, a.Look)
 }
 
 // besides is the nearest place on that side of a point from which an arrow finds room along a ray.

@@ -101,6 +101,7 @@ type layout struct {
 	scene     *figure.Scene
 	x, y      axis
 	stretched bool // near joints are held apart
+	slopeAsks []slopeAsk
 	hasShort  bool // a dimension too short for its heads
 }
 
@@ -161,9 +162,11 @@ func (p *layout) paint() {
 	for _, n := range p.scene.Notes {
 		p.remarkAt(n)
 	}
+	p.slopes()
 	p.label()
 	p.dimensions()
 	p.label()
+	p.memberSlopes()
 	for _, line := range p.scene.Legend {
 		p.remark(line)
 	}

@@ -9,6 +9,7 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -53,12 +54,23 @@ func checkSheet(s figure.Scene, sheet paper.Sheet) string {
 		count[text]++
 	}
 	for text, n := range figuretest.Texts(s) {
-		if found := count[printed(s, text)]; found < n {
+		if found := count[printed(s, text)] + drawnSlope(count, printed(s, text)); found < n {
 			return "the label " + text + " is lost"
 		}
 	}
 	return ""
 }
+
+// drawnSlope is how often a label stands without the slope in it, which a triangle shows.
+func drawnSlope(count map[string]int, text string) int {
+	slope := slopeInLabel.FindStringSubmatch(text)
+	if slope == nil || count[slope[1]] == 0 || count[slope[2]] == 0 {
+		return 0
+	}
+	return count[strings.Replace(text, slope[0], "", 1)]
+}
+
+var slopeInLabel = regexp.MustCompile(` (\d+):(\d+)`)
 
 // printed is a label as it stands in print, without its kinds of type.
 func printed(s figure.Scene, text string) string {

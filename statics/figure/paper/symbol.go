@@ -44,6 +44,7 @@ func (p *layout) symbol(s figure.Symbol) {
 	p.take(body)
 	if s.Text != "" {
 		p.ask(want{text: typeset(p.scene, s.Text, s.Look), near: body.rect, at: body.rect.middle(), look: s.Look, rank: figure.RankNote})
+		p.askSlope(k.at.by(s.Toward, groundHalf), s.Toward, s.Slope, s.Text, s.Look)
 	}
 }
 
