@@ -67,8 +67,12 @@ func (d *draft) stretch(l statics.Load) string {
 		" from " + d.f.Joints[d.f.Members[l.Member].From].Name
 }
 
-// leaves reports whether a load points away from the middle of the frame, so that it is drawn outside, leaving it.
+// leaves reports whether a load points away from the middle of the frame, so that it is drawn outside, leaving it: suction on a
+// wall or a roof. What weighs down lies above.
 func (d *draft) leaves(s Spread) bool {
+	if s.Toward.Y < 0 {
+		return false
+	}
 	all := noBounds
 	for _, k := range d.Strokes {
 		all = all.with(bounds{k.From, k.From}).with(bounds{k.To, k.To})

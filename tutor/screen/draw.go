@@ -43,7 +43,7 @@ func (c *panes) arrange(w, h int, v view) {
 }
 
 // arrangePane draws the figure of the lesson, the diagram, or both. Where all parts apart have no room, the frame as given
-// stands for them.
+// stands for them; where a sum has none with its arms, its free body without them.
 func (c *panes) arrangePane(l lessonPlaces) {
 	at, pane := c.placeFigures(l), c.inSight(l)
 	c.figure, c.diagram = nil, nil
@@ -58,6 +58,12 @@ func (c *panes) arrangePane(l lessonPlaces) {
 		s, c.cramped = tutor.AllApart, false
 	}
 	c.figure = c.gallery.picture(c.figures().Draw(s), at.body.w, at.body.h-1, c.ascii)
+	if c.armless = false; s == tutor.ThisSum && c.figure.lacks() == someLabels {
+		body := c.gallery.picture(c.figures().Draw(tutor.ThisBody), at.body.w, at.body.h-1, c.ascii)
+		if c.armless = body.lacks() != someLabels; c.armless {
+			c.figure = body
+		}
+	}
 	if s == tutor.AllApart && !c.figure.whole() {
 		c.cramped = true
 		c.figure = c.gallery.picture(c.figures().Draw(c.shown()), at.body.w, at.body.h-1, c.ascii)
@@ -107,6 +113,9 @@ func (c *panes) drawFigures(p *page, l lessonPlaces) {
 		note := ""
 		if c.cramped && c.figures().Fit() == tutor.AllApart {
 			note = "part by part: ctrl+g"
+		}
+		if c.armless {
+			note = "arms: ctrl+f"
 		}
 		drawFigure(p, at.body, c.figures().Title(c.shown(), false), c.figure, note)
 	}

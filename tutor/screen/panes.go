@@ -25,6 +25,7 @@ type panes struct {
 	reading bool         // a worked step is read, for which the sheet is shown
 	other   tutor.Figure // the figure that is looked at in place of the one that fits, or tutor.Fitting
 	cramped bool         // there is no room for all parts apart: they come one by one
+	armless bool         // there is no room for the arms of a sum: its free body stands for it
 	large   tutor.Figure // the figure on the whole screen
 	up      int          // lines that the sheet is scrolled up from its end
 	changes int          // counts what may change the figure or the sheet

@@ -55,11 +55,14 @@ func (p *picture) keyed() bool {
 	return len(p.scene.Legend) > 0 && slices.Contains(p.grid.Dropped, p.scene.Legend[0])
 }
 
+// someLabels is what a picture lacks that leaves out labels or arrows.
+const someLabels = "all of it"
+
 // lacks says what a picture leaves out, or nothing: dimensions, or also labels and arrows.
 func (p *picture) lacks() string {
 	word := ""
 	if p.grid.Clipped {
-		return "all of it"
+		return someLabels
 	}
 	for _, text := range p.grid.Dropped {
 		switch {
@@ -67,7 +70,7 @@ func (p *picture) lacks() string {
 		case slices.ContainsFunc(p.scene.Dimensions, func(d figure.Dimension) bool { return d.Meaning == text }):
 			word = "dimensions"
 		default:
-			return "all of it"
+			return someLabels
 		}
 	}
 	return word

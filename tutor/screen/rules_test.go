@@ -23,6 +23,7 @@ var allFigures = flag.Bool("figures", false, "hold all figures of all lessons to
 // -figures all are looked at, at every level.
 func TestEveryFigure(t *testing.T) {
 	t.Parallel()
+	looked := map[string]int{}
 	levels := []tutor.Level{tutor.Read, tutor.Values, tutor.Terms, tutor.Plan, tutor.Blank}
 	for _, e := range Library() {
 		chosen := levels
@@ -30,17 +31,19 @@ func TestEveryFigure(t *testing.T) {
 			chosen = levels[hashOf(e.Name)%5:][:1]
 		}
 		for _, level := range chosen {
-			s := &sweep{T: t, seen: map[string]bool{}, name: e.Name + ", " + level.String()}
+			s := &sweep{T: t, seen: map[string]bool{}, looked: looked, name: e.Name + ", " + level.String()}
 			s.lesson(inLesson(t, e.Name, level).course)
 		}
 	}
+	t.Log("figures looked at, and of those where something has no room:", looked)
 }
 
 // A sweep looks at the figures of one lesson, at each once.
 type sweep struct {
 	*testing.T
-	name string
-	seen map[string]bool
+	name   string
+	seen   map[string]bool
+	looked map[string]int // by size, and those that leave something out
 }
 
 // lesson works a lesson to its end and looks at the figures of each question that is chosen.
@@ -78,6 +81,9 @@ func (s *sweep) question(c *course, where string, w, h int) {
 	}
 	inPane(c.figures().Fit())
 	inPane(tutor.AsGiven)
+	if c.figures().Has(tutor.ThisBody) { // stands for the sum where that has no room
+		inPane(tutor.ThisBody)
+	}
 	if c.figures().Has(c.figures().Diagram()) {
 		inPane(c.figures().Diagram())
 	}
@@ -104,6 +110,11 @@ func (s *sweep) figure(where string, scene figure.Scene, w, h int) {
 	}
 	s.seen[key] = true
 	p := new(gallery).picture(scene, w, h, false)
+	_, size, _ := strings.Cut(where, "] at ")
+	size, _, _ = strings.Cut(size, ",")
+	if s.looked[size]++; !p.whole() {
+		s.looked[size+", not whole"]++
+	}
 	if fault := faultOf(p); fault != "" {
 		s.Errorf("%s: %s\n%s", where, fault, p.grid.Text())
 	}
@@ -116,7 +127,12 @@ func faultOf(p *picture) string {
 	if err := g.Check(); err != nil {
 		return err.Error()
 	}
-	faults := append(figuretest.Cells.Violations(g.Drawn), figuretest.LostHeads(g.Drawn, func(col, row int) rune { return g.Row(row)[col].Rune })...)
+	faults := append(figuretest.Cells.Violations(g.Drawn), figuretest.LostHeads(g.Drawn, func(col, row int) rune {
+		if col < 0 || row < 0 || col >= g.Width || row >= g.Height {
+			return ' '
+		}
+		return g.Row(row)[col].Rune
+	})...)
 	switch {
 	case len(faults) > 0:
 		return strings.Join(faults, "; ")

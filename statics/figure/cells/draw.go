@@ -40,7 +40,10 @@ func Draw(s figure.Scene, w, h int, ascii bool) Grid {
 		}
 		return g
 	}
-	return r.bare()
+	if g := r.bare(); r.least == nil || len(g.Dropped) < len(r.least.Dropped) {
+		return g
+	}
+	return *r.least
 }
 
 // Long values go into a key where that lets the frame stand so much larger.
@@ -65,7 +68,15 @@ func (r *renderer) try(d detail) (g Grid, scale float64, whole bool) {
 	if g, whole = r.cut(p); whole {
 		return g, scale, true
 	}
+	r.consider(g)
 	return r.keyed(d)
+}
+
+// consider keeps a grid that is not whole if none leaves out less.
+func (r *renderer) consider(g Grid) {
+	if r.least == nil || len(g.Dropped) < len(r.least.Dropped) {
+		r.least = &g
+	}
 }
 
 // legendRows is how many rows of a grid there must be for one line of the legend.
@@ -78,6 +89,7 @@ type renderer struct {
 	ascii  bool
 	xs, ys []figure.Station
 	memory []cell // of the last canvas, used again
+	least  *Grid  // of those that are not whole, that which leaves out least
 }
 
 // details lists how much to draw, from all to the least.
@@ -148,7 +160,11 @@ func (r *renderer) fit(d detail, key int) (*painter, bool) {
 			return nil, false
 		}
 		scale := largest(figure.Span(r.xs), figure.Span(r.ys), w-1-marginX, h-1-marginY)
-		p := r.painter(d, snap(r.xs, scale, d.apart), snap(r.ys, scale/2, d.apart/2))
+		x, y := snap(r.xs, scale, d.apart), snap(r.ys, scale/2, d.apart/2)
+		if figure.Span(r.xs) > 0 && figure.Span(r.ys) > 0 && max(x.Length(), 2*y.Length()) < leastFrame {
+			return nil, false
+		}
+		p := r.painter(d, x, y)
 		p.paint()
 		p.wish()
 		p.dimensions()
@@ -162,6 +178,9 @@ func (r *renderer) fit(d detail, key int) (*painter, bool) {
 	}
 	return nil, false
 }
+
+// leastFrame is how large the longer side of a frame must be, in columns: of a smaller one too little is left to tell its shape.
+const leastFrame = 5
 
 // grown is the margin for the next try along one axis, after a try in which so many cells were used, with the frame so
 // long, of those there are.

@@ -18,6 +18,9 @@ func (r *renderer) keyed(d detail) (g Grid, scale float64, whole bool) {
 			break
 		}
 		if g, whole, fits := r.cutKeyed(p, rows); fits {
+			if !whole {
+				r.consider(g)
+			}
 			return g, p.x.Scale, whole
 		}
 	}
