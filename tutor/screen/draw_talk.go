@@ -100,8 +100,12 @@ func (c talk) drawAnswer(p *page, in rect, noted bool) {
 		x = p.put(x, in.y, end-8, text, askedInk)
 	}
 	if c.last != "" && len(c.answerLine.text) == 0 {
-		text := "you typed " + short(c.last, 20)
-		p.put(max(end-columns(text), x+2), in.y, end, text, noteInk)
+		for _, text := range []string{"you typed " + short(c.last, 20), short(c.last, 20)} {
+			if at := end - columns(text); at >= x+2 {
+				p.put(at, in.y, end, text, noteInk)
+				break
+			}
+		}
 	}
 	c.answerLine.draw(p, x, in.y, end)
 }
