@@ -31,6 +31,7 @@ func BenchmarkMul(b *testing.B)     { benchmark(b, func(x, y Num) { x.Mul(y) }) 
 func BenchmarkQuo(b *testing.B)     { benchmark(b, func(x, y Num) { _, _ = x.Quo(y) }) }
 func BenchmarkCmp(b *testing.B)     { benchmark(b, func(x, y Num) { x.Cmp(y) }) }
 func BenchmarkFigures(b *testing.B) { benchmark(b, func(x, _ Num) { x.Figures(3) }) }
+func BenchmarkDecimal(b *testing.B) { benchmark(b, func(x, _ Num) { x.Decimal(15) }) }
 
 func BenchmarkParse(b *testing.B) {
 	for b.Loop() {

@@ -21,6 +21,9 @@ func (a Num) decimalPlaces() (int, bool) {
 	if !a.IsRational() {
 		return 0, false
 	}
+	if a.more == nil {
+		return placesWord(uint64(a.over) + 1)
+	}
 	rest := new(big.Int).Set(a.r().rat().Denom())
 	places := max(takeOut(rest, 2), takeOut(rest, 5))
 	return places, rest.Cmp(one) == 0
@@ -33,6 +36,13 @@ func (a Num) Decimal(sig int) string {
 	if a.IsZero() {
 		return "0"
 	}
+	if text, ok := a.decimalWord(sig); ok {
+		return text
+	}
+	return a.decimalBig(sig)
+}
+
+func (a Num) decimalBig(sig int) string {
 	if places, ok := a.decimalPlaces(); ok {
 		m := a.rounded(places)
 		if significant(m) <= maxTerminating {
@@ -47,6 +57,9 @@ func (a Num) Decimal(sig int) string {
 // ±1000); n < 0 rounds to tens, hundreds and so on. Trailing zeros stay.
 func (a Num) Places(n int) string {
 	n = clamp(n, -maxExponent)
+	if text, ok := a.placesText(n); ok {
+		return text
+	}
 	return plain(a.rounded(n), n)
 }
 
@@ -56,6 +69,13 @@ func (a Num) Figures(n int) string {
 	if a.IsZero() {
 		return "0"
 	}
+	if text, ok := a.figuresWord(n); ok {
+		return text
+	}
+	return a.figuresBig(n)
+}
+
+func (a Num) figuresBig(n int) string {
 	n = clamp(n, 1)
 	places := n - 1 - a.exponent()
 	m := a.rounded(places)

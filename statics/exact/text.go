@@ -102,6 +102,9 @@ func quote(s string) string {
 
 // String is a in full: "7", "20/3", "1/2 + 3*sqrt(2)/4 - sqrt(3)".
 func (a Num) String() string {
+	if text, ok := a.textWord(); ok {
+		return text
+	}
 	if a.IsRational() {
 		return a.r().rat().RatString()
 	}
