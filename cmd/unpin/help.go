@@ -49,16 +49,22 @@ func topicList() string {
 	for _, t := range topics {
 		fmt.Fprintf(&list, "  unpin help %-15s  %s\n", t.name, t.about)
 	}
+	fmt.Fprintf(&list, "  unpin help %-15s  %s\n", "--man", "the manual page, for man")
 	return list.String()
 }
 
 // newHelp is the command that people try first: on a command it does the same as --help, and it shows the topics.
 func newHelp() *cobra.Command {
-	return &cobra.Command{
+	var man bool
+	help := &cobra.Command{
 		Use:    "help [COMMAND|TOPIC]",
 		Short:  "Show what a command does, or a topic.",
 		Hidden: true,
 		RunE: func(cmd *cobra.Command, args []string) error {
+			if man {
+				_, err := fmt.Fprint(cmd.OutOrStdout(), manual(cmd.Root()))
+				return err
+			}
 			if len(args) == 1 {
 				if t, ok := topicNamed(args[0]); ok {
 					_, err := fmt.Fprint(cmd.OutOrStdout(), t.text())
@@ -72,6 +78,8 @@ func newHelp() *cobra.Command {
 			return about.Help()
 		},
 	}
+	help.Flags().BoolVar(&man, "man", false, "write the manual page, for man")
+	return help
 }
 
 // helpWith makes the function that shows the help of a command. Cobra takes no error from such a function, so the fault

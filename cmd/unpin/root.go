@@ -23,11 +23,12 @@ func newRoot() *cobra.Command {
 	root.SetVersionTemplate("unpin {{.Version}}\n")
 	root.SetHelpTemplate(helpTemplate)
 	root.SetHelpCommand(newHelp())
-	root.AddCommand(newPractise(), newSolve(), newInspect(), newVary())
+	root.AddCommand(newPractise(), newSolve(), newInspect(), newVary(), newCompletion())
 	for _, cmd := range append(root.Commands(), root) {
 		cmd.Flags().SortFlags = false
 		cmd.Flags().BoolP("help", "h", false, "show this help")
 		cmd.DisableFlagsInUseLine = true
+		completing(cmd)
 	}
 	root.Flags().Bool("version", false, "show the version of this build")
 	return root
