@@ -29,6 +29,7 @@ func init() { // here, since help lists the table itself
 		{"back", "returns to the question before", record.Back, (*Lesson).back, false},
 		{"resume", "takes up earlier work on this problem, before anything is answered", "", (*Lesson).resume, false},
 		{"restart", "sets aside what was done here, now and earlier, and begins anew", "", restart, false},
+		{"new", "begins the same frame with new numbers; what was done is kept", "", renew, false},
 		{"sheet", "lists what is known", record.Listed, (*Lesson).showSheet, false},
 		{"help", "lists what can be typed", record.Listed, help, false},
 		{"quit", "stops; what is done is kept", record.Left, quit, false},
@@ -45,13 +46,16 @@ func IsCommand(line string) bool {
 	return words[0] == "let" || words[0] == "level" || len(words) == 1 && slices.ContainsFunc(commands, named)
 }
 
-func help(l *Lesson, _ Question, _ bool) Reply {
+func help(l *Lesson, q Question, asking bool) Reply {
 	lines := []string{
 		"Type a number, a fraction or an expression, with a unit and a sense if you like: 9.5, 45/8, 0.5*6*4, 12000 N, 15 down.",
 	}
+	if asking && takesFunction(l.about, q) {
+		lines = append(lines, "For the whole stretch "+l.about.stretchName(q.Member, stretchOf(l.about, q))+" you may type "+functionForm(l.about, q)+".")
+	}
 	for _, c := range commands {
 		switch {
-		case l.sheet.exam && c.aids:
+		case l.sheet.exam && (c.aids || c.word == "new"):
 		case l.sheet.exam && c.outcome == record.Told:
 			lines = append(lines, c.word+": leaves the question open and goes on.")
 		default:
@@ -120,6 +124,8 @@ func (l *Lesson) tell(q Question, asking bool) Reply {
 		return Reply{Kind: Unread, Lines: []string{"There is nothing to tell here."}}
 	}
 	switch {
+	case q.Composing() && l.sheet.exam:
+		return leaveOpen(l, q)
 	case q.Kind == ChooseSum:
 		return Reply{Kind: Told, Lines: []string{"told: " + l.tellSum()}}
 	case q.Kind == TypeSum:
@@ -137,7 +143,7 @@ func (l *Lesson) giveUp() {
 	a := l.sheet.inHand()
 	a.told, a.accepted, a.first = true, false, false
 	q := l.sheet.questions[l.sheet.at]
-	l.sheet.at++
+	l.sheet.goOn()
 	l.finish(q)
 }
 

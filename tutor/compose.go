@@ -92,11 +92,27 @@ func (l *Lesson) write(line string) Reply {
 		return unread(judging.Placed(line, err))
 	}
 	l.sheet.inHand().tries++
+	if l.sheet.exam {
+		return noteEquation(l, line, typed)
+	}
 	found := l.bench().judge().Sum(l.route.chosen, typed, l.sheet.known)
 	if !found.Verdict.Right() {
 		return l.settle(line, ruling{verdict: found.Verdict, says: found.Says, slips: found.Slips})
 	}
 	return l.settle(line, ruling{says: l.route.accept(l.route.chosen)})
+}
+
+// noteEquation takes down an equation in an exam; with it or, where it is wrong, as if it were right, the lesson goes on.
+func noteEquation(l *Lesson, line string, typed notation.TypedSum) Reply {
+	var r ruling
+	for _, values := range l.sheet.putIn() {
+		found := l.bench().judge().Sum(l.route.chosen, typed, values)
+		if r = (ruling{verdict: found.Verdict, says: found.Says, slips: found.Slips}); found.Verdict.Right() {
+			break
+		}
+	}
+	l.route.accept(l.route.chosen)
+	return l.settle(line, r)
 }
 
 // chooseAgain puts the sum chosen back, so that another can be chosen in its place.
@@ -124,4 +140,16 @@ func (l *Lesson) tellEquation() string {
 	s := l.route.chosen
 	l.giveUp()
 	return l.about.words().Symbols(s) + "; " + l.route.accept(s)
+}
+
+// leaveOpen leaves a choice of an exam open, and with it all forces not asked for so far; or an equation, as if it were right.
+func leaveOpen(l *Lesson, q Question) Reply {
+	l.giveUp()
+	if q.Kind == TypeSum {
+		l.route.accept(l.route.chosen)
+		return Reply{Kind: Told, Lines: []string{"told at the end: this equation is left open."}}
+	}
+	l.route.ended = true
+	l.sheet.ask(l.about.script().sections()...)
+	return Reply{Kind: Told, Lines: []string{"told at the end: the forces not found so far are left open."}}
 }

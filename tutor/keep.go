@@ -24,6 +24,14 @@ func (l *Lesson) Keep(s *record.Store, now func() time.Time, complain func(error
 	l.Heed = l.keeper.keep(l)
 }
 
+// keepAs keeps what is done from now on as another lesson does.
+func keepAs(l *Lesson, other *Lesson) {
+	l.Clock = other.Clock
+	if k := other.keeper; k != nil {
+		l.Keep(k.store, k.now, k.complain)
+	}
+}
+
 // A keeper writes down what is done in one run: in a lesson, and in those that bring back what was told in it.
 type keeper struct {
 	store    *record.Store

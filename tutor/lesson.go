@@ -37,12 +37,14 @@ type answer struct {
 	value    exact.Num // accepted
 	accepted bool
 	told     bool
+	along    bool            // settled by a function typed for the stretch before
 	verdict  judging.Verdict // of the value that stands
 	tries    int             // values judged
 	hints    int             // hints seen
 	examples int             // examples seen
 	first    bool            // right at the first try, without help
 	slips    []string        // that led to the wrong values here, by ID
+	says     string          // in an exam what there is to say at its end of a sum or its equation
 	wrong    []time.Time     // when wrong values were typed just now, as far as a clock tells
 }
 
@@ -72,8 +74,8 @@ func New(p *problems.Problem, level Level, exam bool) (*Lesson, error) {
 	}
 	l := newLesson(&matter{problem: p, solution: s, levels: ladder{level: level}}, exam)
 	switch {
-	case exam && level >= Plan:
-		return nil, fmt.Errorf("an exam is taken at the level values or terms")
+	case exam && level == Gradual:
+		return nil, fmt.Errorf("an exam is taken at the level values, terms, plan or blank")
 	case level == Gradual:
 		l.about.fade(nil)
 	case level >= Plan:
@@ -124,6 +126,7 @@ const (
 	Resumed                    // earlier work was taken up
 	Leaving                    // the student wants to stop
 	Restarted                  // the lesson begins anew
+	Renewing                   // the same frame is wanted with other numbers
 )
 
 // A Reply is what a line brings: lines of text for the student, the first of them the verdict if there is one.
@@ -175,8 +178,10 @@ func (l *Lesson) take(line string) Reply {
 	case word == "":
 		return Reply{Kind: Unread, Lines: []string{"Type a value for " + q.Name + ", or help."}}
 	}
-	if r, more := takeWhole(l, q, line); more {
-		return r
+	for _, more := range []func(*Lesson, Question, string) (Reply, bool){takeWhole, takeFunction} {
+		if r, taken := more(l, q, line); taken {
+			return r
+		}
 	}
 	return l.value(q, line)
 }
@@ -211,13 +216,13 @@ func (l *Lesson) settle(line string, r ruling) Reply {
 	q, _ := l.Now()
 	l.sheet.enter(line, r)
 	l.traced = r.slips
-	outcome, reply := record.Outcome(r.verdict.Code()), Reply{Kind: Judged, Verdict: r.verdict, Lines: []string{r.verdict.String() + ": " + r.says}}
+	outcome, reply := outcomeOf(r, l.sheet.exam), Reply{Kind: Judged, Verdict: r.verdict, Lines: []string{r.verdict.String() + ": " + r.says}}
 	if l.sheet.exam {
-		outcome, reply = record.Noted, Reply{Kind: Noted, Lines: []string{"noted"}}
+		reply = Reply{Kind: Noted, Lines: []string{"noted"}}
 	}
 	l.heed(q, line, outcome)
 	if r.verdict.Right() || l.sheet.exam {
-		l.sheet.at++
+		l.sheet.goOn()
 		l.finish(q)
 	}
 	return reply

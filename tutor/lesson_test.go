@@ -167,13 +167,19 @@ func transcript(t *testing.T, in string) {
 		t.Fatal(err)
 	}
 	head, typed, _ := strings.Cut(string(data), "\n")
-	words := strings.Fields(head) // problem and level
+	words := strings.Fields(head) // problem, level, and perhaps exam
 	level, err := ParseLevel(words[1])
 	if err != nil {
 		t.Fatal(err)
 	}
 	var out bytes.Buffer
-	if err := Plain(lesson(t, words[0], level), strings.NewReader(typed), &out); err != nil {
+	l := lesson(t, words[0], level)
+	if len(words) > 2 {
+		if l, err = l.Anew(level, words[2] == "exam"); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if err := Plain(l, strings.NewReader(typed), &out); err != nil {
 		t.Fatal(err)
 	}
 	golden := strings.TrimSuffix(in, ".in") + ".out"

@@ -18,6 +18,10 @@ import (
 func Plain(l *Lesson, in io.Reader, out io.Writer) error {
 	p := plain{in: bufio.NewReader(in), out: bufio.NewWriter(out)}
 	on, err := p.work(l, p.opening, p.closing)
+	for p.renewed != nil {
+		l, p.renewed = p.renewed, nil
+		on, err = p.work(l, p.opening, p.closing)
+	}
 	for _, again := range l.Again() {
 		if !on || err != nil {
 			break
@@ -29,7 +33,7 @@ func Plain(l *Lesson, in io.Reader, out io.Writer) error {
 
 // work asks all questions of a lesson, and reports whether the student is still there.
 func (p *plain) work(l *Lesson, opening, closing func()) (on bool, err error) {
-	p.l, p.step, p.member = l, statics.None, statics.None
+	p.l, p.step, p.member, p.stretch, p.shownHow, p.left = l, statics.None, statics.None, "", false, 0
 	opening()
 	for {
 		q, asking := l.Now()
@@ -55,10 +59,24 @@ func (p *plain) work(l *Lesson, opening, closing func()) (on bool, err error) {
 		}
 		r := l.Type(line)
 		p.lines(r.Lines)
-		if r.Kind == Leaving {
+		switch r.Kind {
+		case Leaving:
 			return false, nil
+		case Renewing:
+			return true, p.renew()
 		}
 	}
+}
+
+// renew has the lesson go on as one on the same frame with other numbers.
+func (p *plain) renew() error {
+	renewed, err := Renewed(p.l)
+	if err != nil {
+		return err
+	}
+	keepAs(renewed, p.l)
+	p.renewed = renewed
+	return nil
 }
 
 // longestLine bounds what is kept of one line of input.
@@ -85,9 +103,11 @@ type plain struct {
 	l            *Lesson
 	in           *bufio.Reader
 	out          *bufio.Writer
-	step, member int  // introduced last
-	shownHow     bool // how a sum is chosen
-	left         int  // unknowns told of as left
+	step, member int     // introduced last
+	shownHow     bool    // how a sum is chosen
+	left         int     // unknowns told of as left
+	renewed      *Lesson // begun next, in place of this one
+	stretch      string  // introduced last
 }
 
 // say writes one line. What goes wrong in writing is found when the line is flushed.
@@ -129,7 +149,11 @@ func (p *plain) opening() {
 	}
 	p.say("Type help to see what can be typed.")
 	if n := l.Earlier(); n > 0 {
-		p.say("Earlier work on this problem has %d of %d questions settled; type resume to take it up.", n, len(l.sheet.questions))
+		of := fmt.Sprintf("%d of %d questions", n, len(l.sheet.questions))
+		if l.Open() {
+			of = wording.Counted(n, "question")
+		}
+		p.say("Earlier work on this problem has %s settled; type resume to take it up.", of)
 	}
 }
 
@@ -165,6 +189,10 @@ func (p *plain) introduce(q Question) {
 	if q.Member != statics.None && q.Member != p.member {
 		p.lines(p.l.teller().memberLines(q.Member))
 		p.member = q.Member
+	}
+	if lines := stretchLines(p.l.about, q); len(lines) > 0 && lines[0] != p.stretch {
+		p.stretch = lines[0]
+		p.lines(lines)
 	}
 	if q.Kind == TermSize || q.Kind == TermArm || q.Kind == TermSign {
 		s := p.l.about.solution.Plan[q.Step].Sums[q.Sum]

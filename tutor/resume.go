@@ -1,8 +1,10 @@
 package tutor
 
 import (
+	"slices"
 	"strings"
 
+	"unpin/statics"
 	"unpin/tutor/record"
 )
 
@@ -26,12 +28,27 @@ func (l *Lesson) recall(all []record.Record) {
 	l.past = past{open: l.Open(), exam: l.sheet.exam}
 	switch {
 	case l.past.exam:
-		l.past.events = work.Unfinished(len(l.sheet.questions))
+		l.past.events = work.Unfinished(func(events []record.Record) bool { return examEnds(l, events) })
 	case l.past.open:
 		l.past.events = work.Furthest()
 	default:
 		l.past.events = work.Together()
 	}
+}
+
+// examEnds reports whether some events are of an exam worked to its end: all its questions are answered or left open; where
+// these follow from what was chosen, the last along the members, or else the value of each force.
+func examEnds(l *Lesson, events []record.Record) bool {
+	if !l.past.open {
+		return record.Answered(events) >= len(l.sheet.questions)
+	}
+	noted := func(name string) bool {
+		return slices.ContainsFunc(events, func(r record.Record) bool { return r.Question == name && r.Outcome.Notes() })
+	}
+	if along := l.about.script().sections(); len(along) > 0 {
+		return noted(along[len(along)-1].Name)
+	}
+	return !slices.ContainsFunc(l.about.solution.Forces, func(f statics.Force) bool { return !noted(f.Name) })
 }
 
 // askGradually asks, at the level gradual, for what is earned by now. Where that is the plan itself, the work is kept as
@@ -99,7 +116,7 @@ func (l *Lesson) Earlier() int {
 func (p past) numbered() int {
 	settled := map[int]bool{}
 	for _, r := range p.events {
-		settled[r.Number] = settled[r.Number] || r.Outcome.Settles()
+		settled[r.Number] = settled[r.Number] || r.Outcome.Settles() || p.exam && r.Outcome.Notes()
 	}
 	n := 0
 	for settled[n] {

@@ -33,12 +33,12 @@ func (r *route) addStep(step statics.Step, terms bool) {
 
 // usable finds the fewest kept sums that hold as many unknowns as there are sums, and takes them out of those kept.
 func (r *route) usable() (sums []statics.Sum, gives []int) {
-	r.kept = slices.DeleteFunc(r.kept, func(s statics.Sum) bool { return len(s.Unknowns(r.sheet.knownForce)) == 0 })
+	r.kept = slices.DeleteFunc(r.kept, func(s statics.Sum) bool { return len(s.Unknowns(r.sheet.settledForce)) == 0 })
 	for size := 1; size <= len(r.kept); size++ {
 		if set := r.usableSet(nil, nil, 0, size); set != nil {
 			for _, n := range slices.Backward(set) {
 				sums = append([]statics.Sum{r.kept[n]}, sums...)
-				gives = merge(gives, r.kept[n].Unknowns(r.sheet.knownForce))
+				gives = merge(gives, r.kept[n].Unknowns(r.sheet.settledForce))
 				r.kept = slices.Delete(r.kept, n, n+1)
 			}
 			return sums, gives
@@ -56,7 +56,7 @@ func (r *route) usableSet(set, unknowns []int, from, size int) []int {
 		return nil
 	}
 	for n := from; n < len(r.kept); n++ {
-		wider := merge(unknowns, r.kept[n].Unknowns(r.sheet.knownForce))
+		wider := merge(unknowns, r.kept[n].Unknowns(r.sheet.settledForce))
 		if len(wider) > size {
 			continue
 		}
@@ -76,10 +76,10 @@ func merge(x, y []int) []int {
 
 // useless says why a sum gives nothing: it holds no unknown, or follows from those kept.
 func (r *route) useless(s statics.Sum) string {
-	if len(s.Unknowns(r.sheet.knownForce)) == 0 {
+	if len(s.Unknowns(r.sheet.settledForce)) == 0 {
 		return "this sum holds nothing unknown: it can check the work but not give anything new."
 	}
-	if !r.about.solution.Independent(append(slices.Clone(r.kept), s), r.sheet.knownForce) {
+	if !r.about.solution.Independent(append(slices.Clone(r.kept), s), r.sheet.settledForce) {
 		return "this sum already follows from those you have: it can check them but not give a new unknown."
 	}
 	return ""
@@ -87,7 +87,7 @@ func (r *route) useless(s statics.Sum) string {
 
 // accept takes a sum into the plan if it leaves one unknown, or else keeps it. It says what is left.
 func (r *route) accept(s statics.Sum) string {
-	left := s.Unknowns(r.sheet.knownForce)
+	left := s.Unknowns(r.sheet.settledForce)
 	names := notation.List(r.about.forceNames(left))
 	if len(left) > 1 {
 		r.kept = append(r.kept, s)
@@ -100,7 +100,7 @@ func (r *route) accept(s statics.Sum) string {
 // nudge points to a sum that leaves one unknown, where the expert has one now.
 func (r *route) nudge() string {
 	step := r.expertStep()
-	if len(step.Sums) != 1 || len(step.Sums[0].Unknowns(r.sheet.knownForce)) != 1 {
+	if len(step.Sums) != 1 || len(step.Sums[0].Unknowns(r.sheet.settledForce)) != 1 {
 		return "."
 	}
 	return "; another sum leaves just one unknown: where do all the others pass, or to what are they perpendicular?"
@@ -119,12 +119,12 @@ func (m *matter) forceNames(forces []int) []string {
 func (r *route) expertStep() statics.Step {
 	known := 0
 	for i := range r.about.solution.Forces {
-		if r.sheet.knownForce(i) {
+		if r.sheet.settledForce(i) {
 			known++
 		}
 	}
 	for _, step := range r.expert {
-		if !step.Relation && !step.Check && slices.ContainsFunc(step.Gives, func(i int) bool { return !r.sheet.knownForce(i) }) {
+		if !step.Relation && !step.Check && slices.ContainsFunc(step.Gives, func(i int) bool { return !r.sheet.settledForce(i) }) {
 			if step.Why == statics.RelationUsed || step.Why == statics.SolvedTogether && known > 0 {
 				step.Why = statics.Offered
 			}
@@ -142,7 +142,7 @@ func (l *Lesson) Left() (unknowns, along int) {
 		return 0, 0
 	}
 	for i := range l.about.solution.Forces {
-		if !l.sheet.knownForce(i) {
+		if !l.sheet.settledForce(i) {
 			unknowns++
 		}
 	}

@@ -58,9 +58,44 @@ func (sh *sheet) knownForce(i int) bool {
 	return known
 }
 
+// settledForce reports whether the value of a force is asked for no more: it is known or, in an exam, answered or left open.
+func (sh *sheet) settledForce(i int) bool {
+	if !sh.exam {
+		return sh.knownForce(i)
+	}
+	return slices.ContainsFunc(sh.answersFor(i), func(a answer) bool { return a.tries > 0 || a.told })
+}
+
+// answersFor lists the answers for the value of a force.
+func (sh *sheet) answersFor(i int) []answer {
+	var all []answer
+	for n, q := range sh.questions {
+		if q.Kind == ForceValue && q.Force == i {
+			all = append(all, sh.answers[n])
+		}
+	}
+	return all
+}
+
+// putIn lists the values that a student may put into an equation in an exam for the forces settled so far: the exact ones,
+// or what was typed for them.
+func (sh *sheet) putIn() []func(int) (exact.Num, bool) {
+	truth := func(i int) (exact.Num, bool) { return sh.about.solution.Values[i], sh.settledForce(i) }
+	typed := func(i int) (exact.Num, bool) {
+		value, settled := truth(i)
+		for _, a := range sh.answersFor(i) {
+			if a.tries > 0 {
+				value = a.value
+			}
+		}
+		return value, settled
+	}
+	return []func(int) (exact.Num, bool){truth, typed}
+}
+
 func (sh *sheet) allKnown() bool {
 	for i := range sh.about.solution.Forces {
-		if !sh.knownForce(i) {
+		if !sh.settledForce(i) {
 			return false
 		}
 	}
@@ -112,6 +147,8 @@ func (sh *sheet) marks() []string {
 		a := sh.answers[n]
 		switch {
 		case q.Kind == Reading:
+		case q.Composing():
+			lines = append(lines, sh.markOfSum(q, a))
 		case a.tries == 0:
 			lines = append(lines, q.Name+" left open; "+sh.about.truthText(q)+".")
 		default:
@@ -121,8 +158,26 @@ func (sh *sheet) marks() []string {
 	return lines
 }
 
+// markOfSum is what there is to say after an exam of a sum that was chosen, or of its equation.
+func (sh *sheet) markOfSum(q Question, a answer) string {
+	switch {
+	case a.tries == 0:
+		return q.Name + " left open."
+	case a.verdict.Right() || a.says == "":
+		return fmt.Sprintf("%s typed %s: %s.", q.Name, a.typed, a.verdict)
+	}
+	return fmt.Sprintf("%s typed %s: %s; %s", q.Name, a.typed, a.verdict, a.says)
+}
+
 // inHand is how far the student is with the question in hand.
 func (sh *sheet) inHand() *answer { return &sh.answers[sh.at] }
+
+// goOn goes on to the next question that is not settled by a function for its stretch.
+func (sh *sheet) goOn() {
+	for sh.at++; sh.at < len(sh.answers) && sh.answers[sh.at].along; {
+		sh.at++
+	}
+}
 
 // enter enters what was typed for the question in hand, where it stands; in an exam it is entered however it came out.
 func (sh *sheet) enter(line string, r ruling) {
@@ -133,6 +188,9 @@ func (sh *sheet) enter(line string, r ruling) {
 	}
 	a.typed, a.value, a.verdict = strings.TrimSpace(line), r.value, r.verdict
 	a.accepted = r.verdict.Right()
+	if sh.exam {
+		a.says = r.says
+	}
 	a.first = a.tries == 1 && a.unaided()
 }
 

@@ -117,7 +117,7 @@ func (sh *sheet) helped() []string {
 	var hints, examples, told int
 	for _, a := range sh.answers {
 		hints, examples = hints+a.hints, examples+a.examples
-		if a.told {
+		if a.told && !sh.exam { // there it is left open
 			told++
 		}
 	}

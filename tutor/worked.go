@@ -38,7 +38,7 @@ func (t teller) stepLines(i int) []string {
 	}
 	for _, s := range step.Sums {
 		lines = append(lines, "Free body: "+wording.Body(a, s.Body)+".", "Sum: "+wording.New(a, st).SumTitle(s)+".")
-		if absent := wording.New(a, st).Absent(s); absent != "" {
+		if absent := wording.New(a, st).Absent(s); absent != "" && !(t.exam && t.open) {
 			lines = append(lines, absent)
 		}
 		symbols, numbers := wording.New(a, st).Symbols(s), wording.New(a, st).Numbers(s, before)

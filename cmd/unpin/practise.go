@@ -35,6 +35,9 @@ func newPractise() *cobra.Command {
 			if err != nil {
 				return err
 			}
+			if exam && !cmd.Flags().Changed("level") {
+				r = tutor.Plan
+			}
 			o := screen.Options{Level: r, Exam: exam, ASCII: ascii}
 			screened := onTerminal(cmd) && !plain
 			own := ask.preferences(cmd)

@@ -15,7 +15,7 @@ func (q Asked) withoutName(line string) string {
 	name, _, found := strings.Cut(line, "=")
 	first, _, _ := strings.Cut(strings.ReplaceAll(q.Name, "(", " "), " ")
 	name = strings.TrimSpace(name)
-	if name, _, ok := strings.Cut(name, "(x"); ok && name == first {
+	if letter, _, ok := strings.Cut(strings.ReplaceAll(name, " ", ""), "(x"); ok && strings.EqualFold(letter, first) {
 		name = first
 	}
 	if !found || name != "" && !notation.NameMatches(name, q.Name) && !notation.NameMatches(name, first) {

@@ -38,15 +38,15 @@ func (w Work) Furthest() []Record {
 	return best
 }
 
-// Unfinished are the events of the exam that was left last: of the runs since the last one in which all of its questions
-// were answered or left open, the one that answers the most, of several the latest.
-func (w Work) Unfinished(questions int) []Record {
+// Unfinished are the events of the exam that was left last: of the runs since the last one that was worked
+// to its end, the one that answers the most, of several the latest.
+func (w Work) Unfinished(ends func([]Record) bool) []Record {
 	var best []Record
 	most := 0
 	for _, run := range w.runs() {
 		events := w.history(run, len(w.events))
-		switch n := noted(events); {
-		case n >= questions:
+		switch n := Answered(events); {
+		case ends(events):
 			best, most = nil, 0
 		case n > 0 && n >= most:
 			best, most = events, n
@@ -85,8 +85,8 @@ func (w Work) history(run string, before int) []Record {
 // settled counts the questions that are settled.
 func settled(events []Record) int { return count(events, Outcome.Settles) }
 
-// noted counts the questions of an exam that are answered or left open.
-func noted(events []Record) int { return count(events, Outcome.Notes) }
+// Answered counts the questions of an exam that are answered or left open.
+func Answered(events []Record) int { return count(events, Outcome.Notes) }
 
 // count counts the questions with an outcome of some sort.
 func count(events []Record, sort func(Outcome) bool) int {

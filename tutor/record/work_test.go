@@ -67,7 +67,7 @@ func TestUnfinishedExam(t *testing.T) {
 		for i := range all {
 			all[i].Exam = true
 		}
-		if got := short(WorkOn(all, []string{"f"}, "plan", true).Unfinished(2)); got != r.want {
+		if got := short(WorkOn(all, []string{"f"}, "plan", true).Unfinished(func(events []Record) bool { return Answered(events) >= 2 })); got != r.want {
 			t.Errorf("%s: %s, want %s", r.name, got, r.want)
 		}
 	}
