@@ -66,17 +66,22 @@ func (p Solved) Shortcomings() []Shortcoming {
 // Breaks reports whether a problem breaks a rule.
 func (p Solved) Breaks(r Rule) bool { return len(r.faults(p)) > 0 }
 
+// longFractions lists forces with another denominator, but for those whose decimals do not end, which endless lists.
 func longFractions(p Solved) (faults []string) {
 	for i, v := range p.Values {
 		r, rational := v.Rat()
-		if !rational || !slices.Contains([]string{"1", "2", "4", "5", "8"}, r.Denom().String()) {
+		if rational && v.Terminates() && !slices.Contains([]string{"1", "2", "4", "5", "8"}, r.Denom().String()) {
 			faults = append(faults, fmt.Sprintf("%s is %s", p.Forces[i].Name, v))
 		}
 	}
 	return faults
 }
 
+// endless lists forces whose decimals do not end. In letters fractions of P are as good.
 func endless(p Solved) (faults []string) {
+	if p.Units.Letters() {
+		return nil
+	}
 	for i, v := range p.Values {
 		if !v.Terminates() {
 			faults = append(faults, fmt.Sprintf("%s is %s", p.Forces[i].Name, v))

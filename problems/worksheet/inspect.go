@@ -3,6 +3,7 @@ package worksheet
 import (
 	"fmt"
 	"math/big"
+	"strings"
 
 	"unpin/problems"
 	"unpin/statics"
@@ -25,11 +26,13 @@ func Inspect(p *problems.Problem, s *statics.Solution, o Options) string {
 		return d.asText(o)
 	}
 	d.item("Answers    ", d.tidiness())
-	d.item("Plan       ", d.planText())
+	d.item("Grade      ", d.gradeText())
 	d.item("Mistakes   ", d.hiddenText())
-	if arms := d.unitArmText(); arms != "" && !d.p.Units.Letters() {
-		d.item("           ", arms)
+	if better := d.showText(); better != "" {
+		d.item("           ", better)
 	}
+	d.untidy()
+	d.planning()
 	return d.asText(o)
 }
 
@@ -89,6 +92,63 @@ func (d inspection) tidiness() string {
 		text += fmt.Sprintf("; the largest denominator is %v", t.denominator)
 	}
 	return text
+}
+
+// gradeText tells how hard the problem is, and why.
+func (d inspection) gradeText() string {
+	hard := d.solved().Difficulty()
+	text := fmt.Sprintf("about %d of 6", hard.Grade)
+	if d.p.Grade != 0 && d.p.Grade != hard.Grade {
+		text += fmt.Sprintf(" (the file says %d)", d.p.Grade)
+	}
+	return text + ": " + strings.Join(hard.Reasons, "; ")
+}
+
+// untidy lists where the numbers break a rule.
+func (d inspection) untidy() {
+	for i, x := range d.solved().Shortcomings() {
+		label := "           "
+		if i == 0 {
+			label = "Untidy     "
+		}
+		d.item(label, x.Detail+"; better: "+x.Rule.Says+", for "+x.Rule.Why)
+	}
+}
+
+// planning lists the plan, a step a line with what it gives and the skills that it asks for.
+func (d inspection) planning() {
+	d.section("Plan: " + d.planText())
+	for n, step := range d.Plan {
+		d.item(fmt.Sprintf("%-4s", fmt.Sprintf("%d.", n+1)), d.stepText(step)+skillText(d.solved().StepSkills(step)))
+	}
+}
+
+// skillText is skills in brackets.
+func skillText(skills []string) string {
+	if len(skills) == 0 {
+		return ""
+	}
+	return " (" + strings.Join(skills, ", ") + ")"
+}
+
+// stepText is a step in a line: "part AB, ΣM about A: RB".
+func (d inspection) stepText(step statics.Step) string {
+	var sums, gives []string
+	for _, s := range step.Sums {
+		sum, _, _ := strings.Cut(d.say.BodyAndSum(s), " (") // without its positive sense
+		sums = append(sums, sum)
+	}
+	for _, f := range step.Gives {
+		gives = append(gives, d.Forces[f].Name)
+	}
+	text := strings.Join(sums, "; ")
+	switch {
+	case step.Check:
+		return text + ": check"
+	case len(gives) == 0:
+		return text + ": a relation"
+	}
+	return text + ": " + notation.List(gives)
 }
 
 // planText tells how long the plan is and where sums must be solved together.

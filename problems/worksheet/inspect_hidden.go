@@ -2,12 +2,10 @@ package worksheet
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"unpin/problems"
-	"unpin/statics"
-	"unpin/statics/exact"
+	"unpin/problems/variant"
 	"unpin/statics/notation"
 	"unpin/statics/wording"
 )
@@ -21,7 +19,7 @@ func (d inspection) hiddenText() string {
 	if len(d.Frame.Members) > mostSought {
 		return fmt.Sprintf("not gone through: the frame has more than %d members", mostSought)
 	}
-	hidden, all := problems.Solved{Problem: d.p, Solution: d.Solution}.Hidden()
+	hidden, all := d.hidden()
 	if len(hidden) == 0 {
 		return fmt.Sprintf("none of %s gives the right answer", wording.Counted(all, "common mistake"))
 	}
@@ -38,26 +36,25 @@ func (d inspection) hiddenText() string {
 	return fmt.Sprintf("%d of %s %s the right answer: %s", n, wording.Counted(all, "common mistake"), map[bool]string{true: "gives", false: "give"}[n == 1], strings.Join(list, "; "))
 }
 
-// unitArmText tells in which steps an arm is 1, so that who forgets it loses nothing; empty if in none.
-func (d inspection) unitArmText() string {
-	var steps []string
-	for n, step := range d.Plan {
-		if slices.ContainsFunc(step.Sums, hasUnitArm) {
-			steps = append(steps, fmt.Sprint(n+1))
-		}
+// hidden is what the numbers hide, and nothing of a frame too large for it.
+func (d inspection) hidden() ([]problems.Hiding, int) {
+	if len(d.Frame.Members) > mostSought {
+		return nil, 0
 	}
-	if len(steps) == 0 {
-		return ""
-	}
-	s := ""
-	if len(steps) > 1 {
-		s = "s"
-	}
-	return fmt.Sprintf("an arm of 1, which can be left out unnoticed, at step%s %s", s, notation.List(steps))
+	return d.solved().Hidden()
 }
 
-func hasUnitArm(s statics.Sum) bool {
-	return s.Moment && slices.ContainsFunc(s.Terms, func(t statics.Term) bool {
-		return t.Sign != 0 && t.What != statics.TurnOnly && t.Arm.Equal(exact.Int(1))
-	})
+// solved is the problem with its solution.
+func (d inspection) solved() problems.Solved {
+	return problems.Solved{Problem: d.p, Solution: d.Solution}
+}
+
+// showText is the smallest change with which hidden mistakes show; empty if there is none.
+func (d inspection) showText() string {
+	better, ok := variant.Show(d.solved())
+	if !ok {
+		return ""
+	}
+	text := fmt.Sprintf("%s made %s would show %s", better.Name, better.To, map[bool]string{true: "them all", false: fmt.Sprintf("%d of them", better.Shown)}[better.Remain == 0])
+	return "the smallest change: " + text
 }

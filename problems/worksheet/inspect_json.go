@@ -4,15 +4,20 @@ import (
 	"strings"
 
 	"unpin/problems"
+	"unpin/problems/variant"
 	"unpin/statics"
 	"unpin/statics/wording"
 )
 
 // InspectJSON is what Inspect says, for programs: an object with the fields title, units, count and parts as in JSON,
-// warnings, and either answers and plan of a determinate frame, or refusal of another.
+// warnings, and either answers, plan, grade, untidy and hidden of a determinate frame, or refusal of another.
 //
 //   - answers counts the values of the forces: whole, decimals, fractions, roots, inexact.
-//   - plan has the number of steps, and as together how many sums are solved together at each step that does so.
+//   - plan has the number of steps, as together how many sums are solved together at each step that does so, and as list the
+//     steps, each with its text, the forces it gives and the skills it asks for.
+//   - grade has what is told (1 to 6), what the file says (0 if nothing) and the reasons.
+//   - untidy lists where the numbers break a rule; hidden has all, the number of mistakes gone through, mistakes, those that
+//     the numbers hide, by step, force and slip, and the smallest change that shows most of them, if there is one.
 //   - refusal has undetermined, the forces that equilibrium cannot give; motions; and ways, lists of changes each of
 //     which would make the frame determinate.
 //   - A motion has bodies: groups of parts that turn counter-clockwise at a rate, about a point, or slide along a
@@ -23,7 +28,8 @@ func InspectJSON(p *problems.Problem, s *statics.Solution) []byte {
 	d := inspection{newDocument(p, s, false)}
 	fields := append(headFields(p, s), field{"warnings", texts(p.Warnings)})
 	if s.Count.Determinacy() == statics.Determinate {
-		fields = append(fields, field{"answers", d.jsonAnswers()}, field{"plan", d.jsonPlanning()})
+		fields = append(fields, field{"answers", d.jsonAnswers()}, field{"plan", d.jsonPlanning()}, field{"grade", d.jsonGrade()},
+			field{"untidy", d.jsonUntidy()}, field{"hidden", d.jsonHidden()})
 	} else {
 		fields = append(fields, field{"refusal", d.jsonRefusal()})
 	}
@@ -46,7 +52,43 @@ func (d inspection) jsonPlanning() string {
 			together = append(together, inline(field{"step", number(n + 1)}, field{"sums", number(len(step.Sums))}))
 		}
 	}
-	return object(1, []field{{"steps", number(len(d.Plan))}, {"together", row(together)}})
+	var steps []string
+	for _, step := range d.Plan {
+		var gives []string
+		for _, f := range step.Gives {
+			gives = append(gives, d.Forces[f].Name)
+		}
+		steps = append(steps, inline(field{"text", quote(d.stepText(step))}, field{"gives", texts(gives)}, field{"skills", texts(d.solved().StepSkills(step))}))
+	}
+	return object(1, []field{{"steps", number(len(d.Plan))}, {"together", row(together)}, {"list", list(2, steps)}})
+}
+
+func (d inspection) jsonGrade() string {
+	hard := d.solved().Difficulty()
+	return inline(field{"told", number(hard.Grade)}, field{"file", number(d.p.Grade)}, field{"reasons", texts(hard.Reasons)})
+}
+
+func (d inspection) jsonUntidy() string {
+	var all []string
+	for _, x := range d.solved().Shortcomings() {
+		all = append(all, inline(field{"rule", quote(x.Rule.Name)}, field{"text", quote(x.Detail)}))
+	}
+	return list(1, all)
+}
+
+func (d inspection) jsonHidden() string {
+	hidden, all := d.hidden()
+	var mistakes []string
+	for _, h := range hidden {
+		for _, s := range h.Slips {
+			mistakes = append(mistakes, inline(field{"step", number(h.Step + 1)}, field{"force", quote(d.Forces[h.Force].Name)}, field{"slip", quote(s.ID)}))
+		}
+	}
+	fields := []field{{"all", number(all)}, {"mistakes", list(2, mistakes)}}
+	if better, ok := variant.Show(d.solved()); ok {
+		fields = append(fields, field{"change", inline(field{"number", quote(better.Name)}, field{"to", quote(better.To)}, field{"shown", number(better.Shown)})})
+	}
+	return object(1, fields)
 }
 
 func (d inspection) jsonRefusal() string {

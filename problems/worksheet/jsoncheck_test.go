@@ -175,6 +175,9 @@ func TestInspectJSONReads(t *testing.T) {
 		if determinate != (d.Refusal == nil) || determinate != (d.Answers != nil) || determinate != (d.Plan != nil) {
 			t.Errorf("%s, with refusal %v, answers %v", d.Count.Verdict, d.Refusal, d.Answers)
 		}
+		if determinate && (d.Plan.Steps != len(d.Plan.List) || d.Grade.Told < 1 || d.Grade.Told > 6 || d.Hidden.Change != nil && len(d.Hidden.Mistakes) == 0) {
+			t.Errorf("%d steps and %d listed, grade %d, hidden %v", d.Plan.Steps, len(d.Plan.List), d.Grade.Told, d.Hidden)
+		}
 		if d.Refusal != nil && len(d.Refusal.Motions) != d.Count.Motions {
 			t.Errorf("%d motions, not %d", len(d.Refusal.Motions), d.Count.Motions)
 		}
@@ -195,6 +198,26 @@ type inspectDocument struct {
 	Plan *struct {
 		Steps    int
 		Together []struct{ Step, Sums int }
+		List     []struct {
+			Text          string
+			Gives, Skills []string
+		}
+	}
+	Grade *struct {
+		Told, File int
+		Reasons    []string
+	}
+	Untidy []struct{ Rule, Text string }
+	Hidden *struct {
+		All      int
+		Mistakes []struct {
+			Step        int
+			Force, Slip string
+		}
+		Change *struct {
+			Number, To string
+			Shown      int
+		}
 	}
 	Refusal *struct {
 		Undetermined []string

@@ -1,0 +1,49 @@
+package problems
+
+import (
+	"slices"
+	"strings"
+	"testing"
+)
+
+// The grades that are told come within one of those that a person gave to the library, and most of them meet.
+func TestDifficultyOfLibrary(t *testing.T) {
+	t.Parallel()
+	same := 0
+	for _, p := range solvedLibrary(t) {
+		d := p.Difficulty()
+		if off := d.Grade - p.Grade; off < -1 || off > 1 {
+			t.Errorf("%s is of grade %d and told to be of %d: %s", p.Name, p.Grade, d.Grade, strings.Join(d.Reasons, "; "))
+		} else if off == 0 {
+			same++
+		}
+	}
+	if same < librarySize/2 {
+		t.Errorf("only %d grades meet", same)
+	}
+}
+
+// The skills that a problem of the library claims and that steps can show are asked for by some step.
+func TestStepSkillsOfLibrary(t *testing.T) {
+	t.Parallel()
+	for _, p := range solvedLibrary(t) {
+		asked := map[string]bool{}
+		for _, step := range p.Plan {
+			for _, skill := range p.StepSkills(step) {
+				if !slices.Contains(skillNames(), skill) {
+					t.Errorf("%s: there is no skill %q", p.Name, skill)
+				}
+				asked[skill] = true
+			}
+		}
+		for _, skill := range p.Skills {
+			if stepsShow[skill] && !asked[skill] {
+				t.Errorf("%s claims %s, and no step asks for it", p.Name, skill)
+			}
+		}
+	}
+}
+
+// stepsShow are the skills that sums show, others being of counting, of shortcuts or of diagrams.
+var stepsShow = map[string]bool{"pick-body": true, "pin-support": true, "roller-support": true, "fixed-support": true, "pin-pair": true,
+	"moment-centre": true, "couple-in-sum": true, "uniform-resultant": true, "triangle-resultant": true, "trapezoid-resultant": true}
