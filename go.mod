@@ -40,6 +40,7 @@ require (
 	github.com/goccy/go-yaml v1.19.2
 	github.com/hinshun/vt10x v0.0.0-20220301184237-5011da428d02
 	github.com/mattn/go-isatty v0.0.20
+	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
 	golang.org/x/sys v0.36.0
 	gonum.org/v1/gonum v0.17.0
 	pgregory.net/rapid v1.3.0
