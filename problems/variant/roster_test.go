@@ -70,3 +70,15 @@ func TestCells(t *testing.T) {
 		}
 	})
 }
+
+// FuzzReadRoster reads rosters of any content: a roster or a fault, no panic.
+func FuzzReadRoster(f *testing.F) {
+	f.Add("id,name,group\ns1,Ada,a\n")
+	f.Add("\xef\xbb\xbfid;extra\r\n\"s\"\"1\";25\r\n")
+	f.Fuzz(func(t *testing.T, text string) {
+		roster, err := ReadRoster("roster.csv", strings.NewReader(text))
+		if (roster == nil) == (err == nil) {
+			t.Errorf("roster %v, fault %v", roster, err)
+		}
+	})
+}
