@@ -100,13 +100,16 @@ func (p *painter) untold() []string {
 	return out
 }
 
+// bareRim is how many rows, and twice as many columns, are kept for arrows around a bare frame.
+const bareRim = 3
+
 // bare draws what it can where nothing whole fits: the frame as large as there is room for, and such labels as find a
 // place.
 func (r *renderer) bare() Grid {
 	d := detail{arms: 1, apart: 1, names: true}
 	p, ok := r.fit(d, 0)
 	if !ok {
-		scale := max(largest(figure.Span(r.xs), figure.Span(r.ys), r.w-1, r.h-1), 1e-9)
+		scale := max(largest(figure.Span(r.xs), figure.Span(r.ys), max(r.w-1-2*bareRim, 1), max(r.h-1-bareRim, 1)), 1e-9)
 		p = r.painter(d, figure.NewRuler(r.xs, scale, 0), figure.NewRuler(r.ys, scale/2, 0))
 		p.paint()
 		p.used = p.frame
