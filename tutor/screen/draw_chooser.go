@@ -24,6 +24,9 @@ func (c *chooser) arrange(w, h int) {
 	}
 	_, place := splitDetails(e.Problem, l.details)
 	c.figure = c.gallery.picture(figure.OfFrame(&e.Problem.Frame, figure.Options{Style: e.Problem.Style(c.ascii)}), place.w, place.h, c.ascii)
+	if c.figure.grid.Clipped { // the task shows it
+		c.figure = nil
+	}
 }
 
 // draw draws the list of problems and the details of the one in hand, with a notice in place of the caution.
