@@ -121,7 +121,7 @@ func (fb *feedback) forceWrong(q Question, v judging.Verdict) string {
 		return "the size is right, but what one part gets the other gives: same size, opposite sense; this asks for the force on " +
 			fb.about.solution.BodyName(f.On) + "."
 	case v == judging.OtherSense:
-		return "the size is right, but not the sense: a negative value says that the force acts against its arrow."
+		return "the size is right, but not the sense: a negative value says that the force acts opposite to its assumed sense."
 	}
 	return fb.unsolved(q)
 }

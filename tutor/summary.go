@@ -145,7 +145,7 @@ func (l ending) mistakes() []Mistake {
 		if wrong <= 0 {
 			continue
 		}
-		all = append(all, Mistake{Question: q.Name, Where: l.about.where(q), Wrong: wrong, Kind: kindsOf(a.slips), Caught: caught(q, a.slips)})
+		all = append(all, Mistake{Question: q.Name, Where: l.about.where(q), Wrong: wrong, Kind: kindsOf(a.slips), Caught: caught(q, a.slips) + checkedBy(l.about, q)})
 	}
 	return all
 }
@@ -201,6 +201,16 @@ func caught(q Question, ids []string) string {
 		return habits[slip.Internal]
 	}
 	return habits[slip.Algebra]
+}
+
+// checkedBy names the closing check of the plan in which a mistake in a question's step shows; nothing where there is none.
+func checkedBy(m *matter, q Question) string {
+	for _, step := range m.solution.Plan {
+		if q.Step != statics.None && step.Check && slices.Contains(step.Catches, q.Step) {
+			return " It shows in the check: " + m.words().BodyAndSum(step.Sums[0]) + "."
+		}
+	}
+	return ""
 }
 
 // skills counts how steps of each kind came out, in earlier work on other frames and here.

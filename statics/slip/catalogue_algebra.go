@@ -11,7 +11,7 @@ var algebraSlips = []Slip{
 	{ID: "other-face", Group: Algebra, About: Answer, Needs: Reporting, Source: "SD6", find: otherFace,
 		Says: "The size is right, but the two bodies at a joint receive opposite forces: on which body is this force asked for?"},
 	{ID: "minus-dropped", Group: Algebra, About: Answer, Needs: Reporting, Source: "GD", find: minusDropped,
-		Says: "The size is right, but a negative value means that the force acts opposite to its arrow: which sign does the sum give?"},
+		Says: "The size is right, but a negative value means that the force acts opposite to its assumed sense: which sign does the sum give?"},
 	{ID: "unknown-turned", Group: Algebra, About: Answer, Needs: Moving, Source: "GD", find: unknownTurned,
 		Says: "The size is right, but the unknown's own term has a sign too: which sign does the unknown's term have?"},
 	{ID: "moved-with-its-sign", Group: Algebra, About: Sense, Needs: Moving, Source: "GD", find: movedWithItsSign,

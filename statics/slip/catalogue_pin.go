@@ -8,7 +8,7 @@ var pinSlips = []Slip{
 	{ID: "one-component-not-reversed", Group: PinPair, About: Sense, Needs: Measuring, Source: "SD6", find: oneComponentNotReversed,
 		Says: "Whatever one body exerts at a joint is reversed on the other: which way does each component act on this body?"},
 	{ID: "minus-used-twice", Group: PinPair, About: Sense, Needs: Measuring, Source: "TB", find: minusUsedTwice,
-		Says: "A negative value already means that the force acts opposite to its arrow: with the arrow kept, which sign does the term have?"},
+		Says: "A negative value already means that the force acts opposite to its assumed sense: with that sense kept, which sign does the term have?"},
 	{ID: "pin-force-left-off", Group: PinPair, About: Presence, Needs: Choosing, Source: "SD4", find: pinForceLeftOff,
 		Says: "The forces at a joint cancel only when both bodies are inside the cut: which joint forces act on this body?"},
 	{ID: "pin-component-left-off", Group: PinPair, About: Presence, Needs: Choosing, Source: "SD8, TB", find: pinComponentLeftOff,
