@@ -284,10 +284,15 @@ func supplied(kind string) bool {
 func (p *play) about(e *equation, a alteration, known map[string]float64) []string {
 	var all []string
 	for t := range a.swap {
-		w := t.worth(known)
+		w, whole := t.worth(known), 0.0
+		for _, o := range e.terms { // a force whose components are one product on the page
+			if t.sh != nil && o.sh == t.sh {
+				whole += o.worth(known)
+			}
+		}
 		for _, s := range p.printed {
 			for _, pr := range s {
-				if math.Abs(pr.worth(known)-w) < 2e-3*math.Abs(w) {
+				if math.Abs(pr.worth(known)-w) < 2e-3*math.Abs(w) || math.Abs(pr.worth(known)-whole) < 2e-3*math.Abs(whole) {
 					all = append(all, pr.text)
 				}
 			}

@@ -170,7 +170,7 @@ func (p *play) term(a asked) error {
 	}
 	guesses := p.misread(a, t)
 	for _, s := range swaps(figures(truth, 3)) {
-		guesses = append(guesses, guess{kind: "figures of a number exchanged", value: value(s)})
+		guesses = append(guesses, guess{kind: "figures of a number exchanged", value: value(s), text: s})
 	}
 	guesses = append(guesses, guess{kind: "place of the decimal point", value: truth * 10})
 	hidden := func(v float64) bool { return math.Abs(v-truth) < 0.012*truth || zero(v) }

@@ -66,10 +66,29 @@ func joined(asks []string) string { return strings.Join(asks, ", and ") + "?" }
 
 // named is what one slip says; where it is in one term, its question is about that term as it is printed.
 func (c *Case) named(s *slip.Slip, matches []slip.Candidate) string {
-	if terms := c.termsOf(matches); len(terms) == 1 && s.About != slip.Answer {
-		return lowerFirst(c.judge.inStyle(s.Principle())) + ": " + terms[0].ask() + "?"
+	if terms := c.termsOf(matches); len(terms) > 0 && len(terms) <= mostThings && s.About != slip.Answer {
+		return lowerFirst(c.judge.inStyle(s.Principle())) + ": " + joined(askEach(terms))
 	}
 	return lowerFirst(c.judge.inStyle(s.Says))
+}
+
+// askEach asks about each of some terms; about those of what is asked for, by which the rest is divided, in one.
+func askEach(terms []*standingTerm) []string {
+	var asks, own []string
+	for _, t := range terms {
+		if t.own {
+			own = append(own, t.text)
+		} else {
+			asks = append(asks, t.ask())
+		}
+	}
+	switch len(own) {
+	case 0:
+		return asks
+	case 1:
+		return append(asks, "what does "+own[0]+" leave to divide by")
+	}
+	return append(asks, "what do "+notation.List(own)+" together leave to divide by")
 }
 
 // withExcluded is what there is to ask about slips in the solving and about others, in other terms, that lead to the same
@@ -97,10 +116,7 @@ func meets(a, b []int) bool {
 // outside is what there is to ask about slips in what stands: about each term that they change, and what they ask
 // themselves where they change none.
 func (c *Case) outside(matches []slip.Candidate) []string {
-	var asks []string
-	for _, t := range c.termsOf(matches) {
-		asks = append(asks, t.ask())
-	}
+	asks := askEach(c.termsOf(matches))
 	for _, m := range matches {
 		ask := m.Slip.Asks()
 		if m.Slip.About == slip.Presence {
@@ -129,7 +145,11 @@ func (c *Case) otherwise(excluded, slight []slip.Candidate) string {
 	if len(excluded) == 0 {
 		return ""
 	}
-	return "the sum is complete as it stands, and nothing else goes in: what does it give, solved term by term?"
+	ask := "what does it give, solved term by term"
+	if s := (slip.Diagnosis{Matches: excluded}).Named(); s != nil && s.About == slip.Presence {
+		ask = s.Asks()
+	}
+	return "the sum is complete as it stands, and nothing else goes in: " + ask + "?"
 }
 
 // asksItself reports whether a slip is in no term and asks for more than what goes in.
@@ -143,7 +163,8 @@ type standingTerm struct {
 	text      string // as it is printed: "4*3*9.5"
 	several   bool   // it is a product
 	named     bool   // it holds a force by name, whose value is put in
-	own       bool   // it is the term of what is asked for
+	unknown   bool   // that force is not known yet
+	own       bool   // it is the term of what is asked for, in the one sum
 	works     map[slip.Work]bool
 	dropped   bool
 }
@@ -171,27 +192,28 @@ func (c *Case) standingTerm(sum, term int) *standingTerm {
 	s := c.step.Sums[sum]
 	t := s.Terms[term]
 	text := c.judge.say().Product(s, t)
+	unknown := t.Force != statics.None && !c.step.Known(t.Force)
 	return &standingTerm{
 		sum:     sum,
 		term:    term,
 		text:    text,
 		several: strings.ContainsAny(text, "*·"),
 		named:   t.Force != statics.None,
-		own:     t.Force != statics.None && !c.step.Known(t.Force),
+		unknown: unknown,
+		own:     unknown && len(c.step.Sums) == 1,
 		works:   map[slip.Work]bool{},
 	}
 }
 
-// ask asks about a term what the slips in it are about.
+// ask asks about a term, other than one of what is asked for alone, what the slips in it are about.
 func (t *standingTerm) ask() string {
-	if t.own {
-		return "what does " + t.text + " leave to divide by"
-	}
 	var asks []string
 	it := t.text // at first by its text
 	add := func(before, after string) { asks, it = append(asks, before+it+after), "it" }
 	multiplied := t.works[slip.Multiplying] || t.works[slip.Measuring] || t.works[slip.Choosing]
 	switch copied := t.works[slip.Copying]; {
+	case t.unknown:
+		add("is ", " in your working as it stands")
 	case t.named && !t.several && (copied || multiplied):
 		add("which value goes in for ", "")
 	case t.named && copied:
@@ -228,8 +250,8 @@ func (c *Case) standing(matches []slip.Candidate) []string {
 			inTerms = append(inTerms, m)
 		}
 	}
-	for _, t := range c.termsOf(inTerms) {
-		add(t.ask())
+	for _, ask := range askEach(c.termsOf(inTerms)) {
+		add(ask)
 	}
 	if len(asks) > mostThings {
 		return []string{"term by term, what is each product, and which sign does it have on the other side"}

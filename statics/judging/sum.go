@@ -164,7 +164,7 @@ func (e *equation) wrongGiven(scale exact.Num) string {
 	if near(e.given, want, largest) {
 		return ""
 	}
-	loose, name := e.unmatched(&terms), ""
+	loose, name := pairedOff(e.unmatched(&terms), &terms), ""
 	if len(terms) > 0 {
 		name = e.judge.say().Source(terms[0].of)
 	}
@@ -215,6 +215,25 @@ func (e *equation) givenTerms(s statics.Sum) []givenTerm {
 		}
 	}
 	return all
+}
+
+// pairedOff takes out of the terms those that two of the numbers add up to, as the components of a force do, and gives the
+// numbers that are left.
+func pairedOff(loose []notation.TypedTerm, terms *[]givenTerm) []notation.TypedTerm {
+	for i := 0; i < len(loose); i++ {
+		for k := i + 1; k < len(loose); k++ {
+			both := loose[i].Value.Add(loose[k].Value)
+			at := slices.IndexFunc(*terms, func(g givenTerm) bool { return closely(both, g.amount, g.amount.Mul(ten)) })
+			if at < 0 {
+				continue
+			}
+			*terms = slices.Delete(*terms, at, at+1)
+			loose = slices.Delete(slices.Delete(loose, k, k+1), i, i+1)
+			i--
+			break
+		}
+	}
+	return loose
 }
 
 // unmatched takes out of the terms those that a typed number agrees with, and gives the typed numbers that are left, without zeros.

@@ -38,7 +38,8 @@ func (e *equation) slips() []slip.Written {
 	all := slip.OfSum(e.judge.Solution.Assembly, e.sum, e.byValue(), e.judge.Style.Units.Customary())
 	honest := e.givenTerms(e.sum)
 	byTerm := func(s statics.Sum, scale exact.Num) bool { return e.agreesByTerm(s, scale, honest) }
-	for _, agrees := range []func(statics.Sum, exact.Num) bool{byTerm, e.agreesInAll} {
+	inAll := func(s statics.Sum, scale exact.Num) bool { return e.agreesInAll(s, scale, honest) }
+	for _, agrees := range []func(statics.Sum, exact.Num) bool{byTerm, inAll} {
 		for _, scale := range e.scales() {
 			found := slices.DeleteFunc(slices.Clone(all), func(w slip.Written) bool {
 				return !e.agreesByName(w.Sum, scale) || !agrees(w.Sum, scale)
@@ -133,14 +134,17 @@ func (e *equation) agreesByTerm(s statics.Sum, scale exact.Num, honest []givenTe
 }
 
 // agreesInAll reports whether what is left, when numbers that agree with terms of a sum, taken so many times, are set
-// aside on both sides, adds up to the same.
-func (e *equation) agreesInAll(s statics.Sum, scale exact.Num) bool {
+// aside on both sides, adds up to the same. What is left of the numbers must not be a term as it is without the slip.
+func (e *equation) agreesInAll(s statics.Sum, scale exact.Num, honest []givenTerm) bool {
 	terms := e.givenTerms(s)
 	for i := range terms {
 		terms[i].amount = terms[i].amount.Mul(scale)
 	}
 	var typed, meant exact.Num
 	for _, t := range e.unmatched(&terms) {
+		if slices.ContainsFunc(honest, func(g givenTerm) bool { return near(t.Value, g.amount.Mul(scale), t.Value) }) {
+			return false
+		}
 		typed = typed.Add(t.Value)
 	}
 	for _, g := range terms {

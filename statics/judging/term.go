@@ -97,7 +97,7 @@ func (c *Case) findInTerm(f *Finding, v Typed) {
 			asks = append(asks, s.Asks())
 		}
 	}
-	switch len(asks) {
+	switch len(slips) {
 	case 0:
 	case 1:
 		f.Says = lowerFirst(slips[0].Says)

@@ -104,13 +104,26 @@ func multipliedForDivided(s *setting) []change {
 	return s.finally(s.factor().Square())
 }
 
-// dividedByAnotherArm takes for the unknown the distance from another joint to its line, or to another joint.
+// dividedByAnotherArm takes for the unknown the distance from another joint to its line, or to another joint; where two sums
+// stand, for each of the unknowns.
 func dividedByAnotherArm(s *setting) []change {
-	if len(s.question.Sums) > 1 || !s.sum.Moment {
+	if len(s.question.Sums) > 1 && !s.question.Stands || !s.sum.Moment {
 		return nil
 	}
-	own := s.own().filter(func(t statics.Term) bool { return !isCouple(t) })
-	return append(own.whole(), own.each(func(t statics.Term) []statics.Term {
+	own := s.where(func(t statics.Term) bool {
+		return t.Why == statics.Counts && !isCouple(t) && s.question.unknownAt(t) != statics.None
+	})
+	if len(s.question.Sums) > 1 {
+		return own.armsElsewhere()
+	}
+	return append(own.whole(), own.armsElsewhere()...)
+}
+
+// armsElsewhere gives each of the terms the distance from another joint to its line or to another joint, that along its
+// force, or the straight one.
+func (ts terms) armsElsewhere() []change {
+	s := ts.in
+	return ts.each(func(t statics.Term) []statics.Term {
 		var ways []statics.Term
 		for _, d := range distinct(append(s.distances(t.At, t.Toward), s.distances(s.sum.About, t.Toward)...)) {
 			ways = append(ways, armed(t, d))
@@ -119,7 +132,7 @@ func dividedByAnotherArm(s *setting) []change {
 			ways = append(ways, armed(t, over(from.Dot(t.Toward).Abs(), t.Toward.Length())), armed(t, from.Length()))
 		}
 		return ways
-	})...)
+	})
 }
 
 // otherUnknownDropped takes from one of several sums solved together what it gives if the other unknowns were zero.

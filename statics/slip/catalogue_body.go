@@ -23,7 +23,7 @@ var bodySlips = []Slip{
 	{ID: "shared-by-halves", Group: Body, About: Answer, Needs: Choosing, Source: "NC, TB", find: sharedByHalves,
 		Says: "A load may be halved only when the frame and its loads are both symmetric: are the frame and its loads symmetric here?"},
 	{ID: "not-split-at-pin", Group: Body, About: Presence, Needs: Choosing, Source: "TB, SD1", find: notSplitAtPin,
-		Says: "A load that runs across a pin is split there first: which stretch of it lies on this body?"},
+		Says: "A load that runs across a pin is split there first: which stretch of the load lies on this body?"},
 	{ID: "whole-load-on-stretch", Group: Body, About: Size, Needs: Measuring, Source: "SD1", find: wholeLoadOnStretch,
 		Says: "A body carries only the stretch of a load that lies on it: how long is that stretch?"},
 }

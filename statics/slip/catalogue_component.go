@@ -11,7 +11,7 @@ var componentSlips = []Slip{
 	{ID: "sloped-force-whole", Group: Component, About: Size, Needs: Measuring, Source: "TB", find: slopedForceWhole,
 		Says: "An inclined force enters by its components, each smaller than the force itself: how large is each component?"},
 	{ID: "slope-not-divided", Group: Component, About: Size, Needs: Measuring, Source: "TB", find: slopeNotDivided,
-		Says: "Rise and run are divided by the length of the slope before they multiply a force: how large is each component?"},
+		Says: "Rise and run are divided by the length of the slope before they multiply a force: by which length are rise and run divided?"},
 	{ID: "component-left-off", Group: Component, About: Presence, Needs: Choosing, Source: "TB", find: componentLeftOff,
 		Says: "An inclined force has two components, and each may have a moment: are both components in the sum?"},
 	{ID: "component-turned", Group: Component, About: Sense, Needs: Measuring, Source: "GD", find: componentTurned,
@@ -51,6 +51,11 @@ func sineForCosine(s *setting) []change {
 	for _, g := range s.where(s.wholeAslant).grouped(s.byGiver) {
 		x := s.action(g.first())
 		all = append(all, s.loadRedirected(x.Load, swapped(x.Along))...)
+		for _, shape := range g.grouped(byAction) {
+			if len(shape.at) < len(g.at) {
+				all = append(all, shape.redirected(s.action(shape.first()).Size, swapped(x.Along)))
+			}
+		}
 	}
 	return all
 }
@@ -78,7 +83,11 @@ func slopeNotDivided(s *setting) []change {
 	var all []change
 	inclined := s.sloped().filter(func(t statics.Term) bool { return slanting(s.full(t)) })
 	for _, g := range inclined.grouped(byAction) {
-		all = append(all, g.altered(func(t statics.Term) statics.Term { return sized(t, s.full(t).Length()) })...)
+		way := func(t statics.Term) statics.Term { return sized(t, s.full(t).Length()) }
+		all = append(all, g.altered(way)...)
+		if len(g.at) > 1 && s.oneByOne() {
+			all = append(all, g.each(only(way))...)
+		}
 	}
 	return all
 }
@@ -105,12 +114,16 @@ func degreesAsRadians(s *setting) []change {
 			},
 			func(horizontal bool) (exact.Num, exact.Num) { return ratioInRadians(direction, horizontal) },
 		} {
-			all = append(all, g.altered(func(t statics.Term) statics.Term {
+			way := func(t statics.Term) statics.Term {
 				true, read := of(s.isHorizontal(t))
 				r := over(read, true)
 				t.Sign *= r.Sign()
 				return sized(t, r.Abs())
-			})...)
+			}
+			all = append(all, g.altered(way)...)
+			if len(g.at) > 1 && s.oneByOne() {
+				all = append(all, g.each(only(way))...)
+			}
 		}
 		if !s.sum.Moment && slanting(s.sum.Along) {
 			all = append(all, g.misread(v, acute, direction)...)
@@ -246,8 +259,15 @@ func componentOfUnknown(s *setting) []change {
 	return all
 }
 
-// shareOfUnknownForgotten takes an inclined unknown whole.
+// shareOfUnknownForgotten takes an inclined unknown whole, or where the terms are seen one by one one of its components.
 func shareOfUnknownForgotten(s *setting) []change {
+	if s.sum.Moment && s.oneByOne() {
+		return s.own().filter(func(t statics.Term) bool { return t.What == statics.Horizontal || t.What == statics.Vertical }).each(
+			only(func(t statics.Term) statics.Term {
+				t.Size = one
+				return t
+			}))
+	}
 	if s.sum.Moment {
 		return nil
 	}

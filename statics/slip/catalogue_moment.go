@@ -46,7 +46,7 @@ var momentSlips = []Slip{
 		Says: "A force perpendicular to the direction of a sum adds nothing to it: which forces have a component along the sum?"},
 }
 
-// turns turns each load, and each known force that acts as it is named and is not negative.
+// turns turns each load, where the terms are written also each of its shapes, and each known force that acts as it is named and is not negative.
 func (s *setting) turns() []change {
 	forces := s.known().filter(func(t statics.Term) bool {
 		if t.Force == statics.None {
@@ -54,11 +54,11 @@ func (s *setting) turns() []change {
 		}
 		facing, _ := s.Assembly.Facing(s.sum.Body, t.Force)
 		return s.question.Values[t.Force].Sign() > 0 && (facing > 0 || s.Assembly.Forces[t.Force].Kind == statics.Reaction)
-	}).grouped(s.byGiver)
+	})
 	var all []change
-	for _, g := range forces {
+	for _, g := range forces.grouped(s.byGiver) {
 		all = append(all, g.together(turned)...)
-		if shapes := g.grouped(byAction); s.cut != nil && len(shapes) > 1 {
+		if shapes := g.grouped(byAction); (s.cut != nil || s.question.Written) && len(shapes) > 1 {
 			for _, shape := range shapes {
 				all = append(all, shape.together(turned)...)
 			}
@@ -183,42 +183,57 @@ func placedFromOtherEnd(s *setting) []change {
 func slopeAsRun(s *setting) []change {
 	var all []change
 	for _, g := range s.onMembers().grouped(s.byGiver) {
-		m := s.load(g.first()).Member
-		v := s.Assembly.Frame.Span(m)
-		if !slanting(v) {
+		if !slanting(s.Assembly.Frame.Span(s.load(g.first()).Member)) {
 			continue
 		}
-		mem := s.Assembly.Frame.Members[m]
-		for _, from := range []int{mem.From, mem.To} {
-			all = append(all, g.altered(func(t statics.Term) statics.Term {
-				d := s.at(from).To(t.At).Length()
-				p := s.at(from)
-				p.X = p.X.Add(d.Mul(exact.Int(int64(s.at(from).To(t.At).X.Sign()))))
-				p.Y = p.Y.Add(d.Mul(exact.Int(int64(s.at(from).To(t.At).Y.Sign()))))
-				if slanting(t.Toward) {
-					return t
-				}
-				return movedTo(t, s.sum.About, p)
-			})...)
+		for _, way := range append(s.slopesAsRuns(g), s.runsAsSlopes(g)...) {
+			all = append(all, g.altered(way)...)
+			if len(g.at) > 1 && s.oneByOne() {
+				all = append(all, g.each(only(way))...)
+			}
 		}
-		all = append(all, s.runAsSlope(g)...)
 	}
 	return all
 }
 
-// runAsSlope takes the horizontal or vertical part of the distance of a point load from the start of an inclined member for
-// the distance along it.
-func (s *setting) runAsSlope(load terms) []change {
-	x := s.action(load.first())
-	if x.Shape != statics.AtPoint {
-		return nil // a stretch has two places
-	}
-	from := s.at(s.Assembly.Frame.Members[s.load(load.first()).Member].From).To(load.first().At)
-	var all []change
-	for _, d := range []exact.Num{from.X.Abs(), from.Y.Abs()} {
-		all = append(all, load.altered(func(t statics.Term) statics.Term { return movedTo(t, s.sum.About, s.along(x, d)) })...)
+// slopesAsRuns are the ways to take the distance of a load along its member, from either end, across or up.
+func (s *setting) slopesAsRuns(load terms) []func(statics.Term) statics.Term {
+	member := s.Assembly.Frame.Members[s.load(load.first()).Member]
+	var all []func(statics.Term) statics.Term
+	for _, end := range []int{member.From, member.To} {
+		from := s.at(end)
+		all = append(all, func(t statics.Term) statics.Term {
+			if slanting(t.Toward) {
+				return t
+			}
+			v := from.To(t.At)
+			d, p := v.Length(), from
+			p.X = p.X.Add(d.Mul(exact.Int(int64(v.X.Sign()))))
+			p.Y = p.Y.Add(d.Mul(exact.Int(int64(v.Y.Sign()))))
+			return movedTo(t, s.sum.About, p)
+		})
 	}
 	return all
+}
+
+// runsAsSlopes are the ways to take the horizontal or vertical part of the distance of a point load from the start of its
+// member along it. A stretch has two places.
+func (s *setting) runsAsSlopes(load terms) []func(statics.Term) statics.Term {
+	x := s.action(load.first())
+	if x.Shape != statics.AtPoint {
+		return nil
+	}
+	from := s.fromStart(load.first())
+	var all []func(statics.Term) statics.Term
+	for _, d := range []exact.Num{from.X.Abs(), from.Y.Abs()} {
+		all = append(all, func(t statics.Term) statics.Term { return movedTo(t, s.sum.About, s.along(x, d)) })
+	}
+	return all
+}
+
+// fromStart is the way of a load on a member from the start of that to where it acts.
+func (s *setting) fromStart(t statics.Term) statics.Vector {
+	return s.at(s.Assembly.Frame.Members[s.load(t).Member].From).To(t.At)
 }
 
 func armForgotten(s *setting) []change {
@@ -262,6 +277,9 @@ func coupleTimesDistance(s *setting) []change {
 		list := []exact.Num{from.X.Abs(), from.Y.Abs()}
 		list = append(list, s.distances(t.At, statics.Vector{Y: one})...)
 		list = append(list, s.distances(t.At, statics.Vector{X: one})...)
+		if l := s.load(t); s.oneByOne() && l.Joint == statics.None {
+			list = append(list, s.fromStart(t).Length())
+		}
 		var ways []statics.Term
 		for _, d := range distinct(list) {
 			ways = append(ways, armed(t, d))
@@ -292,8 +310,8 @@ func distanceInForceSum(s *setting) []change {
 			list = s.distances(t.At, t.Toward)
 		}
 		if s.question.Stands && isLoad(t) && s.load(t).Joint == statics.None {
-			m := s.Assembly.Frame.Members[s.load(t).Member]
-			list = append(list, s.at(m.From).To(t.At).Length(), s.at(m.To).To(t.At).Length())
+			from := s.fromStart(t)
+			list = append(list, from.Length(), from.X.Abs(), from.Y.Abs(), s.Assembly.Frame.Length(s.load(t).Member).Sub(from.Length()))
 		}
 		var ways []statics.Term
 		for _, d := range distinct(list) {

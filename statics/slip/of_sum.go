@@ -16,7 +16,7 @@ type Written struct {
 // OfSum lists what single slips make of a sum, with the forces by name, or for those that a value is given for, with that
 // value put in. Slips in how an answer is taken from the terms are not among them.
 func OfSum(a *statics.Assembly, sum statics.Sum, value map[int]exact.Num, customary bool) []Written {
-	q := Question{Assembly: a, Sums: []statics.Sum{sum}, Force: len(a.Forces), Customary: customary}
+	q := Question{Assembly: a, Sums: []statics.Sum{sum}, Force: len(a.Forces), Customary: customary, Written: true}
 	q.Known = func(int) bool { return true }
 	for f := range a.Forces {
 		v, given := value[f]

@@ -17,7 +17,7 @@ type Altered struct {
 // names of the forces, so that it does not matter which of them are known. Slips of several givers' terms at once are not
 // among them.
 func (q Question) OfTerm(n, i int) []Altered {
-	q.Known, q.Stands = func(int) bool { return true }, false
+	q.Known, q.Stands, q.Written = func(int) bool { return true }, false, true
 	q.Values = make([]exact.Num, len(q.Assembly.Forces))
 	for f := range q.Values {
 		q.Values[f] = one

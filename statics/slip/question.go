@@ -21,6 +21,8 @@ type Question struct {
 	Customary bool // the units are feet and pounds, not metres and newtons
 	// Stands tells that the sums stand on the page, printed or written and found right: what is left is to solve them.
 	Stands bool
+	// Written tells that the terms are written down, so that each shape of a load may be altered by itself.
+	Written bool
 }
 
 // A Candidate is a slip that may have been made, and the value to which it leads.

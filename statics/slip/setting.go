@@ -16,6 +16,10 @@ type setting struct {
 	cut      *cut      // where the question is for N, V or M at a section
 }
 
+// oneByOne reports whether the terms are written, each by itself, so that a slip may be made in a single one of several that
+// belong together.
+func (s *setting) oneByOne() bool { return s.question.Stands || s.question.Written }
+
 // amount is what a term adds up to with the values of the question.
 func (s *setting) amount(t statics.Term) exact.Num { return t.Amount(s.question.Values) }
 
