@@ -13,10 +13,10 @@ func words(patterns ...string) *regexp.Regexp {
 }
 
 // general holds what is said where no mistake was recognised: it speaks of the whole sum, or sends to the hint.
-var general = words(`type hint`, `another look from outside`, `come to (nought|zero)`, `only as good as its terms`, `go round`, `goes? in once`,
+var general = words(`type hint`, `another look from outside`, `come to zero`, `go round`, `goes? in once`,
 	`must fit every`, `the sum stands as it should`, `two sums stand as they should`, `v is the sum of the forces`, `n balances the forces`, `three figures are asked`, `moments about the cut of all`, `cut is only as good`, `take moments about the cut of all`, `is at rest like every`, `the shear is the sum`,
-	`axial force is what the cut must supply`, `distributed load counts as its resultant, the area`, `spread load counts as its resultant`,
-	`shortest distance from the centre to the line of the force; a resultant`, `every term stands as it should`, `only the (reckoning|arithmetic) is open`,
+	`axial force is what the cut must supply`, `distributed load counts as its resultant, the area`,
+	`shortest distance from the centre to the line of the force; a resultant`, `every term stands as it should`, `only the arithmetic is open`,
 	`terms are right`, `close, but`, `written out, which terms`, `take each product`, `^not yet\.?$`)
 
 // atTerms holds what is said of any wrong force, arm or couple where one is asked for; some of it fits a mistake all the same.
@@ -29,7 +29,7 @@ var (
 	senseWords  = `which way does|clockwise or counter|sense|opposite|which sign|reversed|sign of|own term has a sign|positive direction|changes? (its )?sign|crosses|other side|with its sign|up or down|push or pull|pull or push`
 	countWords  = `count in this sum|accounted for|left out|missing|not in (the|your)|is in (the|your)|dropped|without`
 	dataWords   = `copied|given|as (they|it) (are|is) printed|figures|digits|what number`
-	workWords   = `product|multipl|arithmetic|work(ed|ing) out|comes to|reckon`
+	workWords   = `product|multipl|arithmetic|work(ed|ing) out|comes to`
 	placeWords  = `from which point|measured from|start at the same centre|starts at the centre|where does each of your arms|ends on the line`
 	armOfLoad   = `arm of the resultant|where does the resultant|where does each shape`
 	strayWords  = `complete as it stands|nothing else goes in|stands for nothing`

@@ -146,22 +146,31 @@ func sharedByHalves(s *setting) []change {
 	return []change{{giver: nobody, given: &share}}
 }
 
-// wholeLoadOnStretch takes the size of a uniform load that runs on beyond the body, at the middle of the body's stretch.
+// wholeLoadOnStretch takes the size of a uniform load that runs on beyond the body, at the middle of the body's stretch;
+// where the terms are written, also with the other stretches on the body.
 func wholeLoadOnStretch(s *setting) []change {
-	whole := func(t statics.Term) []statics.Term {
-		x := s.action(t)
-		size := x.Size
-		for _, y := range s.Assembly.Actions {
-			if y.Load != x.Load && y.Shape == statics.Uniform && !s.sum.Body.Has(y.Body) &&
-				s.Assembly.Frame.Loads[y.Load].Entry == s.load(t).Entry {
-				size = size.Add(y.Size)
-			}
-		}
-		return []statics.Term{sized(t, over(size, x.Size).Abs())}
+	with := []func(body int) bool{func(body int) bool { return !s.sum.Body.Has(body) }}
+	if s.question.Written {
+		with = append(with, func(int) bool { return true })
 	}
 	var all []change
-	for _, g := range s.shaped(statics.Uniform).grouped(byAction) {
-		all = append(all, g.altered(func(t statics.Term) statics.Term { return whole(t)[0] })...)
+	for _, counts := range with {
+		for _, g := range s.shaped(statics.Uniform).grouped(byAction) {
+			all = append(all, g.altered(func(t statics.Term) statics.Term { return sized(t, s.runningOn(t, counts)) })...)
+		}
 	}
 	return all
+}
+
+// runningOn is how many times as large a uniform load is as the stretch of a term, with its stretches on the bodies that
+// count.
+func (s *site) runningOn(t statics.Term, counts func(body int) bool) exact.Num {
+	x := s.action(t)
+	size := x.Size
+	for _, y := range s.Assembly.Actions {
+		if y.Load != x.Load && y.Shape == statics.Uniform && counts(y.Body) && s.Assembly.Frame.Loads[y.Load].Entry == s.load(t).Entry {
+			size = size.Add(y.Size)
+		}
+	}
+	return over(size, x.Size).Abs()
 }

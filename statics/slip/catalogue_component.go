@@ -160,7 +160,7 @@ func ratioInRadians(deg exact.Num, cosine bool) (right, read exact.Num) {
 }
 
 // isHorizontal reports whether a term is about the horizontal component of its force.
-func (s *setting) isHorizontal(t statics.Term) bool {
+func (s *site) isHorizontal(t statics.Term) bool {
 	if s.sum.Moment {
 		return t.Toward.Y.IsZero()
 	}

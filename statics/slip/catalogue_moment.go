@@ -46,7 +46,8 @@ var momentSlips = []Slip{
 		Says: "A force perpendicular to the direction of a sum adds nothing to it: which forces have a component along the sum?"},
 }
 
-// turns turns each load, where the terms are written also each of its shapes, and each known force that acts as it is named and is not negative.
+// turns turns each load, at a section and where the terms are written also each of its shapes, and each known force that acts
+// as it is named and is not negative.
 func (s *setting) turns() []change {
 	forces := s.known().filter(func(t statics.Term) bool {
 		if t.Force == statics.None {
@@ -197,7 +198,7 @@ func slopeAsRun(s *setting) []change {
 }
 
 // slopesAsRuns are the ways to take the distance of a load along its member, from either end, across or up.
-func (s *setting) slopesAsRuns(load terms) []func(statics.Term) statics.Term {
+func (s *site) slopesAsRuns(load terms) []func(statics.Term) statics.Term {
 	member := s.Assembly.Frame.Members[s.load(load.first()).Member]
 	var all []func(statics.Term) statics.Term
 	for _, end := range []int{member.From, member.To} {
@@ -218,7 +219,7 @@ func (s *setting) slopesAsRuns(load terms) []func(statics.Term) statics.Term {
 
 // runsAsSlopes are the ways to take the horizontal or vertical part of the distance of a point load from the start of its
 // member along it. A stretch has two places.
-func (s *setting) runsAsSlopes(load terms) []func(statics.Term) statics.Term {
+func (s *site) runsAsSlopes(load terms) []func(statics.Term) statics.Term {
 	x := s.action(load.first())
 	if x.Shape != statics.AtPoint {
 		return nil
@@ -232,7 +233,7 @@ func (s *setting) runsAsSlopes(load terms) []func(statics.Term) statics.Term {
 }
 
 // fromStart is the way of a load on a member from the start of that to where it acts.
-func (s *setting) fromStart(t statics.Term) statics.Vector {
+func (s *site) fromStart(t statics.Term) statics.Vector {
 	return s.at(s.Assembly.Frame.Members[s.load(t).Member].From).To(t.At)
 }
 
