@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -192,17 +193,33 @@ func TestNothingVaries(t *testing.T) {
 	}
 }
 
-// BenchmarkCopies makes 1,000 distinct copies of each of five problems for which what may vary is found.
+// BenchmarkCopies makes 1,000 distinct copies of each of some problems for which what may vary is found.
 func BenchmarkCopies(b *testing.B) {
-	for _, name := range []string{"jetty-deck", "mill-bridge", "sawmill-portal", "painters-trestle", "quay-gantry"} {
-		b.Run(name, func(b *testing.B) {
-			for b.Loop() {
-				m := maker(b, name)
-				if _, err := m.Copies(b.Context(), Job{Source: Source{Set: name, Place: 1}, Wishes: Numbered(1000), Distinct: true}); err != nil {
-					b.Fatal(err)
-				}
-				b.ReportMetric(float64(len(m.judged)), "judged")
-			}
-		})
+	for _, name := range []string{"jetty-deck", "mill-bridge", "sawmill-portal"} {
+		p, _ := problems.Library(name)
+		b.Run(name, func(b *testing.B) { benchmarkCopies(b, p) })
+	}
+	for _, st := range problems.Starters() {
+		if !slices.Contains([]string{"compound-beam", "fixed-frame", "three-pinned-frame", "ring"}, st.Kind) {
+			continue
+		}
+		p, err := problems.Read(st.Kind, []byte(st.Text))
+		if err != nil {
+			b.Fatal(err)
+		}
+		b.Run(st.Kind, func(b *testing.B) { benchmarkCopies(b, p) })
+	}
+}
+
+func benchmarkCopies(b *testing.B, p *problems.Problem) {
+	for b.Loop() {
+		m, err := New(p)
+		if err != nil {
+			b.Fatal(err)
+		}
+		if _, err := m.Copies(b.Context(), Job{Source: Source{Set: p.Name, Place: 1}, Wishes: Numbered(1000), Distinct: true}); err != nil {
+			b.Fatal(err)
+		}
+		b.ReportMetric(float64(len(m.judged)), "judged")
 	}
 }
