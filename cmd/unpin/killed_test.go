@@ -26,7 +26,9 @@ func TestKilledWriting(t *testing.T) {
 	if err := os.Symlink(self, bin); err != nil {
 		t.Fatal(err)
 	}
-	write := func(path string) *exec.Cmd { return exec.Command(bin, "solve", "jetty-deck", "--as", "html", "-o", path) }
+	write := func(path string) *exec.Cmd {
+		return exec.Command(bin, "solve", "jetty-deck", "--as", "html", "-o", path)
+	}
 	whole := filepath.Join(dir, "whole.html")
 	began := time.Now()
 	if out, err := write(whole).CombinedOutput(); err != nil {
