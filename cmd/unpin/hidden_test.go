@@ -68,7 +68,9 @@ func TestNothingHiddenByCommands(t *testing.T) {
 		for _, format := range []string{"text", "markdown", "html", "json", "svg"} {
 			lines = append(lines, []string{"solve", file, "--as", format})
 		}
-		lines = append(lines, []string{"inspect", file}, []string{"inspect", file, "--as", "json"}, []string{"practise", file, "--plain"}, []string{file},
+		lines = append(lines, []string{"inspect", file}, []string{"inspect", file, "--as", "json"}, []string{"inspect", file, "--brief"},
+			[]string{"vary", file, "--copies", "1"}, []string{"vary", "jetty-deck", "--roster", file}, []string{"vary", file, "--code", hidden}, []string{"new", file},
+			[]string{"practise", file, "--plain"}, []string{file},
 			[]string{"solve", "jetty-deck", "-o", file + "/x.txt"}, []string{"solve", "jetty-deck", "-o", "x." + hidden}, []string{"solve", files[0], "-o", files[0], "--as", "text"})
 	}
 	for _, flag := range []string{"--as", "--figure", "--step", "--paper", "--only", "--" + hidden, "-o"} {

@@ -175,7 +175,7 @@ func copyText(p *problems.Problem, code string) string {
 	if strings.HasPrefix(strings.TrimSpace(text), "{") {
 		return text
 	}
-	return fmt.Sprintf("# Copy %s of %s.\n%s", code, p.Name, text)
+	return fmt.Sprintf("# Copy %s of %s.\n%s", code, notation.Visible(p.Name), text)
 }
 
 // A wholeFile is a file to be written into a folder.
