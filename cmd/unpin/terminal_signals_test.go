@@ -59,7 +59,7 @@ var asksBack = regexp.MustCompile("\x1b\\[[?>=]?[0-9;]*[cn]|\x1b\\][0-9;]+;\\?|\
 // any, and that what is typed before the first frame is not lost.
 func TestTerminalNotAsked(t *testing.T) {
 	for args, want := range map[string]string{
-		"--help": "time. With no command", "solve": "PROBLEM", "solve jetty-deck": "Check", "inspect jetty-deck": "determinate",
+		"--help": "needs the local codes", "solve": "PROBLEM", "solve jetty-deck": "Check", "inspect jetty-deck": "determinate",
 		"practise jetty-deck --plain": "? Ax [kN]", "practise jetty-deck": "enter begin", "": "Jetty deck with an overhang",
 	} {
 		t.Run("unpin "+args, func(t *testing.T) {
@@ -137,7 +137,7 @@ func TestTerminalSuspended(t *testing.T) {
 			s.asFound()
 			s.resize(100, 30)
 			s.send("\r")
-			s.expect("ctrl+f figures")
+			s.expect("ctrl+f figure")
 			s.expect("Ax [kN] = 7")
 			s.send("\x03")
 			s.expect("left with 0.")

@@ -161,7 +161,7 @@ func TestTerminal(t *testing.T) {
 	s.send("\x1b[200~6 kN\x1b[201~")
 	s.expect("Dx [kN] = 6 kN")
 	s.resize(120, 40)
-	s.expect("ctrl+f figures")
+	s.expect("ctrl+f figure")
 	s.send("\r")
 	s.expect("question 2 of 28")
 	s.expect("right: ")
