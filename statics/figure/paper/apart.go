@@ -77,7 +77,7 @@ func newGroup(s *figure.Scene, scale float64) *group {
 	g := &group{scene: s}
 	for i := range s.Parts {
 		xs, ys := figure.Stations(&s.Parts[i])
-		p := newLayout(&s.Parts[i], xs, ys, scale)
+		p := newPart(&s.Parts[i], xs, ys, scale)
 		g.parts = append(g.parts, p)
 		b, x, y := p.bounds, xs[0].At*scale, ys[len(ys)-1].At*scale
 		g.homes = append(g.homes, figure.Box{X0: x + b.x0, Y0: b.y0 - y, X1: x + b.x1, Y1: b.y1 - y})

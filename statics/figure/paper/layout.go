@@ -67,9 +67,22 @@ func fit(s *figure.Scene, width, height float64) *layout {
 
 // newLayout draws a scene to a scale.
 func newLayout(s *figure.Scene, xs, ys []figure.Station, scale float64) *layout {
+	p := begin(s, xs, ys, scale)
+	p.paint()
+	return p
+}
+
+// newPart is newLayout of one of several parts, of which one remark for all says that not all is to scale.
+func newPart(s *figure.Scene, xs, ys []figure.Station, scale float64) *layout {
+	p := begin(s, xs, ys, scale)
+	p.isPart = true
+	p.paint()
+	return p
+}
+
+func begin(s *figure.Scene, xs, ys []figure.Station, scale float64) *layout {
 	p := &layout{scene: s, x: newAxis(xs, scale), y: newAxis(ys, scale), lettering: &lettering{board: &board{bounds: noRect}}}
 	p.stretched = p.x.stretched() || p.y.stretched()
-	p.paint()
 	return p
 }
 
@@ -102,6 +115,7 @@ type layout struct {
 	x, y      axis
 	stretched bool // near joints are held apart
 	slopeAsks []slopeAsk
+	isPart    bool
 	hasShort  bool // a dimension too short for its heads
 }
 
@@ -170,7 +184,7 @@ func (p *layout) paint() {
 	for _, line := range p.scene.Legend {
 		p.remark(line)
 	}
-	if p.stretched {
+	if p.stretched && !(p.isPart && len(p.scene.Dimensions) == 0) {
 		p.remark(p.scaleRemark())
 	}
 }
