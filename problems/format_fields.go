@@ -43,7 +43,7 @@ var problemFields = fields{
 	{name: "slots", shapes: oneTable, also: []string{"slides"}, like: "{C: {free: [CD], along: CD}}", doc: "Joints where members turn, and slide along a line."},
 	{name: "sleeves", shapes: oneTable, like: "{C: {free: [CD], along: CD}}", doc: "Joints where members slide along a line but do not turn."},
 	{name: "supports", shapes: oneTable, also: []string{"reactions", "restraints"}, like: "{A: fixed, C: {roller: up}}", doc: "What holds the frame, by joint."},
-	{name: "loads", shapes: oneList, also: []string{"forces"}, like: "[{point: 30, to: down, on: BC, at: 2.4}]", doc: "Point loads, couples and spread loads."},
+	{name: "loads", shapes: oneList, also: []string{"forces"}, like: "[{point: 30, to: down, on: BC, at: 2.4}]", doc: "Point loads, couples and distributed loads."},
 	{name: "vary", shapes: oneTable, also: []string{"variants"}, like: "{h: 3..6 by 0.5}", doc: "The values that given numbers may take in variants: 3..6 by 0.5, or a list; where: ['h < w'] has what they must keep to."},
 	{name: "ask", shapes: oneTable, of: askFields, like: "{figures: 3}", doc: "What is asked, and in which conventions."},
 	{name: "grade", shapes: oneScalar, also: []string{"level", "difficulty"}, like: "3", doc: "How hard it is, from 1 to 6."},
