@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -186,9 +187,21 @@ func (l *Lesson) take(line string) Reply {
 	return l.value(q, line)
 }
 
+// losses are what people type who do not know how to go on.
+var losses = []string{"n't know", "dont know", "not know", "not sure", "no idea", "idk", "no clue", "stuck", "?", "help me", "how do i"}
+
+// atALoss reports whether a line that is no answer says that its writer does not know how to go on.
+func atALoss(line string) bool {
+	line = strings.ToLower(line)
+	return slices.ContainsFunc(losses, func(s string) bool { return strings.Contains(line, s) })
+}
+
 // value reads and judges a value for the question in hand.
 func (l *Lesson) value(q Question, line string) Reply {
 	v, err := l.bench().read(q, line)
+	if err != nil && atALoss(line) {
+		return Reply{Kind: Unread, Lines: []string{"Type hint for a hint, or tell to be shown what is asked for."}}
+	}
 	if err != nil {
 		return unread(err)
 	}

@@ -35,11 +35,15 @@ func newPractise() *cobra.Command {
 			if err != nil {
 				return err
 			}
-			if exam && !cmd.Flags().Changed("level") {
+			screened := onTerminal(cmd) && !plain
+			switch {
+			case cmd.Flags().Changed("level"):
+			case exam:
 				r = tutor.Plan
+			case screened: // each step at the level that its kind has earned
+				r = tutor.Gradual
 			}
 			o := screen.Options{Level: r, Exam: exam, ASCII: ascii}
-			screened := onTerminal(cmd) && !plain
 			own := ask.preferences(cmd)
 			if len(args) == 0 && screened {
 				return show(cmd, o, own)
@@ -78,7 +82,8 @@ func newPractise() *cobra.Command {
 	}
 	levels := oneOf(&level, tutor.Values.String(), tutor.Levels())
 	levels.old = tutor.OldLevels
-	cmd.Flags().Var(levels, "level", "how much of each step is left to you")
+	cmd.Flags().Var(levels, "level", "how much of each step is left to you; if absent gradual on the screen, values line by line, plan in an exam")
+	cmd.Flags().Lookup("level").DefValue = ""
 	cmd.Flags().SetNormalizeFunc(formerNames)
 	cmd.Flags().BoolVar(&exam, "exam", false, "no verdicts and no help until the end")
 	cmd.Flags().BoolVar(&plain, "plain", false, "one fact a line, one answer a line, no drawing")

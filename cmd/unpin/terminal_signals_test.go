@@ -75,7 +75,7 @@ func TestTerminalNotAsked(t *testing.T) {
 	}
 	t.Run("typed ahead", func(t *testing.T) {
 		t.Parallel()
-		s := newSilentSession(t, "unpin practise quay-gantry", 80, 24)
+		s := newSilentSession(t, "unpin practise quay-gantry --level values", 80, 24)
 		s.send("6 kN\r")
 		s.expect("question 2 of 28")
 		s.expect("right: ")
@@ -108,7 +108,7 @@ func TestTerminalSignals(t *testing.T) {
 	}
 	t.Run("ignored", func(t *testing.T) {
 		t.Parallel()
-		s := newSilentSession(t, `trap '' HUP; `+withPid("practise jetty-deck")+`; echo "left with $?."`, 80, 24)
+		s := newSilentSession(t, `trap '' HUP; `+withPid("practise jetty-deck --level values")+`; echo "left with $?."`, 80, 24)
 		s.expect("enter begin")
 		s.kill(syscall.SIGHUP)
 		s.send("\r")
@@ -124,7 +124,7 @@ func TestTerminalSuspended(t *testing.T) {
 	for _, how := range []string{"signal", "key"} {
 		t.Run(how, func(t *testing.T) {
 			t.Parallel()
-			s := newSilentSession(t, `set -m; before=$(stty -g); `+withPid("practise jetty-deck")+`; test "$before" = "$(stty -g)" && echo "as found."; read line; fg; echo "left with $?."`, 80, 24)
+			s := newSilentSession(t, `set -m; before=$(stty -g); `+withPid("practise jetty-deck --level values")+`; test "$before" = "$(stty -g)" && echo "as found."; read line; fg; echo "left with $?."`, 80, 24)
 			s.expect("enter begin")
 			s.send("\r7")
 			s.expect("Ax [kN] = 7")
@@ -149,7 +149,7 @@ func TestTerminalSuspended(t *testing.T) {
 // TestTerminalGone takes the terminal away, without a word to the program: it ends.
 func TestTerminalGone(t *testing.T) {
 	t.Parallel()
-	cmd, _ := shellCommand(t, `trap '' HUP; exec unpin practise jetty-deck`)
+	cmd, _ := shellCommand(t, `trap '' HUP; exec unpin practise jetty-deck --level values`)
 	tty, err := pty.StartWithSize(cmd, &pty.Winsize{Cols: 80, Rows: 24})
 	if err != nil {
 		t.Skipf("there is no pseudo-terminal here: %v", err)
@@ -178,7 +178,7 @@ func TestTerminalAtRest(t *testing.T) {
 	if _, err := os.Stat("/proc/self/status"); err != nil {
 		t.Skip("needs /proc")
 	}
-	s := newSilentSession(t, withPid("practise jetty-deck"), 80, 24)
+	s := newSilentSession(t, withPid("practise jetty-deck --level values"), 80, 24)
 	s.expect("enter begin")
 	s.send("\r7")
 	s.expect("Ax [kN] = 7")

@@ -149,11 +149,14 @@ func (s *session) resize(w, h int) {
 func TestTerminal(t *testing.T) {
 	s := newSession(t, `before=$(stty -g); unpin; code=$?
 		test "$before" = "$(stty -g)" && echo "left with $code"; read line
-		unpin practise quay-gantry; echo "then with $?"`, 80, 24)
+		unpin practise quay-gantry --level values; echo "then with $?"`, 80, 24)
 	s.expect("For teaching only")
 	s.expect("Jetty deck with an overhang")
 	s.send("quay")
 	s.expect("find: quay")
+	s.expect("[gradual]")
+	s.send("\x1b[C\x1b[C")
+	s.expect("[values]")
 	s.send("\r")
 	s.expect("Before you begin")
 	s.send("\r")
@@ -194,7 +197,7 @@ var coloured = regexp.MustCompile("\x1b\\[([0-9]*;)*(3|4|9|10)[0-9](;[0-9]*)*m")
 
 // TestTerminalWithoutColour makes sure that NO_COLOR and a terminal without abilities are honoured.
 func TestTerminalWithoutColour(t *testing.T) {
-	s := newSession(t, `NO_COLOR=1 unpin practise jetty-deck --ascii; TERM=dumb unpin practise jetty-deck`, 80, 24)
+	s := newSession(t, `NO_COLOR=1 unpin practise jetty-deck --level values --ascii; TERM=dumb unpin practise jetty-deck --level values`, 80, 24)
 	s.expect("enter begin")
 	s.send("\r")
 	s.expect("question 1 of 14")
