@@ -31,7 +31,7 @@ func (p *planner) optionFor(v *view, r reach) *option {
 // (S11).
 func (a *Assembly) HasSumForOne(b FreeBody, known func(force int) bool) bool {
 	p := &planner{a: a, known: make([]bool, len(a.Forces))}
-	for i := range p.known {
+	for _, i := range a.ForcesOn(b) {
 		p.known[i] = known(i)
 	}
 	v := &view{FreeBody: b}

@@ -1,6 +1,9 @@
 package figure
 
 import (
+	"maps"
+	"slices"
+
 	"unpin/statics"
 )
 
@@ -10,6 +13,7 @@ type draft struct {
 	f          *statics.Frame
 	o          Options
 	inside     []bool             // members that are drawn
+	ending     map[int][]int      // those members, by the joints at which they end
 	taken      map[Position][]ray // what stands around a point
 	across, up []mark1D           // what is dimensioned along x and along y
 	tallest    float64            // the intensity to whose scale spread loads are drawn at least
@@ -23,11 +27,13 @@ func vector(v statics.Vector) Direction { return NewDirection(v.X.Float(), v.Y.F
 
 // newDraft begins a scene with the members that are inside.
 func newDraft(f *statics.Frame, o Options, inside []bool) *draft {
-	d := &draft{f: f, o: o, inside: inside, taken: map[Position][]ray{}}
+	d := &draft{f: f, o: o, inside: inside, ending: map[int][]int{}, taken: map[Position][]ray{}}
 	for m, in := range inside {
 		if !in {
 			continue
 		}
+		k := f.Members[m]
+		d.ending[k.From], d.ending[k.To] = append(d.ending[k.From], m), append(d.ending[k.To], m)
 		a, b := d.ends(m)
 		d.Strokes = append(d.Strokes, Stroke{From: a, To: b, Look: Look{Role: MemberLine}})
 		d.taken[a] = append(d.taken[a], ray{a.To(b), true})
@@ -64,22 +70,8 @@ func (d *draft) names(joints []int) {
 
 // joints lists the joints of the members inside, in order.
 func (d *draft) joints() []int {
-	var list []int
-	for j := range d.f.Joints {
-		if len(d.meeting(j)) > 0 {
-			list = append(list, j)
-		}
-	}
-	return list
+	return slices.Sorted(maps.Keys(d.ending))
 }
 
-// meeting lists the members inside that end at a joint.
-func (d *draft) meeting(j int) []int {
-	var list []int
-	for m, k := range d.f.Members {
-		if d.inside[m] && (k.From == j || k.To == j) {
-			list = append(list, m)
-		}
-	}
-	return list
-}
+// meeting lists the members inside that end at a joint, in order.
+func (d *draft) meeting(j int) []int { return d.ending[j] }

@@ -50,6 +50,7 @@ func (l *lettering) labels(window area) []request {
 func (l *lettering) settle(q request, index int, window area) bool {
 	n := len([]rune(q.text))
 	best, least := area{}, dear
+	rivals := l.rivals(q, index)
 	for r := max(window.r0, q.near.r0-reachRows); r <= min(window.r1, q.near.r1+reachRows); r++ {
 		for c := max(window.c0, q.near.c0-reachCols-n); c+n-1 <= min(window.c1, q.near.c1+reachCols+n); c++ {
 			spot := area{c, r, c + n - 1, r}
@@ -57,7 +58,7 @@ func (l *lettering) settle(q request, index int, window area) bool {
 			if cost >= least || !l.free(spot) {
 				continue
 			}
-			cost += l.crowding(spot) + l.mistaken(q, index, spot)
+			cost += l.crowding(spot) + mistaken(q, rivals, spot)
 			if cost < least && l.isNearest(q, spot) { // the dearest question last
 				best, least = spot, cost
 			}
@@ -110,15 +111,32 @@ func (q request) distance(at area) float64 {
 	return cost
 }
 
-// mistaken is what a place costs for lying as near to something else that has a label.
-func (l *lettering) mistaken(q request, index int, at area) float64 {
-	own := nearness(q.near, at)
-	cost := 0.0
-	for i, other := range l.requests {
+// rivals are, of all else that has a label, the blocks that may lie as near to some place within reach as what the label
+// belongs to.
+func (l *lettering) rivals(q request, index int) []area {
+	n := len([]rune(q.text))
+	cols, rows := reachCols+1+n, reachRows+1
+	all := area{q.near.c0 - cols, q.near.r0 - rows, q.near.c1 + cols, q.near.r1 + rows} // no place within reach goes beyond
+	most := reachCols + 2 + 2*rows
+	var list []area
+	for i := range l.requests {
+		other := &l.requests[i]
 		if i == index || (other.rank == figure.RankName) != (q.rank == figure.RankName) || other.near == q.near {
 			continue
 		}
-		switch d := nearness(other.near, at); {
+		if nearness(other.near, all) <= most {
+			list = append(list, other.near)
+		}
+	}
+	return list
+}
+
+// mistaken is what a place costs for lying as near to something else that has a label.
+func mistaken(q request, rivals []area, at area) float64 {
+	own := nearness(q.near, at)
+	cost := 0.0
+	for _, other := range rivals {
+		switch d := nearness(other, at); {
 		case d < own:
 			cost += 2.5
 		case d == own:

@@ -65,7 +65,7 @@ const (
 func (p *painter) overMember(ground figure.Drawn) bool {
 	joint := figure.Drawn{From: ground.At, To: ground.At}
 	return slices.ContainsFunc(p.drawn, func(d figure.Drawn) bool {
-		if d.Kind != figure.DrawnMember {
+		if d.Kind != figure.DrawnMember || isFar(d, ground) {
 			return false
 		}
 		a, b := figure.Drawn{From: d.From, To: d.From}, figure.Drawn{From: d.To, To: d.To}
@@ -82,6 +82,14 @@ func (p *painter) overMember(ground figure.Drawn) bool {
 		}
 		return d.Gap(ground, 2) < groundClear
 	})
+}
+
+// isFar reports whether the blocks that two strokes fill are so far apart that neither can be over the other.
+func isFar(d, ground figure.Drawn) bool {
+	const far = groundClear + 1e-6
+	x := max(min(d.From.X, d.To.X)-max(ground.From.X, ground.To.X), min(ground.From.X, ground.To.X)-max(d.From.X, d.To.X))
+	y := max(min(d.From.Y, d.To.Y)-max(ground.From.Y, ground.To.Y), min(ground.From.Y, ground.To.Y)-max(d.From.Y, d.To.Y))
+	return x > far || 2*y > far
 }
 
 // lugEnd is the end of the short bar on which a support stands beside its joint.

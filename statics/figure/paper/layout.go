@@ -53,9 +53,13 @@ func LayoutAll(scenes []figure.Scene, width, height float64) []Sheet {
 func fit(s *figure.Scene, width, height float64) *layout {
 	xs, ys := figure.Stations(s)
 	marginX, marginY := 60.0, 60.0
+	var p *layout
 	for try := 1; ; try++ {
 		scale := fillScale(figure.Span(xs), figure.Span(ys), width-marginX, height-marginY)
-		p := newLayout(s, xs, ys, scale)
+		if p != nil && p.drawnTo == scale { // it would be the same again
+			return p
+		}
+		p = newLayout(s, xs, ys, scale)
 		overX, overY := p.bounds.width()-width, p.bounds.height()-height
 		if overX <= 0.01 && overY <= 0.01 || try == tries {
 			return p
@@ -81,8 +85,10 @@ func newPart(s *figure.Scene, xs, ys []figure.Station, scale float64) *layout {
 }
 
 func begin(s *figure.Scene, xs, ys []figure.Station, scale float64) *layout {
-	p := &layout{scene: s, x: newAxis(xs, scale), y: newAxis(ys, scale), lettering: &lettering{board: &board{bounds: noRect}}}
-	p.stretched = p.x.stretched() || p.y.stretched()
+	p := &layout{scene: s, drawnTo: scale, x: newAxis(xs, scale), y: newAxis(ys, scale), lettering: &lettering{board: &board{bounds: noRect}}}
+	if p.stretched = p.x.stretched() || p.y.stretched(); p.stretched {
+		p.findStrokes()
+	}
 	return p
 }
 
@@ -113,7 +119,9 @@ type layout struct {
 	*lettering
 	scene     *figure.Scene
 	x, y      axis
-	stretched bool // near joints are held apart
+	drawnTo   float64 // the scale, in points a unit of length
+	stretched bool    // near joints are held apart
+	strokesAt near    // where the members are, for place
 	slopeAsks []slopeAsk
 	isPart    bool
 	hasShort  bool // a dimension too short for its heads
@@ -122,16 +130,40 @@ type layout struct {
 // place is where a point of the frame lies. A point on a member stays on it even where joints are held apart.
 func (p *layout) place(at figure.Position) Place {
 	if p.stretched {
-		for _, k := range p.scene.Strokes {
-			if !beside(k, at) {
-				continue
-			}
-			if t, on := shareOf(k, at); on {
-				return p.plain(k.From).between(p.plain(k.To), t)
-			}
+		if first := p.firstHolding(at); first < len(p.scene.Strokes) {
+			k := p.scene.Strokes[first]
+			t, _ := shareOf(k, at)
+			return p.plain(k.From).between(p.plain(k.To), t)
 		}
 	}
 	return p.plain(at)
+}
+
+// firstHolding is the first stroke on which a point lies, or their number.
+func (p *layout) firstHolding(at figure.Position) int {
+	strokes := p.scene.Strokes
+	first := len(strokes)
+	here := p.plain(at)
+	p.strokesAt.any(rectOf(here), func(i int) bool {
+		if i < first && beside(strokes[i], at) {
+			if _, on := shareOf(strokes[i], at); on {
+				first = i
+			}
+		}
+		return false
+	})
+	return first
+}
+
+// findStrokes notes where each stroke may hold a point: within the box of beside, which the axes keep in order.
+func (p *layout) findStrokes() {
+	const rounding = 1
+	for _, k := range p.scene.Strokes {
+		slack := slackOf(k)
+		low := figure.Position{X: min(k.From.X, k.To.X) - slack, Y: min(k.From.Y, k.To.Y) - slack}
+		high := figure.Position{X: max(k.From.X, k.To.X) + slack, Y: max(k.From.Y, k.To.Y) + slack}
+		p.strokesAt.add(rectOf(p.plain(low), p.plain(high)).grown(rounding))
+	}
 }
 
 // plain is where the axes put a point.
@@ -141,9 +173,14 @@ func (p *layout) plain(at figure.Position) Place {
 
 // beside reports whether a point may lie on a stroke: it is not clearly out of the box around it. This is quicker told.
 func beside(k figure.Stroke, at figure.Position) bool {
-	slack := 1e-3 * (math.Abs(k.To.X-k.From.X) + math.Abs(k.To.Y-k.From.Y))
+	slack := slackOf(k)
 	return at.X > min(k.From.X, k.To.X)-slack && at.X < max(k.From.X, k.To.X)+slack &&
 		at.Y > min(k.From.Y, k.To.Y)-slack && at.Y < max(k.From.Y, k.To.Y)+slack
+}
+
+// slackOf is how far out of the box around a stroke a point on it may come by rounding, and more.
+func slackOf(k figure.Stroke) float64 {
+	return 1e-3 * (math.Abs(k.To.X-k.From.X) + math.Abs(k.To.Y-k.From.Y))
 }
 
 // shareOf is where on a stroke a point lies, from 0 at its beginning to 1, if it does.

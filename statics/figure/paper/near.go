@@ -5,7 +5,7 @@ import "math"
 // A near finds, of many rects, those near a place: each stands in the cells of a grid that it covers, so that a label is
 // held against its neighbours and not against the whole figure.
 type near struct {
-	cells map[[2]int][]int
+	cells map[uint64][]int
 	far   []int // rects over more cells than are worth it
 	asked []int // for each rect, the question at which it came last
 	now   int   // the number of the question in hand
@@ -26,6 +26,9 @@ func span(b rect) (x0, y0, x1, y1 int, ok bool) {
 	return cell(b.x0), cell(b.y0), cell(b.x1), cell(b.y1), true
 }
 
+// cellAt is the key of a cell: in one word, which is found sooner than two.
+func cellAt(x, y int) uint64 { return uint64(uint32(x))<<32 | uint64(uint32(y)) }
+
 // add takes the next rect.
 func (n *near) add(b rect) {
 	i := len(n.asked)
@@ -36,11 +39,12 @@ func (n *near) add(b rect) {
 		return
 	}
 	if n.cells == nil {
-		n.cells = map[[2]int][]int{}
+		n.cells = map[uint64][]int{}
 	}
 	for x := x0; x <= x1; x++ {
 		for y := y0; y <= y1; y++ {
-			n.cells[[2]int{x, y}] = append(n.cells[[2]int{x, y}], i)
+			k := cellAt(x, y)
+			n.cells[k] = append(n.cells[k], i)
 		}
 	}
 }
@@ -71,7 +75,7 @@ func (n *near) any(b rect, test func(i int) bool) bool {
 	}
 	for x := x0; x <= x1; x++ {
 		for y := y0; y <= y1; y++ {
-			if try(n.cells[[2]int{x, y}]) {
+			if try(n.cells[cellAt(x, y)]) {
 				return true
 			}
 		}
