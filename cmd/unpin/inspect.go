@@ -1,11 +1,8 @@
 package main
 
 import (
-	"errors"
+	"cmp"
 	"io"
-	"os"
-	"path/filepath"
-	"slices"
 
 	"github.com/spf13/cobra"
 
@@ -29,10 +26,6 @@ func newInspect() *cobra.Command {
 			if w.watch {
 				return w.keepWatch(cmd, words)
 			}
-			words, err := unfolded(words)
-			if err != nil {
-				return err
-			}
 			return w.all(cmd, words)
 		},
 	}
@@ -53,66 +46,27 @@ func (w inspecting) all(cmd *cobra.Command, words []string) error {
 	if w.brief && w.format == "json" {
 		return usageFault(cmd, "--brief is a text: it does not go with --as json")
 	}
-	var faults []error
-	refused := false
-	for i, word := range words {
-		switch err := w.one(cmd, word, i > 0); {
-		case errors.Is(err, errNo):
-			refused = true
-		case err != nil:
-			faults = append(faults, err)
-		}
-	}
-	if len(faults) == 0 && refused {
-		return errNo
-	}
-	return errors.Join(faults...)
+	problems := named(cmd, words)
+	err := problems.solve(w.text, func(_ worksheet.Solved, text string) error {
+		_, err := io.WriteString(cmd.OutOrStdout(), text)
+		return err
+	})
+	return cmp.Or(err, problems.worst())
 }
 
-// one writes what there is to say about one problem, a text after a blank line where others came before.
-func (w inspecting) one(cmd *cobra.Command, word string, more bool) error {
-	p, s, err := solved(cmd, word)
-	if err != nil {
-		return err
-	}
+// text is what there is to say about a problem, with nothing in it that would steer a terminal; after a blank line where
+// others come before.
+func (w inspecting) text(place int, one worksheet.Solved) string {
 	text := ""
 	switch {
 	case w.brief:
-		text = worksheet.InspectBrief(p, s)
+		text = worksheet.InspectBrief(one.Problem, one.Solution)
 	case w.format == "json":
-		text = string(worksheet.InspectJSON(p, s))
-	case more:
-		text = "\n" + worksheet.Inspect(p, s, worksheet.Options{})
+		text = string(worksheet.InspectJSON(one.Problem, one.Solution))
+	case place > 0:
+		text = "\n" + worksheet.Inspect(one.Problem, one.Solution, worksheet.Options{})
 	default:
-		text = worksheet.Inspect(p, s, worksheet.Options{})
+		text = worksheet.Inspect(one.Problem, one.Solution, worksheet.Options{})
 	}
-	if _, err := io.WriteString(cmd.OutOrStdout(), notation.VisibleLines(text)); err != nil {
-		return err
-	}
-	return sound(s)
-}
-
-// problemEndings are those of problem files. JSON is read too, where it is named, but most JSON is something else.
-var problemEndings = []string{".yaml", ".yml"}
-
-// unfolded has the problem files of a folder in place of it, in order of their names.
-func unfolded(words []string) ([]string, error) {
-	var all []string
-	for _, word := range words {
-		entries, err := os.ReadDir(word)
-		if err != nil || fromLibrary(word) {
-			all = append(all, word)
-			continue
-		}
-		found := len(all)
-		for _, e := range entries {
-			if !e.IsDir() && slices.Contains(problemEndings, filepath.Ext(e.Name())) {
-				all = append(all, filepath.Join(word, e.Name()))
-			}
-		}
-		if len(all) == found {
-			return nil, errors.New("unpin: the folder " + word + " holds no problem files (.yaml or .yml)")
-		}
-	}
-	return all, nil
+	return notation.VisibleLines(text)
 }

@@ -6,7 +6,6 @@ import (
 	"io"
 	"io/fs"
 	"os"
-	"path/filepath"
 
 	"github.com/spf13/cobra"
 
@@ -15,11 +14,20 @@ import (
 
 // deliver writes a finished document to the file at path, or to out where path is "" or "-".
 func deliver(document []byte, path string, out io.Writer) error {
-	if path == "" || path == "-" {
-		_, err := out.Write(document)
+	return deliverPieces(path, out, func(to io.Writer) error {
+		_, err := to.Write(document)
 		return err
+	})
+}
+
+// deliverPieces has a document written piece by piece to the file at path, or to out where path is "" or "-". Where nothing
+// is written no file comes to be.
+func deliverPieces(path string, out io.Writer, write func(to io.Writer) error) error {
+	if path == "" || path == "-" {
+		return write(out)
 	}
-	if err := writeWhole(path, document); err != nil {
+	file := &atomicFile{path: path}
+	if err := file.end(write(file)); err != nil {
 		return fmt.Errorf("unpin: %s cannot be written: %w", path, plainReason(err))
 	}
 	return nil
@@ -64,41 +72,6 @@ func (w visibleWriter) Write(text []byte) (int, error) {
 		return 0, err
 	}
 	return len(text), nil
-}
-
-// writeWhole writes a file by way of a temporary one beside it, so that a reader finds the old content or the new, never
-// half of it. What exists and is no plain file, as a device or a pipe, is written to as it is.
-func writeWhole(path string, content []byte) error {
-	if target, err := filepath.EvalSymlinks(path); err == nil {
-		path = target
-	}
-	mode := fs.FileMode(0o666)
-	switch info, err := os.Stat(path); {
-	case err == nil && info.IsDir():
-		return errors.New("it is a folder")
-	case err == nil && !info.Mode().IsRegular():
-		return os.WriteFile(path, content, 0)
-	case err == nil:
-		mode = info.Mode().Perm()
-	}
-	temporary := fmt.Sprintf("%s.%d.part", path, os.Getpid())
-	unfinished.add(temporary)
-	defer unfinished.drop(temporary)
-	if err := writeSynced(temporary, content, mode); err != nil {
-		os.Remove(temporary)
-		return err
-	}
-	return os.Rename(temporary, path)
-}
-
-// writeSynced writes a new file and waits until it is on the disk.
-func writeSynced(path string, content []byte, mode fs.FileMode) error {
-	file, err := os.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode)
-	if err != nil {
-		return err
-	}
-	_, err = file.Write(content)
-	return errors.Join(err, file.Sync(), file.Close())
 }
 
 // plainReason is an error without the operation and the path, which the message around it already tells.

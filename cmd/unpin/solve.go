@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"strings"
@@ -19,17 +20,18 @@ func newSolve() *cobra.Command {
 		Use:   "solve PROBLEM...",
 		Short: "Write the whole solution.",
 		Long: "Write the whole solution: count, free bodies, every sum and what it gives, check, N V M of every member;\n" +
-			"as svg one figure of it. Several problems stand one after the other; as json they are a list.\n" +
-			"In the JSON a force's value is along the unit vector of its direction; along itself is unscaled: [3, 4], not [0.6, 0.8].\n" +
-			"A frame that is not determinate is refused with the reason, and the exit code is 1; it is 2 if a problem\n" +
-			"cannot be read.",
+			"as svg one figure of it. Several problems stand one after the other; as json they are a list. A folder stands for\n" +
+			"the problem files in it. In the JSON a force's value is along the unit vector of its direction; along itself is\n" +
+			"unscaled: [3, 4], not [0.6, 0.8]. A frame that is not determinate is refused with the reason, and the exit code\n" +
+			"is 1; it is 2 if a problem cannot be read.",
 		Args: someProblems,
 		RunE: func(cmd *cobra.Command, words []string) error {
-			w.spared = func(path string) error { return notOver(cmd, path, words) }
-			if err := w.settle(cmd, words); err != nil {
+			all := named(cmd, words)
+			w.spared = func(path string) error { return notOver(cmd, path, all.words) }
+			if err := w.settle(cmd, all.words); err != nil {
 				return err
 			}
-			return solve(cmd, words, w)
+			return w.solve(all)
 		},
 	}
 	cmd.Flags().Var(oneOf(&w.format, "text", formats), "as", "the format; if not given, the one that FILE's ending names")
@@ -54,61 +56,47 @@ type writing struct {
 }
 
 // solve writes the solutions of those problems that can be read. The error is the worst of what came of them.
-func solve(cmd *cobra.Command, words []string, w writing) error {
-	all, faults := read(cmd, words)
-	if len(all) == 0 {
-		return errors.Join(faults...)
+func (w writing) solve(all *many) error {
+	write := w.together
+	if w.inRow() {
+		write = w.oneByOne
 	}
-	if first := all[0].Solution; w.step > len(first.Plan) && first.Values != nil {
-		return usageFault(cmd, "--step cannot be %d: the plan has %d steps", w.step, len(first.Plan))
+	return cmp.Or(write(all), all.worst())
+}
+
+// together writes a document that needs all solutions before it can begin.
+func (w writing) together(all *many) error {
+	var list []worksheet.Solved
+	gather := func(one worksheet.Solved, _ string) error {
+		warn(all.cmd, one.Problem)
+		list = append(list, one)
+		return nil
 	}
-	document, err := w.document(all)
+	err := all.solve(func(int, worksheet.Solved) string { return "" }, gather)
+	if err != nil || len(list) == 0 {
+		return err
+	}
+	if first := list[0].Solution; w.step > len(first.Plan) && first.Values != nil {
+		return usageFault(all.cmd, "--step cannot be %d: the plan has %d steps", w.step, len(first.Plan))
+	}
+	document, err := w.document(list)
 	if errors.Is(err, worksheet.ErrNoFigure) {
-		fmt.Fprintln(cmd.ErrOrStderr(), wording.Sentence(err.Error()))
+		fmt.Fprintln(all.cmd.ErrOrStderr(), wording.Sentence(err.Error()))
 		return errNo
 	}
 	if err != nil {
 		return err
 	}
-	if err := deliver(document, w.file, cmd.OutOrStdout()); err != nil {
-		return err
-	}
-	if len(faults) > 0 {
-		return errors.Join(faults...)
-	}
-	for _, one := range all {
-		if err := sound(one.Solution); err != nil {
-			return err
-		}
-	}
-	return nil
+	return deliver(document, w.file, all.cmd.OutOrStdout())
 }
 
-// read solves the problems that the words mean, with their warnings, and collects what is wrong with the others.
-func read(cmd *cobra.Command, words []string) (all []worksheet.Solved, faults []error) {
-	for _, word := range words {
-		p, s, err := solved(cmd, word)
-		if err != nil {
-			faults = append(faults, err)
-			continue
-		}
-		warn(cmd, p)
-		all = append(all, worksheet.Solved{Problem: p, Solution: s})
-	}
-	return all, faults
-}
-
-// document is the solutions in the format chosen. What is text has nothing in it that would steer a terminal.
+// document is the solutions in a format that holds them together. What is text has nothing in it that would steer a terminal.
 func (w writing) document(all []worksheet.Solved) ([]byte, error) {
-	o := worksheet.Options{Only: w.only}
-	if w.paper == worksheet.Letter.Name {
-		o.Paper = worksheet.Letter
-	}
-	if w.format == "pdf" {
-		return worksheet.PDF(all, o)
-	}
+	o := w.options()
 	text := ""
 	switch w.format {
+	case "pdf":
+		return worksheet.PDF(all, o)
 	case "markdown":
 		markdown, err := w.markdown(all, o)
 		if err != nil {
@@ -117,18 +105,23 @@ func (w writing) document(all []worksheet.Solved) ([]byte, error) {
 		text = markdown
 	case "html":
 		text = worksheet.HTML(all, o)
-	case "json":
-		text = listed(all)
 	case "svg":
 		svg, err := w.drawing(all[0])
 		if err != nil {
 			return nil, err
 		}
 		text = string(svg)
-	default:
-		text = worksheet.Text(all, o)
 	}
 	return []byte(notation.VisibleLines(text)), nil
+}
+
+// options are those of the document.
+func (w writing) options() worksheet.Options {
+	o := worksheet.Options{Only: w.only}
+	if w.paper == worksheet.Letter.Name {
+		o.Paper = worksheet.Letter
+	}
+	return o
 }
 
 // drawing is the figure chosen.
@@ -137,16 +130,4 @@ func (w writing) drawing(one worksheet.Solved) ([]byte, error) {
 		return worksheet.StepSVG(one.Problem, one.Solution, w.step)
 	}
 	return worksheet.SVG(one.Problem, one.Solution, w.figure)
-}
-
-// listed is the JSON of one solution, or the list of several.
-func listed(all []worksheet.Solved) string {
-	var objects []string
-	for _, one := range all {
-		objects = append(objects, strings.TrimSpace(string(worksheet.JSON(one.Problem, one.Solution))))
-	}
-	if len(objects) == 1 {
-		return objects[0] + "\n"
-	}
-	return "[" + strings.Join(objects, ",\n") + "]\n"
 }

@@ -8,12 +8,9 @@ import (
 	"unpin/problems/worksheet"
 )
 
-// markdown is the solutions as Markdown. Where a folder for pictures is named its figures are written there as images; the
-// links to them lead from the file of the document, or from where the command was given.
+// markdown is the solutions as Markdown, their figures images that are written into the folder for pictures. The links to
+// them lead from the file of the document, or from where the command was given.
 func (w writing) markdown(all []worksheet.Solved, o worksheet.Options) (string, error) {
-	if w.pictures == "" {
-		return worksheet.Markdown(all, o), nil
-	}
 	link := w.pictures
 	if w.file != "" && w.file != "-" {
 		if from, err := filepath.Rel(filepath.Dir(w.file), w.pictures); err == nil {

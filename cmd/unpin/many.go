@@ -1,0 +1,135 @@
+package main
+
+import (
+	"errors"
+	"os"
+	"path/filepath"
+	"runtime"
+	"slices"
+
+	"github.com/spf13/cobra"
+
+	"unpin/problems/worksheet"
+)
+
+// many are the problems that the words of a command mean, with what came of them so far.
+type many struct {
+	cmd     *cobra.Command
+	words   []string // the problem files of a folder in place of it
+	faults  []error  // of what cannot be read or solved
+	refused bool     // a frame is not determinate
+}
+
+// named are the problems of some words; a folder without any is a fault.
+func named(cmd *cobra.Command, words []string) *many {
+	all := &many{cmd: cmd}
+	for _, word := range words {
+		entries, err := os.ReadDir(word)
+		if err != nil || fromLibrary(word) {
+			all.words = append(all.words, word)
+			continue
+		}
+		found := problemFiles(word, entries)
+		if len(found) == 0 {
+			all.faults = append(all.faults, errors.New("unpin: the folder "+word+" holds no problem files (.yaml or .yml)"))
+		}
+		all.words = append(all.words, found...)
+	}
+	return all
+}
+
+// problemEndings are those of problem files. JSON is read too, where it is named, but most JSON is something else.
+var problemEndings = []string{".yaml", ".yml"}
+
+// problemFiles are the paths of the problem files of a folder, in the order of its entries, which is that of their names.
+func problemFiles(folder string, entries []os.DirEntry) []string {
+	var paths []string
+	for _, e := range entries {
+		if !e.IsDir() && slices.Contains(problemEndings, filepath.Ext(e.Name())) {
+			paths = append(paths, filepath.Join(folder, e.Name()))
+		}
+	}
+	return paths
+}
+
+// solve solves all problems, says of each what there is to say, with its place in the order, and hands it to take in that
+// order. The saying is done by several at a time, the taking by one. What cannot be solved is kept for worst; the error is
+// one of take, which ends the work.
+func (m *many) solve(say func(place int, one worksheet.Solved) string, take func(one worksheet.Solved, said string) error) error {
+	type answer struct {
+		worksheet.Solved
+		said string
+		err  error
+	}
+	work := func(i int) (a answer) {
+		if a.Problem, a.Solution, a.err = solved(m.cmd, m.words[i]); a.err == nil {
+			a.said = say(i, a.Solved)
+		}
+		return a
+	}
+	alone := func(i int) bool { return m.words[i] == "-" } // standard input has an order of its own
+	return inOrder(len(m.words), alone, work, func(a answer) error {
+		if a.err != nil {
+			m.faults = append(m.faults, a.err)
+			return nil
+		}
+		m.refused = m.refused || sound(a.Solution) != nil
+		return take(a.Solved, a.said)
+	})
+}
+
+// worst is the worst of what came of the problems: all faults, or that a frame is refused.
+func (m *many) worst() error {
+	if len(m.faults) == 0 && m.refused {
+		return errNo
+	}
+	return errors.Join(m.faults...)
+}
+
+// A finished is what came of a job, or the value with which it panicked.
+type finished[R any] struct {
+	result R
+	fault  any
+}
+
+// inOrder does the jobs 0 to n-1 on all processors and hands what comes of them to take in their order, each as soon as all
+// before it are taken. Jobs that are alone are done one at a time in their order. So that memory is bounded whatever n is, a
+// job is not begun before all but the last few are taken. An error of take ends it; a panic of a job is one of the caller.
+func inOrder[R any](n int, alone func(i int) bool, work func(i int) R, take func(R) error) error {
+	begun := make(chan chan finished[R], 2*runtime.GOMAXPROCS(0))
+	ended := make(chan struct{})
+	defer close(ended)
+	go func() {
+		defer close(begun)
+		for i := range n {
+			one := make(chan finished[R], 1)
+			select {
+			case begun <- one:
+			case <-ended:
+				return
+			}
+			if alone(i) {
+				one <- finish(work, i)
+				continue
+			}
+			go func() { one <- finish(work, i) }()
+		}
+	}()
+	for one := range begun {
+		f := <-one
+		if f.fault != nil {
+			panic(f.fault)
+		}
+		if err := take(f.result); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// finish does a job and catches its panic.
+func finish[R any](work func(i int) R, i int) (f finished[R]) {
+	defer func() { f.fault = recover() }()
+	f.result = work(i)
+	return f
+}
