@@ -12,6 +12,9 @@ import (
 // withoutName is a line without what stands before an equals sign: nothing, the name asked for, or its first word, as in
 // RB = 20.5, M = 8 and = 8. In its place stand blanks, so that the place of a fault stays what it is.
 func (q Asked) withoutName(line string) string {
+	if _, after, whole := strings.Cut(line, q.Name+" ="); whole { // a name may hold an equals sign itself
+		return strings.Repeat(" ", len(line)-len(after)) + after
+	}
 	name, _, found := strings.Cut(line, "=")
 	first, _, _ := strings.Cut(strings.ReplaceAll(q.Name, "(", " "), " ")
 	name = strings.TrimSpace(name)
