@@ -197,7 +197,10 @@ func caught(q Question, ids []string) string {
 			}
 		}
 	}
-	if q.Member != statics.None {
+	switch {
+	case q.Shape():
+		return "Hold the shape against the load: V falls or rises as the load says, and M as V says."
+	case q.Member != statics.None:
 		return habits[slip.Internal]
 	}
 	return habits[slip.Algebra]

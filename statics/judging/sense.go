@@ -12,7 +12,7 @@ import (
 // withoutName is a line without what stands before an equals sign: nothing, the name asked for, or its first word, as in
 // RB = 20.5, M = 8 and = 8. In its place stand blanks, so that the place of a fault stays what it is.
 func (q Asked) withoutName(line string) string {
-	if _, after, whole := strings.Cut(line, q.Name+" ="); whole { // a name may hold an equals sign itself
+	if after, whole := strings.CutPrefix(strings.TrimLeft(line, " "), q.Name+" ="); whole { // a name may hold an equals sign itself
 		return strings.Repeat(" ", len(line)-len(after)) + after
 	}
 	name, _, found := strings.Cut(line, "=")
