@@ -39,9 +39,15 @@ func (p *painter) hasRoom(a figure.Arrow) bool {
 		ray = a.Toward
 	}
 	at := p.spot(a.At)
-	if !a.Beside.IsZero() {
-		at = p.beside(at, a.Beside, ray)
+	if a.Beside.IsZero() {
+		return p.outward(a, at, ray)
 	}
+	// A row off its line, or two, where that row is taken.
+	return p.outward(a, p.beside(at, a.Beside, ray, 2), ray) || p.outward(a, p.beside(at, a.Beside, ray, 4), ray)
+}
+
+// outward draws an arrow outward along a ray, if there is room.
+func (p *painter) outward(a figure.Arrow, at spot, ray figure.Direction) bool {
 	if ray.Level() || ray.Upright() {
 		return p.straight(a, at, ray)
 	}
@@ -60,11 +66,11 @@ func (p *painter) passes(a figure.Arrow, to figure.Position) bool {
 	})
 }
 
-// beside is a place close on that side of a point, its arrow's own line, from which an arrow finds free cells along a ray,
-// past what stands perpendicular to it.
-func (p *painter) beside(at spot, side, ray figure.Direction) spot {
+// beside is a place on that side of a point, so many cell widths off its arrow's own line, from which an arrow finds free cells
+// along a ray, past what stands perpendicular to it.
+func (p *painter) beside(at spot, side, ray figure.Direction, off float64) spot {
 	dc, dr := cellStep(ray)
-	c, r := at.by(side, 2).cell()
+	c, r := at.by(side, off).cell()
 	for slide := range skip {
 		free := true
 		for i := 1; i < p.reach(dc) && free; i++ {
