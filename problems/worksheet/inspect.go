@@ -15,7 +15,12 @@ import (
 // determinate, which forces equilibrium cannot give and how the frame can move; of a determinate one, how tidy its answers
 // are, how long its plan, and which slips its numbers would hide.
 func Inspect(p *problems.Problem, s *statics.Solution, o Options) string {
-	d := inspection{newDocument(p, s, o.ASCII)}
+	return inspected(p, s, o.ASCII).asText(o)
+}
+
+// inspected is all that Inspect says, not set in lines yet.
+func inspected(p *problems.Problem, s *statics.Solution, ascii bool) inspection {
+	d := inspection{newDocument(p, s, ascii)}
 	d.title(oneLine(d.p.Title))
 	counting(d).write()
 	for _, w := range d.p.Warnings {
@@ -23,7 +28,7 @@ func Inspect(p *problems.Problem, s *statics.Solution, o Options) string {
 	}
 	if s.Count.Determinacy() != statics.Determinate {
 		refusal(d).write()
-		return d.asText(o)
+		return d
 	}
 	d.item("Answers    ", d.tidiness())
 	d.item("Grade      ", d.gradeText())
@@ -33,7 +38,7 @@ func Inspect(p *problems.Problem, s *statics.Solution, o Options) string {
 	}
 	d.untidy()
 	d.planning()
-	return d.asText(o)
+	return d
 }
 
 // inspection says what there is to say of a frame beyond its count.

@@ -114,8 +114,9 @@ func every(t *testing.T, test func(t *testing.T, p *problems.Problem, s *statics
 func TestLines(t *testing.T) {
 	t.Parallel()
 	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
+		said := map[bool]inspection{false: inspected(p, s, false), true: inspected(p, s, true)}
 		for _, o := range []Options{{}, {Width: 60}, {Width: 60, ASCII: true}, {ASCII: true}, {Width: 200}} {
-			for _, text := range []string{Text(One(p, s), o), Inspect(p, s, o)} {
+			for _, text := range []string{Text(One(p, s), o), said[o.ASCII].asText(o)} {
 				checkLines(t, text, o)
 			}
 		}
