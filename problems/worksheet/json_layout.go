@@ -14,7 +14,7 @@ type field struct{ name, value string }
 
 // object is an object over several lines; depth is that of the line on which it begins.
 func object(depth int, fields []field) string {
-	var lines []string
+	lines := make([]string, 0, len(fields))
 	for _, f := range fields {
 		lines = append(lines, quote(f.name)+": "+f.value)
 	}
@@ -35,7 +35,7 @@ func block(open, shut string, depth int, lines []string) string {
 
 // inline is an object on one line.
 func inline(fields ...field) string {
-	var all []string
+	all := make([]string, 0, len(fields))
 	for _, f := range fields {
 		all = append(all, quote(f.name)+": "+f.value)
 	}
@@ -47,7 +47,7 @@ func row(elements []string) string { return "[" + strings.Join(elements, ", ") +
 
 // texts is a list of strings on one line.
 func texts(all []string) string {
-	var elements []string
+	elements := make([]string, 0, len(all))
 	for _, s := range all {
 		elements = append(elements, quote(s))
 	}
@@ -56,6 +56,9 @@ func texts(all []string) string {
 
 // quote is s as a JSON string. Signs such as < and & stand for themselves.
 func quote(s string) string {
+	if !strings.ContainsFunc(s, marked) {
+		return `"` + s + `"`
+	}
 	var b strings.Builder
 	e := json.NewEncoder(&b)
 	e.SetEscapeHTML(false)
@@ -64,5 +67,8 @@ func quote(s string) string {
 	}
 	return strings.TrimSuffix(b.String(), "\n")
 }
+
+// marked reports whether a character may need an escape in a JSON string.
+func marked(c rune) bool { return c < ' ' || c > '~' || c == '"' || c == '\\' }
 
 func number(n int) string { return strconv.Itoa(n) }

@@ -12,6 +12,9 @@ import (
 // sets the direction of writing, takes no width, or ends a line or paragraph (Unicode's classes Cc, Cf, Zl and Zp). No
 // text of a problem may have one but the tab and the ends of its lines.
 func Hidden(c rune) bool {
+	if c <= unicode.MaxASCII {
+		return c < ' ' || c == 0x7f
+	}
 	return unicode.In(c, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp)
 }
 

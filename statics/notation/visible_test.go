@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"strings"
 	"testing"
+	"unicode"
 	"unicode/utf8"
 
 	"pgregory.net/rapid"
@@ -47,4 +48,14 @@ func TestVisibleOfAnyText(t *testing.T) {
 			t.Fatalf("%q comes back from JSON as %q: %v", text, back, err)
 		}
 	})
+}
+
+// What is hidden goes by Unicode's classes, also where that is decided without looking them up.
+func TestHiddenByClass(t *testing.T) {
+	t.Parallel()
+	for c := rune(0); c <= unicode.MaxRune; c++ {
+		if got, want := Hidden(c), unicode.In(c, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp); got != want {
+			t.Errorf("%U: hidden %v, want %v", c, got, want)
+		}
+	}
 }
