@@ -30,8 +30,12 @@ func (p *planner) optionFor(v *view, r reach) *option {
 // HasSumForOne reports whether some sum of a free body, about whatever point or along whatever line, has just one unknown
 // (S11).
 func (a *Assembly) HasSumForOne(b FreeBody, known func(force int) bool) bool {
+	forces := a.ForcesOn(b)
+	if !slices.ContainsFunc(forces, func(i int) bool { return !known(i) }) {
+		return false
+	}
 	p := &planner{a: a, known: make([]bool, len(a.Forces))}
-	for _, i := range a.ForcesOn(b) {
+	for _, i := range forces {
 		p.known[i] = known(i)
 	}
 	v := &view{FreeBody: b}

@@ -23,7 +23,8 @@ func newSolve() *cobra.Command {
 			"as svg one figure of it. Several problems stand one after the other; as json they are a list. A folder stands for\n" +
 			"the problem files in it. In the JSON a force's value is along the unit vector of its direction; along itself is\n" +
 			"unscaled: [3, 4], not [0.6, 0.8]. A frame that is not determinate is refused with the reason, and the exit code\n" +
-			"is 1; it is 2 if a problem cannot be read.",
+			"is 1; it is 2 if a problem cannot be read. Documents of more than 60 parts have no figures: --figure and --step\n" +
+			"draw them, but not all parts apart.",
 		Args: someProblems,
 		RunE: func(cmd *cobra.Command, words []string) error {
 			all := named(cmd, words)

@@ -46,6 +46,7 @@ func seen(p *problems.Problem) *problems.Problem {
 // unless only what is given is asked for.
 func (d *document) solution(o Options) {
 	d.opening(o.has("given"))
+	drawing{d}.leaveOut()
 	determinate := d.Count.Determinacy() == statics.Determinate
 	if o.has("given") {
 		given{d}.write()

@@ -30,6 +30,9 @@ var Figures = []string{"given", "whole", "bodies", "forces", "N", "V", "M", "mot
 func SVG(p *problems.Problem, s *statics.Solution, name string) ([]byte, error) {
 	d := drawing{newDocument(p, s, false)}
 	d.pictures = true
+	if many := len(d.Parts); many > mostDrawn && (name == "bodies" || name == "forces") {
+		return nil, fmt.Errorf("the frame has %d parts, and beyond %d there is %w of all apart: --step N draws the free body of step N", many, mostDrawn, ErrNoFigure)
+	}
 	switch name {
 	case "given":
 		d.given()
@@ -129,6 +132,21 @@ func (d drawing) given() {
 		return
 	}
 	d.draw(figure.OfFrame(&d.Frame, d.options()), figure.Describe(d.Assembly, d.options()))
+}
+
+// mostDrawn is the number of parts beyond which a document leaves its figures out: on a page that of the frame could not be
+// read, and those of the free bodies would fill hundreds. No figure shows more parts apart either.
+const mostDrawn = 60
+
+// leaveOut leaves the figures of a large frame out, and says how to have them.
+func (d drawing) leaveOut() {
+	if d.pictures && len(d.Parts) > mostDrawn {
+		d.pictures = false
+		d.blank()
+		d.prose(fmt.Sprintf("The frame has %d parts, and beyond %d a document has no figures, since they could not be read on a page. "+
+			"As images of their own they are drawn by unpin solve with --as svg and --figure given, whole, N, V or M, and by --step N, "+
+			"the free body of step N.", len(d.Parts), mostDrawn))
+	}
 }
 
 // mostApart is the number of parts that are drawn apart in one figure; of more, each has its own.

@@ -1,10 +1,10 @@
 package worksheet
 
 // press makes pages of the document. Where its last page would hold but a few lines, smaller figures save it, or else more is
-// brought over to it from the page before.
+// brought over to it from the page before. Of a long document a page more or less is not worth setting it again.
 func (c *composer) press() [][]placed {
 	pages := c.compose(1)
-	if !c.isStub(pages) {
+	if !c.isStub(pages) || len(pages) > longDocument {
 		return pages
 	}
 	size := 1.0
@@ -22,6 +22,9 @@ func (c *composer) press() [][]placed {
 	c.broken = 0
 	return pages
 }
+
+// longDocument is a number of pages.
+const longDocument = 100
 
 // stub is the share of a page that is filled on a last page with little on it, and half the least share of the page before
 // that.

@@ -163,37 +163,55 @@ func (d *draft) spreadText(s *spreadLoad, before []spreadLoad) {
 
 // levelled puts projections that adjoin on one line, the outermost of theirs.
 func levelled(list []spreadLoad) []spreadLoad {
-	for range list { // each pass carries a level one further along a chain
-		for i := range list {
-			for j := range list {
-				levelPair(&list[i], &list[j])
+	var raised []*spreadLoad
+	for i := range list {
+		if list[i].Projected {
+			raised = append(raised, &list[i])
+		}
+	}
+	for moved := true; moved; { // each pass carries a level one further along a chain, outward only
+		moved = false
+		for _, a := range raised {
+			for _, b := range raised {
+				moved = levelPair(a, b) || moved
 			}
 		}
 	}
 	return list
 }
 
-// levelPair moves a to the line of b if that lies further out and the two adjoin.
-func levelPair(a, b *spreadLoad) {
-	if !a.Projected || !b.Projected || a.Outward() != b.Outward() {
-		return
+// levelPair moves one projection to the line of another if that lies further out and the two adjoin, and reports whether it
+// did.
+func levelPair(a, b *spreadLoad) bool {
+	if a.To.X != b.From.X && b.To.X != a.From.X && a.To.Y != b.From.Y && b.To.Y != a.From.Y {
+		return false // this is quicker told
 	}
 	out := a.Outward()
+	if out != b.Outward() {
+		return false
+	}
 	if out.Upright() {
 		if (a.To.X == b.From.X || b.To.X == a.From.X) && (b.From.Y-a.From.Y)*out.Y > 0 {
 			a.From.Y, a.To.Y = b.From.Y, b.From.Y
+			return true
 		}
-		return
+		return false
 	}
 	if (a.To.Y == b.From.Y || b.To.Y == a.From.Y) && (b.From.X-a.From.X)*out.X > 0 {
 		a.From.X, a.To.X = b.From.X, b.From.X
+		return true
 	}
+	return false
 }
 
 // joined makes one of two loads where the second goes on in the line, sense and steepness of the first.
 func joined(list []spreadLoad) []spreadLoad {
-	for i := 0; i < len(list); i++ {
-		for j := 0; j < len(list); j++ {
+	begins := map[Position][]int{}
+	for j, s := range list {
+		begins[s.From] = append(begins[s.From], j)
+	}
+	for i := range list {
+		for _, j := range begins[list[i].To] {
 			if i != j && goesOn(list[i], list[j]) {
 				list[i].To, list[i].last = list[j].To, list[j].last
 				list = append(list[:j], list[j+1:]...)
