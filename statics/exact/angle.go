@@ -16,7 +16,7 @@ func Cos(deg Num) Num { return Sin(Int(90).Sub(deg)) }
 // Sin is the sine of an angle in degrees, exact where Cos is.
 func Sin(deg Num) Num {
 	if !deg.IsRational() {
-		deg = deg.approx(maxTerminating).MarkInexact()
+		deg = deg.Rounded(maxTerminating).MarkInexact()
 	}
 	halfTurn := wholeRatio(big.NewInt(180))
 	halves := deg.r().mul(halfTurn.inv()).floor()
@@ -60,7 +60,7 @@ func sinSeries(x rational) Num { return inexact(x.mul(evenSeries(x, 2))) }
 func cosSeries(x rational) Num { return inexact(evenSeries(x, 1)) }
 
 // inexact is r to 34 significant digits, marked.
-func inexact(r rational) Num { return fraction(r).approx(inexactDigits).MarkInexact() }
+func inexact(r rational) Num { return fraction(r).Rounded(inexactDigits).MarkInexact() }
 
 func radians(deg rational) rational {
 	pi, _ := new(big.Rat).SetString(piDigits)

@@ -128,7 +128,7 @@ func TestAnglesOutsideTheSetAreMarked(t *testing.T) {
 	if x := Sin(Int(30).MarkInexact()); !x.Inexact() || x.String() != "1/2" {
 		t.Errorf("the sine of an inexact 30° is %v, marked %t", x, x.Inexact())
 	}
-	want := Sin(num(t, "15*sqrt(2)").approx(40))
+	want := Sin(num(t, "15*sqrt(2)").Rounded(40))
 	if got := Sin(num(t, "15*sqrt(2)")); !got.Equal(want) {
 		t.Errorf("sin (15√2)° = %v, want %v", got, want)
 	}

@@ -67,8 +67,8 @@ func (a Num) Mul(b Num) Num {
 	}
 	ts, us := a.terms(), b.terms()
 	if len(ts)*len(us) > maxProducts {
-		p := a.approx(maxTerminating).Mul(b.approx(maxTerminating))
-		return p.approx(inexactDigits).MarkInexact()
+		p := a.Rounded(maxTerminating).Mul(b.Rounded(maxTerminating))
+		return p.Rounded(inexactDigits).MarkInexact()
 	}
 	products := make([]root, 0, len(ts)*len(us))
 	for _, t := range ts {

@@ -71,7 +71,7 @@ func (p Poly) bound() Num {
 		largest = Max(largest, c.Abs())
 	}
 	// Three digits of each tell the ratio to within a hundredth.
-	ratio, _ := largest.approx(3).Quo(p[p.Degree()].Abs().approx(3))
+	ratio, _ := largest.Rounded(3).Quo(p[p.Degree()].Abs().Rounded(3))
 	bits := uint(ratio.Floor().BitLen()) + 2
 	return fraction(wholeRatio(new(big.Int).Lsh(one, bits)))
 }
@@ -153,9 +153,9 @@ func (p Poly) refine(s span) Num {
 		if s.lo.Sign() != s.hi.Sign() || s.lo.IsZero() {
 			continue
 		}
-		x := s.hi.approx(inexactDigits)
+		x := s.hi.Rounded(inexactDigits)
 		narrowest := s.lo.Abs().scale(pow10(-2 * inexactDigits))
-		if x.Equal(s.lo.approx(inexactDigits)) || s.hi.Sub(s.lo).Cmp(narrowest) < 0 {
+		if x.Equal(s.lo.Rounded(inexactDigits)) || s.hi.Sub(s.lo).Cmp(narrowest) < 0 {
 			return x
 		}
 	}

@@ -109,7 +109,7 @@ func withRoots(r rational, ts []root, inexact bool) Num {
 	}
 	roots = slices.DeleteFunc(roots, func(t root) bool { return t.q.isZero() })
 	if len(roots) > maxRoots {
-		return number(r, roots, inexact).approx(inexactDigits).MarkInexact()
+		return number(r, roots, inexact).Rounded(inexactDigits).MarkInexact()
 	}
 	return number(r, roots, inexact)
 }

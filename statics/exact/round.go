@@ -93,9 +93,9 @@ func (a Num) ToDecimal(places int32) decimal.Decimal {
 	return decimal.NewFromBigInt(a.rounded(n), int32(-n))
 }
 
-// approx is a rounded half away from zero to sig significant digits, with its
-// mark.
-func (a Num) approx(sig int) Num {
+// Rounded is a rounded half away from zero to sig significant digits, with its
+// mark; it is the number that Figures writes.
+func (a Num) Rounded(sig int) Num {
 	if a.IsZero() {
 		return a
 	}

@@ -74,7 +74,7 @@ func (a Num) sqrtApprox() Num {
 	places := 2*inexactDigits - a.exponent()/2
 	square := a.rounded(2 * places)
 	r := wholeRatio(square.Sqrt(square)).mul(pow10(-places))
-	return fraction(r).approx(inexactDigits).MarkInexact()
+	return fraction(r).Rounded(inexactDigits).MarkInexact()
 }
 
 // squaresMod64 has a bit for each of the twelve squares modulo 64.

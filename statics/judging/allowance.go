@@ -30,7 +30,7 @@ func forceOf(a *statics.Assembly, t statics.Term, values []exact.Num) (force, ra
 
 // onlyLong is half a unit in the third figure of a number that does not end within three figures, else 0.
 func onlyLong(x exact.Num) exact.Num {
-	if x.IsZero() || exact.MustParse(x.Figures(3)).Equal(x) {
+	if x.IsZero() || x.Rounded(3).Equal(x) {
 		return exact.Num{}
 	}
 	return thirdFigure(x)

@@ -1,7 +1,5 @@
 package judging
 
-import "unpin/statics/exact"
-
 // The rules of judging, in their order.
 
 // Verdict judges a typed value.
@@ -74,6 +72,6 @@ func (c *Case) near(v Typed) bool {
 
 // Coarse reports whether v is the truth rounded to two figures, where it has more.
 func (c *Case) Coarse(v Typed) bool {
-	rounded := exact.MustParse(c.Truth.Figures(2))
+	rounded := c.Truth.Rounded(2)
 	return !rounded.Equal(c.Truth) && v.Value.Equal(rounded)
 }
