@@ -56,11 +56,7 @@ const farBar = 0.25
 
 // barred is what it costs that a member runs across the way out of a point, so that an arrow there would seem to act on it.
 func (d *draft) barred(at Position, toward Direction) float64 {
-	all := noBounds
-	for _, k := range d.Strokes {
-		all = all.with(bounds{k.From, k.From}).with(bounds{k.To, k.To})
-	}
-	far := farBar * all.longer()
+	far := farBar * d.extent().longer()
 	way := Drawn{From: at, To: Position{at.X + far*toward.X, at.Y + far*toward.Y}}
 	for _, k := range d.Strokes {
 		if bar := (Drawn{From: k.From, To: k.To}); k.Role == MemberLine && bar.reach(at) > 1e-6*far && bar.Gap(way, 1) == 0 {

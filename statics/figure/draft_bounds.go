@@ -37,6 +37,15 @@ func (b bounds) holds(p Position) bool {
 	return p.X >= b.low.X && p.X <= b.high.X && p.Y >= b.low.Y && p.Y <= b.high.Y
 }
 
+// extent is the rectangle around what is drawn of the members.
+func (d *draft) extent() bounds {
+	all := noBounds
+	for _, k := range d.Strokes {
+		all = all.with(bounds{k.From, k.From}).with(bounds{k.To, k.To})
+	}
+	return all
+}
+
 // An offset is how far something is moved in the frame, or how fast.
 type offset struct{ X, Y float64 }
 

@@ -73,10 +73,7 @@ func (d *draft) leaves(s Spread) bool {
 	if s.Toward.Y < 0 {
 		return false
 	}
-	all := noBounds
-	for _, k := range d.Strokes {
-		all = all.with(bounds{k.From, k.From}).with(bounds{k.To, k.To})
-	}
+	all := d.extent()
 	x, y := s.From.X+s.To.X-all.low.X-all.high.X, s.From.Y+s.To.Y-all.low.Y-all.high.Y
 	return x*s.Toward.X+y*s.Toward.Y > 0
 }

@@ -75,11 +75,7 @@ const symbolShare = 0.09
 
 // passing is what it costs that a member which does not end at a point passes where a symbol on that side of it would stand.
 func (d *draft) passing(at Position, toward Direction) float64 {
-	all := noBounds
-	for _, k := range d.Strokes {
-		all = all.with(bounds{k.From, k.From}).with(bounds{k.To, k.To})
-	}
-	size := symbolShare * all.longer()
+	size := symbolShare * d.extent().longer()
 	for _, k := range d.Strokes {
 		if k.From == at || k.To == at {
 			continue
