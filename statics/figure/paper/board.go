@@ -22,7 +22,6 @@ type board struct {
 	layers    [layerCount][]Mark
 	bounds    rect    // of all that is drawn
 	solid     []shape // what no label may stand on, nor an arrow that can move
-	crossing  []shape // fine lines, which a label had better not cross
 	lettered  []rect  // the labels
 	solidAt   near    // where the solid shapes are
 	lettersAt near    // where the labels are
@@ -98,15 +97,4 @@ func (p *board) isClear(b rect) bool {
 func (p *board) growth(b rect) float64 {
 	all := p.bounds.with(b)
 	return growing * (all.width() - p.bounds.width() + all.height() - p.bounds.height())
-}
-
-// across is what it costs that a label stands on fine lines.
-func (p *board) across(b rect) float64 {
-	cost := 0.0
-	for i := range p.crossing {
-		if p.crossing[i].meetsRect(b) {
-			cost += onLine
-		}
-	}
-	return cost
 }

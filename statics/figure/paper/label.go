@@ -41,7 +41,6 @@ const (
 	wrongSide   = 9.0
 	offCorner   = 2.0
 	otherNearer = 9.0
-	onLine      = 6.0
 	notNearest  = 1000.0 // nearer to another arrow
 	growing     = 0.08   // for each point by which the sheet grows
 )
@@ -88,7 +87,7 @@ func (l *lettering) settle(w want, index int) rect {
 			if !l.isNearest(w, c.rect) {
 				cost += notNearest
 			}
-			if cost += l.mistakable(w, index, c.rect) + l.crossed(w, c.rect) + l.across(c.rect); cost < least {
+			if cost += l.mistakable(w, index, c.rect) + l.crossed(w, c.rect); cost < least {
 				best, least = c.rect, cost
 			}
 		}

@@ -102,7 +102,7 @@ func newTriangle(middle Place, along figure.Direction, scale, side float64, s fi
 // isRoom reports whether a triangle and its numbers meet nothing.
 func (p *layout) isRoom(t *slopeTriangle) bool {
 	nowhere := Place{math.Inf(1), 0}
-	return p.isFree(newShape(t.corners...), nowhere) && p.isClear(t.rects[0]) && p.isClear(t.rects[1]) && p.across(t.rects[0])+p.across(t.rects[1]) == 0
+	return p.isFree(newShape(t.corners...), nowhere) && p.isClear(t.rects[0]) && p.isClear(t.rects[1])
 }
 
 func (p *layout) drawTriangle(t *slopeTriangle) {
