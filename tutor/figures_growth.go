@@ -145,9 +145,7 @@ func (d Figures) knownStations(member int, stations []statics.Station, n statics
 // knownStretch reports whether all that is asked about a stretch is settled.
 func (d Figures) knownStretch(member int, p statics.Stretch, stations []statics.Station, known []bool, n statics.Quantity) bool {
 	for i, st := range stations {
-		from, until := st.At.Cmp(p.From), st.At.Cmp(p.Until)
-		within := from > 0 && until < 0 || from == 0 && st.Side != statics.Before || until == 0 && st.Side != statics.After
-		if within && !passing(st, n) && !known[i] {
+		if holds(p, st) && !passing(st, n) && !known[i] {
 			return false
 		}
 	}
