@@ -26,6 +26,7 @@ require (
 	github.com/rivo/uniseg v0.4.7 // indirect
 	github.com/xo/terminfo v0.0.0-20220910002029-abceb7e1c41e // indirect
 	golang.org/x/text v0.23.0 // indirect
+	golang.org/x/xerrors v0.0.0-20200804184101-5ec99f83aff1 // indirect
 )
 
 require (
@@ -39,7 +40,9 @@ require (
 	github.com/fsnotify/fsnotify v1.10.1
 	github.com/goccy/go-yaml v1.19.2
 	github.com/hinshun/vt10x v0.0.0-20220301184237-5011da428d02
+	github.com/makiuchi-d/gozxing v0.1.1
 	github.com/mattn/go-isatty v0.0.20
+	github.com/piglig/go-qr v1.1.0
 	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
 	golang.org/x/sys v0.36.0
 	gonum.org/v1/gonum v0.17.0
