@@ -39,6 +39,16 @@ func (d Diagram) Section(x exact.Num, side Side) (InternalForces, bool) {
 	return InternalForces{}, false
 }
 
+// StretchFrom is the stretch in which a station lies, or that begins there; at the member's end, the last.
+func (d Diagram) StretchFrom(st Station) Stretch {
+	for _, p := range d.Stretches {
+		if st.At.Cmp(p.Until) < 0 {
+			return p
+		}
+	}
+	return d.Stretches[len(d.Stretches)-1]
+}
+
 // Stations lists the critical points of the member in order (S14). Where the values step there are two, before and after.
 func (d Diagram) Stations() []Station {
 	var all []Station

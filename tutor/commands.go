@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
@@ -51,7 +52,7 @@ func help(l *Lesson, q Question, asking bool) Reply {
 		"Type a number, a fraction or an expression, with a unit and a sense if you like: 9.5, 45/8, 0.5*6*4, 12000 N, 15 down.",
 	}
 	if asking && takesFunction(l.about, q) {
-		lines = append(lines, "For the whole stretch "+l.about.stretchName(q.Member, stretchOf(l.about, q))+" you may type "+functionForm(l.about, q)+".")
+		lines = append(lines, "For the whole stretch "+problems.StretchName(l.about.solution, q.Member, stretchOf(l.about, q))+" you may type "+functionForm(l.about, q)+".")
 	}
 	for _, c := range commands {
 		switch {

@@ -5,6 +5,7 @@ import (
 	"regexp"
 	"strings"
 
+	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
@@ -156,7 +157,7 @@ func stretchLines(m *matter, q Question) []string {
 	if !takesFunction(m, q) {
 		return nil
 	}
-	return []string{"On " + m.stretchName(q.Member, stretchOf(m, q)) + ": type values, or " + functionForm(m, q) + "."}
+	return []string{"On " + problems.StretchName(m.solution, q.Member, stretchOf(m, q)) + ": type values, or " + functionForm(m, q) + "."}
 }
 
 // functionForm is how a function is typed.

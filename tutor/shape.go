@@ -2,38 +2,17 @@ package tutor
 
 import (
 	"fmt"
-	"slices"
 	"strconv"
 	"strings"
 
+	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
-	"unpin/statics/notation"
 )
 
 // A diagram is more than its critical values. The place where the shear is zero is asked before the moment there; from the
 // level terms on, the values of a member come after the shape of each stretch, by its degree and the way it curves.
-
-// zeroQuestion asks where the shear is zero within the stretch that holds station st.
-func (sc script) zeroQuestion(d statics.Diagram, st statics.Station) Question {
-	p := d.Stretches[slices.IndexFunc(d.Stretches, func(p statics.Stretch) bool { return st.At.Cmp(p.Until) < 0 })]
-	return Question{
-		Kind:    ZeroPlace,
-		Name:    fmt.Sprintf("x of V = 0 in %s", sc.about.stretchName(d.Member, p)),
-		Dim:     notation.Length,
-		Step:    statics.None,
-		Member:  d.Member,
-		Station: st,
-		Stretch: p,
-		truth:   st.At,
-	}
-}
-
-// stretchName is BC from 2.4 to 7.2.
-func (m *matter) stretchName(member int, p statics.Stretch) string {
-	return m.solution.Frame.Members[member].Name + " from " + placeText(p.From) + " to " + placeText(p.Until)
-}
 
 // shapeQuestions ask for the degree of V and M on each stretch, where M curves for the way its slope goes, and at last
 // where M peaks.
@@ -44,7 +23,7 @@ func (sc script) shapeQuestions(d statics.Diagram) []Question {
 			poly := []exact.Poly{statics.ShearForce: p.V, statics.BendingMoment: p.M}[q]
 			ask := func(kind Kind, word string, truth int) {
 				all = append(all, Question{
-					Kind: kind, Name: word + " of " + q.Letter() + " in " + sc.about.stretchName(d.Member, p), Step: statics.None,
+					Kind: kind, Name: word + " of " + q.Letter() + " in " + problems.StretchName(sc.about.solution, d.Member, p), Step: statics.None,
 					Member: d.Member, Stretch: p, Quantity: q, truth: exact.Int(int64(truth)),
 				})
 			}
@@ -54,9 +33,9 @@ func (sc script) shapeQuestions(d statics.Diagram) []Question {
 			}
 		}
 	}
-	for _, st := range d.Stations() {
-		if st.Found {
-			all = append(all, sc.zeroQuestion(d, st))
+	for _, item := range problems.SectionItems(sc.about.solution, d) {
+		if item.Place {
+			all = append(all, zeroQuestion(item))
 		}
 	}
 	return all

@@ -5,8 +5,8 @@ import (
 	"slices"
 	"strings"
 
+	"unpin/problems"
 	"unpin/statics"
-	"unpin/statics/notation"
 	"unpin/statics/slip"
 	"unpin/statics/wording"
 	"unpin/tutor/record"
@@ -81,24 +81,18 @@ func (m *matter) results(along bool) []string {
 
 // largest says where N, V or M is largest, whatever its sign; of equal ones the first. It is empty where that is zero.
 func (m *matter) largest(q statics.Quantity) string {
-	var best Question
+	var best problems.Item
 	for _, d := range m.solution.Diagrams {
-		if d.Withheld {
-			continue
-		}
-		stations := d.Stations()
-		for i, st := range stations {
-			value := st.Of(q)
-			if value.Abs().Cmp(best.truth.Abs()) > 0 {
-				best = Question{Kind: SectionPart, Name: m.sectionName(d.Member, q, st.At, sideWord(stations, i, q)), Member: d.Member,
-					Dim: [...]notation.Dimension{notation.Force, notation.Force, notation.Moment}[q], Quantity: q, Station: st, truth: value}
+		for _, item := range problems.SectionItems(m.solution, d) {
+			if item.Quantity == q && !item.Place && item.Value.Abs().Cmp(best.Value.Abs()) > 0 {
+				best = item
 			}
 		}
 	}
-	if best.truth.IsZero() {
+	if best.Value.IsZero() {
 		return ""
 	}
-	return "largest " + q.Letter() + ": " + m.truthText(best)
+	return "largest " + q.Letter() + ": " + m.truthText(sectionQuestion(best))
 }
 
 // checks lists the sums of the plan that check the work.

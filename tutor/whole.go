@@ -3,6 +3,7 @@ package tutor
 import (
 	"strings"
 
+	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
@@ -94,7 +95,7 @@ func pieceText(q Question) string {
 	if q.Kind == TermSign {
 		return map[bool]string{true: "+", false: "-"}[q.truth.Sign() > 0]
 	}
-	return placeText(q.truth)
+	return problems.PlaceText(q.truth)
 }
 
 // A wholeTerm is a typed term, by the signs of the lesson.
