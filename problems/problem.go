@@ -17,12 +17,13 @@ type Problem struct {
 	Frame       statics.Frame
 	Vary        []Variation // in file order
 	Conventions notation.Conventions
-	Find        []string        // what is to be found, some of "reactions", "pins", "diagrams"; all of them where the file does not say
-	Grade       int             // 1 (gentle) to 6 (hard); 0 where the file does not say
-	Skills      []string        // names from Skills
-	Entries     []wording.Entry // the loads as written; statics.Load.Entry is an index into it
-	Warnings    []string        // what is legal but likely a mistake, a sentence each
-	Where       []Condition     // what the numbers of variants keep to, in file order
+	Settled     notation.Preferences // the conventions that the file itself settles
+	Find        []string             // what is to be found, some of "reactions", "pins", "diagrams"; all of them where the file does not say
+	Grade       int                  // 1 (gentle) to 6 (hard); 0 where the file does not say
+	Skills      []string             // names from Skills
+	Entries     []wording.Entry      // the loads as written; statics.Load.Entry is an index into it
+	Warnings    []string             // what is legal but likely a mistake, a sentence each
+	Where       []Condition          // what the numbers of variants keep to, in file order
 
 	source      *source  // the file
 	tree        *node    // what is in it
@@ -58,6 +59,11 @@ func (p *Problem) In(c notation.Conventions) *Problem {
 		other.fillTexts()
 	}
 	return &other
+}
+
+// Under is the problem in the conventions of a course, as far as its own file settles none.
+func (p *Problem) Under(course notation.Preferences) *Problem {
+	return p.In(p.Settled.Over(course.Over(p.Conventions)))
 }
 
 // Style is how texts about the problem are written: in its conventions and units.

@@ -24,21 +24,11 @@ const (
 // Read reads a problem file that is called name. The error is a *Faults with all that is wrong.
 func Read(name string, data []byte) (*Problem, error) {
 	r := newReader(name)
-	if len(data) > maxBytes {
-		r.source = &source{lines: []string{""}}
-		r.fault(mark{1, 1, 1}, fmt.Sprintf("the file has more than %d MiB", maxBytes>>20), "A problem takes a few lines; see whether this is the file you meant.")
-		return nil, r.faults.err()
+	tree, err := r.begin(data)
+	if err != nil {
+		return nil, err
 	}
-	src, unclean := newSource(data)
-	r.source, r.problem.source = src, src
-	if unclean != nil {
-		r.faults.add(*unclean)
-		return nil, r.faults.err()
-	}
-	tree, faults := parse(src)
-	for _, f := range faults {
-		r.faults.add(f)
-	}
+	r.problem.source = r.source
 	if r.problem.tree = tree; tree != nil {
 		r.read(tree)
 	}
@@ -48,9 +38,38 @@ func Read(name string, data []byte) (*Problem, error) {
 	return r.problem, nil
 }
 
+// begin reads the bytes of a file as a tree. Faults of its YAML are noted, and the tree may then be nil; what is no text at all
+// is an error.
+func (r *shapeReader) begin(data []byte) (*node, error) {
+	if len(data) > maxBytes {
+		r.source = &source{lines: []string{""}}
+		r.fault(mark{1, 1, 1}, fmt.Sprintf("the file has more than %d MiB", maxBytes>>20), "A problem takes a few lines; see whether this is the file you meant.")
+		return nil, r.faults.err()
+	}
+	src, unclean := newSource(data)
+	if r.source = src; unclean != nil {
+		r.faults.add(*unclean)
+		return nil, r.faults.err()
+	}
+	tree, faults := parse(src)
+	for _, f := range faults {
+		r.faults.add(f)
+	}
+	return tree, nil
+}
+
 // Load reads the problem file at a path. What is wrong in it comes as a *Faults; a file that cannot be opened, as a
 // plain error.
 func Load(path string) (*Problem, error) {
+	data, err := contentOf(path)
+	if err != nil {
+		return nil, err
+	}
+	return Read(path, data)
+}
+
+// contentOf is the file at a path, but no more of it than a problem or a set can have.
+func contentOf(path string) ([]byte, error) {
 	file, err := os.Open(path)
 	if err != nil {
 		return nil, unreadable(path, err)
@@ -59,14 +78,23 @@ func Load(path string) (*Problem, error) {
 	if info, err := file.Stat(); err == nil && info.IsDir() {
 		return nil, fmt.Errorf("%s is a folder: name a problem file in it", notation.Visible(path))
 	}
-	return ReadFrom(path, file)
+	return bounded(path, file)
+}
+
+// bounded is what comes from a file that is called name, but no more of it than a problem or a set can have.
+func bounded(name string, from io.Reader) ([]byte, error) {
+	data, err := io.ReadAll(io.LimitReader(from, maxBytes+1))
+	if err != nil {
+		return nil, unreadable(name, err)
+	}
+	return data, nil
 }
 
 // ReadFrom reads a problem file that is called name from where it comes, and no more of it than a problem can have.
 func ReadFrom(name string, from io.Reader) (*Problem, error) {
-	data, err := io.ReadAll(io.LimitReader(from, maxBytes+1))
+	data, err := bounded(name, from)
 	if err != nil {
-		return nil, unreadable(name, err)
+		return nil, err
 	}
 	return Read(name, data)
 }
@@ -105,6 +133,10 @@ func newReader(name string) *reader {
 func (r *reader) read(tree *node) {
 	if tree.shape != table {
 		r.fault(tree.at, "the file is not a list of fields", "Begin with title: and the problem in a few words.")
+		return
+	}
+	if n := tree.field("problems"); n != nil && tree.field("joints") == nil {
+		r.fault(n.at, "this is a set of problems, not a problem", "Name one of its problems; inspect, vary, sheet and mark take sets.")
 		return
 	}
 	values := r.fields(tree, wholeFile, problemFields)

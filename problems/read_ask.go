@@ -1,6 +1,7 @@
 package problems
 
 import (
+	"fmt"
 	"slices"
 
 	"unpin/statics/notation"
@@ -18,15 +19,8 @@ func (r *shapeReader) ask(n *node) {
 		return
 	}
 	values := r.fields(n, "ask", askFields)
-	for _, name := range notation.ConventionNames() {
-		switch v := values[name]; {
-		case v == nil:
-		case name == "figures":
-			c.Figures = r.whole(v, name, notation.LeastFigures, notation.MostFigures)
-		default:
-			r.convention(v, name)
-		}
-	}
+	r.problem.Settled = r.conventions(values)
+	r.problem.Conventions = r.problem.Settled.Over(*c)
 	if v := values["find"]; v != nil {
 		if r.problem.Find = texts(v.items); len(r.problem.Find) == 0 {
 			r.fault(v.at, "find asks for nothing", "Name what is to be found: [reactions, pins, diagrams], or take find out.")
@@ -34,9 +28,26 @@ func (r *shapeReader) ask(n *node) {
 	}
 }
 
-// convention settles a convention by its word, which the table of fields has let pass.
-func (r *shapeReader) convention(n *node, name string) {
-	if err := r.problem.Conventions.Set(name, n.text); err != nil {
-		r.fault(n.at, err.Error(), "Write one of its words.")
+// conventions are those that the fields of ask settle.
+func (r *shapeReader) conventions(values map[string]*node) (all notation.Preferences) {
+	for _, name := range notation.ConventionNames() {
+		v := values[name]
+		if v == nil {
+			continue
+		}
+		word := v.text
+		if name == "figures" {
+			word = fmt.Sprint(r.whole(v, name, notation.LeastFigures, notation.MostFigures))
+			if word == "0" {
+				continue // told already
+			}
+		}
+		var c notation.Conventions
+		if err := c.Set(name, word); err != nil { // which the table of fields has not let pass
+			r.fault(v.at, err.Error(), "Write one of its words.")
+			continue
+		}
+		all = append(all, notation.Preference{Name: name, Word: c.Word(name)})
 	}
+	return all
 }

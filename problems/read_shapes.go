@@ -90,6 +90,9 @@ func (r *shapeReader) unknownField(key *node, what string, known fields) {
 
 // elsewhere says where a field belongs that stands in the wrong group, or nothing if no group has it.
 func elsewhere(name, what string) string {
+	if slices.Contains([]string{wholeSet, oneTask, setAsk}, what) {
+		return elsewhereInSet(name)
+	}
 	if what != wholeFile {
 		if f, ok := problemFields.find(name); ok {
 			return fmt.Sprintf("It belongs at the top of the file, as in %s: %s", f.name, f.like)

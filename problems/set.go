@@ -1,0 +1,76 @@
+package problems
+
+import (
+	"time"
+
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+)
+
+// A Set is the problems of one paper, as its file names them, checked. It is not changed after reading.
+type Set struct {
+	Name     string // the file's name without folder and ending
+	ID       string // what it is called in lists; the numbers of copies depend on it
+	Title    string
+	Course   string
+	Seed     string               // a secret, from which the numbers of copies are drawn; "1" where the file does not say
+	Ask      notation.Preferences // the conventions of the course
+	Level    string               // one of SetLevels, or empty where the file does not say
+	Same     string               // Student or Group: who has numbers of their own
+	Opens    time.Time            // zero where the file does not say, like Closes and Keep
+	Closes   time.Time
+	Minutes  int       // from the start of each student; 0 where the file does not say
+	Keep     time.Time // the last day, at midnight of universal time
+	Scheme   string    // the file with the scheme of marks, as written; may be empty
+	Tasks    []Task    // in the order of the sheet
+	Warnings []string  // what is legal but likely a mistake, a sentence each
+}
+
+// Who has numbers of their own.
+const (
+	Student = "student"
+	Group   = "group"
+)
+
+// A Task is one problem of a set, in the conventions that hold there.
+type Task struct {
+	Solved
+	Word   string    // as the set's file names it
+	Points exact.Num // 0 where the file does not say
+	Find   []string  // what is to be found: words of FindWords, and names; never empty
+}
+
+// mostTasks is how many problems a set can have: a copy's place in the set is one sign of its code.
+const mostTasks = 31
+
+// Points are those of all problems together.
+func (s *Set) Points() exact.Num {
+	sum := exact.Num{}
+	for _, t := range s.Tasks {
+		sum = sum.Add(t.Points)
+	}
+	return sum
+}
+
+// Holds reports whether the text of a file is that of a set: whether it lists problems.
+func Holds(data []byte) bool {
+	src, unclean := newSource(data)
+	if unclean != nil || len(data) > maxBytes {
+		return false
+	}
+	tree, _ := parse(src)
+	if tree == nil {
+		return listsProblems.MatchString(src.text)
+	}
+	return tree.field("problems") != nil
+}
+
+// field is the value of a field of a table, or nil.
+func (n *node) field(name string) *node {
+	for _, e := range n.entries {
+		if e.key.text == name {
+			return e.value
+		}
+	}
+	return nil
+}
