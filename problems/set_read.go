@@ -127,7 +127,7 @@ func (r *setReader) id(n *node) string {
 	case n.text == "":
 		r.fault(n.at, "id is empty", "Write a short name: id: statics-w5.")
 	case odd >= 0:
-		r.fault(n.at, "id is one word of letters, digits, -, _ and .", "Write it like this: id: statics-w5")
+		r.fault(n.at, "id is one word: letters, digits, dots, - and _", "Write it like this: id: statics-w5")
 	case utf8.RuneCountInString(n.text) > maxID:
 		r.fault(n.at, fmt.Sprintf("id has more than %d characters", maxID), "Make it shorter.")
 	}
@@ -222,7 +222,7 @@ const mostPoints = 1000
 
 // points reads what a problem is worth.
 func (r *setReader) points(n *node) exact.Num {
-	v, ok := r.number(n, "points", notation.Any)
+	v, ok := r.number(n, "points", notation.Pure)
 	if ok && (v.Sign() <= 0 || v.Cmp(exact.Int(mostPoints)) > 0) {
 		r.fault(n.at, fmt.Sprintf("points are more than 0 and at most %d, not %s", mostPoints, quoted(n.text)), "Write it like this: points: 10")
 	}
