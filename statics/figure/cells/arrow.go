@@ -42,8 +42,8 @@ func (p *painter) hasRoom(a figure.Arrow) bool {
 	if a.Beside.IsZero() {
 		return p.outward(a, at, ray)
 	}
-	// A row off its line, or two, where that row is taken.
-	return p.outward(a, p.beside(at, a.Beside, ray, 2), ray) || p.outward(a, p.beside(at, a.Beside, ray, 4), ray)
+	// A row off its line; a resultant, which acts at no joint, two where that row is taken.
+	return p.outward(a, p.beside(at, a.Beside, ray, 2), ray) || a.Role == figure.ResultantMark && p.outward(a, p.beside(at, a.Beside, ray, 4), ray)
 }
 
 // outward draws an arrow outward along a ray, if there is room.
