@@ -10,6 +10,7 @@ type balance struct {
 	gives     exact.Num                       // what the sum gives for the value
 	off       func(value exact.Num) exact.Num // by how much the sum misses zero with a value, never negative
 	allowance exact.Num                       // what rounding on the way may make of that
+	reach     exact.Num                       // by how much the value may lie off what the sum gives, for that
 	guarded   bool                            // a value that is no rounding of what the sum gives must lie nearer to that than to any slip
 	empty     bool                            // all terms beside the value's own are zero
 }
@@ -18,7 +19,11 @@ type balance struct {
 func linear(factor, rest, allowance exact.Num) (balance, bool) {
 	gives, err := rest.Neg().Quo(factor)
 	off := func(value exact.Num) exact.Num { return factor.Mul(value).Add(rest).Abs() }
-	return balance{gives: gives, off: off, allowance: allowance}, err == nil
+	if err != nil {
+		return balance{}, false
+	}
+	reach, _ := allowance.Quo(factor.Abs())
+	return balance{gives: gives, off: off, allowance: allowance, reach: reach}, true
 }
 
 // stepBalance is the sum of a step seen as an equation for one force, with 1 % of its largest other term allowed; false

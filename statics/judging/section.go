@@ -41,7 +41,12 @@ func (j Judge) Place(member int, at statics.Station, in statics.Stretch) *Case {
 		slope := in.V.Derivative().At(at.At).Abs()
 		for _, b := range s.balances() {
 			off := func(x exact.Num) exact.Num { return b.gives.Add(in.V.At(x)).Sub(in.V.At(at.At)).Abs() }
-			all = append(all, balance{gives: at.At, off: off, allowance: b.allowance.Add(thirdFigure(at.At).Mul(slope))})
+			allowance := b.allowance.Add(thirdFigure(at.At).Mul(slope))
+			reach, err := allowance.Quo(slope)
+			if err != nil { // V only touches zero there
+				reach = thirdFigure(at.At)
+			}
+			all = append(all, balance{gives: at.At, off: off, allowance: allowance, reach: reach})
 		}
 		return all
 	})
