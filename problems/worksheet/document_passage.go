@@ -18,6 +18,8 @@ const (
 	tablePassage
 	picturePassage // only where a format has figures
 	gapPassage     // a little room
+	roomPassage    // room to work in
+	sketchPassage  // a picture to draw on, with room around it
 )
 
 // A passage is one piece of a document, in the order of reading. The label keeps the blanks around it, which lay out a text.
@@ -30,6 +32,8 @@ type passage struct {
 	table   table
 	picture figure.Scene
 	words   []string // say what the picture shows
+	rows    int      // of dots, of a room
+	axes    bool     // a picture to draw on is of axes, and large enough by itself
 }
 
 // passages are a document in the making.
@@ -60,6 +64,14 @@ func (b *passages) tabulate(indent int, t table) {
 
 // symbolic marks the letters that stand for numbers in the passage that was added last.
 func (b *passages) symbolic(letters string) { b.list[len(b.list)-1].letters = letters }
+
+// room adds so many rows of room to work in.
+func (b *passages) room(rows int) { b.list = append(b.list, passage{kind: roomPassage, rows: rows}) }
+
+// sketch adds a picture to draw on, with the words that describe it.
+func (b *passages) sketch(s figure.Scene, words []string) {
+	b.list = append(b.list, passage{kind: sketchPassage, text: s.Title, picture: s, words: words})
+}
 
 // draw adds a picture with the words that describe it.
 func (b *passages) draw(s figure.Scene, words []string) {

@@ -37,11 +37,11 @@ func (c *composer) isStub(pages [][]placed) bool {
 		return false
 	}
 	end := last[len(last)-1]
-	return end.y+end.height-headMargin < stub*c.tall()
+	return end.y+end.height-c.top < stub*c.tall()
 }
 
 // tall is the height of the text of a page.
-func (c *composer) tall() float64 { return c.size.Height - headMargin - footMargin }
+func (c *composer) tall() float64 { return c.size.Height - c.top - c.foot }
 
 // headed is the room above a strip from which on it begins something of its own.
 const headed = 8.0
@@ -60,7 +60,7 @@ func (c *composer) earlier() int {
 			continue
 		}
 		for _, s := range pages[len(pages)-2] {
-			if s.index == i && s.y-headMargin >= 2*stub*c.tall() {
+			if s.index == i && s.y-c.top >= 2*stub*c.tall() {
 				return i
 			}
 		}

@@ -35,6 +35,7 @@ type strip struct {
 	height float64
 	with   bool    // it stays on the page of the next one
 	again  []strip // the head of its table, which stands above it again at the head of a page
+	room   bool    // it is a row of a room, of which there may be more
 	draw   func(y float64)
 }
 
@@ -53,10 +54,13 @@ type composer struct {
 	left    int                 // how many items it has left,
 	short   bool                // and whether it is short
 	broken  int                 // a strip that begins a page in any case, or 0
+	inset   float64             // of the table in hand
+	top     float64             // of the text
+	foot    float64             // what is kept free beneath it
 }
 
 func newComposer(doc *fpdf.Fpdf, d *document, size PaperSize) *composer {
-	return &composer{doc: doc, d: d, size: size, names: d.typesetter(), page: &page{units: d.unitNames()}, last: titlePassage}
+	return &composer{doc: doc, d: d, size: size, names: d.typesetter(), page: &page{units: d.unitNames()}, last: titlePassage, top: headMargin, foot: footMargin}
 }
 
 // wide is the width of the text.
@@ -86,8 +90,10 @@ func (c *composer) setAll() [][]placed {
 // inStep reports whether passage i goes on with a step that began before it.
 func (c *composer) inStep(i int) bool {
 	switch c.d.list[i].kind {
-	case reasonPassage, equationPassage, resultPassage:
+	case reasonPassage, equationPassage, resultPassage, roomPassage:
 		return true
+	case tablePassage: // of the terms of a sum
+		return i > 0 && (c.inStep(i-1) || c.d.list[i-1].kind == stepPassage)
 	}
 	return false
 }
@@ -134,9 +140,21 @@ func (c *composer) set(i int) {
 	case equationPassage, resultPassage:
 		c.equation(i)
 	case tablePassage:
-		c.table(b.table.compact(), c.isMaths(i+1))
+		if b.table.hasBoxes() {
+			c.boxes(b.table)
+		} else {
+			c.inset = 0
+			if c.inStep(i) {
+				c.inset = stepIndent
+			}
+			c.table(b.table.compact(), c.isMaths(i+1) || c.inStep(i))
+		}
 	case picturePassage:
 		c.picture(i)
+	case roomPassage:
+		c.room(b.rows)
+	case sketchPassage:
+		c.sketch(i)
 	default:
 		c.paragraph(lineStyle{size: bodySize, above: 5, letters: b.letters}, label, text)
 	}
@@ -192,7 +210,7 @@ type placed struct {
 // pages breaks the strips into pages.
 func (c *composer) pages() [][]placed {
 	pages := [][]placed{nil}
-	y, foot := headMargin, c.size.Height-footMargin
+	y, foot := c.top, c.size.Height-c.foot
 	put := func(s strip, index int) {
 		last := len(pages) - 1
 		if len(pages[last]) > 0 {
@@ -204,8 +222,8 @@ func (c *composer) pages() [][]placed {
 	for i, s := range c.strips {
 		starts := i == 0 || !c.strips[i-1].with
 		need := c.together(i)
-		if y > headMargin && (i == c.broken || starts && y+need > foot && need < foot-headMargin || y+s.above+s.height > foot) {
-			pages, y = append(pages, nil), headMargin
+		if y > c.top && (i == c.broken || starts && y+need > foot && need < foot-c.top || y+s.above+s.height > foot) {
+			pages, y = append(pages, nil), c.top
 			for _, h := range s.again {
 				put(h, -1)
 			}

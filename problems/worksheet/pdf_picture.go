@@ -54,7 +54,7 @@ func (c *composer) sheetsOf(size float64) map[int]paper.Sheet {
 // tallest is how tall a figure may be that stands on a page with its title.
 func (c *composer) tallest() float64 {
 	const title = 5 * lineHeight
-	return c.size.Height - headMargin - footMargin - title
+	return c.size.Height - c.top - c.foot - title
 }
 
 // sheetsOf lays all figures among passages out, those that have one scale together. Size is the share of their usual height
@@ -62,7 +62,14 @@ func (c *composer) tallest() float64 {
 func (r room) sheetsOf(list []passage, size float64) map[int]paper.Sheet {
 	sheets := map[int]paper.Sheet{}
 	together := map[pictureKind][]int{}
+	var sketches []int
 	for i, b := range list {
+		switch {
+		case b.kind == sketchPassage && b.axes:
+			sheets[i] = paper.Layout(b.picture, (r.wide-besideGap)/2, axesTall)
+		case b.kind == sketchPassage:
+			sketches = append(sketches, i)
+		}
 		if b.kind != picturePassage {
 			continue
 		}
@@ -92,12 +99,24 @@ func (r room) sheetsOf(list []passage, size float64) map[int]paper.Sheet {
 			sheets[some[k]] = s
 		}
 	}
+	r.sketches(sheets, list, sketches)
 	for i, s := range sheets { // a frame too crowded for the page is printed smaller
 		if by := min(r.wide/s.Width, r.tallest/s.Height); by < 1 {
 			sheets[i] = s.Scaled(by)
 		}
 	}
 	return sheets
+}
+
+// sketches lays pictures to draw on out, all to one scale, so that two stand side by side with room around them.
+func (r room) sketches(sheets map[int]paper.Sheet, list []passage, some []int) {
+	scenes := make([]figure.Scene, len(some))
+	for k, i := range some {
+		scenes[k] = list[i].picture
+	}
+	for k, s := range paper.LayoutAll(scenes, (r.wide-besideGap)/2-2*sketchPad, sketchTall) {
+		sheets[some[k]] = s
+	}
 }
 
 // picture sets figure i with its number and title beneath, or waits for the one that stands beside it.

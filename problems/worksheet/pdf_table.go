@@ -49,9 +49,9 @@ func (c *composer) table(t table, with bool) {
 	for _, w := range widths {
 		total += w + cellGap
 	}
-	if last := len(widths) - 1; total > c.wide() {
-		widths[last] = max(widths[last]-(total-c.wide()), narrowestCell)
-		total = c.wide()
+	if last := len(widths) - 1; total > c.wide()-c.inset {
+		widths[last] = max(widths[last]-(total-c.wide()+c.inset), narrowestCell)
+		total = c.wide() - c.inset
 	}
 	first := len(c.strips)
 	c.rule(outerRule, total, 5, true)
@@ -94,10 +94,11 @@ func lineWide(words []typeWord, size float64) float64 {
 
 // rule sets a line across a table.
 func (c *composer) rule(weight, wide, above float64, with bool) {
+	left := sideMargin + c.inset
 	c.strips = append(c.strips, strip{above: above, height: 2.5, with: with, draw: func(y float64) {
 		c.doc.SetDrawColor(0, 0, 0)
 		c.doc.SetLineWidth(weight)
-		c.doc.Line(sideMargin, y, sideMargin+wide, y)
+		c.doc.Line(left, y, left+wide, y)
 	}})
 }
 
@@ -109,9 +110,10 @@ func (c *composer) row(t table, cells [][]typeWord, widths []float64, s lineStyl
 		folded[i] = c.lines(words, widths[i]+0.01, s)
 		deep = max(deep, len(folded[i]))
 	}
+	left := sideMargin + c.inset
 	for k := range deep {
 		c.strips = append(c.strips, strip{height: s.leading(), with: with || k < deep-1, draw: func(y float64) {
-			x := sideMargin
+			x := left
 			for i, lines := range folded {
 				if k < len(lines) {
 					at := x

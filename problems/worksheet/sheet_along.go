@@ -1,0 +1,94 @@
+package worksheet
+
+import (
+	"unpin/statics"
+	"unpin/statics/figure"
+	"unpin/statics/notation"
+)
+
+// outlines are the parts without what acts on them, to draw on.
+func (s sheet) outlines() {
+	if !s.pictures {
+		s.room(sketchRoom * len(s.Parts))
+		return
+	}
+	o := drawing{s.document}.options()
+	for b := range s.Bodies() {
+		s.sketch(figure.OfOutline(s.Assembly, b, o), figure.DescribeOutline(s.Assembly, b, o))
+	}
+}
+
+// along is what is printed for N, V and M: when they are positive, axes for every member along which they are asked, and room.
+func (s sheet) along() {
+	members := s.ask.members()
+	if len(members) == 0 || s.task.Level == BlankLevel {
+		return
+	}
+	s.section("N, V and M")
+	if s.pictures {
+		for _, m := range members {
+			s.axes(m)
+		}
+	}
+	s.room(alongRoom * len(members))
+}
+
+// axes are what is drawn on of one member.
+func (s sheet) axes(member int) {
+	var qs []figure.InternalForce
+	for q := range statics.BendingMoment + 1 {
+		if s.ask.asks(member, q) {
+			qs = append(qs, figure.InternalForce(q))
+		}
+	}
+	if len(qs) == 0 {
+		return
+	}
+	o := drawing{s.document}.options()
+	s.sketch(figure.OfAxes(s.Solution, member, qs, o), figure.DescribeAxes(s.Solution, member, qs, o))
+	s.list[len(s.list)-1].axes = true
+}
+
+// box stands in a cell for a box to write an answer in.
+const box = "□"
+
+// answers are the boxes.
+func (s sheet) answers() {
+	s.section("Answers")
+	if forces := s.ask.forces(); len(forces) > 0 {
+		t := table{align: "llbll", head: []string{"force", "", "value", "unit", "sense"}, heard: []string{"", "acts", "", "", ""}}
+		for _, a := range forces {
+			t.add(a.name, a.where, box, a.unit, a.plus+" / "+a.minus)
+		}
+		s.tabulate(0, t)
+	}
+	for _, m := range s.ask.members() {
+		s.member(m)
+	}
+}
+
+// member is the boxes for what is asked along one member.
+func (s sheet) member(m int) {
+	s.subhead(s.say.Member(m))
+	s.prose(s.say.SectionSigns(m))
+	s.symbolic("NVM")
+	force, moment := " ["+s.st.UnitOf(notation.Force)+"]", " ["+s.st.UnitOf(notation.Moment)+"]"
+	t := table{align: "lbbbbl", head: []string{"place", "x [" + s.st.UnitOf(notation.Length) + "]", "N" + force, "V" + force, "M" + moment, "stretched"}}
+	plus, minus := s.ask.sides(m)
+	for _, k := range s.ask.sections(m) {
+		row := []string{s.ask.placeName(m, k), "", "", "", "", ""}
+		if k.place != nil {
+			row[1] = box
+		}
+		for q, item := range k.values {
+			if item != nil {
+				row[2+q] = box
+			}
+		}
+		if k.values[statics.BendingMoment] != nil {
+			row[5] = plus + " / " + minus
+		}
+		t.add(row...)
+	}
+	s.tabulate(0, t)
+}
