@@ -1,0 +1,228 @@
+package marking
+
+import (
+	"slices"
+
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/judging"
+	"unpin/statics/wording"
+)
+
+// mostTried bounds the sums in which a mistake is looked for.
+const mostTried = 5
+
+// blame says what a value is like as a fault that came from one of the violated sums.
+func (w *work) blame(i, grade int, broken []*row) blame {
+	j := w.judgedAs(i, grade, broken)
+	lost := exact.Int(1).Sub(w.scheme.Verdicts[j.verdict])
+	return blame{loss: w.weights[i].Mul(lost), named: j.verdict == Slip || j.verdict == Sense}
+}
+
+// judgedAs is what the judge finds of a value, first in the plan's own step, then in others of the sums that it violates.
+func (w *work) judgedAs(i, grade int, broken []*row) judged {
+	if j, ok := w.blames[i]; ok {
+		return j
+	}
+	best := judged{verdict: Wrong, broken: broken}
+	for _, c := range w.cases(i, grade, broken) {
+		v := w.typedOf(i)
+		verdict := c.Verdict(v)
+		if verdict.Right() {
+			continue
+		}
+		found := c.Find(verdict, v)
+		j := judged{verdict: Wrong, slips: found.Slips, says: found.Says, broken: broken}
+		switch {
+		case verdict == judging.OtherSense:
+			j.verdict = Sense
+		case verdict == judging.Close:
+			j.verdict = Close
+		case len(found.Slips) == 1:
+			j.verdict = Slip
+		}
+		if worth(j) > worth(best) {
+			best = j
+		}
+		if best.verdict == Sense || best.verdict == Slip {
+			break
+		}
+	}
+	w.blames[i] = best
+	return best
+}
+
+// worth says how much a judgement explains.
+func worth(j judged) int {
+	switch {
+	case j.verdict == Sense:
+		return 4
+	case j.verdict == Slip:
+		return 3
+	case len(j.slips) > 0 && len(j.slips) <= 3:
+		return 2
+	case j.verdict == Close || j.says != "":
+		return 1
+	}
+	return 0
+}
+
+// cases are what a value is held against as a fault.
+func (w *work) cases(i, grade int, broken []*row) []*judging.Case {
+	item := w.Items[i]
+	if item.Force == statics.None {
+		return []*judging.Case{w.caseOf(i)}
+	}
+	sums := slices.Clone(broken)
+	plan := w.Plan[w.stepOf[item.Force]]
+	isPlan := func(r *row) int {
+		if slices.ContainsFunc(plan.Sums, func(s statics.Sum) bool { return sameSum(s, *r.sum) }) {
+			return 0
+		}
+		return 1
+	}
+	slices.SortStableFunc(sums, func(a, b *row) int { return isPlan(a) - isPlan(b) })
+	var all []*judging.Case
+	if grade > 0 || len(sums) == 0 || len(plan.Sums) > 1 {
+		all = append(all, w.caseOf(i))
+	}
+	j := w.judgeNow()
+	for _, r := range sums[:min(len(sums), mostTried)] {
+		s := judging.Step{Sums: []statics.Sum{*r.sum}, Gives: []int{item.Force}, Known: func(f int) bool { return f != item.Force }}
+		all = append(all, j.Force(s, item.Force))
+	}
+	return all
+}
+
+func sameSum(a, b statics.Sum) bool {
+	if !slices.Equal(a.Body, b.Body) || a.Moment != b.Moment {
+		return false
+	}
+	if a.Moment {
+		return a.About.Equal(b.About)
+	}
+	return a.Along.Cross(b.Along).IsZero()
+}
+
+// answer is what became of an item.
+func (w *work) answer(i int) Answer {
+	a := Answer{Item: w.Items[i], Asked: w.Asked[i], Verdict: w.verdict[i]}
+	g := w.given[i]
+	if g == nil {
+		return a
+	}
+	for _, e := range g.entries {
+		a.Lines = append(a.Lines, e.Line)
+	}
+	a.Given, a.Value = g.entries[0].Value, w.x.of[i]
+	switch {
+	case a.Verdict == Right:
+	case len(w.trace.from[i]) == 0:
+		a.Verdict = Rounded
+	case !slices.Contains(w.trace.faults, i):
+		w.carried(i, &a)
+	default:
+		w.atFault(i, &a)
+	}
+	if w.turned[i] && (a.Verdict == Right || a.Verdict == Rounded || a.Verdict == Carried) {
+		a.Value, a.Verdict, a.From = g.typed.Value, Sense, nil
+		a.Says = "all of this diagram is right in size and in the opposite sense: which way counts as positive?"
+	}
+	if g.unit && (a.Verdict == Right || a.Verdict == Rounded || a.Verdict == Carried) {
+		a.Verdict = Unit
+		a.Says = "the number is right, and its unit is one of another kind: what is measured here?"
+	}
+	return a
+}
+
+// carried tells what a value follows from.
+func (w *work) carried(i int, a *Answer) {
+	a.Verdict = Carried
+	for _, f := range w.trace.from[i] {
+		a.From = append(a.From, w.Items[f].Name)
+	}
+	if r := w.trace.by[i]; r != nil {
+		a.Follows = w.rowName(r)
+	}
+	if w.empty[i] {
+		a.Remark = "it must be zero there, so that the diagram does not close"
+	}
+}
+
+// atFault tells what is made of a value in which the trouble began.
+func (w *work) atFault(i int, a *Answer) {
+	if w.given[i].faces {
+		a.Verdict, a.Slip, a.Slips = Slip, "pin-force-not-reversed", []string{"pin-force-not-reversed"}
+		a.Says = "the two parts at a pin push on each other with opposite forces: which sense does it have on the other part?"
+		return
+	}
+	j := w.judgedAs(i, 0, w.trace.direct(i, 0, w.brokenRows(i)))
+	a.Verdict, a.Slips, a.Says = j.verdict, j.slips, j.says
+	if j.verdict == Slip {
+		a.Slip = j.slips[0]
+	}
+	for _, o := range w.trace.other[i] {
+		a.Or = append(a.Or, w.Items[o].Name)
+	}
+	for _, r := range j.broken[:min(len(j.broken), 3)] {
+		off, _ := r.residual(w.x)
+		a.Violates = append(a.Violates, Violated{Name: w.rowName(r), By: off, Sum: r.sum})
+	}
+}
+
+// brokenRows are the sums of an item that the student's values violate.
+func (w *work) brokenRows(i int) []*row {
+	rows := w.innerRow
+	if w.Items[i].Force != statics.None {
+		rows = w.forceRow
+	}
+	var all []*row
+	for k := range rows {
+		if r := &rows[k]; r.has(i) && !r.holds(w.x) {
+			all = append(all, r)
+		}
+	}
+	return all
+}
+
+// rowName names a sum.
+func (m *Marker) rowName(r *row) string {
+	say := wording.New(m.Assembly, m.judge.Style)
+	switch r.inner.kind {
+	case "kept":
+		item := m.Items[r.items[0]]
+		return say.KeptTitle(statics.Kept{Solution: m.Solution, Member: item.Member, At: item.Station, Side: r.inner.side})
+	case "area":
+		return "the areas along " + m.Frame.Members[r.inner.member].Name
+	case "joint":
+		return "the joint " + m.Frame.Joints[r.inner.joint].Name
+	}
+	return wording.Body(m.Assembly, r.sum.Body) + ", " + say.SumName(*r.sum)
+}
+
+// extraAnswer is what became of an answer that was not asked for and is none of the items.
+func (w *work) extraAnswer(x extra) Answer {
+	a := Answer{Item: x.item, Given: x.entry.Value, Lines: []int{x.entry.Line}, Value: x.typed.Value, Verdict: Wrong}
+	switch {
+	case x.shape && x.right:
+		a.Verdict = Right
+	case x.shape:
+	case x.item.Place:
+		if x.typed.Means(x.item.Value) {
+			a.Verdict = Right
+		}
+	default:
+		v := w.judgeNow().Section(x.item.Member, x.item.Station, x.item.Quantity).Verdict(x.typed)
+		switch {
+		case v.Exactly():
+			a.Verdict = Right
+		case v.Right():
+			a.Verdict = Rounded
+		case v == judging.OtherSense:
+			a.Verdict = Sense
+		case v == judging.Close:
+			a.Verdict = Close
+		}
+	}
+	return a
+}

@@ -1,0 +1,319 @@
+package marking
+
+import (
+	"slices"
+
+	"unpin/problems"
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/judging"
+)
+
+// The verdicts on an answer.
+const (
+	Right   = "right"
+	Rounded = "rounded" // right to within rounding on the way
+	Carried = "carried" // right by the student's own faulty values
+	Close   = "close"   // further off than rounding explains
+	Sense   = "sense"   // the right size in the opposite sense
+	Unit    = "unit"    // right but for a unit of another kind
+	Slip    = "slip"    // one mistake of the catalogue leads to it
+	Wrong   = "wrong"
+	Missing = "missing"
+)
+
+// Verdicts lists the verdicts.
+var Verdicts = []string{Right, Rounded, Carried, Close, Sense, Unit, Slip, Wrong, Missing}
+
+// An Answer is what became of one value that is asked for, or was given unasked.
+type Answer struct {
+	Item     problems.Item
+	Asked    bool
+	Given    string // as it was written; empty where it is missing
+	Lines    []int
+	Value    exact.Num // by the senses of the solution
+	Verdict  string
+	Slip     string     // the mistake that leads to it, by its ID
+	Slips    []string   // where several fit
+	Says     string     // one sentence to the student, without a number
+	From     []string   // the faulty values that it follows from
+	Or       []string   // of a fault: others that may stand in its place
+	Violates []Violated // of a fault: sums that it does not satisfy, in which all else is known
+	Follows  string     // by which sum it follows
+	Remark   string     // something to know beside the verdict
+	Got, Of  exact.Num  // points, exact
+}
+
+// A Violated sum is one that a faulty value does not satisfy.
+type Violated struct {
+	Name string
+	By   exact.Num // what it comes to in place of zero
+	Sum  *statics.Sum
+}
+
+// A Result is a marked paper.
+type Result struct {
+	Paper   *Paper
+	Marker  *Marker
+	Answers []Answer // those asked for in the order of the plan, then what was given unasked
+	Faults  []string // the values in which the trouble began
+	Unread  []Unread
+	Got, Of exact.Num // points; Got is rounded as the scheme says
+}
+
+// Mark marks a paper, of so many points.
+func (m *Marker) Mark(p *Paper, s *Scheme, points exact.Num) *Result {
+	w := &work{reading: m.read(p), scheme: s, weights: m.weights(s), blames: map[int]judged{}}
+	w.settleValues()
+	w.search()
+	r := &Result{Paper: p, Marker: m, Unread: w.unread, Of: points}
+	for i := range m.Items {
+		if m.Asked[i] || w.given[i] != nil {
+			r.Answers = append(r.Answers, w.answer(i))
+		}
+	}
+	for _, x := range w.extra {
+		r.Answers = append(r.Answers, w.extraAnswer(x))
+	}
+	if w.trace != nil {
+		for _, i := range w.trace.faults {
+			r.Faults = append(r.Faults, m.Items[i].Name)
+		}
+	}
+	s.count(r, points)
+	return r
+}
+
+// work is the marking of one paper.
+type work struct {
+	*reading
+	scheme  *Scheme
+	weights []exact.Num
+	x       values
+	verdict []string // of each item, as far as it is settled
+	turned  []bool   // it is of a diagram that was turned over
+	forced  []bool   // it is at fault whatever follows from what
+	trace   *trace
+	blames  map[int]judged
+}
+
+// judged is what the judge finds of a value that is taken to be at fault.
+type judged struct {
+	verdict string
+	slips   []string
+	says    string
+	broken  []*row
+}
+
+// settleValues gathers the student's values and settles what is right as it stands.
+func (w *work) settleValues() {
+	n := len(w.Items)
+	w.x = values{of: w.truths(), answered: make([]bool, n)}
+	w.verdict, w.turned, w.forced = make([]string, n), make([]bool, n), make([]bool, n)
+	for i, g := range w.given {
+		if g == nil {
+			w.verdict[i] = Missing
+			continue
+		}
+		w.x.of[i], w.x.answered[i] = g.typed.Value, true
+	}
+	w.turnOver()
+	for i, g := range w.given {
+		switch {
+		case g == nil:
+		case g.faces:
+			w.forced[i] = true
+		case w.isRight(i):
+			w.verdict[i] = Right
+		}
+	}
+}
+
+// isRight reports whether a value is the true one, or that rounded, or one that the scheme accepts as well.
+func (w *work) isRight(i int) bool {
+	return w.typedOf(i).Means(w.Items[i].Value) || w.scheme.accepts(w.Items[i], w.x.of[i])
+}
+
+// typedOf is a value as it was typed, in the sense in which it is taken.
+func (w *work) typedOf(i int) judging.Typed {
+	if w.turned[i] {
+		return negated(w.given[i].typed)
+	}
+	return w.given[i].typed
+}
+
+// turnOver finds diagrams of a member with all values in the opposite sense, and turns them round.
+func (w *work) turnOver() {
+	for member := range w.Frame.Members {
+		for q := range statics.BendingMoment + 1 {
+			var items []int
+			over := true
+			for i, item := range w.Items {
+				if item.Member != member || item.Quantity != q || item.Place || w.given[i] == nil || w.x.of[i].IsZero() {
+					continue
+				}
+				items = append(items, i)
+				over = over && !item.Value.IsZero() && w.fitsTurned(i)
+			}
+			if over && len(items) > 1 {
+				for _, i := range items {
+					w.turned[i], w.x.of[i] = true, w.x.of[i].Neg()
+				}
+			}
+		}
+	}
+}
+
+// fitsTurned reports whether a value is right, or what the student's forces give, in the opposite sense alone.
+func (w *work) fitsTurned(i int) bool {
+	v := w.given[i].typed
+	if v.Means(w.Items[i].Value) {
+		return false
+	}
+	if negated(v).Means(w.Items[i].Value) {
+		return true
+	}
+	turned := values{of: slices.Clone(w.x.of), answered: w.x.answered}
+	turned.of[i] = turned.of[i].Neg()
+	for j := range w.innerRow {
+		r := &w.innerRow[j]
+		if r.inner.kind == "kept" && r.off == nil && r.items[0] == i {
+			if r.holds(w.x) {
+				return false
+			}
+			if r.holds(turned) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// search finds the faults. What seems to follow from right values alone, but is not right by the judge, is at fault: then
+// the search begins anew.
+func (w *work) search() {
+	for range len(w.Items) + 1 {
+		w.trace = w.searchOnce()
+		if w.trace == nil || !w.unsettle() {
+			return
+		}
+	}
+}
+
+// searchOnce finds the faults with what is known to be at fault; nil where all is right.
+func (w *work) searchOnce() *trace {
+	wrong := make([]bool, len(w.Items))
+	some := false
+	for i := range wrong {
+		wrong[i] = w.given[i] != nil && w.verdict[i] != Right
+		some = some || wrong[i]
+	}
+	if !some {
+		return nil
+	}
+	t := newTrace(w.x, wrong)
+	t.nothing = w.oneSize()
+	t.fault = w.blame
+	var forces, inner []int
+	for i, item := range w.Items {
+		switch {
+		case !wrong[i]:
+		case w.forced[i]:
+			t.faults = append(t.faults, i)
+			t.known[i], t.from[i] = true, []int{i}
+		case item.Force != statics.None:
+			forces = append(forces, i)
+		default:
+			inner = append(inner, i)
+		}
+	}
+	t.resolve(forces, w.forceRow)
+	t.resolve(inner, w.innerRow)
+	return t
+}
+
+// oneSize reports whether a paper says one size throughout: then nothing that fits shows any work.
+func (w *work) oneSize() bool {
+	var size *exact.Num
+	n := 0
+	for i, g := range w.given {
+		if g == nil || w.x.of[i].IsZero() {
+			continue
+		}
+		n++
+		v := w.x.of[i].Abs()
+		if size != nil && !size.Equal(v) {
+			return false
+		}
+		size = &v
+	}
+	return n >= 3
+}
+
+// unsettle holds what follows from right values alone against the judge, and reports whether there is a new fault.
+func (w *work) unsettle() bool {
+	again := false
+	for i := range w.Items {
+		if !w.trace.wrong[i] || len(w.trace.from[i]) > 0 || w.forced[i] {
+			continue
+		}
+		if !w.isRounded(i) {
+			w.forced[i], again = true, true
+		}
+	}
+	return again
+}
+
+// isRounded reports whether a value that fits sums with right values is right to the judge. Of a force found by another sum
+// than the plan's the judge knows nothing.
+func (w *work) isRounded(i int) bool {
+	item := w.Items[i]
+	if item.Force == statics.None {
+		return w.caseOf(i).Verdict(w.typedOf(i)).Right()
+	}
+	for _, sum := range w.Plan[w.stepOf[item.Force]].Sums {
+		if r, ok := w.rowOf(sum); ok && !r.holds(w.x) {
+			return true
+		}
+	}
+	return w.caseOf(i).Verdict(w.typedOf(i)).Right()
+}
+
+// own are the forces as the student has them.
+func (w *work) own() []exact.Num {
+	all := slices.Clone(w.Values)
+	for i, item := range w.Items {
+		if item.Force != statics.None {
+			all[item.Force] = w.x.of[i]
+		}
+	}
+	return all
+}
+
+// judgeNow is the judge with the student's values.
+func (w *work) judgeNow() judging.Judge {
+	j := w.judge
+	j.Own = w.own()
+	for i, item := range w.Items {
+		if item.Member != statics.None && !item.Place && w.x.answered[i] {
+			j.Found = append(j.Found, judging.Found{Member: item.Member, Station: item.Station, Quantity: item.Quantity, Value: w.x.of[i]})
+		}
+	}
+	return j
+}
+
+// caseOf is what an item is held against: the step of the plan that gives it, or the place along its member.
+func (w *work) caseOf(i int) *judging.Case {
+	item := w.Items[i]
+	j := w.judgeNow()
+	switch {
+	case item.Place:
+		return j.Place(item.Member, item.Station, item.Stretch)
+	case item.Force == statics.None:
+		return j.Section(item.Member, item.Station, item.Quantity)
+	}
+	step := w.stepOf[item.Force]
+	before := w.KnownBefore(step)
+	known := func(f int) bool { _, ok := before(f); return ok }
+	return j.Force(judging.Step{Sums: w.Plan[step].Sums, Gives: w.Plan[step].Gives, Known: known}, item.Force)
+}

@@ -1,0 +1,73 @@
+package marking
+
+import (
+	"fmt"
+	"slices"
+
+	"unpin/problems"
+	"unpin/statics"
+	"unpin/statics/exact"
+	"unpin/statics/judging"
+)
+
+// A Marker is what all papers of one problem are held against. It may be used from several goroutines.
+type Marker struct {
+	problems.Solved
+	// Items are all values that a paper can be held against, in the order of the plan; Asked tells which are asked for.
+	Items []problems.Item
+	Asked []bool
+
+	judge    judging.Judge
+	forceRow []row // sums of free bodies
+	innerRow []row // what ties N, V and M to the forces and to each other
+	stepOf   []int // for each force, the step of the plan that gives it
+	empty    []bool
+}
+
+// New is a marker of a solved problem, of which the words of find (problems.Solved.Asked) are asked; no words ask for all.
+func New(p problems.Solved, find []string) (*Marker, error) {
+	if p.Values == nil {
+		return nil, fmt.Errorf("%s is not determinate, so that nothing can be marked", p.Name)
+	}
+	asked, err := p.Asked(find)
+	if err != nil {
+		return nil, err
+	}
+	m := &Marker{Solved: p, Items: p.Items(), judge: judging.Judge{Solution: p.Solution, Style: p.Style(true)}}
+	for _, item := range asked {
+		if m.named(item.Name) < 0 {
+			m.Items = append(m.Items, item)
+		}
+	}
+	m.Asked = make([]bool, len(m.Items))
+	for _, item := range asked {
+		m.Asked[m.named(item.Name)] = true
+	}
+	m.stepOf = make([]int, len(p.Forces))
+	for i, step := range p.Plan {
+		for _, f := range step.Gives {
+			m.stepOf[f] = i
+		}
+	}
+	m.relate()
+	return m, nil
+}
+
+// named is the item of exactly that name, or −1.
+func (m *Marker) named(name string) int {
+	return slices.IndexFunc(m.Items, func(i problems.Item) bool { return i.Name == name })
+}
+
+// ofForce is the item of a force, or −1.
+func (m *Marker) ofForce(force int) int {
+	return slices.IndexFunc(m.Items, func(i problems.Item) bool { return i.Force == force && i.Force != statics.None })
+}
+
+// truths are the exact values of all items.
+func (m *Marker) truths() []exact.Num {
+	all := make([]exact.Num, len(m.Items))
+	for i, item := range m.Items {
+		all[i] = item.Value
+	}
+	return all
+}

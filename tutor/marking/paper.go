@@ -1,0 +1,67 @@
+package marking
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+)
+
+// A Paper is what one student answered to one problem.
+type Paper struct {
+	Student string
+	Problem string // a name, or empty where only a code or nothing is said
+	Code    string // of the student's copy; empty where none is said
+	Attempt int    // from 1
+	Entries []Entry
+	Line    int // where it begins in the file
+}
+
+// An Entry is one answer as it was written.
+type Entry struct {
+	Line     int
+	Quantity string // Cy, V(BC, 2.4 after)
+	Value    string // 9.5 kN up
+	Time     string // when it was given, or empty
+}
+
+// An Unread answer is one that nothing is made of.
+type Unread struct {
+	Lines []int // of the file, rising; several where they contradict each other
+	Text  string
+	Why   string // a clause, what is wrong and what would be right
+}
+
+// Answers are the papers of a file.
+type Answers struct {
+	Papers  []*Paper // by student, problem, code and attempt, whatever the order of the file
+	Faults  []Unread // what belongs to no paper
+	Ignored []string // columns that mean nothing here
+}
+
+// key is what makes two lines be of one paper.
+func (p *Paper) key() string {
+	return strings.Join([]string{p.Student, p.Problem, p.Code, string(rune(p.Attempt))}, "\x00")
+}
+
+// order sorts papers by student, problem, code and attempt.
+func (p *Paper) order(q *Paper) int {
+	return cmp.Or(cmp.Compare(p.Student, q.Student), cmp.Compare(p.Problem, q.Problem), cmp.Compare(p.Code, q.Code), cmp.Compare(p.Attempt, q.Attempt))
+}
+
+// gather puts entries of one paper together, and sorts papers and entries.
+func gather(papers []*Paper) []*Paper {
+	byKey := map[string]*Paper{}
+	var all []*Paper
+	for _, p := range papers {
+		if p.Student+p.Problem+p.Code == "" && len(p.Entries) == 0 {
+			continue // its heads could not be read
+		}
+		if first := byKey[p.key()]; first != nil {
+			first.Entries = append(first.Entries, p.Entries...)
+			continue
+		}
+		byKey[p.key()], all = p, append(all, p)
+	}
+	slices.SortStableFunc(all, (*Paper).order)
+	return all
+}

@@ -1,0 +1,80 @@
+package marking
+
+import (
+	"strings"
+)
+
+// A lineReader reads answers line by line: heads such as student: s017 open a paper, and lines such as Cy = 9.5 kN up are
+// its answers. Heads that follow each other are of one paper; the student stays until another is named.
+type lineReader struct {
+	answers *Answers
+	paper   *Paper
+	began   map[string]bool // the heads of the paper in hand, while no answer has come
+}
+
+// heads are the words that open a paper.
+var heads = map[string]func(p *Paper, text string) error{
+	"student": func(p *Paper, text string) error { return readID(&p.Student, "student", text) },
+	"problem": func(p *Paper, text string) error { return readID(&p.Problem, "problem", text) },
+	"code":    func(p *Paper, text string) error { return readID(&p.Code, "code", strings.ToUpper(text)) },
+	"attempt": func(p *Paper, text string) error { return readAttempt(&p.Attempt, text) },
+}
+
+func (r *lineReader) read(number int, line string) {
+	text := withoutComment(line)
+	if text == "" {
+		return
+	}
+	word, rest, isHead := strings.Cut(text, ":")
+	word = strings.ToLower(strings.TrimSpace(word))
+	if set := heads[word]; isHead && set != nil {
+		r.open(number, word)
+		if err := set(r.paper, strings.TrimSpace(rest)); err != nil {
+			r.answers.fault(number, line, "%v", err)
+		}
+		return
+	}
+	entry, why := entryOf(number, text)
+	if why != "" {
+		r.answers.fault(number, line, "%s", why)
+		return
+	}
+	if r.paper == nil {
+		r.begin(number)
+	}
+	r.began = nil
+	r.paper.Entries = append(r.paper.Entries, entry)
+}
+
+// open has a paper ready for a head: a new one where the one in hand has answers, or has this head already.
+func (r *lineReader) open(number int, word string) {
+	if r.paper == nil || r.began == nil || r.began[word] {
+		last := r.paper
+		r.begin(number)
+		if last != nil && word != "student" {
+			r.paper.Student, r.paper.Attempt = last.Student, last.Attempt
+		}
+	}
+	r.began[word] = true
+}
+
+func (r *lineReader) begin(number int) {
+	r.paper, r.began = &Paper{Attempt: 1, Line: number}, map[string]bool{}
+	r.answers.Papers = append(r.answers.Papers, r.paper)
+}
+
+// entryOf reads a line as an answer; the second result says why it is none.
+func entryOf(number int, text string) (Entry, string) {
+	at := strings.LastIndex(text, "=")
+	if at < 0 {
+		return Entry{}, "this is no answer: write what it is of, =, and the value, as in Cy = 9.5 kN up"
+	}
+	e := Entry{Line: number, Quantity: strings.TrimSpace(text[:at]), Value: strings.TrimSpace(text[at+1:])}
+	switch {
+	case e.Quantity == "":
+		return e, "nothing stands before the equals sign: write what the value is of, as in Cy = 9.5 kN up"
+	case e.Value == "":
+		return e, "nothing stands after the equals sign: write the value, or leave out the line"
+	}
+	return e, ""
+}

@@ -1,0 +1,268 @@
+package marking
+
+import (
+	"cmp"
+	"slices"
+
+	"unpin/statics/exact"
+)
+
+// A trace finds, among values that are not right, those with which the trouble began, and what follows from which.
+type trace struct {
+	x      values
+	wrong  []bool        // given, and not right
+	known  []bool        // right, missing, at fault, or following from these
+	from   [][]int       // the faults that a value follows from; of a fault itself
+	by     []*row        // the sum by which a value follows
+	faults []int         // in the order in which they were found
+	other  map[int][]int // for each fault, those that may stand in its place
+	fault  func(i, grade int, broken []*row) blame
+	// nothing tells that no sum bears anything out.
+	nothing bool
+}
+
+// A blame is what can be said of a value that is taken to be at fault.
+type blame struct {
+	grade int       // how many other unknowns the sum has that it may have come from: the fewer, the likelier
+	loss  exact.Num // of marks
+	named bool      // a mistake leads to it
+}
+
+// order puts the likelier fault first: what can come from one sum, what loses the fewest marks, what has a name.
+func (b blame) order(c blame) int {
+	named := func(x blame) int {
+		if x.named {
+			return 0
+		}
+		return 1
+	}
+	return cmp.Or(cmp.Compare(b.grade, c.grade), b.loss.Cmp(c.loss), cmp.Compare(named(b), named(c)))
+}
+
+func newTrace(x values, wrong []bool) *trace {
+	t := &trace{x: x, wrong: wrong, from: make([][]int, len(wrong)), by: make([]*row, len(wrong)), other: map[int][]int{}}
+	t.known = make([]bool, len(wrong))
+	for i := range wrong {
+		t.known[i] = !wrong[i]
+	}
+	return t
+}
+
+// resolve finds the faults among the items, by rows in which no other item is unknown.
+func (t *trace) resolve(items []int, rows []row) {
+	var holding, broken []*row
+	for i := range rows {
+		r := &rows[i]
+		switch {
+		case !slices.ContainsFunc(r.items, func(i int) bool { return !t.known[i] && slices.Contains(items, i) }):
+		case !t.nothing && r.holds(t.x):
+			holding = append(holding, r)
+		default:
+			broken = append(broken, r)
+		}
+	}
+	for {
+		t.close(holding)
+		left := slices.DeleteFunc(slices.Clone(items), func(i int) bool { return t.known[i] })
+		if len(left) == 0 {
+			return
+		}
+		t.pick(left, broken, holding)
+	}
+}
+
+// pick takes the likeliest of the unknown values as a fault. Those as likely that follow from it may stand in its place.
+func (t *trace) pick(left []int, broken, holding []*row) {
+	grades := map[int]int{}
+	least := len(t.wrong) + 1
+	for _, i := range left {
+		grades[i] = t.grade(i, broken)
+		least = min(least, grades[i])
+	}
+	var best []int
+	var why blame
+	for _, i := range left {
+		if grades[i] > least {
+			continue
+		}
+		b := t.fault(i, least, t.direct(i, least, broken))
+		b.grade = least
+		switch order := b.order(why); {
+		case len(best) == 0 || order < 0:
+			best, why = []int{i}, b
+		case order == 0:
+			best = append(best, i)
+		}
+	}
+	i := best[0]
+	t.faults = append(t.faults, i)
+	t.known[i], t.from[i] = true, []int{i}
+	t.close(holding)
+	for _, j := range best[1:] {
+		if t.known[j] {
+			t.other[i] = append(t.other[i], j)
+		}
+	}
+}
+
+// grade is the least number of other unknowns in a sum that a value violates.
+func (t *trace) grade(i int, broken []*row) int {
+	least := len(t.wrong)
+	for _, r := range broken {
+		if r.has(i) {
+			least = min(least, t.unknowns(r)-1)
+		}
+	}
+	return least
+}
+
+// direct lists the violated sums of a value with so many other unknowns.
+func (t *trace) direct(i, grade int, broken []*row) []*row {
+	var all []*row
+	for _, r := range broken {
+		if r.has(i) && t.unknowns(r)-1 == grade {
+			all = append(all, r)
+		}
+	}
+	return all
+}
+
+func (t *trace) unknowns(r *row) int {
+	n := 0
+	for _, i := range r.items {
+		if !t.known[i] {
+			n++
+		}
+	}
+	return n
+}
+
+// close finds what follows from what is known: first by sums with one unknown, of these first by those that rest on the
+// fewest faults, then by several sums together.
+func (t *trace) close(rows []*row) {
+	for {
+		var best *row
+		var from []int
+		for _, r := range rows {
+			if t.unknowns(r) != 1 {
+				continue
+			}
+			if f := t.rests(r); best == nil || len(f) < len(from) {
+				best, from = r, f
+			}
+		}
+		if best == nil {
+			if !t.together(rows) {
+				return
+			}
+			continue
+		}
+		for _, i := range best.items {
+			if !t.known[i] {
+				t.known[i], t.from[i], t.by[i] = true, from, best
+			}
+		}
+	}
+}
+
+// rests lists the faults that the known values of a row rest on.
+func (t *trace) rests(r *row) []int {
+	var all []int
+	for _, i := range r.items {
+		for _, f := range t.from[i] {
+			if !slices.Contains(all, f) {
+				all = append(all, f)
+			}
+		}
+	}
+	slices.Sort(all)
+	return all
+}
+
+// together finds what several sums give only together, and reports whether there is any.
+func (t *trace) together(rows []*row) bool {
+	var columns []int
+	for _, r := range rows {
+		for _, i := range r.items {
+			if !t.known[i] && !slices.Contains(columns, i) {
+				columns = append(columns, i)
+			}
+		}
+	}
+	var used [][]exact.Num // in reduced form
+	var with [][]*row
+	for _, r := range rows {
+		line := make([]exact.Num, len(columns))
+		for k, i := range r.items {
+			if c := slices.Index(columns, i); c >= 0 {
+				line[c] = r.factors[k]
+			}
+		}
+		used, with = reduce(used, with, line, r)
+	}
+	found := false
+	for n, line := range used {
+		only := -1
+		for c := range line {
+			if !line[c].IsZero() {
+				if only >= 0 {
+					only = -2
+					break
+				}
+				only = c
+			}
+		}
+		if only >= 0 {
+			var from []int
+			for _, r := range with[n] {
+				from = append(from, t.rests(r)...)
+			}
+			slices.Sort(from)
+			t.from[columns[only]], t.by[columns[only]] = slices.Compact(from), with[n][0]
+			found = true
+			defer func(i int) { t.known[i] = true }(columns[only])
+		}
+	}
+	return found
+}
+
+// reduce adds a line to lines in reduced form, unless it follows from them.
+func reduce(used [][]exact.Num, with [][]*row, line []exact.Num, r *row) ([][]exact.Num, [][]*row) {
+	rows := []*row{r}
+	for n, u := range used {
+		p := pivot(u)
+		if k := line[p]; !k.IsZero() {
+			subtract(line, u, k)
+			rows = append(rows, with[n]...)
+		}
+	}
+	p := pivot(line)
+	if p < 0 {
+		return used, with
+	}
+	inverse, _ := exact.Int(1).Quo(line[p])
+	for c := range line {
+		line[c] = line[c].Mul(inverse)
+	}
+	for n, u := range used {
+		if k := u[p]; !k.IsZero() {
+			subtract(u, line, k)
+			with[n] = append(slices.Clone(with[n]), rows...)
+		}
+	}
+	return append(used, line), append(with, rows)
+}
+
+// subtract takes k times u from a line.
+func subtract(line, u []exact.Num, k exact.Num) {
+	for c := range line {
+		if !u[c].IsZero() {
+			line[c] = line[c].Sub(u[c].Mul(k))
+		}
+	}
+}
+
+// pivot is the first column that is not zero, or −1.
+func pivot(line []exact.Num) int {
+	return slices.IndexFunc(line, func(x exact.Num) bool { return !x.IsZero() })
+}
