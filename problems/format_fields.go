@@ -43,7 +43,7 @@ var problemFields = fields{
 	{name: "slots", shapes: oneTable, also: []string{"slides"}, like: "{C: {free: [CD], along: CD}}", doc: "Joints where members turn, and slide along a line."},
 	{name: "sleeves", shapes: oneTable, like: "{C: {free: [CD], along: CD}}", doc: "Joints where members slide along a line but do not turn."},
 	{name: "supports", shapes: oneTable, also: []string{"reactions", "restraints"}, like: "{A: fixed, C: {roller: up}}", doc: "What holds the frame, by joint."},
-	{name: "loads", shapes: oneList, also: []string{"forces"}, like: "[{point: 30, to: down, on: BC, at: 2.4}]", doc: "Point loads, couples and distributed loads."},
+	{name: "loads", shapes: oneList, also: []string{"forces"}, like: "[{point: 30, to: down, on: BC, at: 2.4}]", doc: "Point loads, couples, distributed loads and pulleys with their ropes."},
 	{name: "vary", shapes: oneTable, also: []string{"variants"}, like: "{h: 3..6 by 0.5}", doc: "The values that given numbers may take in variants: 3..6 by 0.5, or a list; where: ['h < w'] has what they must keep to."},
 	{name: "ask", shapes: oneTable, of: askFields, like: "{figures: 3}", doc: "What is asked, and in which conventions."},
 	{name: "grade", shapes: oneScalar, also: []string{"level", "difficulty"}, like: "3", doc: "How hard it is, from 1 to 6."},
@@ -94,8 +94,8 @@ var (
 
 // The kinds of load, and where a load is given.
 var (
-	loadKinds  = []string{"point", "couple", "uniform", "ramp"}
-	kindSlips  = map[string]string{"force": "point", "load": "point", "moment": "couple", "distributed": "uniform", "udl": "uniform", "spread": "uniform", "triangle": "ramp", "linear": "ramp"}
+	loadKinds  = []string{"point", "couple", "uniform", "ramp", "pulley"}
+	kindSlips  = map[string]string{"force": "point", "load": "point", "moment": "couple", "distributed": "uniform", "udl": "uniform", "spread": "uniform", "triangle": "ramp", "linear": "ramp", "wheel": "pulley", "sheave": "pulley"}
 	pointPlace = fields{
 		{name: "on", shapes: oneScalar, also: []string{"member"}, like: "BC", doc: "The member it acts on; at a joint, the member that carries it."},
 		{name: "at", shapes: oneScalar, also: []string{"x", "distance"}, like: "2.4", doc: "The distance along that member from the first letter of its name."},
@@ -107,6 +107,13 @@ var (
 		{name: "until", shapes: oneScalar, also: []string{"end", "till"}, like: "3.5", doc: "The distance at which it ends; the length if absent."},
 		{name: "per", shapes: oneScalar, words: []string{"length", "run", "rise"}, like: "run", doc: "The length its intensity counts on: the member's own, or its horizontal or vertical projection."},
 	}
+	pulleyFields = fields{
+		{name: "pulley", shapes: oneScalar, need: true, like: "D", doc: "The joint on which the pulley stands."},
+		{name: "rope", shapes: oneScalar, need: true, also: []string{"tension", "cable", "pull"}, like: "12", doc: "The tension of the rope: it pulls with this force at both sides."},
+		{name: "to", shapes: oneList, need: true, also: []string{"direction", "directions", "dir", "towards"}, like: "[down, left]", doc: "The two directions in which the rope leaves the pulley."},
+		{name: "on", shapes: oneScalar, also: []string{"member"}, like: "CD", doc: "The member that carries the pulley, where the joint is a pin; the pin itself if absent."},
+		{name: "radius", shapes: oneScalar, also: []string{"r", "size"}, like: "0.3", doc: "The radius of the pulley; both pulls act at the joint if absent."},
+	}
 	forceDirection = field{name: "to", shapes: wordOrList, need: true, also: []string{"direction", "dir", "towards"}, like: "down", doc: "The direction it pushes in."}
 	turnDirection  = field{name: "to", shapes: oneScalar, need: true, words: turnWords, same: turnSame, also: []string{"direction", "dir", "turn"}, like: "cw", doc: "The way it turns."}
 )
@@ -117,6 +124,7 @@ var loadFields = map[string]fields{
 	"couple":  join(field{name: "couple", shapes: oneScalar, need: true, like: "40", doc: "A couple."}, turnDirection, pointPlace),
 	"uniform": join(field{name: "uniform", shapes: oneScalar, need: true, like: "8", doc: "A force per length, the same all along."}, forceDirection, spreadPlace),
 	"ramp":    join(field{name: "ramp", shapes: oneList, need: true, like: "[0, 12]", doc: "The force per length at its start and at its end, straight between."}, forceDirection, spreadPlace),
+	"pulley":  pulleyFields,
 }
 
 func join(size, direction field, place fields) fields {

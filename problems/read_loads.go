@@ -27,9 +27,12 @@ func (r loadReader) loads(n *node) {
 		values := r.fields(item, "a "+kindWords[kind], loadFields[kind])
 		r.problem.Entries = append(r.problem.Entries, entryOf(kind, values))
 		l := load{pinReader: r.pinReader, node: item, kind: kind, values: values}
-		if kind == "point" || kind == "couple" {
+		switch kind {
+		case "point", "couple":
 			l.readPoint()
-		} else {
+		case "pulley":
+			l.readPulley()
+		default:
 			l.readSpread()
 		}
 		if len(r.frame().Loads) > maxLoads {
@@ -40,9 +43,9 @@ func (r loadReader) loads(n *node) {
 }
 
 // kindWords name a load in a sentence.
-var kindWords = map[string]string{"point": "point load", "couple": "couple", "uniform": "uniform load", "ramp": "ramp"}
+var kindWords = map[string]string{"point": "point load", "couple": "couple", "uniform": "uniform load", "ramp": "ramp", "pulley": "pulley"}
 
-// loadKind is the kind of a load, which is the one of its fields that gives the size. Where that is misspelt, its key is
+// loadKind is the kind of a load, which is the one of its fields that gives the size, or the pulley's joint. Where that is misspelt, its key is
 // put right, so that the rest of the load is read too.
 func (r loadReader) loadKind(n *node) string {
 	var kinds []string
@@ -75,7 +78,13 @@ func (r loadReader) meantKind(n *node) string {
 			return meant
 		}
 	}
-	r.fault(n.at, "this load does not say what it is", "Write one of "+oneOf(loadKinds)+" with its size.")
+	for _, e := range n.entries {
+		if e.key.text == "rope" {
+			r.fault(e.key.at, "a rope needs the pulley it runs over", "Add pulley: and the joint on which it stands.")
+			return ""
+		}
+	}
+	r.fault(n.at, "this load does not say what it is", "Write one of "+oneOf(loadKinds[:len(loadKinds)-1])+" with its size, or pulley with its joint.")
 	return ""
 }
 
@@ -83,7 +92,8 @@ func (r loadReader) meantKind(n *node) string {
 func placeField(name string) bool {
 	_, point := loadFields["point"].find(name)
 	_, spread := loadFields["uniform"].find(name)
-	return point || spread
+	_, pulley := loadFields["pulley"].find(name)
+	return point || spread || pulley
 }
 
 // entryOf is the load as written.
@@ -102,6 +112,9 @@ func entryOf(kind string, values map[string]*node) wording.Entry {
 	}
 	if to := values["to"]; to != nil && to.shape == list {
 		e.To = pairText(to)
+	}
+	if kind == "pulley" {
+		e.Size, e.To, e.Joint, e.Radius = words(values["rope"]), endsText(values["to"]), text("pulley"), text("radius")
 	}
 	if e.Per == "" && (kind == "uniform" || kind == "ramp") {
 		e.Per = "length"

@@ -158,7 +158,12 @@ func loadSchemas() []schema {
 	var all []schema
 	for _, kind := range loadKinds {
 		forms := map[string]schema{"ramp": pair}
-		if kind != "couple" {
+		switch kind {
+		case "couple":
+		case "pulley":
+			forms["pulley"] = word
+			forms["to"] = schema{"type": "array", "items": along, "minItems": 2, "maxItems": 2}
+		default:
 			forms["to"] = along
 		}
 		if _, spread := loadFields[kind].find("per"); spread {
@@ -167,7 +172,7 @@ func loadSchemas() []schema {
 			forms["on"], forms["joint"] = word, word
 		}
 		s := loadFields[kind].schema(forms)
-		if forms["joint"] != nil {
+		if _, anywhere := loadFields[kind].find("joint"); anywhere {
 			s["anyOf"] = []schema{{"required": []string{"joint"}}, {"required": []string{"on", "at"}}}
 		}
 		s["title"] = kindWords[kind]

@@ -11,6 +11,8 @@ func (c *cutter) actions() {
 			c.spread(i, l)
 		case CoupleLoad:
 			c.add(Action{Load: i, Shape: Turning, Size: l.Size, At: c.placeOf(l), Body: c.carrier(l)})
+		case RopeLoad:
+			c.rope(i, &l)
 		default:
 			c.add(Action{Load: i, Shape: AtPoint, Size: l.Size, Along: l.Along, At: c.placeOf(l), Body: c.carrier(l)})
 		}
@@ -24,7 +26,15 @@ func (c *cutter) add(x Action) {
 	}
 }
 
-// placeOf is where a load that is not spread acts.
+// rope adds the two pulls of a rope, each where it leaves the wheel. Their moments about the wheel's joint cancel, so that
+// even a pin can carry the wheel.
+func (c *cutter) rope(i int, l *Load) {
+	for _, p := range l.Pulls() {
+		c.add(Action{Load: i, Shape: AtPoint, Size: l.Size, Along: p.Along, At: c.placeOf(*l).Plus(p.Off), Body: c.carrier(*l)})
+	}
+}
+
+// placeOf is where a load that is not spread acts; of a rope, where its wheel is.
 func (c *cutter) placeOf(l Load) Point {
 	if l.Joint != None {
 		return c.a.Frame.Joints[l.Joint].At

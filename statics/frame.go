@@ -75,6 +75,7 @@ const (
 	PointLoad LoadKind = iota
 	CoupleLoad
 	SpreadLoad
+	RopeLoad // a rope over a wheel on a joint: two pulls
 )
 
 // A Per says what length the intensity of a distributed load is counted on.
@@ -87,11 +88,11 @@ const (
 	PerRise              // its vertical projection
 )
 
-// A Load is a given force, couple or distributed load on one member or at one joint.
+// A Load is a given force, couple, distributed load or rope over a wheel, on one member or at one joint.
 type Load struct {
 	Kind   LoadKind
 	Entry  int       // which entry of the problem it stems from; a load over several members shares one
-	Size   exact.Num // force along Along, or couple (counter-clockwise positive); unused for a distributed load
+	Size   exact.Num // force along Along, couple (counter-clockwise positive), or a rope's tension; unused for a distributed load
 	Along  Vector    // the direction of a force or distributed load
 	Joint  int       // the joint it acts at, or None
 	Member int       // the member it acts on; with a joint, the member whose piece carries it, or None: the pin itself
@@ -101,4 +102,8 @@ type Load struct {
 	First, Last exact.Num
 	Start, End  exact.Num
 	Per         Per
+
+	// A rope leaves its wheel along Along and along Second.
+	Second Vector
+	Radius exact.Num // of the wheel; 0 where both pulls are taken to act at the joint itself
 }

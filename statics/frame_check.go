@@ -119,6 +119,8 @@ func (f *Frame) checkLoad(l *Load, meeting [][]int) error {
 		return errors.New("needs a direction")
 	case l.Kind == SpreadLoad && (l.Joint != None || l.Start.Cmp(l.End) >= 0):
 		return errors.New("needs a stretch of a member")
+	case l.Kind == RopeLoad:
+		return l.checkRope()
 	case l.Joint == None && !f.reaches(l):
 		return errors.New("lies beyond its member")
 	}

@@ -31,6 +31,7 @@ func sibling(p *problems.Problem, n int) *problems.Problem {
 		x, share := &f.Loads[i], shares[(f.Loads[i].Entry+n)%len(shares)]
 		x.Size, x.First, x.Last = x.Size.Mul(share), x.First.Mul(share), x.Last.Mul(share)
 		x.At, x.Start, x.End = x.At.Mul(stretch), x.Start.Mul(stretch), x.End.Mul(stretch)
+		x.Radius = x.Radius.Mul(stretch)
 	}
 	return &other
 }

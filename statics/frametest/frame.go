@@ -23,6 +23,7 @@ import (
 //	load point 30 0 -1 on BC at 2.4
 //	load point 15 0 -1 joint B on BC
 //	load couple -20 joint E
+//	load rope 12 0 -1 -1 0 joint D radius 0.3
 //	load spread 0 12 0 -1 on BC from 1 to 7.2 per run
 //
 // Lines that begin with another word are what is asked.
@@ -161,6 +162,11 @@ func (r *reader) load() {
 	case "spread":
 		l.Kind, l.First, l.Last = statics.SpreadLoad, r.number(), r.number()
 		l.Along = r.vector()
+	case "rope":
+		l.Kind, l.Size, l.Along, l.Second = statics.RopeLoad, r.number(), r.vector(), r.vector()
+		if radius := r.after("radius"); radius != "" {
+			l.Radius = exact.MustParse(radius)
+		}
 	default:
 		l.Size, l.Along = r.number(), r.vector()
 	}

@@ -25,8 +25,11 @@ func (w actions) Action(i int) string {
 func alike(a *statics.Assembly, i, j int) bool {
 	x, y := a.Actions[i], a.Actions[j]
 	l, m := a.Frame.Loads[x.Load], a.Frame.Loads[y.Load]
-	return x.Shape == y.Shape && l.Joint == m.Joint && l.Member == m.Member && l.Per == m.Per &&
-		size(x).Abs().Equal(size(y).Abs())
+	if l.Kind == statics.RopeLoad && notation.DirectionWord(x.Along) != notation.DirectionWord(y.Along) {
+		return false // their names tell them apart
+	}
+	return (l.Kind == statics.RopeLoad) == (m.Kind == statics.RopeLoad) && x.Shape == y.Shape && l.Joint == m.Joint &&
+		l.Member == m.Member && l.Per == m.Per && size(x).Abs().Equal(size(y).Abs())
 }
 
 // size is the number in the name of an action.
@@ -40,6 +43,9 @@ func size(x statics.Action) exact.Num {
 // action names action i without its distance along the member.
 func (w actions) action(i int) string {
 	x := w.a.Actions[i]
+	if isPull(w.a, x) {
+		return w.pull(x)
+	}
 	on := " " + w.loadPlace(x.Load)
 	switch x.Shape {
 	case statics.AtPoint:
@@ -94,6 +100,9 @@ func (w actions) loadPlace(load int) string {
 func (w actions) actionPlace(i int) string {
 	x := w.a.Actions[i]
 	l := w.a.Frame.Loads[x.Load]
+	if l.Kind == statics.RopeLoad {
+		return w.whichPull(i)
+	}
 	if l.Joint != statics.None {
 		return notation.DirectionWord(x.Along)
 	}
@@ -108,6 +117,9 @@ func (w actions) actionPlace(i int) string {
 func (w actions) Resultant(i int) string {
 	x := w.a.Actions[i]
 	l := w.a.Frame.Loads[x.Load]
+	if isPull(w.a, x) {
+		return w.atRim(i)
+	}
 	if !x.Shape.Spread() {
 		return w.Load(l)
 	}

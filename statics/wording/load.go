@@ -84,6 +84,9 @@ func (w givens) load(l statics.Load) (what, where string) {
 		what = "a couple of " + w.st.WithUnit(l.Size.Abs(), notation.Moment) + " " + Turn(l.Size.Sign())
 	case statics.SpreadLoad:
 		return w.spread(l)
+	case statics.RopeLoad:
+		what, way := w.rope(l)
+		return what, where + way
 	default:
 		what = w.st.WithUnit(l.Size.Abs(), notation.Force) + " " + w.loadDirection(l, l.Size.Sign())
 	}

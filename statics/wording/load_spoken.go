@@ -14,6 +14,8 @@ func (w givens) spokenLoad(l statics.Load) string {
 		return "a couple of " + w.st.WithUnit(l.Size.Abs(), notation.Moment) + " turns " + Turn(l.Size.Sign()) + w.spokenPlace(l)
 	case statics.SpreadLoad:
 		return w.spokenSpread(l)
+	case statics.RopeLoad:
+		return w.spokenRope(l)
 	}
 	if l.Size.Sign() < 0 {
 		along = along.Neg()

@@ -55,7 +55,11 @@ func Canon(p *problems.Problem) string {
 	for _, l := range f.Loads {
 		fmt.Fprintf(&b, "%s entry=%d joint=%d member=%d at=%v size=%v along=%v,%v", loadCodes[l.Kind], l.Entry, l.Joint, l.Member, l.At, l.Size,
 			l.Along.X, l.Along.Y)
-		fmt.Fprintf(&b, " first=%v last=%v start=%v end=%v per=%s\n", l.First, l.Last, l.Start, l.End, perCodes[l.Per])
+		fmt.Fprintf(&b, " first=%v last=%v start=%v end=%v per=%s", l.First, l.Last, l.Start, l.End, perCodes[l.Per])
+		if l.Kind == statics.RopeLoad {
+			fmt.Fprintf(&b, " second=%v,%v radius=%v", l.Second.X, l.Second.Y, l.Radius)
+		}
+		fmt.Fprintln(&b)
 	}
 	return b.String()
 }
@@ -64,7 +68,7 @@ func Canon(p *problems.Problem) string {
 var (
 	connectionCodes = [...]string{statics.Pin: "pin", statics.Slot: "slot", statics.Sleeve: "sleeve"}
 	supportCodes    = [...]string{statics.Pinned: "pinned", statics.Fixed: "fixed", statics.Roller: "roller", statics.Guide: "guide"}
-	loadCodes       = [...]string{statics.PointLoad: "point", statics.CoupleLoad: "couple", statics.SpreadLoad: "spread"}
+	loadCodes       = [...]string{statics.PointLoad: "point", statics.CoupleLoad: "couple", statics.SpreadLoad: "spread", statics.RopeLoad: "rope"}
 	twoForceCodes   = [...]string{notation.TwoForcePlain: "plain", notation.TwoForceShortcut: "shortcut"}
 	perCodes        = [...]string{statics.PerLength: "length", statics.PerRun: "run", statics.PerRise: "rise"}
 )
