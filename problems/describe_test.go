@@ -28,7 +28,7 @@ func describe(p *Problem) string {
 		d.line("support %s %s%s%s", p.Frame.Joints[s.Joint].Name, kind, d.vector(s.Along), d.on(s.On))
 	}
 	for i, e := range p.Entries {
-		d.line("entry %d: %+v", i, e)
+		d.line("entry %d: %s", i, strings.Replace(fmt.Sprintf("%+v", e), " Radius:}", "}", 1))
 	}
 	for _, l := range p.Frame.Loads {
 		d.load(l)
@@ -100,6 +100,8 @@ func (d *describer) load(l statics.Load) {
 	case l.Kind == statics.SpreadLoad:
 		per := [...]string{"length", "run", "rise"}[l.Per]
 		d.line("load of entry %d: spread %v..%v%s%s from %v to %v per %s", l.Entry, l.First, l.Last, d.vector(l.Along), place, l.Start, l.End, per)
+	case l.Kind == statics.RopeLoad:
+		d.line("load of entry %d: rope %v%s and%s%s, radius %v", l.Entry, l.Size, d.vector(l.Along), d.vector(l.Second), place, l.Radius)
 	case l.Joint == statics.None:
 		d.line("load of entry %d: %v%s%s at distance %v", l.Entry, l.Size, d.vector(l.Along), place, l.At)
 	default:

@@ -136,6 +136,9 @@ func equalLoads(p Solved) (faults []string) {
 			continue
 		}
 		seen[l.Entry] = true
+		if l.Kind != statics.CoupleLoad && p.taut(l.Size) {
+			continue
+		}
 		sizes := []exact.Num{l.Size}
 		if l.Kind == statics.SpreadLoad {
 			sizes = []exact.Num{l.First}
@@ -154,10 +157,19 @@ func equalLoads(p Solved) (faults []string) {
 	return faults
 }
 
+// taut reports whether a force is as large as the tension of a rope over a pulley: what is tied to the rope, or another
+// pulley that it runs over, cannot be of another size.
+func (p Solved) taut(force exact.Num) bool {
+	return !force.IsZero() && slices.ContainsFunc(p.Problem.Frame.Loads, func(l statics.Load) bool { return l.Kind == statics.RopeLoad && l.Size.Equal(force.Abs()) })
+}
+
 func equalResultants(p Solved) (faults []string) {
 	sizes := map[string]bool{}
 	for _, a := range p.Assembly.Actions {
 		key := a.Size.Abs().String()
+		if a.Shape == statics.AtPoint && p.taut(a.Size) {
+			continue
+		}
 		if a.Shape != statics.Turning && sizes[key] {
 			faults = append(faults, "two resultants are "+key)
 		}

@@ -67,6 +67,10 @@ func (l load) bend(x *statics.Load, on ref) bool {
 		l.fault(to.at, fmt.Sprintf("a rope leaves its pulley in two directions, and %s", directionsGiven(len(to.items))), like)
 		return false
 	}
+	if to.items[0].numeric && to.items[1].numeric {
+		l.fault(to.at, pairText(to)+" is one direction, and a rope leaves its pulley in two", fmt.Sprintf("Write both, such as to: [%s, left].", pairText(to)))
+		return false
+	}
 	var ends [2]statics.Vector
 	for i, n := range to.items {
 		if !l.shaped(n, "the direction of a rope", "down", scalar, list) {

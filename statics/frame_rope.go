@@ -37,8 +37,8 @@ func (l *Load) checkRope() error {
 		return errors.New("is a rope that needs a second direction")
 	case l.Along.Cross(l.Second).IsZero() && l.Along.Dot(l.Second).Sign() < 0:
 		return errors.New("is a rope that does not bend round its wheel")
-	case l.Size.Sign() < 0 || l.Radius.Sign() < 0:
-		return errors.New("is a rope whose tension and whose wheel's radius must not be negative")
+	case l.Radius.Sign() < 0:
+		return errors.New("is a rope over a wheel of negative radius")
 	}
 	return nil
 }

@@ -65,7 +65,7 @@ var kinds = []string{
 	"a pin of all", "a pin of some", "a piece of several members", "two pieces of several members", "a pin inside a line", "three parts at a pin", "a load on a pin",
 	"a slot", "a sleeve", "a ring", "a ring hinged to itself", "a branched part", "a bent part", "more than 6 parts", "a group",
 	"a point load at a joint", "a point load on a member", "a couple at a joint", "a couple on a member", "a spread load", "per run", "per rise",
-	"a load that changes sense", "an irrational direction",
+	"a load that changes sense", "a rope over a wheel", "a wheel on a pin", "a rope that runs back", "an irrational direction",
 }
 
 // note counts what a frame has of the kinds.
@@ -139,6 +139,10 @@ func noteLoad(has map[string]bool, a *Assembly, l Load) {
 		has["a point load "+where] = true
 	case CoupleLoad:
 		has["a couple "+where] = true
+	case RopeLoad:
+		has["a rope over a wheel"] = true
+		has["a wheel on a pin"] = has["a wheel on a pin"] || l.Member == None && a.Frame.isPin(l.Joint)
+		has["a rope that runs back"] = has["a rope that runs back"] || l.Along.Cross(l.Second).IsZero()
 	case SpreadLoad:
 		has["a spread load"] = true
 		has["a load that changes sense"] = has["a load that changes sense"] || l.First.Sign()*l.Last.Sign() < 0

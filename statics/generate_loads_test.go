@@ -104,3 +104,18 @@ func (g *generator) shape(l *Load) {
 		l.First, l.Last = q, q.Neg().Mul(g.size().Abs())
 	}
 }
+
+// rope adds a rope over a wheel at a joint, at half of the connections on a member. Some wheels have no radius, and some
+// ropes run back the way they came.
+func (g *generator) rope() {
+	l := Load{Kind: RopeLoad, Entry: len(g.f.Loads), Member: None, Size: g.size().Abs()}
+	g.atJoint(&l)
+	l.Along, l.Second = g.direction(), g.direction()
+	if l.Along.Cross(l.Second).IsZero() && l.Along.Dot(l.Second).Sign() < 0 {
+		l.Second = l.Along
+	}
+	if g.chance(80) {
+		l.Radius = frac(int64(g.pick(1, 8)), 10)
+	}
+	g.f.Loads = append(g.f.Loads, l)
+}

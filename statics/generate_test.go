@@ -35,6 +35,9 @@ func randomFrame(pick chooser, parts int) Frame {
 	for range pick(1, 3+parts/2) {
 		g.load()
 	}
+	if g.chance(30) {
+		g.rope()
+	}
 	return g.f
 }
 

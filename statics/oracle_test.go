@@ -1,6 +1,10 @@
 package statics
 
-import "unpin/statics/exact"
+import (
+	"slices"
+
+	"unpin/statics/exact"
+)
 
 // An oracle solves a frame without any of the engine's ways: it finds the rigid pieces by flooding, makes a body of
 // every pin, writes all sums of all bodies at once with the moments about the origin, and clears the whole dense matrix
@@ -226,6 +230,9 @@ func whole(f Frame, l Load) (x, y, turn exact.Num) {
 	if l.Kind == CoupleLoad {
 		return x, y, l.Size
 	}
+	if l.Kind == RopeLoad {
+		return bothPulls(f.Joints[l.Joint].At, l)
+	}
 	p := Point{}
 	if l.Joint != None {
 		p = f.Joints[l.Joint].At
@@ -233,6 +240,29 @@ func whole(f Frame, l Load) (x, y, turn exact.Num) {
 		p = placeOn(f, l.Member, l.At)
 	}
 	return forceAt(p, l.Along, l.Size)
+}
+
+// bothPulls is the force of a rope over a wheel and its moment about the origin. Each pull acts on the rim where the way out
+// from the middle is perpendicular to it and does not lean to the rope's other end; of two such places the first is taken by
+// the one pull, and the second by the other.
+func bothPulls(middle Point, l Load) (x, y, turn exact.Num) {
+	ends := [2]Vector{l.Along, l.Second}
+	for i, u := range ends {
+		length := root(u.X.Square().Add(u.Y.Square()))
+		ways := []Vector{{u.Y.Neg(), u.X}, {u.Y, u.X.Neg()}}
+		if i == 1 {
+			slices.Reverse(ways)
+		}
+		for _, n := range ways {
+			if other := ends[1-i]; n.X.Mul(other.X).Add(n.Y.Mul(other.Y)).Sign() <= 0 {
+				out := over(l.Radius, length)
+				dx, dy, dt := forceAt(Point{middle.X.Add(n.X.Mul(out)), middle.Y.Add(n.Y.Mul(out))}, u, l.Size)
+				x, y, turn = x.Add(dx), y.Add(dy), turn.Add(dt)
+				break
+			}
+		}
+	}
+	return x, y, turn
 }
 
 func forceAt(p Point, along Vector, size exact.Num) (x, y, turn exact.Num) {

@@ -47,7 +47,7 @@ func mapVectors(f *Frame, place func(Point) Point, turn func(Vector) Vector) {
 		f.Supports[i].Along = turn(f.Supports[i].Along)
 	}
 	for i := range f.Loads {
-		f.Loads[i].Along = turn(f.Loads[i].Along)
+		f.Loads[i].Along, f.Loads[i].Second = turn(f.Loads[i].Along), turn(f.Loads[i].Second)
 	}
 }
 
@@ -110,7 +110,7 @@ func TestScaledLengths(t *testing.T) {
 		mapVectors(f, func(p Point) Point { return Point{p.X.Mul(k), p.Y.Mul(k)} }, func(v Vector) Vector { return v })
 		for i := range f.Loads {
 			l := &f.Loads[i]
-			l.At, l.Start, l.End = l.At.Mul(k), l.Start.Mul(k), l.End.Mul(k)
+			l.At, l.Start, l.End, l.Radius = l.At.Mul(k), l.Start.Mul(k), l.End.Mul(k), l.Radius.Mul(k)
 			l.First, l.Last = over(l.First, k), over(l.Last, k)
 			if l.Kind == CoupleLoad {
 				l.Size = l.Size.Mul(k)

@@ -26,6 +26,10 @@ func (s *stiffFrame) applyAtJoint(l Load) {
 		return
 	}
 	x, y := unitOf(l.Along)
+	if l.Kind == RopeLoad { // the wheel is as good as taken off: the moments of the pulls about its middle cancel
+		again, rise := unitOf(l.Second)
+		x, y = x+again, y+rise
+	}
 	s.load[n] += x * l.Size.Float()
 	s.load[n+1] += y * l.Size.Float()
 }

@@ -130,7 +130,7 @@ func (b *builder) entry() {
 		b.f.Connections = append(b.f.Connections, c)
 	case "support":
 		b.support()
-	case "point", "couple", "spread":
+	case "point", "couple", "spread", "rope":
 		b.load(kind)
 	default:
 		b.fail("unknown entry %q", kind)
@@ -195,6 +195,8 @@ func (b *builder) load(kind string) {
 		l.Size, l.Along = b.number(), b.direction()
 	case "couple":
 		l.Kind, l.Size = CoupleLoad, b.number()
+	case "rope":
+		l.Kind, l.Size, l.Along, l.Second, l.Radius = RopeLoad, b.number(), b.direction(), b.direction(), b.number()
 	case "spread":
 		l.Kind, l.First, l.Last, l.Along = SpreadLoad, b.number(), b.number(), b.direction()
 	}

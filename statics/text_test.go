@@ -89,6 +89,8 @@ func (w *writer) load(l Load) {
 		w.line("point", l.Size, direction(l.Along), at)
 	case CoupleLoad:
 		w.line("couple", l.Size, at)
+	case RopeLoad:
+		w.line("rope", l.Size, direction(l.Along), direction(l.Second), l.Radius, at)
 	case SpreadLoad:
 		w.line("spread", l.First, l.Last, direction(l.Along), at)
 	}

@@ -32,6 +32,9 @@ func (d bodies) body(b int) {
 	for _, i := range d.ActionsOn(body) {
 		d.item("  load   ", d.say.Resultant(i))
 	}
+	if text := d.say.KeptPulleys(body); text != "" {
+		d.item("  ", text)
+	}
 	if d.isTwoForce(b) {
 		d.item("  ", "It is held by two pins and not loaded between them, a two-force member: the forces at its ends are opposite, along the line between them.")
 	}

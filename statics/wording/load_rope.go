@@ -1,6 +1,8 @@
 package wording
 
 import (
+	"slices"
+
 	"unpin/statics"
 	"unpin/statics/notation"
 )
@@ -64,4 +66,25 @@ func (w actions) atRim(i int) string {
 		return w.Action(i)
 	}
 	return w.Action(i) + ", tangent to the pulley at " + w.Point(x.At)
+}
+
+// KeptPulleys says of a free body what the pulleys on it mean for its sums; it is empty where there is none, or where their
+// radius is not given.
+func (w Speaker) KeptPulleys(body statics.FreeBody) string {
+	var at []string
+	for _, i := range w.a.ActionsOn(body) {
+		x := w.a.Actions[i]
+		if l := w.a.Frame.Loads[x.Load]; isPull(w.a, x) && !l.Radius.IsZero() && !slices.Contains(at, w.joint(l.Joint)) {
+			at = append(at, w.joint(l.Joint))
+		}
+	}
+	switch len(at) {
+	case 0:
+		return ""
+	case 1:
+		return "The pulley at " + at[0] + " is kept on, so the rope pulls at its rim. With the pulley taken off, both pulls act at " + at[0] +
+			", and every sum comes to the same: their moments about " + at[0] + " cancel."
+	}
+	return "The pulleys at " + notation.List(at) + " are kept on, so the ropes pull at their rims. With a pulley taken off, both pulls act at its joint, " +
+		"and every sum comes to the same: their moments about that joint cancel."
 }
