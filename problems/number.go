@@ -67,7 +67,7 @@ func (p *Problem) With(texts map[int]string) (*Problem, error) {
 		return nil, err
 	}
 	other.Name = p.Name
-	return other.In(p.Conventions), nil
+	return other.In(p.Conventions).Asking(p.Find), nil
 }
 
 // Trial is what With gives but for the file, which is not written: Source is that of p, and Numbers gives none. It takes a
@@ -84,7 +84,7 @@ func (p *Problem) Trial(texts map[int]string) (*Problem, error) {
 	if err := r.faults.err(); err != nil {
 		return nil, err
 	}
-	return r.problem.In(p.Conventions), nil
+	return r.problem.In(p.Conventions).Asking(p.Find), nil
 }
 
 // with is the tree with other texts at some of its nodes.

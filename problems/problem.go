@@ -66,6 +66,13 @@ func (p *Problem) Under(course notation.Preferences) *Problem {
 	return p.In(p.Settled.Over(course.Over(p.Conventions)))
 }
 
+// Asking is the problem with other things to be found, which Solved.Asked takes.
+func (p *Problem) Asking(find []string) *Problem {
+	other := *p
+	other.Find = find
+	return &other
+}
+
 // Style is how texts about the problem are written: in its conventions and units.
 func (p *Problem) Style(ascii bool) notation.Style {
 	return notation.NewStyle(p.Conventions, p.Units, ascii)

@@ -32,12 +32,11 @@ const (
 	Group   = "group"
 )
 
-// A Task is one problem of a set, in the conventions that hold there.
+// A Task is one problem of a set, in the conventions that hold there, and with what is to be found there as its Find.
 type Task struct {
 	Solved
 	Word   string    // as the set's file names it
 	Points exact.Num // 0 where the file does not say
-	Find   []string  // what is to be found: words of FindWords, and names; never empty
 }
 
 // mostTasks is how many problems a set can have: a copy's place in the set is one sign of its code.

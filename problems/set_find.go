@@ -5,10 +5,6 @@ import (
 	"strings"
 )
 
-// FindWords are the words for groups of what may be found in a problem of a set; names of single forces, and of N, V and M
-// at places, may stand beside them.
-var FindWords = []string{"reactions", "pins", "N", "V", "M", "diagrams"}
-
 // find reads what is to be found in a problem of a set.
 func (r *setReader) find(n *node, p Solved) []string {
 	var all []string
@@ -19,12 +15,26 @@ func (r *setReader) find(n *node, p Solved) []string {
 			r.fault(item.at, item.text+" stands in find twice", "Take one of them out.")
 		default:
 			all = append(all, item.text)
+			r.answer(item, p)
 		}
 	}
 	if len(n.items) == 0 {
 		r.fault(n.at, "find asks for nothing", "Name what is to be found, or take find out.")
 	}
 	return all
+}
+
+// answer finds fault with an entry of find that the problem has no answer to.
+func (r *setReader) answer(n *node, p Solved) {
+	_, err := p.Asked([]string{n.text})
+	if err == nil {
+		return
+	}
+	problem, remedy, _ := strings.Cut(err.Error(), ": ")
+	if remedy == "" {
+		remedy = "write reactions, pins, N, V, M, diagrams, a force, or a place along a member"
+	}
+	r.fault(n.at, problem, sentence(remedy))
 }
 
 // joined puts names such as M(BC, 2.4) together again, which a list without quotes has parted at the comma.

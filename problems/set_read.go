@@ -210,9 +210,8 @@ func (r *setReader) task(values map[string]*node) (t Task, ok bool) {
 	for _, w := range p.Warnings {
 		r.set.Warnings = append(r.set.Warnings, p.Name+": "+w)
 	}
-	t.Find = p.Find
 	if find := values["find"]; find != nil {
-		t.Find = r.find(find, t.Solved)
+		t.Problem = t.Asking(r.find(find, t.Solved))
 	}
 	return t, true
 }

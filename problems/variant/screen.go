@@ -21,6 +21,7 @@ const (
 	NotSolvable   Reason = "the frame would not be determinate"
 	OtherPlan     Reason = "the plan would be another"
 	OtherSigns    Reason = "a force would be zero, or more than one force would change its sign"
+	OffMember     Reason = "a place that is asked about would lie off its member, or where the value jumps"
 	HidesMistakes Reason = "a mistake would not show"
 )
 
@@ -83,6 +84,9 @@ func (s screen) judge(p *problems.Problem) Reason {
 	}
 	if !s.sameSigns(copied) {
 		return OtherSigns
+	}
+	if _, err := copied.Asked(p.Find); err != nil {
+		return OffMember
 	}
 	for _, r := range s.rules {
 		if copied.Breaks(r) {

@@ -1,6 +1,7 @@
 package worksheet
 
 import (
+	"slices"
 	"strings"
 
 	"unpin/problems"
@@ -102,22 +103,41 @@ func (d *document) opening(whole bool) {
 	d.prose(wording.Caution)
 }
 
-// wants reports whether the problem asks for something.
+// wants reports whether the problem asks for something of a kind: reactions, pins or diagrams.
 func (d *document) wants(what string) bool {
 	for _, f := range d.p.Find {
-		if f == what {
+		if f == what || what == "diagrams" && alongMember(f) {
 			return true
 		}
 	}
 	return len(d.p.Find) == 0
 }
 
+// alongMember reports whether a word of Find asks for N, V or M by itself or at a place.
+func alongMember(word string) bool {
+	return word == "N" || word == "V" || word == "M" || strings.Contains(word, "(")
+}
+
+// find says what is to be found: groups first, then single answers.
 func (d *document) find() {
-	words := map[string]string{"reactions": "the reactions", "pins": "the pin forces", "diagrams": "N, V and M of every member"}
-	var what []string
-	for _, f := range []string{"reactions", "pins", "diagrams"} {
-		if d.wants(f) {
-			what = append(what, words[f])
+	asks := func(word string) bool { return len(d.p.Find) == 0 || slices.Contains(d.p.Find, word) }
+	var what, curves []string
+	for _, group := range []struct{ word, says string }{{"reactions", "the reactions"}, {"pins", "the pin forces"}} {
+		if asks(group.word) {
+			what = append(what, group.says)
+		}
+	}
+	for _, curve := range []string{"N", "V", "M"} {
+		if asks(curve) || asks("diagrams") {
+			curves = append(curves, curve)
+		}
+	}
+	if len(curves) > 0 {
+		what = append(what, notation.List(curves)+" of every member")
+	}
+	for _, f := range d.p.Find {
+		if !slices.Contains([]string{"reactions", "pins", "diagrams", "N", "V", "M"}, f) {
+			what = append(what, f)
 		}
 	}
 	d.blank()
