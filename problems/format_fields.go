@@ -147,8 +147,16 @@ func FieldNames() []string {
 	for _, kind := range loadKinds {
 		groups = append(groups, loadFields[kind])
 	}
+	return namesOf(append(groups, askFields)...)
+}
+
+// SetFieldNames lists the fields of a set and of its problems, in the order of the format.
+func SetFieldNames() []string { return namesOf(setFields, taskFields) }
+
+// namesOf lists the fields of groups, each name once.
+func namesOf(groups ...fields) []string {
 	var names []string
-	for _, group := range append(groups, askFields) {
+	for _, group := range groups {
 		for _, name := range group.names() {
 			if !slices.Contains(names, name) {
 				names = append(names, name)

@@ -29,8 +29,16 @@ func Starters() []Starter {
 		if err != nil {
 			continue
 		}
-		_, kind, _ := strings.Cut(strings.TrimSuffix(e.Name(), ".yaml"), "-")
+		_, kind, numbered := strings.Cut(strings.TrimSuffix(e.Name(), ".yaml"), "-")
+		if !numbered {
+			continue
+		}
 		all = append(all, Starter{kind, string(text)})
 	}
 	return all
 }
+
+// SetStarter is a set to begin with, with comments on how it is written.
+//
+//go:embed starter/set.yaml
+var SetStarter string

@@ -22,6 +22,7 @@ var topics = []topic{
 	{"levels", "how much of each step is left to you, and where to begin"},
 	{"answers", "what can be typed in a lesson, and how it is judged"},
 	{"file", "how to write a problem file"},
+	{"set", "how to put the problems of a paper together"},
 }
 
 // text is what a topic says.

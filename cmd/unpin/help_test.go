@@ -9,6 +9,7 @@ import (
 	"unicode/utf8"
 
 	"unpin/problems"
+	"unpin/tutor"
 )
 
 // TestTopics reads every topic of help: its lines fit a page, and what it shows as typed is right.
@@ -64,6 +65,36 @@ func TestTopicFileNamesAllFields(t *testing.T) {
 		if !slices.Contains(words, name) {
 			t.Errorf("the topic does not tell of the field %s", name)
 		}
+	}
+}
+
+// TestTopicSet reads the set that the topic on sets shows, and looks for every field there.
+func TestTopicSet(t *testing.T) {
+	t.Parallel()
+	about, _ := topicNamed("set")
+	shown := ""
+	for block := range strings.SplitSeq(about.text(), "\n\n") {
+		if strings.HasPrefix(block, "  id: ") {
+			shown = strings.ReplaceAll("\n"+block, "\n  ", "\n")
+		}
+	}
+	for what, text := range map[string]string{"the topic": shown, "the starter": problems.SetStarter} {
+		s, err := problems.ReadSet(what, []byte(text), problems.Beside("."))
+		if err != nil || len(s.Tasks) < 2 {
+			t.Errorf("%s: %v", what, err)
+			continue
+		}
+		for _, w := range s.Warnings {
+			t.Errorf("%s: %s", what, w)
+		}
+	}
+	for _, name := range problems.SetFieldNames() {
+		if !strings.Contains(about.text(), "\n  "+name+" ") && name != "closes" {
+			t.Errorf("the topic does not tell of the field %s", name)
+		}
+	}
+	if !slices.Equal(tutor.Levels(), problems.SetLevels) {
+		t.Errorf("a set knows the levels %v, a lesson %v", problems.SetLevels, tutor.Levels())
 	}
 }
 

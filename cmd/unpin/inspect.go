@@ -6,6 +6,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"unpin/problems"
 	"unpin/problems/worksheet"
 	"unpin/statics/notation"
 )
@@ -14,12 +15,13 @@ import (
 func newInspect() *cobra.Command {
 	var w inspecting
 	cmd := &cobra.Command{
-		Use:   "inspect PROBLEM...",
+		Use:   "inspect PROBLEM|SET...",
 		Short: "Say whether a frame can be solved, how hard it is, and how good its numbers are.",
 		Long: "Count unknowns and sums and say whether the frame is determinate; if not, which forces are too many or how it\n" +
 			"moves, why, and what would mend it. Of a determinate one: how tidy its answers are, how hard it is and why, which\n" +
 			"common mistakes its numbers would hide with the smallest change that shows them, and the plan, a step a line with\n" +
-			"its skills. A folder stands for the problem files in it. As json one object for each problem, one after the other.\n" +
+			"its skills. Of a set of problems (unpin help set): points, grades, skills, how long it takes, conventions that clash,\n" +
+			"and how many copies there are. A folder stands for the problem files in it. As json one object for each problem, one after the other.\n" +
 			"The exit code is 1 if a frame is not determinate, 2 if a problem cannot be read.",
 		Args: someProblems,
 		RunE: func(cmd *cobra.Command, words []string) error {
@@ -46,12 +48,29 @@ func (w inspecting) all(cmd *cobra.Command, words []string) error {
 	if w.brief && w.format == "json" {
 		return usageFault(cmd, "--brief is a text: it does not go with --as json")
 	}
-	problems := named(cmd, words)
-	err := problems.solve(w.text, func(_ worksheet.Solved, text string) error {
+	all := gathered(cmd, words, func(string) bool { return false })
+	all.saySet = w.ofSet
+	err := all.solve(w.text, func(_ worksheet.Solved, text string) error {
 		_, err := io.WriteString(cmd.OutOrStdout(), text)
 		return err
 	})
-	return cmp.Or(err, problems.worst())
+	return cmp.Or(err, all.worst())
+}
+
+// ofSet is what there is to say about a set, as text does.
+func (w inspecting) ofSet(place int, s *problems.Set) string {
+	text := ""
+	switch {
+	case w.brief:
+		text = worksheet.InspectSetBrief(s)
+	case w.format == "json":
+		text = string(worksheet.InspectSetJSON(s))
+	case place > 0:
+		text = "\n" + worksheet.InspectSet(s, worksheet.Options{})
+	default:
+		text = worksheet.InspectSet(s, worksheet.Options{})
+	}
+	return notation.VisibleLines(text)
 }
 
 // text is what there is to say about a problem, with nothing in it that would steer a terminal; after a blank line where

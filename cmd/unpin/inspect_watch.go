@@ -43,11 +43,14 @@ func (w inspecting) keepWatch(cmd *cobra.Command, words []string) error {
 	})
 }
 
-// look inspects a file and draws its frame beside it. Of what cannot be read the last figure stays.
+// look inspects a file and draws its frame beside it, unless it is a set. Of what cannot be read the last figure stays.
 func (w inspecting) look(cmd *cobra.Command, path string) error {
 	err := w.all(cmd, []string{path})
 	if err != nil && !errors.Is(err, errNo) {
 		return err
+	}
+	if isSet(path) {
+		return err // it has no figure
 	}
 	p, s, errRead := solved(cmd, path)
 	if errRead != nil {

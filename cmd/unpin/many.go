@@ -9,7 +9,9 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"unpin/problems"
 	"unpin/problems/worksheet"
+	"unpin/statics"
 )
 
 // many are the problems that the words of a command mean, with what came of them so far.
@@ -18,10 +20,15 @@ type many struct {
 	words   []string // the problem files of a folder in place of it
 	faults  []error  // of what cannot be read or solved
 	refused bool     // a frame is not determinate
+
+	saySet func(place int, s *problems.Set) string // what there is to say of a set, where the command takes sets
 }
 
-// named are the problems of some words; a folder without any is a fault.
-func named(cmd *cobra.Command, words []string) *many {
+// named are the problems of some words; a folder without any is a fault. The sets of a folder are passed over.
+func named(cmd *cobra.Command, words []string) *many { return gathered(cmd, words, isSet) }
+
+// gathered are the problems and sets of some words; a folder without any is a fault. Files of a folder are left out as told.
+func gathered(cmd *cobra.Command, words []string, leftOut func(path string) bool) *many {
 	all := &many{cmd: cmd}
 	for _, word := range words {
 		entries, err := os.ReadDir(word)
@@ -29,7 +36,7 @@ func named(cmd *cobra.Command, words []string) *many {
 			all.words = append(all.words, word)
 			continue
 		}
-		found := problemFiles(word, entries)
+		found := slices.DeleteFunc(problemFiles(word, entries), leftOut)
 		if len(found) == 0 {
 			all.faults = append(all.faults, errors.New("unpin: the folder "+word+" holds no problem files (.yaml or .yml)"))
 		}
@@ -59,10 +66,24 @@ func (m *many) solve(say func(place int, one worksheet.Solved) string, take func
 	type answer struct {
 		worksheet.Solved
 		said string
+		set  bool
 		err  error
 	}
 	work := func(i int) (a answer) {
-		if a.Problem, a.Solution, a.err = solved(m.cmd, m.words[i]); a.err == nil {
+		read := problemMeant
+		if m.saySet != nil {
+			read = meaningOf
+		}
+		means, err := read(m.words[i], m.cmd.InOrStdin())
+		switch a.err = err; {
+		case err != nil:
+			return a
+		case means.set != nil:
+			a.set, a.said = true, m.saySet(i, means.set)
+			return a
+		}
+		a.Problem = means.problem
+		if a.Solution, a.err = statics.Solve(a.Problem.Frame); a.err == nil {
 			a.said = say(i, a.Solved)
 		}
 		return a
@@ -73,7 +94,7 @@ func (m *many) solve(say func(place int, one worksheet.Solved) string, take func
 			m.faults = append(m.faults, a.err)
 			return nil
 		}
-		m.refused = m.refused || sound(a.Solution) != nil
+		m.refused = m.refused || !a.set && sound(a.Solution) != nil
 		return take(a.Solved, a.said)
 	})
 }

@@ -24,7 +24,7 @@ func newNew() *cobra.Command {
 		Short: "Write a problem file to begin with.",
 		Long: "Write a problem of a kind, with comments on how it is written: a good problem as it stands, in which you change what\n" +
 			"you like. Without a kind the kinds are listed, each with a small figure. Then unpin inspect FILE --watch says what you\n" +
-			"have made of it, at each save.",
+			"have made of it, at each save. unpin new set writes a set, the problems of one paper.",
 		Args: cobra.ArbitraryArgs,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			switch {
@@ -44,10 +44,13 @@ func newNew() *cobra.Command {
 	return cmd
 }
 
+// setKind is the word for a set in place of a problem.
+const setKind = "set"
+
 // begin writes the starter of a kind. A file that exists is not written over: it may hold somebody's work.
 func begin(cmd *cobra.Command, kind, output string) error {
 	var kinds []string
-	for _, s := range problems.Starters() {
+	for _, s := range append(problems.Starters(), problems.Starter{Kind: setKind, Text: problems.SetStarter}) {
 		if s.Kind == kind {
 			if _, err := os.Lstat(output); output != "" && err == nil {
 				return usageFault(cmd, "%s exists already: name another file", output)

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"context"
 	"errors"
 	"fmt"
 	"io"
@@ -20,13 +19,14 @@ import (
 func newVary() *cobra.Command {
 	var v varying
 	cmd := &cobra.Command{
-		Use:   "vary PROBLEM",
+		Use:   "vary PROBLEM|SET",
 		Short: "Give every student other numbers.",
 		Long: "Make copies of a problem with other numbers: those that its file allows under vary, or else sensible ones found for\n" +
 			"it. A copy is as good as the problem: determinate, of the same plan, as hard, tidy, to scale, and no mistake is\n" +
 			"hidden by its numbers. The list says who has what; with -o each copy is a problem file in the folder, and the list\n" +
 			"stands beside them as variants.csv. The numbers follow from problem and code alone, whatever the version of unpin.\n\n" +
-			"A roster is CSV whose first line names the columns: id, and if wanted name, group, extra, print, attempt. With\n" +
+			"Of a set each student gets a copy of every problem, drawn by the set's id and seed; a set is a file that lists\n" +
+			"problems: unpin help set. A roster is CSV whose first line names the columns: id, and if wanted name, group, extra, print, attempt. With\n" +
 			"--copies no two have the same numbers; with --roster two may, and how many do is told.\n" +
 			"The exit code is 1 if there are not enough good copies.",
 		Args: oneProblem,
@@ -67,35 +67,74 @@ func (v varying) run(cmd *cobra.Command, word string) error {
 	if err := v.settle(cmd); err != nil {
 		return err
 	}
-	p, err := find(word, cmd.InOrStdin())
+	m, err := meaningOf(word, cmd.InOrStdin())
 	if err != nil {
 		return err
 	}
-	warn(cmd, p)
-	maker, err := variant.New(p)
+	if m.set != nil && cmd.Flags().Changed("seed") {
+		return usageFault(cmd, "a set has its own seed: write it in %s, not --seed", word)
+	}
+	m.warn(cmd)
+	batch, err := m.batch(v.seed)
 	if err != nil {
-		fmt.Fprintf(cmd.ErrOrStderr(), "unpin: %s has no copies: %v\n", p.Name, err)
+		fmt.Fprintf(cmd.ErrOrStderr(), "unpin: %v\n", err)
 		return errNo
 	}
-	v.warnText(cmd, p)
-	source := variant.Source{Set: p.Name, Seed: v.seed, Place: 1}
+	warnTexts(cmd, m.problems())
 	if v.code != "" {
-		return v.again(cmd, maker, source)
+		return v.again(cmd, batch)
 	}
-	job, err := v.job(cmd, source)
+	class, err := v.class(cmd, m)
 	if err != nil {
 		return err
 	}
-	copies, err := maker.Copies(context.Background(), job)
+	all, err := handouts(cmd, batch, class)
+	if err != nil {
+		return err
+	}
+	list := batch.List(all)
+	if m.set == nil {
+		list = variant.List(batch[0].Maker, firsts(all))
+	}
+	if err := v.deliver(cmd, batch, all, list); err != nil {
+		return err
+	}
+	v.tell(cmd, len(all)*len(batch), batch.Equal(class, all))
+	return nil
+}
+
+// firsts are the copies of handouts of one problem.
+func firsts(all []variant.Handout) []variant.Copy {
+	copies := make([]variant.Copy, len(all))
+	for i, h := range all {
+		copies[i] = h.Copies[0]
+	}
+	return copies
+}
+
+// handouts finds the copies of a class. That there are not enough good ones is said.
+func handouts(cmd *cobra.Command, batch variant.Batch, class variant.Class) ([]variant.Handout, error) {
+	var shown func(int)
+	all, err := batch.Handouts(cmd.Context(), class, func(done, all int) {
+		if shown == nil {
+			shown = orSilent(progress(cmd, "copies found", all))
+		}
+		shown(done)
+	})
 	var short *variant.Shortage
 	if errors.As(err, &short) {
-		fmt.Fprintf(cmd.ErrOrStderr(), "unpin: of %s %v\n", p.Name, short)
-		return errNo
+		fmt.Fprintf(cmd.ErrOrStderr(), "unpin: %v\n", err)
+		return nil, errNo
 	}
-	if err != nil {
-		return err
+	return all, err
+}
+
+// orSilent is the function, or one that does nothing in place of none.
+func orSilent(shown func(int)) func(int) {
+	if shown == nil {
+		return func(int) {}
 	}
-	return v.deliver(cmd, maker, copies)
+	return shown
 }
 
 // settle refuses flags that do not go together.
@@ -119,42 +158,42 @@ func (v varying) settle(cmd *cobra.Command) error {
 	return nil
 }
 
-// warnText tells of numbers in the text that stay what they are in all copies.
-func (v varying) warnText(cmd *cobra.Command, p *problems.Problem) {
-	if n := p.PlainNumber(); n != "" {
-		fmt.Fprintf(cmd.ErrOrStderr(), "warning: The text has the number %s, which is the same in all copies; where it should change, write {h} for the given number h.\n", n)
+// class is who gets copies: those of the roster, or nobody in particular.
+func (v varying) class(cmd *cobra.Command, m meaning) (variant.Class, error) {
+	if v.roster == "" {
+		return variant.Nobody(v.copies), nil
 	}
+	roster, err := readRoster(cmd, v.roster)
+	if err != nil {
+		return variant.Class{}, err
+	}
+	return variant.Class{Students: roster.Students, Groups: m.set != nil && m.set.Same == problems.Group}, nil
 }
 
-// job is the copies that are wanted.
-func (v varying) job(cmd *cobra.Command, source variant.Source) (variant.Job, error) {
-	job := variant.Job{Source: source, Wishes: variant.Numbered(v.copies), Distinct: true}
-	if v.roster != "" {
-		file, err := os.Open(v.roster)
-		if err != nil {
-			return job, fmt.Errorf("unpin: %s cannot be read: %w", v.roster, plainReason(err))
-		}
-		defer file.Close()
-		roster, err := variant.ReadRoster(v.roster, file)
-		if err != nil {
-			return job, err
-		}
-		if len(roster.Ignored) > 0 {
-			fmt.Fprintf(cmd.ErrOrStderr(), "warning: %s: passed over, for they mean nothing here: %s.\n", v.roster, notation.List(roster.Ignored))
-		}
-		job.Wishes, job.Distinct = roster.Wishes(), false
+// readRoster reads the roster at a path, and names the columns that are passed over.
+func readRoster(cmd *cobra.Command, path string) (*variant.Roster, error) {
+	file, err := os.Open(path)
+	if err != nil {
+		return nil, fmt.Errorf("unpin: %s cannot be read: %w", path, plainReason(err))
 	}
-	job.Progress = progress(cmd, "copies found", len(job.Wishes))
-	return job, nil
+	defer file.Close()
+	roster, err := variant.ReadRoster(path, file)
+	if err != nil {
+		return nil, err
+	}
+	if len(roster.Ignored) > 0 {
+		fmt.Fprintf(cmd.ErrOrStderr(), "warning: %s: passed over, for they mean nothing here: %s.\n", path, notation.List(roster.Ignored))
+	}
+	return roster, nil
 }
 
 // again writes the copy of a code.
-func (v varying) again(cmd *cobra.Command, maker *variant.Maker, source variant.Source) error {
-	_, draw, err := source.Decode(v.code)
+func (v varying) again(cmd *cobra.Command, batch variant.Batch) error {
+	at, draw, err := batch.Decode(v.code)
 	if err != nil {
 		return usageFault(cmd, "%v", err)
 	}
-	p, err := maker.At(draw)
+	p, err := batch[at].At(draw)
 	if err != nil {
 		return fmt.Errorf("unpin: the copy of %s cannot be read: %w", v.code, err)
 	}
@@ -185,37 +224,27 @@ type wholeFile struct {
 }
 
 // deliver writes the list of the copies, and with a folder the copies too.
-func (v varying) deliver(cmd *cobra.Command, maker *variant.Maker, copies []variant.Copy) error {
-	list := variant.List(maker, copies)
+func (v varying) deliver(cmd *cobra.Command, batch variant.Batch, all []variant.Handout, list []byte) error {
 	if v.folder == "" {
-		if _, err := io.WriteString(cmd.OutOrStdout(), notation.VisibleLines(string(list))); err != nil {
-			return err
-		}
-	} else {
-		files := make([]wholeFile, 0, len(copies)+1)
-		for _, c := range copies {
-			p, err := maker.At(c.Draw)
+		_, err := io.WriteString(cmd.OutOrStdout(), notation.VisibleLines(string(list)))
+		return err
+	}
+	var files []wholeFile
+	for _, h := range all {
+		for i, own := range h.Copies {
+			p, err := batch[i].At(own.Draw)
 			if err != nil {
 				return err
 			}
-			files = append(files, wholeFile{copyName(p, c.Code), []byte(copyText(p, c.Code))})
-		}
-		if err := v.writeAll(append(files, wholeFile{variant.ListName, list}), progress(cmd, "files written", len(copies))); err != nil {
-			return err
+			files = append(files, wholeFile{copyName(p, own.Code), []byte(copyText(p, own.Code))})
 		}
 	}
-	v.tell(cmd, copies)
-	return nil
+	return v.writeAll(append(files, wholeFile{variant.ListName, list}), progress(cmd, "files written", len(files)))
 }
 
 // tell says what was made.
-func (v varying) tell(cmd *cobra.Command, copies []variant.Copy) {
-	text, equal := fmt.Sprintf("%d copies", len(copies)), 0
-	for _, c := range copies {
-		if c.Equal {
-			equal++
-		}
-	}
+func (v varying) tell(cmd *cobra.Command, copies, equal int) {
+	text := fmt.Sprintf("%d copies", copies)
 	if v.roster != "" {
 		text += fmt.Sprintf(", %d of them with numbers that another has", equal)
 	}

@@ -204,21 +204,26 @@ func (s *search) shortage() error {
 
 // judgeAll judges every combination of choices.
 func (s *search) judgeAll() error {
-	choices := make([]int, len(s.changes))
-	for {
-		if s.ctx.Err() != nil {
-			return context.Cause(s.ctx)
-		}
-		s.judge(slices.Clone(choices))
+	s.everyChoice(func(choices []int) bool {
+		s.judge(choices)
+		return s.ctx.Err() == nil
+	})
+	return context.Cause(s.ctx)
+}
+
+// everyChoice goes through all combinations of choices, until look says no.
+func (m *Maker) everyChoice(look func(choices []int) bool) {
+	choices := make([]int, len(m.changes))
+	for look(slices.Clone(choices)) {
 		i := 0
 		for ; i < len(choices); i++ {
-			if choices[i]++; choices[i] < len(s.changes[i].Choices) {
+			if choices[i]++; choices[i] < len(m.changes[i].Choices) {
 				break
 			}
 			choices[i] = 0
 		}
 		if i == len(choices) {
-			return nil
+			return
 		}
 	}
 }

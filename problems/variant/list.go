@@ -27,7 +27,7 @@ func List(m *Maker, copies []Copy) []byte {
 }
 
 // List is who has what of several problems, as CSV with a line for each copy: student, attempt, problem, code, the digest of the
-// problem, and what changed in it, as "h = 3; w = 8".
+// problem, and what changed in it, as "h: 3; w: 8".
 func (b Batch) List(all []Handout) []byte {
 	rows := [][]string{{"student", "attempt", "problem", "code", "digest", "numbers"}}
 	digests := make([]string, len(b))
@@ -38,7 +38,7 @@ func (b Batch) List(all []Handout) []byte {
 		for i, own := range h.Copies {
 			var numbers []string
 			for k, n := range b[i].Numbers(own.Draw) {
-				numbers = append(numbers, b[i].changes[k].Name+" = "+n)
+				numbers = append(numbers, b[i].changes[k].Name+": "+n)
 			}
 			rows = append(rows, []string{own.Student, fmt.Sprint(own.Attempt), b[i].problem.Name, own.Code, digests[i], strings.Join(numbers, "; ")})
 		}

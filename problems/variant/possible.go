@@ -1,0 +1,40 @@
+package variant
+
+// A Supply is how many good copies a problem has.
+type Supply struct {
+	Choices int  // how many sets of numbers there are, Many if there are more
+	Good    int  // of those that were judged
+	Judged  int  // all of them, or a sample
+	All     bool // all were judged
+}
+
+// Many is where the counting of choices ends.
+const Many = 1_000_000_000
+
+// The most choices that are all judged, and how many are where there are more.
+const (
+	allJudged = 400
+	sampled   = 300
+)
+
+// Supply judges all sets of numbers of the problem where these are few, and else the first of its draws.
+func (m *Maker) Supply() Supply {
+	s := Supply{Choices: combinations(m.changes, Many)}
+	if s.All = s.Choices <= allJudged; s.All {
+		m.everyChoice(func(choices []int) bool {
+			s.count(m.judge(choices))
+			return true
+		})
+		return s
+	}
+	for d := range Draw(sampled) {
+		s.count(m.Judge(d))
+	}
+	return s
+}
+
+func (s *Supply) count(reason Reason) {
+	if s.Judged++; reason == Good {
+		s.Good++
+	}
+}
