@@ -23,6 +23,11 @@ func (p Solved) StepSkills(step statics.Step) []string {
 			}
 		}
 	}
+	return inTeachingOrder(found)
+}
+
+// inTeachingOrder lists the skills that are found.
+func inTeachingOrder(found map[string]bool) []string {
 	var all []string
 	for _, name := range skillNames() {
 		if found[name] {
@@ -30,6 +35,39 @@ func (p Solved) StepSkills(step statics.Step) []string {
 		}
 	}
 	return all
+}
+
+// MemberSkills lists the skills that N, V and M along a member ask for, in teaching order; none where they are withheld.
+func (p Solved) MemberSkills(d statics.Diagram) []string {
+	if d.Withheld {
+		return nil
+	}
+	found := map[string]bool{"cut-forces": true, "corner-forces": p.turnsCorner(d.Member), "jumps": len(d.Stretches) > 1}
+	for _, stretch := range d.Stretches {
+		found["slopes"] = found["slopes"] || stretch.V.Degree() > 0
+	}
+	for _, st := range d.Stations() {
+		found["extreme-moment"] = found["extreme-moment"] || st.Found && st.Extreme
+	}
+	return inTeachingOrder(found)
+}
+
+// turnsCorner reports whether a member meets another one of its part at an angle.
+func (p Solved) turnsCorner(member int) bool {
+	f, at := p.Problem.Frame, p.Problem.Frame.Members[member]
+	for _, part := range p.Parts {
+		if !slices.Contains(part.Members, member) {
+			continue
+		}
+		for _, n := range part.Members {
+			other := f.Members[n]
+			meets := at.From == other.From || at.From == other.To || at.To == other.From || at.To == other.To
+			if meets && !f.Span(member).Cross(f.Span(n)).IsZero() {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // skillOf is what one must know to have a force on a free body.

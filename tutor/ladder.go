@@ -3,6 +3,7 @@ package tutor
 import (
 	"slices"
 
+	"unpin/problems"
 	"unpin/statics"
 	"unpin/tutor/record"
 )
@@ -135,6 +136,7 @@ func (l *Lesson) finish(q Question) {
 		return
 	}
 	came, last := record.StepRight, 0
+	var slips []string
 	for n, other := range l.sheet.questions {
 		if of, _ := other.task(); of != t || other.Composing() {
 			continue
@@ -147,10 +149,31 @@ func (l *Lesson) finish(q Question) {
 		case !a.first && came == record.StepRight:
 			came = record.StepHelped
 		}
-		last = n
+		last, slips = n, append(slips, l.sheet.answers[n].slips...)
 	}
 	l.done[t] = true
 	if l.Heed != nil {
-		l.Heed(Event{Number: last, Kind: l.about.kind(t), Outcome: came})
+		asked := l.about.skills(t)
+		l.Heed(Event{Number: last, Kind: l.about.kind(t), Outcome: came, Skills: asked, Missed: missed(asked, slips)})
 	}
+}
+
+// skills are what a task asks for.
+func (m *matter) skills(t task) []string {
+	solved := problems.Solved{Problem: m.problem, Solution: m.solution}
+	if t.step == statics.None {
+		return solved.MemberSkills(m.solution.Diagrams[t.member])
+	}
+	return append(solved.StepSkills(m.solution.Plan[t.step]), "solve-with-sense")
+}
+
+// missed are those of the skills that mistakes show to be wanting.
+func missed(asked, slips []string) []string {
+	var all []string
+	for _, id := range slips {
+		if skill := problems.SkillOfSlip(id); slices.Contains(asked, skill) && !slices.Contains(all, skill) {
+			all = append(all, skill)
+		}
+	}
+	return all
 }

@@ -62,6 +62,8 @@ type Event struct {
 	Slips    []string    // that lead to what was typed, by ID; more than one where they cannot be told apart
 	Kind     record.Kind // of a step that is settled whole; such an event is of no question
 	From     string      // where earlier work was taken up, the run it was done in
+	Skills   []string    // of a step that is settled whole: what it asks for
+	Missed   []string    // of these, what its mistakes show to be wanting; none where they do not tell
 }
 
 // New begins a lesson. The error says why a frame is not fit for one: it is not determinate.

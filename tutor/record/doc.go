@@ -23,6 +23,8 @@
 //	outcome   a code, see Outcome
 //	slips     ids of the mistakes that a wrong value may have come from, where some are known
 //	kind      with the outcomes of steps: a code, see Kind
+//	skills    with the outcomes of steps: what the step asks for, by the names of problem files
+//	missed    of these, what the mistakes made show to be wanting
 //
 // A reader passes over fields that it does not know and over whole lines that it cannot use, and counts these: lines
 // that are torn or not JSON, lines over 1 MiB, and lines of a version above its own. So later versions may add fields

@@ -26,6 +26,8 @@ type Record struct {
 	Outcome  Outcome   `json:"outcome"`
 	Slips    []string  `json:"slips,omitempty"`
 	Kind     Kind      `json:"kind,omitempty"`
+	Skills   []string  `json:"skills,omitempty"`
+	Missed   []string  `json:"missed,omitempty"`
 }
 
 // An Outcome is what became of what was typed. Codes never change; what people read may.

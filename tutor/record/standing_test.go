@@ -1,0 +1,131 @@
+package record
+
+import (
+	"fmt"
+	"math/big"
+	"strings"
+	"testing"
+	"time"
+)
+
+// The estimate after answers r (right) and w (wrong), by hand from the equations of Corbett and Anderson with L0 = 0.30, T = 0.15,
+// S = 0.10, G = 0.05. Right: 0.27/(0.27 + 0.035) = 0.8852, + 0.15 (1 - 0.8852) = 0.902. Wrong: 0.03/(0.03 + 0.665) = 0.0432, then 0.187;
+// right after it: 0.1684/(0.1684 + 0.0407) = 0.805, then 0.834.
+func TestTracing(t *testing.T) {
+	t.Parallel()
+	for answers, want := range map[string]string{"": "0.300", "r": "0.902", "rr": "0.995", "w": "0.187", "wr": "0.834", "wrr": "0.991"} {
+		known := atStart
+		for _, a := range answers {
+			known = after(known, a == 'r')
+		}
+		if got := fmt.Sprintf("0.%03d", (known+500_000)/1_000_000); got != want {
+			t.Errorf("after %q: %s, want %s", answers, got, want)
+		}
+	}
+}
+
+// The same by fractions, for all courses of ten steps.
+func TestTracingAgainstFractions(t *testing.T) {
+	t.Parallel()
+	frac := func(n int) *big.Rat { return big.NewRat(int64(n), whole) }
+	one := big.NewRat(1, 1)
+	for course := range 1 << 10 {
+		known, exactly := atStart, frac(atStart)
+		for i := range 10 {
+			right := course>>i&1 == 1
+			known = after(known, right)
+			ifKnown, ifNot := frac(slipped), new(big.Rat).Sub(one, frac(guessed))
+			if right {
+				ifKnown, ifNot = new(big.Rat).Sub(one, frac(slipped)), frac(guessed)
+			}
+			a := new(big.Rat).Mul(exactly, ifKnown)
+			b := new(big.Rat).Mul(new(big.Rat).Sub(one, exactly), ifNot)
+			held := new(big.Rat).Quo(a, new(big.Rat).Add(a, b))
+			exactly = new(big.Rat).Add(held, new(big.Rat).Mul(new(big.Rat).Sub(one, held), frac(learned)))
+			if exactly.Cmp(frac(surest)) > 0 {
+				exactly = frac(surest)
+			}
+			off := new(big.Rat).Sub(exactly, frac(known))
+			if off.Abs(off).Cmp(big.NewRat(1, 1_000_000)) > 0 {
+				t.Fatalf("course %b, step %d: %d billionths, by fractions %s", course, i, known, exactly.FloatString(6))
+			}
+		}
+	}
+}
+
+// Rows: steps as "day outcome frame", then what is to hold on a day.
+func TestStandings(t *testing.T) {
+	t.Parallel()
+	rows := []struct {
+		steps  string
+		on     int
+		stands bool
+		stuck  bool
+		due    bool
+	}{
+		{"0 r a, 0 r a, 0 r a", 0, false, false, false},         // one frame only
+		{"0 r a, 0 r b", 0, false, false, false},                // two right only
+		{"0 r a, 0 r b, 0 r b", 0, true, false, false},          // all
+		{"0 r a, 0 r b, 0 r b", 1, true, false, true},           // a day later it is due
+		{"0 r a, 1 r b, 1 r b", 3, true, false, false},          // then three days
+		{"0 r a, 1 r b, 1 r b", 4, true, false, true},           //
+		{"0 r a, 1 r b, 4 r b", 10, true, false, false},         // then seven
+		{"0 r a, 1 r b, 4 r b", 11, true, false, true},          //
+		{"0 r a, 1 r b, 4 r b, 11 r b", 31, true, false, false}, // then twenty-one
+		{"0 r a, 1 r b, 4 r b, 11 r b, 40 r b", 61, true, false, true},
+		{"0 r a, 1 r b, 4 r b, 5 w c", 6, true, false, true}, // a mistake brings it back the day after
+		{"0 w a, 0 w a, 0 w b, 0 w b, 0 w c, 0 w c, 0 w d", 0, false, false, false},
+		{"0 w a, 0 w a, 0 w b, 0 w b, 0 w c, 0 w c, 0 w d, 0 w d", 0, false, true, false}, // eight steps, and it does not stand
+		{"0 r a, 900 r b, 1 r b", 4, true, false, true},                                   // the clock ran 899 days ahead for a while
+	}
+	start := time.Date(2026, 3, 27, 23, 30, 0, 0, time.FixedZone("", 3600))
+	for _, r := range rows {
+		var all []Record
+		for _, step := range strings.Split(r.steps, ", ") {
+			var n int
+			var came, frame string
+			fmt.Sscan(step, &n, &came, &frame)
+			all = append(all, Record{At: start.AddDate(0, 0, n), Frame: frame, Skills: []string{"jumps"}, Outcome: map[string]Outcome{"r": StepRight, "w": StepTold}[came]})
+		}
+		s := Standings(all)["jumps"]
+		now := start.AddDate(0, 0, r.on)
+		if s.Stands() != r.stands || s.Stuck() != r.stuck || s.Due(now) != r.due {
+			t.Errorf("%s: on day %d stands %t, stuck %t, due %t", r.steps, r.on, s.Stands(), s.Stuck(), s.Due(now))
+		}
+	}
+}
+
+// A step whose mistakes tell of one skill says nothing of the others that it asked for.
+func TestMissedSkillAlone(t *testing.T) {
+	t.Parallel()
+	all := []Record{{Skills: []string{"jumps", "slopes"}, Missed: []string{"slopes"}, Outcome: StepHelped}, {Skills: []string{"jumps"}, Outcome: StepRight}}
+	got := Standings(all)
+	if got["jumps"].Of != 1 || got["jumps"].Right != 1 || got["slopes"].Of != 1 || got["slopes"].Right != 0 {
+		t.Errorf("jumps %+v, slopes %+v", got["jumps"], got["slopes"])
+	}
+}
+
+// Mistakes are counted where they are sure, the most frequent first; work is listed by problem and level, the latest first.
+func TestMistakesAndSessions(t *testing.T) {
+	t.Parallel()
+	at := func(n int) time.Time { return time.Unix(int64(n)*1000, 0).UTC() }
+	all := []Record{
+		{At: at(1), Problem: "pier", Level: "values", Outcome: Wrong, Slips: []string{"turn-of-term"}},
+		{At: at(2), Problem: "pier", Level: "values", Outcome: Wrong, Slips: []string{"arm-forgotten"}},
+		{At: at(3), Problem: "shed", Level: "terms", Outcome: Wrong, Slips: []string{"arm-forgotten", "slant-as-arm"}},
+		{At: at(4), Problem: "pier", Level: "values", Outcome: Exact},
+		{At: at(4), Problem: "pier", Level: "values", Outcome: StepHelped},
+		{At: at(5), Problem: "shed", Level: "terms", Outcome: Wrong, Slips: []string{"arm-forgotten"}},
+	}
+	var got []string
+	for _, m := range Mistakes(all) {
+		got = append(got, fmt.Sprint(m.ID, " ", m.Times, " ", m.Last.Unix()))
+	}
+	for _, s := range Sessions(all) {
+		got = append(got, fmt.Sprint(s.Problem, " ", s.Level, " ", s.Answers, " ", s.Steps, " ", s.First.Unix(), " ", s.Last.Unix()))
+	}
+	want := "arm-forgotten 2 5000; turn-of-term 1 1000; shed terms 2 {0 0} 3000 5000; pier values 3 {0 1} 1000 4000"
+	if joined := strings.Join(got, "; "); joined != want {
+		t.Errorf("got  %s\nwant %s", joined, want)
+	}
+}
