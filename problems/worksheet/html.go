@@ -13,7 +13,7 @@ import (
 func HTML(all []Solved, o Options) string {
 	documents := written(all, Options{Only: o.Only}, true)
 	w := &web{level: 1}
-	w.head(titleOf(all))
+	w.head(titleOf(all), webStyle, "Skip to the solution")
 	if len(documents) > 1 {
 		w.level = 2
 		w.line("<h1>" + escape(titleOf(all)) + "</h1>")
@@ -92,12 +92,12 @@ func (w *web) inGroup(name string) bool {
 	return false
 }
 
-// head is all before the first article.
-func (w *web) head(title string) {
+// head is all before the first article, with the words of the link that skips what stands before it.
+func (w *web) head(title, style, skip string) {
 	w.line("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>")
 	w.line("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<meta name=\"color-scheme\" content=\"light dark\"/>")
-	w.line("<title>" + escape(title) + "</title>\n<style>" + webStyle + "</style>\n</head>\n<body>")
-	w.line(`<a class="skip" href="#` + articleID(0) + `">Skip to the solution</a>` + "\n<main>")
+	w.line("<title>" + escape(title) + "</title>\n<style>" + style + "</style>\n</head>\n<body>")
+	w.line(`<a class="skip" href="#` + articleID(0) + `">` + skip + `</a>` + "\n<main>")
 }
 
 // contents are links to what stands on the page.
@@ -172,9 +172,16 @@ func (w *web) set(i int, b passage) {
 	case equationPassage, resultPassage:
 		w.maths(b)
 	case tablePassage:
-		w.table(i, b.table.compact())
+		if !b.table.hasBoxes() {
+			b.table = b.table.compact()
+		}
+		w.table(i, b.table)
 	case picturePassage:
 		w.picture(i)
+	case roomPassage:
+		w.room(b.rows)
+	case sketchPassage:
+		w.sketch(i)
 	default:
 		w.shut(groupOpening)
 		w.line("<p>" + strings.TrimSpace(w.typeset(strings.TrimSpace(b.label), "")+" "+text) + "</p>")
@@ -233,7 +240,7 @@ func (w *web) typeset(text, letters string) string {
 			b.WriteString("</sub>")
 		}
 	}
-	return b.String()
+	return blanked(b.String())
 }
 
 // escape is a text none of whose signs HTML takes for its own.

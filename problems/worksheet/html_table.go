@@ -8,6 +8,9 @@ import (
 // table writes table i of the document. It scrolls by itself where the window is too narrow, also by keys.
 func (w *web) table(i int, t table) {
 	w.shut(groupOpening)
+	if t.hasBoxes() {
+		t = t.withoutEmpty()
+	}
 	label := w.headingOver(i)
 	w.line(fmt.Sprintf(`<div class="scroll" role="region" tabindex="0" aria-labelledby="%s">`, label))
 	w.line(fmt.Sprintf(`<table aria-labelledby="%s">`, label))
@@ -30,8 +33,12 @@ func (w *web) table(i int, t table) {
 	for _, row := range t.rows {
 		w.WriteString("<tr>")
 		for k, cell := range row {
+			if cell == box {
+				w.WriteString(`<td class="box"></td>`)
+				continue
+			}
 			text := w.typeset(cell, t.lettersOf(k))
-			if runes(cell) <= shortCell {
+			if runes(cell) <= shortCell && !blankRuns.MatchString(cell) {
 				text = strings.ReplaceAll(text, " ", string(bound))
 			}
 			if k == 0 {

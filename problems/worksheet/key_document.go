@@ -9,17 +9,17 @@ import (
 )
 
 // newFullKey is the whole solution of a task.
-func newFullKey(t Task, pictures bool) *document {
+func newFullKey(t Task, m medium) *document {
 	d := newDocument(t.Problem, t.Solution, false)
-	d.pictures = pictures
+	d.pictures = m.pictures
 	d.solution(Options{})
 	return d
 }
 
 // newKey is the key to a task: its answers, the checks of the sums, and small diagrams.
-func newKey(t Task, pictures bool) *document {
+func newKey(t Task, m medium) *document {
 	d := newDocument(t.Problem, t.Solution, false)
-	d.pictures = pictures
+	d.pictures = m.pictures
 	d.title(oneLine(d.p.Title))
 	if d.Values == nil {
 		d.prose("The frame is not determinate.")

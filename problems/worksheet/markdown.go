@@ -28,6 +28,7 @@ type markdown struct {
 	last   passageKind
 	fenced bool   // in a code block
 	album  *album // or nil: the figures are drawings in characters
+	under  string // what stands before a heading, one more # for each heading above it
 }
 
 // set writes passage i.
@@ -42,22 +43,29 @@ func (m *markdown) set(i int, b passage) {
 	label := strings.TrimSpace(b.label)
 	switch b.kind {
 	case titlePassage:
-		m.apart("# " + text)
+		m.apart(m.under + "# " + text)
 	case sectionPassage:
-		m.apart("## " + text)
+		m.apart(m.under + "## " + text)
 	case subheadPassage:
 		m.apart("**" + text + "**")
 	case stepPassage:
-		m.apart("**" + label + " " + text + "**")
+		m.apart("**" + strings.TrimSpace(label+" "+text) + "**")
 	case itemPassage:
 		m.item(label, text)
 	case equationPassage, resultPassage:
 		m.fence("text")
 		m.line(strings.TrimSpace(b.label + b.text))
 	case tablePassage:
-		m.table(b.table.compact())
+		if b.table.hasBoxes() {
+			m.table(b.table.withoutEmpty())
+		} else {
+			m.table(b.table.compact())
+		}
 	case picturePassage:
 		m.picture(i, b)
+	case roomPassage:
+	case sketchPassage:
+		m.sketch(i, b)
 	default:
 		m.apart(strings.TrimSpace(escaped(label) + " " + text))
 	}
@@ -99,7 +107,7 @@ func (m *markdown) fence(kind string) {
 func (m *markdown) table(t table) {
 	rule := make([]string, len(t.align))
 	for i, a := range t.align {
-		rule[i] = map[rune]string{'l': ":--", 'r': "--:", 'm': ":--"}[a]
+		rule[i] = map[rune]string{'l': ":--", 'r': "--:", 'm': ":--", 'b': ":--"}[a]
 	}
 	m.WriteString("\n")
 	m.row(t.head)
@@ -111,6 +119,9 @@ func (m *markdown) table(t table) {
 
 func (m *markdown) row(cells []string) {
 	for _, c := range cells {
+		if c == box {
+			c = strings.Repeat(string(bound), len(shortBlank))
+		}
 		m.WriteString("| " + strings.ReplaceAll(escaped(c), "|", "\\|") + " ")
 	}
 	m.WriteString("|\n")

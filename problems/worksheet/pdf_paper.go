@@ -83,16 +83,7 @@ func (p printing) write() {
 
 // press makes the pages of a task.
 func (p printing) press(t Task) pressed {
-	var d *document
-	switch {
-	case p.o.Key && p.o.Full:
-		d = newFullKey(t, true)
-	case p.o.Key:
-		d = newKey(t, true)
-	default:
-		d = newSheet(t, true)
-	}
-	c := newComposer(p.doc, d, p.size())
+	c := newComposer(p.doc, documentOf(t, p.o, medium{pictures: true}), p.size())
 	c.top, c.foot = paperTop, paperFoot
 	if p.o.Key {
 		return pressed{t, c, c.press()}
@@ -135,32 +126,13 @@ func (p printing) head(one pressed, n, of int) {
 		wide -= codeSize + 6
 		paper.DrawPDF(p.doc, code, sideMargin+wide+6, 28, figureFamily)
 	}
-	title := p.Title
-	if p.o.Key {
-		title = "Key: " + title
-	}
-	c.line(sideMargin, 38, wide, lineStyle{size: bodySize, style: "B"}, title, fmt.Sprintf("Page %d of %d", n, of))
-	code := ""
-	if one.task.Code != "" {
-		code = "Code " + one.task.Code
-	}
-	c.line(sideMargin, 52, wide, lineStyle{size: noteSize + 0.5}, p.Course, code)
-	c.line(sideMargin, 68, wide, lineStyle{size: bodySize}, p.who(), one.task.name())
+	c.line(sideMargin, 38, wide, lineStyle{size: bodySize, style: "B"}, p.title(p.o), fmt.Sprintf("Page %d of %d", n, of))
+	c.line(sideMargin, 52, wide, lineStyle{size: noteSize + 0.5}, p.Course, one.task.code())
+	name, id := p.blanks()
+	c.line(sideMargin, 68, wide, lineStyle{size: bodySize}, "Name "+name+"   Id "+id, one.task.name())
 	p.doc.SetDrawColor(0, 0, 0)
 	p.doc.SetLineWidth(outerRule)
 	p.doc.Line(sideMargin, 76, sideMargin+c.wide(), 76)
-}
-
-// who is the line with the name and the id.
-func (p printing) who() string {
-	name, id := p.Name, p.Student
-	if name == "" {
-		name = "______________________"
-	}
-	if id == "" {
-		id = "____________"
-	}
-	return "Name " + name + "   Id " + id
 }
 
 // line writes a text at the left end of a line and one at its right end, which is kept whole.

@@ -136,7 +136,7 @@ func (c *composer) picture(i int) {
 func (c *composer) levelLeft(i int) []float64 {
 	left, right := 0.0, 0.0
 	for k, s := range c.sheets {
-		if kindOf(c.d.list[k].picture) == levelPicture {
+		if c.d.list[k].kind == picturePassage && kindOf(c.d.list[k].picture) == levelPicture {
 			left, right = max(left, s.Origin.X), max(right, s.Width-s.Origin.X)
 		}
 	}

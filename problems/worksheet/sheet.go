@@ -110,3 +110,40 @@ func (t Task) name() string {
 	}
 	return text + ", " + t.Points + " points"
 }
+
+// code is the code of the copy as it is printed.
+func (t Task) code() string {
+	if t.Code == "" {
+		return ""
+	}
+	return "Code " + t.Code
+}
+
+// blanks are the student's name and id, or room to write them.
+func (p Paper) blanks() (name, id string) {
+	name, id = p.Name, p.Student
+	if name == "" {
+		name = longBlank + "______"
+	}
+	if id == "" {
+		id = shortBlank
+	}
+	return name, id
+}
+
+// A medium says what a format can show of a paper.
+type medium struct {
+	pictures bool
+	lists    bool // what is given stands in words, besides any figure
+}
+
+// documentOf is the document of a task: its questions, or the key to it.
+func documentOf(t Task, o PaperOptions, m medium) *document {
+	switch {
+	case o.Key && o.Full:
+		return newFullKey(t, m)
+	case o.Key:
+		return newKey(t, m)
+	}
+	return newSheet(t, m)
+}

@@ -8,27 +8,30 @@ import (
 
 // outlines are the parts without what acts on them, to draw on.
 func (s sheet) outlines() {
-	if !s.pictures {
+	if !s.canDrawOn() {
+		s.prose("Draw every part by itself, with all that acts on it, names and senses.")
 		s.room(sketchRoom * len(s.Parts))
 		return
 	}
+	s.prose("Draw on each outline all that acts on it, with names and senses.")
 	o := drawing{s.document}.options()
 	for b := range s.Bodies() {
 		s.sketch(figure.OfOutline(s.Assembly, b, o), figure.DescribeOutline(s.Assembly, b, o))
 	}
 }
 
+// canDrawOn reports whether there are pictures that can be drawn on: not those in characters, which stand beside lists.
+func (s sheet) canDrawOn() bool { return s.pictures && !s.medium.lists }
+
 // along is what is printed for N, V and M: when they are positive, axes for every member along which they are asked, and room.
 func (s sheet) along() {
 	members := s.ask.members()
-	if len(members) == 0 || s.task.Level == BlankLevel {
+	if len(members) == 0 || s.task.Level == BlankLevel || !s.canDrawOn() {
 		return
 	}
 	s.section("N, V and M")
-	if s.pictures {
-		for _, m := range members {
-			s.axes(m)
-		}
+	for _, m := range members {
+		s.axes(m)
 	}
 	s.room(alongRoom * len(members))
 }
@@ -73,7 +76,7 @@ func (s sheet) member(m int) {
 	s.prose(s.say.SectionSigns(m))
 	s.symbolic("NVM")
 	force, moment := " ["+s.st.UnitOf(notation.Force)+"]", " ["+s.st.UnitOf(notation.Moment)+"]"
-	t := table{align: "lbbbbl", head: []string{"place", "x [" + s.st.UnitOf(notation.Length) + "]", "N" + force, "V" + force, "M" + moment, "stretched"}}
+	t := table{align: "lbbbbl", head: []string{"place, x [" + s.st.UnitOf(notation.Length) + "]", "x [" + s.st.UnitOf(notation.Length) + "]", "N" + force, "V" + force, "M" + moment, "stretched"}}
 	plus, minus := s.ask.sides(m)
 	for _, k := range s.ask.sections(m) {
 		row := []string{s.ask.placeName(m, k), "", "", "", "", ""}

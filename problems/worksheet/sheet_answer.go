@@ -26,7 +26,7 @@ type answering struct {
 	items []problems.Item
 }
 
-// forces are the answers that are forces.
+// forces are the answers that are forces, in an order that does not give the plan away: that of the frame's forces.
 func (d answering) forces() []answer {
 	var all []answer
 	for _, item := range d.items {
@@ -40,6 +40,7 @@ func (d answering) forces() []answer {
 		}
 		all = append(all, a)
 	}
+	slices.SortStableFunc(all, func(a, b answer) int { return a.item.Force - b.item.Force })
 	return all
 }
 
@@ -141,7 +142,7 @@ func (d answering) sides(member int) (plus, minus string) {
 	return d.say.TensionSide(member, exact.Int(1)), d.say.TensionSide(member, exact.Int(-1))
 }
 
-// asksM reports whether M is asked anywhere along the member.
+// asks reports whether a quantity is asked anywhere along the member.
 func (d answering) asks(member int, q statics.Quantity) bool {
 	return slices.ContainsFunc(d.items, func(i problems.Item) bool {
 		return i.Force == statics.None && i.Member == member && !i.Place && i.Quantity == q

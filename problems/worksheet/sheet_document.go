@@ -13,15 +13,16 @@ import (
 // A sheet is the document of one task's questions.
 type sheet struct {
 	*document
-	task Task
-	ask  answering
+	medium medium
+	task   Task
+	ask    answering
 }
 
-// newSheet writes the questions of a task into a document, for a format that has figures or not.
-func newSheet(t Task, pictures bool) *document {
+// newSheet writes the questions of a task into a document.
+func newSheet(t Task, m medium) *document {
 	d := newDocument(t.Problem, t.Solution, false)
-	d.pictures = pictures
-	s := sheet{d, t, answering{d, t.Items}}
+	d.pictures = m.pictures
+	s := sheet{d, m, t, answering{d, t.Items}}
 	s.question()
 	if d.Values == nil {
 		d.prose("The frame is not determinate: its count is all that can be worked out.")
@@ -45,7 +46,7 @@ func (s sheet) question() {
 		}
 	}
 	drawing{s.document}.leaveOut()
-	if s.pictures {
+	if s.pictures && !s.medium.lists {
 		drawing{s.document}.given()
 		return
 	}
@@ -60,22 +61,28 @@ func (s sheet) wanted() {
 
 // signs says what conventions the answers keep to.
 func (s sheet) signs() {
-	var texts []string
-	if s.p.Units.Letters() {
-		texts = append(texts, "Answer in letters: "+s.say.Units()+".")
-	} else {
-		texts = append(texts, fmt.Sprintf("Give %s figures and the unit printed beside each box.", wording.Count(s.st.Figures)))
-	}
-	if s.st.Moments == notation.ClockwiseMoments {
-		texts = append(texts, "Moments in a sum are positive clockwise.")
-	} else {
-		texts = append(texts, "Moments in a sum are positive counter-clockwise.")
-	}
+	texts := []string{s.figures(), s.turns()}
 	if len(s.ask.forces()) > 0 {
 		texts = append(texts, "An unknown is positive in the sense printed first beside its box, on the part named there, and reversed on the other part of a pin. "+
 			"Give the size and mark the sense, or give the value with its sign.")
 	}
 	s.item("Signs", strings.Join(texts, " "))
+}
+
+// figures says how answers are written.
+func (s sheet) figures() string {
+	if s.p.Units.Letters() {
+		return "Answer in letters: " + s.say.Units() + "."
+	}
+	return fmt.Sprintf("Give %s figures.", wording.Count(s.st.Figures))
+}
+
+// turns says which turn is positive in a sum.
+func (s sheet) turns() string {
+	if s.st.Moments == notation.ClockwiseMoments {
+		return "Moments in a sum are positive clockwise."
+	}
+	return "Moments in a sum are positive counter-clockwise."
 }
 
 // bodies is what is printed of the free bodies: with their unknowns where the sums are printed, else outlines to draw on.
@@ -91,7 +98,6 @@ func (s sheet) bodies() {
 		}
 	case s.task.Level == PlanLevel:
 		s.section("Free bodies")
-		s.prose("Draw on each outline all that acts on it, with names and senses.")
 		s.outlines()
 	}
 }
@@ -140,13 +146,7 @@ func (s sheet) planned() {
 	s.prose("Choose free bodies and sums so that each sum has one unknown, where there is such a sum.")
 	n := 0
 	for _, step := range s.Plan {
-		if step.Check || step.Relation {
-			continue
-		}
-		if len(step.Sums) > 1 {
-			s.because("", fmt.Sprintf("The next %s sums have to be solved together.", wording.Count(len(step.Sums))))
-		}
-		for range step.Sums {
+		for range step.Gives {
 			n++
 			s.numbered(fmt.Sprintf("%d.", n), "Free body "+longBlank+"  sum "+longBlank+"  about "+shortBlank)
 			s.room(planRoom - 2)

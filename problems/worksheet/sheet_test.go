@@ -78,3 +78,35 @@ func TestSheetPages(t *testing.T) {
 		}
 	}
 }
+
+// TestPaperFormats holds papers in HTML, Markdown and plain text to files, one level each, and the page to what every reader needs.
+func TestPaperFormats(t *testing.T) {
+	t.Parallel()
+	for level := range Levels {
+		task := taskOf(t, filepath.Join(testdata, "examples", "canopy.yaml"), Level(level))
+		paper := slices.Values([]Paper{{Heading: week, Tasks: []Task{task}}})
+		for _, o := range []PaperOptions{{}, {Key: true}} {
+			name := "canopy-" + Levels[level]
+			if o.Key {
+				if level > 0 {
+					continue
+				}
+				name = "canopy-key"
+			}
+			var page, markdown, text strings.Builder
+			if err := PapersHTML(&page, paper, o); err != nil {
+				t.Fatal(err)
+			}
+			if _, err := PapersMarkdown(&markdown, paper, o, ""); err != nil {
+				t.Fatal(err)
+			}
+			if err := PapersText(&text, paper, o); err != nil {
+				t.Fatal(err)
+			}
+			readPage(t, page.String()).check(t)
+			same(t, filepath.Join("testdata", "papers", name+".html"), drawings.ReplaceAllString(page.String(), "<svg/>"))
+			same(t, filepath.Join("testdata", "papers", name+".md"), markdown.String())
+			same(t, filepath.Join("testdata", "papers", name+".txt"), text.String())
+		}
+	}
+}
