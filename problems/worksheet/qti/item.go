@@ -1,0 +1,113 @@
+package qti
+
+import (
+	"fmt"
+	"strings"
+
+	"unpin/problems/worksheet"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+	"unpin/statics/wording"
+)
+
+// An item is one problem as a question.
+type item struct {
+	Question
+	id      string
+	version Version
+	say     wording.Speaker
+	figure  []byte
+	answers []answer
+}
+
+// newItem works out what an item holds.
+func newItem(id string, q Question, v Version) (*item, error) {
+	if q.Values == nil || len(q.Items) == 0 {
+		return nil, fmt.Errorf("%s asks for nothing that can be answered", q.Problem.Name)
+	}
+	svg, err := worksheet.SVG(q.Problem, q.Solution, "given")
+	if err != nil {
+		return nil, err
+	}
+	i := &item{Question: q, id: id, version: v, say: wording.New(q.Assembly, q.Problem.Style(false)), figure: svg}
+	used := map[string]bool{}
+	for _, one := range q.Items {
+		a := newAnswer(q, one, i.say)
+		a.id = unique(used, a.id)
+		i.answers = append(i.answers, a)
+	}
+	return i, nil
+}
+
+// element is the item as an element.
+func (i *item) element() *element {
+	return el("assessmentItem", i.version.namespaces(asItem), at("identifier", i.id), at("title", oneLine(i.Problem.Title)),
+		at("adaptive", "false"), at("timeDependent", "false"), at("xml:lang", "en"), at("toolName", "unpin"),
+		i.responses(), i.outcomes(), el("itemBody", i.statement(), i.entries()), i.processing())
+}
+
+// remark says which mistakes lead to a value that passes for right; empty if none does.
+func (i *item) remark() string {
+	var all []string
+	for n, a := range i.answers {
+		if len(a.hidden) > 0 {
+			all = append(all, i.Items[n].Name+" by "+notation.List(a.hidden))
+		}
+	}
+	if len(all) == 0 {
+		return ""
+	}
+	return "some mistakes lead to a value that passes for right: " + strings.Join(all, "; ")
+}
+
+// oneLine is a text with single blanks and no ends of lines.
+func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }
+
+// points are those for all answers right.
+func (i *item) points() exact.Num {
+	if i.Points.IsZero() {
+		return exact.Int(int64(len(i.answers)))
+	}
+	return i.Points
+}
+
+// responses declare the answers with the right values.
+func (i *item) responses() []*element {
+	var all []*element
+	for _, a := range i.answers {
+		all = append(all, el("responseDeclaration", at("identifier", a.id), at("cardinality", "single"), at("baseType", "float"),
+			el("correctResponse", el("value", number(a.value)))))
+	}
+	return all
+}
+
+// number is a number as platforms read it: with a point, and twelve figures where it does not end.
+func number(x exact.Num) string { return x.Decimal(12) }
+
+// The outcomes of an item.
+const (
+	score    = "SCORE"
+	maxScore = "MAXSCORE"
+	right    = "RIGHT"     // how many answers are
+	ofAnswer = "FEEDBACK_" // what is told of the answer whose identifier follows
+)
+
+// outcomes declare what comes of the answers.
+func (i *item) outcomes() []*element {
+	declare := func(id, kind string, more ...any) *element {
+		e := el("outcomeDeclaration", at("identifier", id), at("cardinality", "single"), at("baseType", kind))
+		e.add(more...)
+		return e
+	}
+	initial := func(value string) *element { return el("defaultValue", el("value", value)) }
+	most := number(i.points())
+	all := []*element{
+		declare(score, "float", at("normalMaximum", most), initial("0")),
+		declare(maxScore, "float", initial(most)),
+		declare(right, "integer", initial("0")),
+	}
+	for _, a := range i.answers {
+		all = append(all, declare(ofAnswer+a.id, "identifier"))
+	}
+	return all
+}
