@@ -20,6 +20,8 @@ func (r *setReader) find(n *node, p Solved) []string {
 	}
 	if len(n.items) == 0 {
 		r.fault(n.at, "find asks for nothing", "Name what is to be found, or take find out.")
+	} else if items, err := p.Asked(all); err == nil && len(items) == 0 {
+		r.fault(n.at, "this problem has nothing of what find asks for", "Write reactions, pins, N, V, M, diagrams, or names.")
 	}
 	return all
 }

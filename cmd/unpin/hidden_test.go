@@ -61,6 +61,9 @@ func TestNothingHiddenByCommands(t *testing.T) {
 		write("given.yaml", soundFile+`given: {w: "`+escaped+`"}`),
 		write("ask.yaml", soundFile+`ask: {moments: "`+escaped+`", "x`+escaped+`": cw}`),
 		write("joint.yaml", strings.Replace(soundFile, "members: [AB]", `members: ["A`+escaped+`B"]`, 1)),
+		write("set"+name+".yaml", "id: w5\ntitle: T\nseed: \""+"s"+"\"\nproblems: [{problem: \"sound"+escaped+".yaml\"}, {problem: title.yaml}]\n"),
+		write("titled.yaml", "id: w5\ntitle: \""+escaped+"\"\ncourse: \""+escaped+"\"\nproblems: [{problem: jetty-deck, find: [\""+escaped+"\"]}]\n"),
+		write("list.csv", "student,code,digest\n"+hidden+",2222222"+hidden+",x\n"),
 		filepath.Join(folder, "gone"+name+".yaml"), folder, hidden, hidden + "/", "solve" + hidden,
 	}
 	var lines [][]string
@@ -70,12 +73,15 @@ func TestNothingHiddenByCommands(t *testing.T) {
 		}
 		lines = append(lines, []string{"inspect", file}, []string{"inspect", file, "--as", "json"}, []string{"inspect", file, "--brief"},
 			[]string{"vary", file, "--copies", "1"}, []string{"vary", "jetty-deck", "--roster", file}, []string{"vary", file, "--code", hidden}, []string{"new", file},
+			[]string{"sheet", file}, []string{"sheet", file, "--key", "--as", "markdown"}, []string{"sheet", file, "--as", "html"}, []string{"sheet", file, "--table"},
+			[]string{"sheet", file, "--table", "--as", "markdown", "--copies", "1"}, []string{"sheet", "jetty-deck", "--variants", file},
 			[]string{"practise", file, "--plain"}, []string{file},
 			[]string{"solve", "jetty-deck", "-o", file + "/x.txt"}, []string{"solve", "jetty-deck", "-o", "x." + hidden}, []string{"solve", files[0], "-o", files[0], "--as", "text"})
 	}
 	for _, flag := range []string{"--as", "--figure", "--step", "--paper", "--only", "--" + hidden, "-o"} {
 		lines = append(lines, []string{"solve", "jetty-deck", flag, hidden + "/"})
 	}
+	lines = append(lines, []string{"sheet", "jetty-deck", "-o", files[0] + "/x"}, []string{"sheet", "jetty-deck", "--roster", filepath.Join(folder, "list.csv"), "-o", filepath.Join(folder, name)})
 	lines = append(lines, []string{"practise", "--level", hidden}, []string{"practise", "--ask", hidden}, []string{"practise", "--ask", "moments=" + hidden},
 		[]string{"help", hidden}, []string{hidden, "--help"}, []string{"practise", "jetty-deck", "--plain", "--level", "blank"}, []string{"practise", "jetty-deck", "--plain", "--level", "terms"})
 	answers := strings.Repeat(hidden+"\n"+"5"+hidden+"\nFx"+hidden+"\nlet "+hidden+" up\n", 3) + "hint\ntell\n" + hidden + " = 4\nquit\n"

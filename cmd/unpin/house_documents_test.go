@@ -67,8 +67,14 @@ func checkBlock(h *house, b block, tell func(line int, complaint string)) {
 	}
 }
 
-// checkProblem says what is wrong with a problem shown in a document, or nothing.
+// checkProblem says what is wrong with a problem or a set shown in a document, or nothing.
 func checkProblem(text string) string {
+	if problems.Holds([]byte(text)) {
+		if _, err := problems.ReadSet("the set shown", []byte(text), problems.Beside(".")); err != nil {
+			return firstLine(err)
+		}
+		return ""
+	}
 	p, err := problems.Read("the problem shown", []byte(text))
 	if err != nil {
 		return firstLine(err)

@@ -7,6 +7,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"unpin/statics/notation"
 )
 
 // ListName is the file in which it stands who has what.
@@ -40,7 +42,7 @@ func (b Batch) List(all []Handout) []byte {
 			for k, n := range b[i].Numbers(own.Draw) {
 				numbers = append(numbers, b[i].changes[k].Name+": "+n)
 			}
-			rows = append(rows, []string{own.Student, fmt.Sprint(own.Attempt), b[i].problem.Name, own.Code, digests[i], strings.Join(numbers, "; ")})
+			rows = append(rows, []string{own.Student, fmt.Sprint(own.Attempt), notation.Visible(b[i].problem.Name), own.Code, digests[i], strings.Join(numbers, "; ")})
 		}
 	}
 	return WriteCSV(rows)
