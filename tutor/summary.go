@@ -185,10 +185,8 @@ var habits = map[slip.Group]string{
 func caught(q Question, ids []string) string {
 	if len(ids) > 0 {
 		first, _, _ := strings.Cut(ids[0], "+")
-		for _, s := range slip.Catalogue() {
-			if s.ID == first {
-				return habits[s.Group]
-			}
+		if s := slip.ByID(first); s != nil {
+			return habits[s.Group]
 		}
 	}
 	switch {

@@ -23,7 +23,7 @@ func newRoot() *cobra.Command {
 	root.SetVersionTemplate("unpin {{.Version}}\n")
 	root.SetHelpTemplate(helpTemplate)
 	root.SetHelpCommand(newHelp())
-	root.AddCommand(newPractise(), newSolve(), newInspect(), newVary(), newSheet(), newNew(), newSchema(), newCompletion())
+	root.AddCommand(newPractise(), newSolve(), newInspect(), newVary(), newSheet(), newNew(), newSchema(), newRecord(), newCompletion())
 	for _, cmd := range append(root.Commands(), root) {
 		cmd.Flags().SortFlags = false
 		cmd.Flags().BoolP("help", "h", false, "show this help")
@@ -45,8 +45,8 @@ var prepare = sync.OnceFunc(func() {
 // about says what the program is for.
 const about = "unpin teaches how to take a plane frame apart at its pins and find every force by equilibrium, one unknown at a\n" +
 	"time. With no command it opens the list of problems: choose one, and the level, which says how much of each step is\n" +
-	"left to you. What you do is kept in unpin/practice.jsonl under $XDG_STATE_HOME, or else ~/.local/state; delete that\n" +
-	"file to begin anew."
+	"left to you. What you do is kept in unpin/practice.jsonl under $XDG_STATE_HOME, or else ~/.local/state; unpin\n" +
+	"record says what you know by now, and can erase it."
 
 // commandNames lists the commands in the order in which help shows them.
 func commandNames(root *cobra.Command) []string {

@@ -101,6 +101,16 @@ func rank(s *Slip) int {
 // Catalogue lists all slips, by group. The list is the caller's own, the slips are shared.
 func Catalogue() []*Slip { return slices.Clone(catalogue) }
 
+// ByID is the slip with an ID; nil where the catalogue has none.
+func ByID(id string) *Slip {
+	for _, s := range catalogue {
+		if s.ID == id {
+			return s
+		}
+	}
+	return nil
+}
+
 func gather() []*Slip {
 	var all []*Slip
 	for _, group := range [][]Slip{

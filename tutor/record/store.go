@@ -121,6 +121,28 @@ func (p Passed) String() string {
 	return "lines of earlier progress that cannot be read were passed over: " + strings.Join(parts, ", ")
 }
 
+// Export copies every line as it is kept. Where nothing was kept yet it writes nothing.
+func (s *Store) Export(to io.Writer) error {
+	f, err := open(s.path, os.O_RDONLY)
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil
+	}
+	if err != nil {
+		return fmt.Errorf("earlier progress cannot be read: %w", err)
+	}
+	defer f.Close()
+	_, err = io.Copy(to, f)
+	return err
+}
+
+// Erase removes all that is kept, for good.
+func (s *Store) Erase() error {
+	if err := os.Remove(s.path); err != nil && !errors.Is(err, fs.ErrNotExist) {
+		return fmt.Errorf("progress cannot be erased: %w", err)
+	}
+	return nil
+}
+
 // Records lists all that is kept, oldest first, and counts what was passed over. Where nothing was kept yet it is empty.
 func (s *Store) Records() ([]Record, Passed, error) {
 	f, err := open(s.path, os.O_RDONLY)

@@ -1,0 +1,163 @@
+package tutor
+
+import (
+	"fmt"
+	"slices"
+	"time"
+
+	"unpin/problems"
+	"unpin/statics/notation"
+	"unpin/statics/slip"
+	"unpin/statics/wording"
+	"unpin/tutor/record"
+)
+
+// An Account is what a learner has done and knows, as people read it.
+type Account struct {
+	Skills   []SkillAccount   // those met, in teaching order
+	Unmet    []problems.Skill // the others, in teaching order
+	Mistakes []MistakeAccount // those recognised more than once, the most frequent first
+	Sessions []record.Session // the latest first
+	Days     []DayAccount     // the last four weeks, the oldest day first
+}
+
+// A SkillAccount is how far one skill is.
+type SkillAccount struct {
+	problems.Skill
+	record.Standing
+	State string // stands, due, in work, stuck: what is to be said of it
+	Days  int    // until it is due; zero or less when it is
+}
+
+// A MistakeAccount is a mistake that came back.
+type MistakeAccount struct {
+	record.Mistake
+	Says string // the principle that it goes against
+}
+
+// A DayAccount is how steps came out on one day.
+type DayAccount struct {
+	Day   time.Time // its midnight
+	Steps record.Count
+}
+
+// weeks is how long an account looks back day by day.
+const weeks = 4
+
+// AccountOf is the account of all records at a time.
+func AccountOf(all []record.Record, now time.Time) Account {
+	a := Account{Sessions: record.Sessions(all), Days: daysOf(all, now)}
+	for i := range a.Sessions { // a file's name, and whatever else was written into the record
+		a.Sessions[i].Problem = notation.VisibleLines(a.Sessions[i].Problem)
+		a.Sessions[i].Level = notation.VisibleLines(a.Sessions[i].Level)
+	}
+	standings := record.Standings(all)
+	for _, skill := range problems.Skills() {
+		s, met := standings[skill.Name]
+		if !met {
+			a.Unmet = append(a.Unmet, skill)
+			continue
+		}
+		a.Skills = append(a.Skills, SkillAccount{skill, s, stateOf(s, now), -s.Overdue(now)})
+	}
+	for _, m := range record.Mistakes(all) {
+		if s := slip.ByID(m.ID); s != nil && m.Times > 1 {
+			a.Mistakes = append(a.Mistakes, MistakeAccount{m, s.Principle()})
+		}
+	}
+	return a
+}
+
+// stateOf is a skill's state in a word or two.
+func stateOf(s record.Standing, now time.Time) string {
+	switch {
+	case s.Stuck():
+		return "stuck"
+	case s.Due(now):
+		return "due"
+	case s.Stands():
+		return "stands"
+	}
+	return "in work"
+}
+
+// daysOf counts the steps of each of the last days.
+func daysOf(all []record.Record, now time.Time) []DayAccount {
+	y, m, d := now.Date()
+	days := make([]DayAccount, 7*weeks)
+	for i := range days {
+		days[i].Day = time.Date(y, m, d-len(days)+1+i, 0, 0, 0, 0, now.Location())
+	}
+	for _, r := range all {
+		at := r.At.In(now.Location())
+		i, found := slices.BinarySearchFunc(days, at, func(day DayAccount, at time.Time) int {
+			switch {
+			case at.Before(day.Day):
+				return 1
+			case at.Before(day.Day.AddDate(0, 0, 1)):
+				return 0
+			}
+			return -1
+		})
+		if found {
+			days[i].Steps.Add(r.Outcome)
+		}
+	}
+	return days
+}
+
+// Lines is an account in plain lines, a fact each.
+func (a Account) Lines() []string {
+	if len(a.Sessions) == 0 {
+		return []string{"Nothing has been practised here yet. unpin opens the list of problems."}
+	}
+	lines := []string{"Skills, and how many of their steps came right at the first try and without help:"}
+	width := 0
+	for _, s := range a.Skills {
+		width = max(width, len([]rune(s.Doc)))
+	}
+	for _, s := range a.Skills {
+		lines = append(lines, fmt.Sprintf("  %-*s  %3d of %-3d  %s", width, s.Doc, s.Right, s.Of, s.Says()))
+	}
+	if n := len(a.Unmet); n > 0 {
+		lines = append(lines, fmt.Sprintf("  and %s not met yet.", wording.Counted(n, "skill")))
+	}
+	if len(a.Mistakes) > 0 {
+		lines = append(lines, "", "Mistakes that came back:")
+	}
+	for _, m := range a.Mistakes {
+		lines = append(lines, fmt.Sprintf("  %d times, last %s: %s.", m.Times, m.Last.Format(time.DateOnly), m.Says))
+	}
+	lines = append(lines, "", "What was done:")
+	for _, s := range a.Sessions {
+		lines = append(lines, "  "+sessionText(s))
+	}
+	return lines
+}
+
+// Says is a skill's state, and when it is due.
+func (s SkillAccount) Says() string {
+	switch s.State {
+	case "stuck":
+		return "stuck: read a worked step, then try again"
+	case "due":
+		return "due today"
+	}
+	if s.Days == 1 {
+		return s.State + ", due tomorrow"
+	}
+	return s.State + ", due in " + wording.Counted(s.Days, "day")
+}
+
+// sessionText is one line about work on a problem.
+func sessionText(s record.Session) string {
+	what := s.Level
+	if s.Exam {
+		what = "exam, " + what
+	}
+	text := fmt.Sprintf("%s  %s, %s: %s", s.Last.Format(time.DateOnly), s.Problem, what, wording.Counted(s.Answers, "answer"))
+	if s.Steps.Of > 0 {
+		text += fmt.Sprintf(", %d of %s right at the first try", s.Steps.Right, wording.Counted(s.Steps.Of, "step"))
+	}
+	return text
+}
