@@ -32,12 +32,16 @@ func run() error {
 	per := flag.Int("per", 5, "mistakes at a question; 0 only types true values")
 	levels := flag.String("levels", "values,terms,plan,blank", "levels, with commas between")
 	limit := flag.Duration("time", time.Hour, "no frame is begun after this time")
+	whole := flag.Int("papers", 0, "in place of lessons, so many papers of each kind on each frame, marked by unpin mark")
 	flag.Parse()
 	if *unpin == "" || *out == "" {
 		return errors.New("-unpin and -out are needed")
 	}
 	if err := os.MkdirAll(*out, 0o755); err != nil {
 		return err
+	}
+	if *whole > 0 {
+		return papers(*unpin, *out, *seed, *frames, *whole)
 	}
 	p, err := newProgram(*unpin)
 	if err != nil {

@@ -14,6 +14,12 @@ const mostTried = 5
 
 // blame says what a value is like as a fault that came from one of the violated sums.
 func (w *work) blame(i, grade int, broken []*row) blame {
+	if w.Items[i].Force == statics.None { // its mistakes are looked for only where it is taken
+		if negated(w.typedOf(i)).Means(w.Items[i].Value) {
+			return blame{loss: w.weights[i].Mul(exact.Int(1).Sub(w.scheme.Verdicts[Sense])), named: true}
+		}
+		return blame{loss: w.weights[i]}
+	}
 	j := w.judgedAs(i, grade, broken)
 	lost := exact.Int(1).Sub(w.scheme.Verdicts[j.verdict])
 	return blame{loss: w.weights[i].Mul(lost), named: j.verdict == Slip || j.verdict == Sense}
@@ -165,8 +171,8 @@ func (w *work) atFault(i int, a *Answer) {
 		a.Or = append(a.Or, w.Items[o].Name)
 	}
 	for _, r := range j.broken[:min(len(j.broken), 3)] {
-		off, _ := r.residual(w.x)
-		a.Violates = append(a.Violates, Violated{Name: w.rowName(r), By: off, Sum: r.sum})
+		off, _, _ := r.residual(w.x)
+		a.Violates = append(a.Violates, Violated{Name: w.rowName(r), By: off, Dim: w.Items[i].Dim, Sum: r.sum})
 	}
 }
 

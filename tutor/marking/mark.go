@@ -7,6 +7,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
+	"unpin/statics/notation"
 )
 
 // The verdicts on an answer.
@@ -48,7 +49,8 @@ type Answer struct {
 type Violated struct {
 	Name string
 	By   exact.Num // what it comes to in place of zero
-	Sum  *statics.Sum
+	Dim  notation.Dimension
+	Sum  *statics.Sum // nil where it ties N, V or M
 }
 
 // A Result is a marked paper.
@@ -213,7 +215,7 @@ func (w *work) searchOnce() *trace {
 	}
 	t := newTrace(w.x, wrong)
 	t.nothing = w.oneSize()
-	t.fault = w.blame
+	t.fault, t.fits = w.blame, w.fits
 	var forces, inner []int
 	for i, item := range w.Items {
 		switch {
@@ -264,19 +266,28 @@ func (w *work) unsettle() bool {
 	return again
 }
 
-// isRounded reports whether a value that fits sums with right values is right to the judge. Of a force found by another sum
-// than the plan's the judge knows nothing.
+// isRounded reports whether a value that fits sums with right values is right to the judge. Of a value that fits as far as
+// rounding explains there is nothing to ask.
 func (w *work) isRounded(i int) bool {
-	item := w.Items[i]
-	if item.Force == statics.None {
-		return w.caseOf(i).Verdict(w.typedOf(i)).Right()
+	if w.empty[i] {
+		return false
 	}
-	for _, sum := range w.Plan[w.stepOf[item.Force]].Sums {
-		if r, ok := w.rowOf(sum); ok && !r.holds(w.x) {
-			return true
-		}
+	if r := w.trace.by[i]; r != nil && r.holds(w.x) {
+		return true
 	}
 	return w.caseOf(i).Verdict(w.typedOf(i)).Right()
+}
+
+// fits reports whether a student's values satisfy a row. A sum of the plan may be off by 1 % of its largest term, as in a
+// lesson, unless a mistake lies nearer; any other only as far as rounding explains.
+func (w *work) fits(r *row) bool {
+	switch {
+	case r.holds(w.x):
+		return true
+	case r.gives < 0 || !w.x.answered[r.gives] || !r.near(w.x):
+		return false
+	}
+	return w.caseOf(r.gives).Verdict(w.typedOf(r.gives)).Right()
 }
 
 // own are the forces as the student has them.

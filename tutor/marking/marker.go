@@ -33,7 +33,7 @@ func New(p problems.Solved, find []string) (*Marker, error) {
 	if err != nil {
 		return nil, err
 	}
-	m := &Marker{Solved: p, Items: p.Items(), judge: judging.Judge{Solution: p.Solution, Style: p.Style(true)}}
+	m := &Marker{Solved: p, Items: p.Items(), judge: judging.Judge{Solution: p.Solution, Style: p.Style(false)}}
 	for _, item := range asked {
 		if m.named(item.Name) < 0 {
 			m.Items = append(m.Items, item)

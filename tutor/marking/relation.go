@@ -13,7 +13,10 @@ type row struct {
 	items   []int       // that count in it, rising
 	factors []exact.Num // of each
 	rests   []exact.Num // the terms of loads
+	slack   exact.Num   // what rounding the terms of loads may come to
+	ratios  []exact.Num // of each item: what rounding a sine or ratio may come to, for a value of 1
 	sum     *statics.Sum
+	gives   int // the item that the plan takes from it, or −1
 	inner   relation
 	// off is what the row comes to with a student's values, and the largest of its terms, where it is no sum of multiples.
 	off func(x values) (rest, largest exact.Num)
@@ -36,7 +39,13 @@ func (r *row) add(item int, factor exact.Num) {
 		r.factors[i] = r.factors[i].Add(factor)
 		return
 	}
-	r.items, r.factors = append(r.items, item), append(r.factors, factor)
+	r.items, r.factors, r.ratios = append(r.items, item), append(r.factors, factor), append(r.ratios, exact.Num{})
+}
+
+// rest adds the term of a load.
+func (r *row) rest(term exact.Num) {
+	r.rests = append(r.rests, term)
+	r.slack = r.slack.Add(onlyLong(term))
 }
 
 // has reports whether an item counts in a row.
@@ -48,27 +57,63 @@ type values struct {
 	answered []bool
 }
 
-// residual is what a row comes to with a student's values, and the largest of its terms.
-func (r *row) residual(x values) (rest, largest exact.Num) {
+// residual is what a row comes to with a student's values, the largest of its terms, and what rounding all of them to three
+// figures may come to.
+func (r *row) residual(x values) (rest, largest, slack exact.Num) {
 	if r.off != nil {
-		return r.off(x)
+		rest, largest = r.off(x)
+		return rest, largest, largest.Mul(percent)
 	}
+	slack = r.slack
 	for i, item := range r.items {
-		t := r.factors[i].Mul(x.of[item])
+		v := x.of[item]
+		t := r.factors[i].Mul(v)
 		rest, largest = rest.Add(t), exact.Max(largest, t.Abs())
+		slack = slack.Add(thirdFigure(v).Mul(r.factors[i].Abs())).Add(r.ratios[i].Mul(v.Abs())).Add(onlyLong(t))
 	}
 	for _, t := range r.rests {
 		rest, largest = rest.Add(t), exact.Max(largest, t.Abs())
 	}
-	return rest, largest
+	return rest, largest, slack
 }
 
 var percent = exact.MustParse("0.01")
 
-// holds reports whether a student's values satisfy a row, to 1 % of its largest term. One that is all zero bears nothing out.
+// holds reports whether a student's values satisfy a row: as far as rounding to three figures explains, and to 1 % of the
+// largest term. A row that is all zero bears nothing out.
 func (r *row) holds(x values) bool {
-	rest, largest := r.residual(x)
+	rest, largest, slack := r.residual(x)
+	return !largest.IsZero() && rest.Abs().Cmp(exact.Min(largest.Mul(percent), slack)) <= 0
+}
+
+// near reports whether a student's values satisfy a row to 1 % of its largest term, whatever rounding explains.
+func (r *row) near(x values) bool {
+	rest, largest, _ := r.residual(x)
 	return !largest.IsZero() && rest.Abs().Cmp(largest.Mul(percent)) <= 0
+}
+
+// onlyLong is half a unit in the third figure of a number that does not end within three figures, else 0.
+func onlyLong(x exact.Num) exact.Num {
+	if x.IsZero() || x.Rounded(3).Equal(x) {
+		return exact.Num{}
+	}
+	return thirdFigure(x)
+}
+
+// thirdFigure is half a unit in the third figure of a number; of 0 it is 0.
+func thirdFigure(x exact.Num) exact.Num {
+	if x.IsZero() {
+		return exact.Num{}
+	}
+	unit, ten, tenth := half, exact.Int(10), exact.MustParse("0.1")
+	x = x.Abs()
+	for hundred := exact.Int(1000); x.Cmp(hundred) >= 0; hundred = hundred.Mul(ten) {
+		unit = unit.Mul(ten)
+	}
+	for hundred := exact.Int(100); x.Cmp(hundred) < 0; hundred = hundred.Mul(tenth) {
+		unit = unit.Mul(tenth)
+	}
+	return unit
 }
 
 // relate lists the true sums that tie the items to each other.
@@ -87,14 +132,17 @@ func (m *Marker) relate() {
 
 // rowOf is a sum of a free body as a row; false where it has no force.
 func (m *Marker) rowOf(s statics.Sum) (row, bool) {
-	r := row{sum: &s}
+	r := row{sum: &s, gives: m.given(s)}
 	for _, t := range s.Terms {
 		switch {
 		case t.Why != statics.Counts:
 		case t.Force == statics.None:
-			r.rests = append(r.rests, t.Value())
+			r.rest(t.Value())
 		default:
-			r.add(m.ofForce(t.Force), t.Value())
+			item := m.ofForce(t.Force)
+			r.add(item, t.Value())
+			k := slices.Index(r.items, item)
+			r.ratios[k] = r.ratios[k].Add(onlyLong(t.Size).Mul(t.Arm))
 		}
 	}
 	return r, len(r.items) > 0
@@ -220,7 +268,7 @@ func sumsOf(a *statics.Assembly, b statics.FreeBody) []statics.Sum {
 	}
 	for i, f := range lines {
 		for _, g := range lines[:i] {
-			if p, ok := crossing(a, f, g); ok {
+			if p, ok := crossing(a, f, g); ok && within(a, p) {
 				centre(p)
 			}
 		}
@@ -236,4 +284,27 @@ func crossing(a *statics.Assembly, f, g statics.Force) (statics.Point, bool) {
 	p, q := a.Frame.Joints[f.Joint].At, a.Frame.Joints[g.Joint].At
 	k, err := p.To(q).Cross(g.Along).Quo(f.Along.Cross(g.Along))
 	return p.Plus(f.Along.Times(k)), err == nil
+}
+
+// given is the item that the plan takes from a sum by itself, or −1.
+func (m *Marker) given(s statics.Sum) int {
+	for _, step := range m.Plan {
+		if len(step.Gives) == 1 && sameSum(step.Sums[0], s) {
+			return m.ofForce(step.Gives[0])
+		}
+	}
+	return -1
+}
+
+// within reports whether a point lies within the frame, or no further from it than it is wide and high.
+func within(a *statics.Assembly, p statics.Point) bool {
+	joints := a.Frame.Joints
+	low, high := joints[0].At, joints[0].At
+	for _, j := range joints {
+		low = statics.Point{X: exact.Min(low.X, j.At.X), Y: exact.Min(low.Y, j.At.Y)}
+		high = statics.Point{X: exact.Max(high.X, j.At.X), Y: exact.Max(high.Y, j.At.Y)}
+	}
+	size := exact.Max(high.X.Sub(low.X), high.Y.Sub(low.Y))
+	in := func(x, low, high exact.Num) bool { return x.Cmp(low.Sub(size)) >= 0 && x.Cmp(high.Add(size)) <= 0 }
+	return in(p.X, low.X, high.X) && in(p.Y, low.Y, high.Y)
 }

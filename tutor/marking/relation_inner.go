@@ -117,7 +117,7 @@ func (m *Marker) forceIn(i, part int) (force statics.Vector, couple exact.Num) {
 func (m *Marker) keptRow(i int, side statics.KeptSide) row {
 	item := m.Items[i]
 	f := m.faceOf(item, side)
-	r := row{inner: relation{kind: "kept", member: item.Member, side: side}}
+	r := row{gives: -1, inner: relation{kind: "kept", member: item.Member, side: side}}
 	own := exact.Int(1)
 	if item.Place {
 		own = m.Diagrams[item.Member].StretchFrom(item.Station).V.Derivative().At(item.Value)
@@ -131,6 +131,9 @@ func (m *Marker) keptRow(i int, side statics.KeptSide) row {
 		v, couple := m.forceIn(j, f.part)
 		k := f.of(item.Quantity, v, couple, m.Frame.Joints[force.Joint].At)
 		r.add(m.ofForce(j), k.Neg())
+		if c := slices.Index(r.items, m.ofForce(j)); c >= 0 {
+			r.ratios[c] = onlyLong(k) // a sine, and an arm that comes of a slope
+		}
 		rest = rest.Sub(k.Mul(m.Values[j]))
 	}
 	for _, x := range m.Actions {
@@ -144,12 +147,12 @@ func (m *Marker) keptRow(i int, side statics.KeptSide) row {
 			v = unit(x.Along).Times(x.Size)
 		}
 		if t := f.of(item.Quantity, v, couple, x.At); !t.IsZero() {
-			r.rests = append(r.rests, t.Neg())
+			r.rest(t.Neg())
 			rest = rest.Sub(t)
 		}
 	}
 	if !rest.IsZero() {
-		r.rests = append(r.rests, rest.Neg())
+		r.rest(rest.Neg())
 	}
 	if item.Station.Found {
 		m.follow(&r, i, func(x values, at exact.Num) (v, moment exact.Num) { return m.keptAt(f, item, x, at) })
@@ -237,7 +240,7 @@ func (m *Marker) areaRow(member int, q statics.Quantity, from, to, shear statics
 	if from.Found || shear.Found || first == last || first < 0 || last < 0 || q != statics.BendingMoment && (from.Found || to.Found) {
 		return
 	}
-	r := row{inner: relation{kind: "area", member: member}}
+	r := row{gives: -1, inner: relation{kind: "area", member: member}}
 	r.add(last, exact.Int(1))
 	r.add(first, exact.Int(-1))
 	rest := to.Of(q).Sub(from.Of(q))
@@ -251,7 +254,7 @@ func (m *Marker) areaRow(member int, q statics.Quantity, from, to, shear statics
 		}
 	}
 	if !rest.IsZero() {
-		r.rests = append(r.rests, rest.Neg())
+		r.rest(rest.Neg())
 	}
 	if q == statics.BendingMoment && to.Found {
 		m.follow(&r, last, func(x values, at exact.Num) (dv, moment exact.Num) {
@@ -271,7 +274,7 @@ func (m *Marker) placeRow(member int, at statics.Station, shear int) {
 	if i < 0 || shear < 0 {
 		return
 	}
-	r := row{inner: relation{kind: "area", member: member}}
+	r := row{gives: -1, inner: relation{kind: "area", member: member}}
 	stretch := m.Diagrams[member].StretchFrom(at)
 	r.add(i, stretch.V.Derivative().At(at.At))
 	r.add(shear, exact.Int(1))
@@ -317,7 +320,7 @@ func (m *Marker) cornerRows(joint int, piece []int) {
 
 // cornerRow is one sum of all that acts on a piece at a joint; part tells what a force or couple adds to it.
 func (m *Marker) cornerRow(joint int, piece []int, part func(force statics.Vector, couple exact.Num) exact.Num) {
-	r := row{inner: relation{kind: "joint", joint: joint}}
+	r := row{gives: -1, inner: relation{kind: "joint", joint: joint}}
 	rest := exact.Num{}
 	add := func(item int, truth, factor exact.Num) {
 		rest = rest.Add(truth.Mul(factor))
@@ -344,7 +347,7 @@ func (m *Marker) cornerRow(joint int, piece []int, part func(force statics.Vecto
 		}
 	}
 	if !rest.IsZero() {
-		r.rests = append(r.rests, rest.Neg())
+		r.rest(rest.Neg())
 	}
 	if len(r.items) > 0 {
 		m.innerRow = append(m.innerRow, r)

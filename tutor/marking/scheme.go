@@ -1,6 +1,10 @@
 package marking
 
 import (
+	"crypto/sha256"
+	"encoding/hex"
+	"fmt"
+
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
@@ -17,7 +21,6 @@ type Scheme struct {
 	Attempts string                 // last, best or first
 	Void     []string               // items left out
 	Accept   map[string][]exact.Num // values accepted as well
-	text     string
 }
 
 // DefaultScheme is what holds where no scheme is given.
@@ -110,4 +113,21 @@ func (s *Scheme) accepts(item problems.Item, value exact.Num) bool {
 		}
 	}
 	return false
+}
+
+// DefaultText is the default scheme as a file has it.
+const DefaultText = `forces: 50                              # % of a problem
+diagrams: {N: 10, V: 20, M: 20}         # by members, then places; what is zero under any load weighs nothing
+verdicts: {right: 1, rounded: 1, carried: 1, close: 0.5, sense: 0.5, unit: 0.5}    # others 0
+once: [sense, unit]                     # charged once a problem
+round: 0.5                              # the total only, half up; points are exact before
+attempts: last                          # best, first
+void: []                                # items left out
+accept: {}                              # {Cx: [6.5]}: values accepted as well
+`
+
+// Digest stands for all that a scheme says.
+func (s *Scheme) Digest() string {
+	sum := sha256.Sum256([]byte(fmt.Sprint(s.Forces, s.Diagrams, s.Verdicts, s.Once, s.Round, s.Attempts, s.Void, s.Accept)))
+	return hex.EncodeToString(sum[:6])
 }

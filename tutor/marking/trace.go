@@ -17,18 +17,18 @@ type trace struct {
 	faults []int         // in the order in which they were found
 	other  map[int][]int // for each fault, those that may stand in its place
 	fault  func(i, grade int, broken []*row) blame
+	fits   func(r *row) bool
 	// nothing tells that no sum bears anything out.
 	nothing bool
 }
 
 // A blame is what can be said of a value that is taken to be at fault.
 type blame struct {
-	grade int       // how many other unknowns the sum has that it may have come from: the fewer, the likelier
 	loss  exact.Num // of marks
 	named bool      // a mistake leads to it
 }
 
-// order puts the likelier fault first: what can come from one sum, what loses the fewest marks, what has a name.
+// order puts the likelier fault first: what loses the fewest marks, what has a name.
 func (b blame) order(c blame) int {
 	named := func(x blame) int {
 		if x.named {
@@ -36,7 +36,7 @@ func (b blame) order(c blame) int {
 		}
 		return 1
 	}
-	return cmp.Or(cmp.Compare(b.grade, c.grade), b.loss.Cmp(c.loss), cmp.Compare(named(b), named(c)))
+	return cmp.Or(b.loss.Cmp(c.loss), cmp.Compare(named(b), named(c)))
 }
 
 func newTrace(x values, wrong []bool) *trace {
@@ -55,7 +55,7 @@ func (t *trace) resolve(items []int, rows []row) {
 		r := &rows[i]
 		switch {
 		case !slices.ContainsFunc(r.items, func(i int) bool { return !t.known[i] && slices.Contains(items, i) }):
-		case !t.nothing && r.holds(t.x):
+		case !t.nothing && t.fits(r):
 			holding = append(holding, r)
 		default:
 			broken = append(broken, r)
@@ -71,7 +71,8 @@ func (t *trace) resolve(items []int, rows []row) {
 	}
 }
 
-// pick takes the likeliest of the unknown values as a fault. Those as likely that follow from it may stand in its place.
+// pick takes the likeliest of the unknown values as a fault. Others that may have come from one sum as well, and follow from
+// it, may stand in its place.
 func (t *trace) pick(left []int, broken, holding []*row) {
 	grades := map[int]int{}
 	least := len(t.wrong) + 1
@@ -79,28 +80,22 @@ func (t *trace) pick(left []int, broken, holding []*row) {
 		grades[i] = t.grade(i, broken)
 		least = min(least, grades[i])
 	}
-	var best []int
-	var why blame
-	for _, i := range left {
-		if grades[i] > least {
-			continue
-		}
-		b := t.fault(i, least, t.direct(i, least, broken))
-		b.grade = least
-		switch order := b.order(why); {
-		case len(best) == 0 || order < 0:
-			best, why = []int{i}, b
-		case order == 0:
-			best = append(best, i)
+	left = slices.DeleteFunc(left, func(i int) bool { return grades[i] > least })
+	best := left[0]
+	if len(left) > 1 {
+		why := t.fault(best, least, t.direct(best, least, broken))
+		for _, i := range left[1:] {
+			if b := t.fault(i, least, t.direct(i, least, broken)); b.order(why) < 0 {
+				best, why = i, b
+			}
 		}
 	}
-	i := best[0]
-	t.faults = append(t.faults, i)
-	t.known[i], t.from[i] = true, []int{i}
+	t.faults = append(t.faults, best)
+	t.known[best], t.from[best] = true, []int{best}
 	t.close(holding)
-	for _, j := range best[1:] {
-		if t.known[j] {
-			t.other[i] = append(t.other[i], j)
+	for _, j := range left {
+		if j != best && t.known[j] {
+			t.other[best] = append(t.other[best], j)
 		}
 	}
 }

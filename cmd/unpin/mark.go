@@ -1,0 +1,204 @@
+package main
+
+import (
+	"bytes"
+	"cmp"
+	"encoding/json"
+	"fmt"
+	"io"
+	"slices"
+
+	"github.com/spf13/cobra"
+
+	"unpin/statics/exact"
+	"unpin/tutor/marking"
+)
+
+// newMark makes marks of answers.
+func newMark() *cobra.Command {
+	var m mark
+	cmd := &cobra.Command{
+		Use:   "mark PROBLEM [ANSWERS]",
+		Short: "Mark answers, with follow-through.",
+		Long: "Hold answers against a problem: of one person who worked it alone, or of a class. Each value is right, right\n" +
+			"(rounded), carried (it follows from an earlier value of the student's that is not right), right in size but not in\n" +
+			"sense, a known mistake, wrong or missing; and it is told in which values the trouble began. True values are only told\n" +
+			"with --tell.\n\n" +
+			"ANSWERS is a file, or - for standard input; on a terminal it may be left out. It has a line for each answer:\n" +
+			"  student: s017               of a class; problem: or code: may follow\n" +
+			"  Cy = 9.5 kN up              a force; Cy.CD = 9.5 down on the other part at the pin\n" +
+			"  V(BC, 2.4 after) = -6       N, V or M at a place along a member\n" +
+			"  M(AB, 0) = 90 tension left  a moment by the side that it stretches\n" +
+			"  max M(BC) = 34.2 at 5.96    a peak and its place\n" +
+			"  shape M(BC, 0..12.5) = 2 down  the degree of a curve, and whether its slope falls (down) or rises (up) on the way\n" +
+			"  # comment\n" +
+			"or it is CSV with the columns student, problem, quantity, value, and if wanted code, attempt, time; --blank writes one\n" +
+			"to be filled in. A code names a student's copy with other numbers.\n\n" +
+			"The scheme, where none is given:\n" + indented(marking.DefaultText) + "\n" +
+			"The exit code is 2 if a file cannot be read, and with --strict 1 if marks are lost.",
+		Args: markArgs,
+		RunE: func(cmd *cobra.Command, args []string) error { return m.run(cmd, args) },
+	}
+	cmd.Flags().Var(oneOf(&m.format, "text", []string{"text", "csv", "json"}), "as", "the format of the marks")
+	cmd.Flags().StringVar(&m.scheme, "scheme", "", "mark by the scheme in `FILE`")
+	cmd.Flags().BoolVar(&m.tell, "tell", false, "tell the true values")
+	cmd.Flags().BoolVar(&m.blank, "blank", false, "write the CSV of answers to be filled in")
+	cmd.Flags().BoolVar(&m.strict, "strict", false, "exit with 1 if marks are lost")
+	cmd.Flags().StringVar(&m.feedback, "feedback", "", "write a page for each student into `FOLDER`")
+	cmd.Flags().StringVarP(&m.file, "output", "o", "", "write the marks to `FILE`, not to standard output")
+	return cmd
+}
+
+// indented is a text that stands in from the margin.
+func indented(text string) string {
+	return "  " + string(bytes.ReplaceAll([]byte(text), []byte("\n"), []byte("\n  ")))
+}
+
+func markArgs(cmd *cobra.Command, args []string) error {
+	switch {
+	case len(args) == 0:
+		return usageFault(cmd, "mark needs a problem, and answers. %s", whatProblemsAre())
+	case len(args) > 2:
+		return usageFault(cmd, "mark takes a problem and one file of answers, not %d words", len(args))
+	}
+	return nil
+}
+
+// mark is what is asked of mark.
+type mark struct {
+	format, scheme, feedback, file string
+	tell, blank, strict            bool
+}
+
+// run marks, and delivers the marks.
+func (m mark) run(cmd *cobra.Command, args []string) error {
+	if len(args) == 2 && args[0] == "-" && args[1] == "-" {
+		return usageFault(cmd, "the problem and the answers cannot both come on standard input: name a file")
+	}
+	desk, err := newDesk(cmd, args[0])
+	if err != nil {
+		return err
+	}
+	if m.blank {
+		return m.writeBlank(cmd, desk, args)
+	}
+	if err := notOver(cmd, m.file, args); err != nil {
+		return err
+	}
+	scheme, err := m.readScheme(cmd)
+	if err != nil {
+		return err
+	}
+	answers, err := m.answers(cmd, desk, args[1:])
+	if err != nil {
+		return err
+	}
+	results := desk.mark(answers, scheme)
+	m.complain(cmd, answers, desk)
+	document, err := m.document(results, scheme)
+	if err != nil {
+		return err
+	}
+	if err := deliver(document, m.file, visibleWriter{cmd.OutOrStdout()}); err != nil {
+		return err
+	}
+	if m.feedback != "" {
+		if err := m.giveFeedback(cmd, results); err != nil {
+			return err
+		}
+	}
+	return m.verdict(answers, results)
+}
+
+// verdict is errNo where marks are lost and that is to be told.
+func (m mark) verdict(answers *marking.Answers, results []*marking.Result) error {
+	lost := func(r *marking.Result) bool { return r.Got.Cmp(r.Of) < 0 || len(r.Unread) > 0 }
+	if m.strict && (len(answers.Faults) > 0 || slices.ContainsFunc(results, lost)) {
+		return errNo
+	}
+	return nil
+}
+
+// complain tells of lines that belong to no paper, and of columns that mean nothing.
+func (m mark) complain(cmd *cobra.Command, answers *marking.Answers, desk *desk) {
+	for _, f := range slices.Concat(answers.Faults, desk.faults) {
+		fmt.Fprintf(cmd.ErrOrStderr(), "unread, %s: %s: %s.\n", marking.Lines(f.Lines), f.Text, f.Why)
+	}
+	if len(answers.Ignored) > 0 {
+		fmt.Fprintf(cmd.ErrOrStderr(), "warning: columns passed over, for they mean nothing here: %q.\n", answers.Ignored)
+	}
+}
+
+// document is the marks in the format chosen.
+func (m mark) document(results []*marking.Result, scheme *marking.Scheme) ([]byte, error) {
+	switch m.format {
+	case "csv":
+		return marking.CSV(results), nil
+	case "json":
+		return jsonOf(results, scheme)
+	}
+	if len(results) == 1 {
+		return []byte(results[0].Text(m.tell)), nil
+	}
+	return []byte(marking.ClassText(results)), nil
+}
+
+// jsonOf is one object a paper, in a list where there are several.
+func jsonOf(results []*marking.Result, scheme *marking.Scheme) ([]byte, error) {
+	var all []json.RawMessage
+	for _, r := range results {
+		one, err := r.JSON(scheme.Digest())
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, one)
+	}
+	var what any = all
+	if len(all) == 1 {
+		what = all[0]
+	}
+	text, err := json.MarshalIndent(what, "", "  ")
+	return append(text, '\n'), err
+}
+
+// writeBlank writes the table to be filled in.
+func (m mark) writeBlank(cmd *cobra.Command, desk *desk, args []string) error {
+	if len(args) > 1 {
+		return usageFault(cmd, "--blank writes a table of answers and takes none: leave out %s", args[1])
+	}
+	return deliver(desk.blank(), m.file, visibleWriter{cmd.OutOrStdout()})
+}
+
+// readScheme is the scheme of the file, or the default.
+func (m mark) readScheme(*cobra.Command) (*marking.Scheme, error) {
+	return marking.DefaultScheme(), nil
+}
+
+var tenPoints = exact.Int(10)
+
+// pointsOf are the points of a problem: those said, else ten.
+func pointsOf(said exact.Num) exact.Num {
+	if said.IsZero() {
+		return tenPoints
+	}
+	return said
+}
+
+// answers reads the answers, from a file, from standard input, or on a terminal as they are typed.
+func (m mark) answers(cmd *cobra.Command, desk *desk, words []string) (*marking.Answers, error) {
+	word := "-"
+	if len(words) > 0 {
+		word = words[0]
+	}
+	if word != "-" {
+		return readAnswers(word)
+	}
+	in := io.Reader(cmd.InOrStdin())
+	if len(words) == 0 && !onTerminal(cmd) {
+		return nil, usageFault(cmd, "mark needs answers: name a file, or - for standard input")
+	}
+	if onTerminal(cmd) {
+		in = desk.ask(in, cmd.OutOrStdout())
+	}
+	return marking.ReadAnswers(cmp.Or("", "standard input"), in)
+}

@@ -1,0 +1,44 @@
+package marking
+
+import (
+	"fmt"
+	"strings"
+
+	"unpin/statics/exact"
+	"unpin/statics/wording"
+)
+
+// ClassText is a line for each paper, then what they came to.
+func ClassText(results []*Result) string {
+	var text strings.Builder
+	got, of := exact.Num{}, exact.Num{}
+	for _, r := range results {
+		got, of = got.Add(r.Got), of.Add(r.Of)
+		fmt.Fprintf(&text, "%s %s: %s of %s%s\n", r.Paper.Student, strings.TrimSpace(r.Marker.Name+" "+r.Paper.Code), Points(r.Got), Points(r.Of), r.short())
+		for _, u := range r.Unread {
+			fmt.Fprintf(&text, "  unread, %s: %s: %s\n", Lines(u.Lines), u.Text, u.Why)
+		}
+	}
+	fmt.Fprintf(&text, "%s: %s of %s marks\n", wording.Counted(len(results), "paper"), Points(got), Points(of))
+	return text.String()
+}
+
+// short says in few words why marks are lost.
+func (r *Result) short() string {
+	var parts []string
+	if len(r.Faults) > 0 {
+		parts = append(parts, strings.ToLower(r.mistakes()[:1])+r.mistakes()[1:])
+	}
+	for _, a := range r.Answers {
+		if a.Verdict == Sense && a.Asked && !contains(r.Faults, a.Item.Name) || a.Verdict == Unit {
+			parts = append(parts, a.Item.Name+": "+words[a.Verdict])
+		}
+	}
+	if n := len(r.missing()); n > 0 {
+		parts = append(parts, fmt.Sprintf("%d missing", n))
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return ": " + strings.Join(parts, "; ")
+}

@@ -1,0 +1,208 @@
+package marking
+
+import (
+	"fmt"
+	"strings"
+
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+	"unpin/statics/wording"
+)
+
+// words are what a person reads of each verdict.
+var words = map[string]string{
+	Right:   "right",
+	Rounded: "right (rounded)",
+	Carried: "carried",
+	Close:   "close, but further off than rounding explains",
+	Sense:   "the size is right, the sense is not",
+	Unit:    "the number is right, the unit is not",
+	Slip:    "mistake",
+	Wrong:   "wrong",
+	Missing: "missing",
+}
+
+// Text is a result as the student reads it: a line for each value, then where the trouble began. True values stand there
+// only where they are to be told.
+func (r *Result) Text(tell bool) string {
+	var text strings.Builder
+	line := func(format string, args ...any) { fmt.Fprintf(&text, format+"\n", args...) }
+	line("%s: %s of %s marks", r.head(), Points(r.Got), Points(r.Of))
+	if r.given() == 0 {
+		line("Nothing was answered.")
+	}
+	width := r.width()
+	for _, a := range r.Answers {
+		if a.Verdict == Missing {
+			continue
+		}
+		line("  %-*s  %s", width, a.Item.Name+" = "+a.Given, r.verdictText(a, tell))
+	}
+	if missing := r.missing(); len(missing) > 0 && r.given() > 0 {
+		line("Missing: %s.", notation.List(missing))
+	}
+	for _, u := range r.Unread {
+		line("Unread, %s: %s: %s.", Lines(u.Lines), u.Text, u.Why)
+	}
+	for _, said := range r.Story() {
+		line("%s", said)
+	}
+	if tell {
+		for _, a := range r.Answers {
+			if a.Asked && a.Verdict != Right {
+				line("%s is %s.", a.Item.Name, r.Marker.judge.Style.Result(r.Marker.shownValue(a), a.Item.Dim))
+			}
+		}
+	}
+	return text.String()
+}
+
+// head names a paper.
+func (r *Result) head() string {
+	var parts []string
+	for _, word := range []string{r.Paper.Student, r.Marker.Title, r.Paper.Code} {
+		if word != "" {
+			parts = append(parts, word)
+		}
+	}
+	if r.Paper.Attempt > 1 {
+		parts = append(parts, fmt.Sprintf("attempt %d", r.Paper.Attempt))
+	}
+	return strings.Join(parts, ", ")
+}
+
+func (r *Result) given() int {
+	n := 0
+	for _, a := range r.Answers {
+		if a.Verdict != Missing {
+			n++
+		}
+	}
+	return n
+}
+
+func (r *Result) width() int {
+	width := 0
+	for _, a := range r.Answers {
+		if a.Verdict != Missing {
+			width = max(width, min(36, len([]rune(a.Item.Name+" = "+a.Given))))
+		}
+	}
+	return width
+}
+
+func (r *Result) missing() []string {
+	var names []string
+	for _, a := range r.Answers {
+		if a.Verdict == Missing {
+			names = append(names, a.Item.Name)
+		}
+	}
+	return names
+}
+
+// verdictText is what stands behind a value.
+func (r *Result) verdictText(a Answer, tell bool) string {
+	text := words[a.Verdict]
+	switch {
+	case a.Verdict == Carried:
+		text += ": follows from your " + notation.List(a.From)
+	case a.Says != "":
+		text += ": " + a.Says
+	}
+	if !a.Asked {
+		text += " (not asked for)"
+	}
+	if a.Remark != "" {
+		text += "; " + a.Remark
+	}
+	return text
+}
+
+// Story says where the trouble began, a sentence each: how many mistakes, what follows from them, which sums they violate.
+func (r *Result) Story() []string {
+	var all []string
+	if len(r.Faults) > 0 {
+		all = append(all, r.mistakes()+".")
+	}
+	for _, a := range r.Answers {
+		if len(a.Violates) == 0 {
+			continue
+		}
+		v := a.Violates[0]
+		off := wording.New(r.Marker.Assembly, r.Marker.judge.Style).Value(v.By, sumDimension(v))
+		all = append(all, fmt.Sprintf("With your %s, %s comes to %s in place of zero.", a.Item.Name, v.Name, off))
+	}
+	return all
+}
+
+func sumDimension(v Violated) notation.Dimension {
+	switch {
+	case v.Sum == nil:
+		return v.Dim
+	case v.Sum.Moment:
+		return notation.Moment
+	}
+	return notation.Force
+}
+
+// mistakes is one sentence: one mistake, in Cy; Dx and M follow from it.
+func (r *Result) mistakes() string {
+	var in, follow []string
+	for _, a := range r.Answers {
+		switch {
+		case a.Verdict == Carried:
+			follow = append(follow, a.Item.Name)
+		case contains(r.Faults, a.Item.Name):
+			in = append(in, strings.Join(append([]string{a.Item.Name}, a.Or...), " or "))
+		}
+	}
+	text := fmt.Sprintf("%s mistake, in %s", wording.Capital(wording.Count(len(in))), notation.List(in))
+	if len(in) > 1 {
+		text = fmt.Sprintf("%s mistakes, in %s", wording.Capital(wording.Count(len(in))), notation.List(in))
+	}
+	switch {
+	case len(follow) == 1:
+		text += "; " + follow[0] + " follows from what you had"
+	case len(follow) > 1 && len(in) == 1:
+		text += "; " + notation.List(follow) + " follow from it"
+	case len(follow) > 1:
+		text += "; " + notation.List(follow) + " follow from them"
+	}
+	return text
+}
+
+func contains(list []string, word string) bool {
+	for _, w := range list {
+		if w == word {
+			return true
+		}
+	}
+	return false
+}
+
+// shownValue is the true value in the conventions of the problem.
+func (m *Marker) shownValue(a Answer) exact.Num {
+	if a.Item.Dim == notation.Force && m.asked(a.Item, spot{}).Shear {
+		return m.judge.Style.Shear.Value(a.Item.Value)
+	}
+	return a.Item.Value
+}
+
+// Points are points as they are written: three decimal places at most.
+func Points(n exact.Num) string {
+	text := n.Places(3)
+	if strings.Contains(text, ".") {
+		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
+	}
+	return text
+}
+
+// Lines are lines of a file: line 3, lines 3 and 7.
+func Lines(lines []int) string {
+	var all []string
+	for _, n := range lines {
+		all = append(all, fmt.Sprint(n))
+	}
+	return wording.Plural(len(lines), "line") + " " + notation.List(all)
+}
