@@ -6,11 +6,12 @@ import (
 	"encoding/json"
 	"fmt"
 	"io"
+	"path/filepath"
 	"slices"
 
 	"github.com/spf13/cobra"
 
-	"unpin/statics/exact"
+	"unpin/problems"
 	"unpin/tutor/marking"
 )
 
@@ -18,7 +19,7 @@ import (
 func newMark() *cobra.Command {
 	var m mark
 	cmd := &cobra.Command{
-		Use:   "mark PROBLEM [ANSWERS]",
+		Use:   "mark PROBLEM|SET [ANSWERS]",
 		Short: "Mark answers, with follow-through.",
 		Long: "Hold answers against a problem: of one person who worked it alone, or of a class. Each value is right, right\n" +
 			"(rounded), carried (it follows from an earlier value of the student's that is not right), right in size but not in\n" +
@@ -33,14 +34,16 @@ func newMark() *cobra.Command {
 			"  shape M(BC, 0..12.5) = 2 down  the degree of a curve, and whether its slope falls (down) or rises (up) on the way\n" +
 			"  # comment\n" +
 			"or it is CSV with the columns student, problem, quantity, value, and if wanted code, attempt, time; --blank writes one\n" +
-			"to be filled in. A code names a student's copy with other numbers.\n\n" +
-			"The scheme, where none is given:\n" + indented(marking.DefaultText) + "\n" +
+			"to be filled in. A code names a student's copy with other numbers; where only the problem is named, the copy is that of\n" +
+			"the list --variants, or else the problem's own numbers. Of a set each student has a paper for each problem.\n\n" +
+			"The scheme, where none is given:\n" + indented(problems.DefaultScheme) + "\n" +
 			"The exit code is 2 if a file cannot be read, and with --strict 1 if marks are lost.",
 		Args: markArgs,
 		RunE: func(cmd *cobra.Command, args []string) error { return m.run(cmd, args) },
 	}
 	cmd.Flags().Var(oneOf(&m.format, "text", []string{"text", "csv", "json"}), "as", "the format of the marks")
 	cmd.Flags().StringVar(&m.scheme, "scheme", "", "mark by the scheme in `FILE`")
+	cmd.Flags().StringVar(&m.variants, "variants", "", "the list of who has which copy, as vary writes it, in `FILE`")
 	cmd.Flags().BoolVar(&m.tell, "tell", false, "tell the true values")
 	cmd.Flags().BoolVar(&m.blank, "blank", false, "write the CSV of answers to be filled in")
 	cmd.Flags().BoolVar(&m.strict, "strict", false, "exit with 1 if marks are lost")
@@ -66,8 +69,8 @@ func markArgs(cmd *cobra.Command, args []string) error {
 
 // mark is what is asked of mark.
 type mark struct {
-	format, scheme, feedback, file string
-	tell, blank, strict            bool
+	format, scheme, feedback, file, variants string
+	tell, blank, strict                      bool
 }
 
 // run marks, and delivers the marks.
@@ -75,7 +78,7 @@ func (m mark) run(cmd *cobra.Command, args []string) error {
 	if len(args) == 2 && args[0] == "-" && args[1] == "-" {
 		return usageFault(cmd, "the problem and the answers cannot both come on standard input: name a file")
 	}
-	desk, err := newDesk(cmd, args[0])
+	desk, err := newDesk(cmd, args[0], m.variants)
 	if err != nil {
 		return err
 	}
@@ -85,7 +88,7 @@ func (m mark) run(cmd *cobra.Command, args []string) error {
 	if err := notOver(cmd, m.file, args); err != nil {
 		return err
 	}
-	scheme, err := m.readScheme(cmd)
+	scheme, err := m.readScheme(desk, args[0])
 	if err != nil {
 		return err
 	}
@@ -147,7 +150,7 @@ func (m mark) document(results []*marking.Result, scheme *marking.Scheme) ([]byt
 func jsonOf(results []*marking.Result, scheme *marking.Scheme) ([]byte, error) {
 	var all []json.RawMessage
 	for _, r := range results {
-		one, err := r.JSON(scheme.Digest())
+		one, err := r.JSON((*problems.Scheme)(scheme).Digest())
 		if err != nil {
 			return nil, err
 		}
@@ -169,19 +172,20 @@ func (m mark) writeBlank(cmd *cobra.Command, desk *desk, args []string) error {
 	return deliver(desk.blank(), m.file, visibleWriter{cmd.OutOrStdout()})
 }
 
-// readScheme is the scheme of the file, or the default.
-func (m mark) readScheme(*cobra.Command) (*marking.Scheme, error) {
-	return marking.DefaultScheme(), nil
-}
-
-var tenPoints = exact.Int(10)
-
-// pointsOf are the points of a problem: those said, else ten.
-func pointsOf(said exact.Num) exact.Num {
-	if said.IsZero() {
-		return tenPoints
+// readScheme is the scheme of the file, or that which the set names, or the default.
+func (m mark) readScheme(desk *desk, word string) (*marking.Scheme, error) {
+	path := m.scheme
+	if path == "" && desk.means.set != nil && desk.means.set.Scheme != "" {
+		path = desk.means.set.Scheme
+		if !filepath.IsAbs(path) {
+			path = filepath.Join(filepath.Dir(word), path)
+		}
 	}
-	return said
+	if path == "" {
+		return marking.DefaultScheme(), nil
+	}
+	s, err := problems.LoadScheme(path)
+	return (*marking.Scheme)(s), err
 }
 
 // answers reads the answers, from a file, from standard input, or on a terminal as they are typed.

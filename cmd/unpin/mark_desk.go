@@ -20,44 +20,78 @@ import (
 	"unpin/tutor/marking"
 )
 
-// A task is a problem that is marked, with its place and points.
+// A task is a problem that is marked, with its points.
 type task struct {
 	problem *problems.Problem
-	source  variant.Source
 	points  exact.Num
 	marker  *marking.Marker // of the problem's own numbers
-	maker   func() (*variant.Maker, error)
 }
 
 // A desk is where papers are marked: the problems, and the copies that were handed out.
 type desk struct {
+	means  meaning
 	tasks  []*task
-	copies map[string]*marking.Marker // by code
+	batch  func() (variant.Batch, error)
+	handed map[string]string // the code of each student, attempt and problem, by a list
+	copies map[string]*marking.Marker
 	mutex  sync.Mutex
 	faults []marking.Unread
 }
 
-// newDesk is the desk for the problem that a word means.
-func newDesk(cmd *cobra.Command, word string) (*desk, error) {
-	p, err := find(word, cmd.InOrStdin())
+// newDesk is the desk for the problem or the set that a word means; list is the file of who has which copy, or empty.
+func newDesk(cmd *cobra.Command, word, list string) (*desk, error) {
+	means, err := meaningOf(word, cmd.InOrStdin())
 	if err != nil {
 		return nil, err
 	}
-	warn(cmd, p)
-	t, err := newTask(p, variant.Source{Set: p.Name, Place: 1}, exact.Num{})
-	if err != nil {
-		return nil, err
+	means.warn(cmd)
+	d := &desk{means: means, copies: map[string]*marking.Marker{}, handed: map[string]string{}}
+	d.batch = sync.OnceValues(func() (variant.Batch, error) { return means.batch("1") })
+	for i, p := range means.problems() {
+		t := &task{problem: p, points: exact.Int(10)}
+		if means.set != nil && means.set.Tasks[i].Points.Sign() > 0 {
+			t.points = means.set.Tasks[i].Points
+		}
+		if t.marker, err = markerOf(p); err != nil {
+			return nil, err
+		}
+		d.tasks = append(d.tasks, t)
 	}
-	return &desk{tasks: []*task{t}, copies: map[string]*marking.Marker{}}, nil
+	if list != "" {
+		err = d.readList(list)
+	}
+	return d, err
 }
 
-func newTask(p *problems.Problem, source variant.Source, points exact.Num) (*task, error) {
-	marker, err := markerOf(p)
+// readList reads who has which copy.
+func (d *desk) readList(path string) error {
+	file, err := os.Open(path)
 	if err != nil {
-		return nil, err
+		return fmt.Errorf("unpin: %s cannot be read: %w", path, plainReason(err))
 	}
-	maker := sync.OnceValues(func() (*variant.Maker, error) { return variant.New(p) })
-	return &task{problem: p, source: source, points: pointsOf(points), marker: marker, maker: maker}, nil
+	defer file.Close()
+	list, err := variant.ReadList(path, file)
+	if err != nil {
+		return err
+	}
+	batch, err := d.batch()
+	if err != nil {
+		return fmt.Errorf("unpin: %w", err)
+	}
+	handouts, err := batch.Handed(path, list)
+	if err != nil {
+		return err
+	}
+	for _, h := range handouts {
+		for i, c := range h.Copies {
+			d.handed[ownCopy(c.Student, c.Attempt, d.tasks[i].problem.Name)] = c.Code
+		}
+	}
+	return nil
+}
+
+func ownCopy(student string, attempt int, problem string) string {
+	return fmt.Sprintf("%s\x00%d\x00%s", student, attempt, problem)
 }
 
 // markerOf is what papers of a problem are held against: the words that it says are to be found.
@@ -124,27 +158,36 @@ func (d *desk) refuse(p *marking.Paper) {
 // of is what a paper is held against; or why it is of no problem here.
 func (d *desk) of(p *marking.Paper) (*task, *marking.Marker, string) {
 	code := p.Code
+	if code == "" && p.Problem == "" && len(d.tasks) > 1 {
+		return nil, nil, "it is not said which problem this answers: write problem: and its name"
+	}
 	for _, t := range d.tasks {
-		if p.Problem != "" && p.Problem == t.problem.Name || p.Problem == "" && code == "" && len(d.tasks) == 1 {
-			if code == "" {
-				return t, t.marker, ""
+		if code == "" && (p.Problem == t.problem.Name || p.Problem == "") {
+			if code = d.handed[ownCopy(p.Student, p.Attempt, t.problem.Name)]; code == "" {
+				return t, t.marker, d.unlisted(p)
 			}
 		}
 	}
-	if code == "" && p.Problem != "" {
+	named := code != ""
+	if !named {
 		code = p.Problem
 	}
-	if code == "" {
-		return nil, nil, "it is not said which problem this answers: write problem: and its name"
-	}
 	t, marker, err := d.copyOf(code)
-	if err != nil && p.Code == "" {
-		return nil, nil, "no problem here is called so: " + notation.List(d.names())
+	switch {
+	case err == nil:
+		return t, marker, ""
+	case !named:
+		return nil, nil, "no problem here is called so; they are " + notation.List(d.names())
 	}
-	if err != nil {
-		return nil, nil, err.Error()
+	return nil, nil, err.Error()
+}
+
+// unlisted says that a student has no copy by the list; empty where there is no list.
+func (d *desk) unlisted(p *marking.Paper) string {
+	if len(d.handed) == 0 {
+		return ""
 	}
-	return t, marker, ""
+	return "the list of copies has none of this student and attempt"
 }
 
 func (d *desk) names() []string {
@@ -157,46 +200,40 @@ func (d *desk) names() []string {
 
 // copyOf is the copy of a code.
 func (d *desk) copyOf(code string) (*task, *marking.Marker, error) {
-	place, draw, err := d.tasks[0].source.Decode(code)
+	batch, err := d.batch()
 	if err != nil {
 		return nil, nil, err
 	}
-	if place < 1 || place > len(d.tasks) {
-		return nil, nil, fmt.Errorf("the code %s is of problem %d, and there are %d", code, place, len(d.tasks))
+	at, draw, err := batch.Decode(code)
+	if err != nil {
+		return nil, nil, err
 	}
-	t := d.tasks[place-1]
-	key := fmt.Sprint(place, draw)
+	key := fmt.Sprint(at, " ", draw)
 	d.mutex.Lock()
 	marker := d.copies[key]
 	d.mutex.Unlock()
 	if marker != nil {
-		return t, marker, nil
+		return d.tasks[at], marker, nil
 	}
-	maker, err := t.maker()
+	p, err := batch[at].At(draw)
 	if err != nil {
 		return nil, nil, err
 	}
-	p, err := maker.At(draw)
-	if err != nil {
-		return nil, nil, err
-	}
-	if marker, err = markerOf(p); err != nil {
+	if marker, err = markerOf(p.In(d.tasks[at].problem.Conventions).Asking(d.tasks[at].problem.Find)); err != nil {
 		return nil, nil, err
 	}
 	d.mutex.Lock()
 	d.copies[key] = marker
 	d.mutex.Unlock()
-	return t, marker, nil
+	return d.tasks[at], marker, nil
 }
 
 // blank is the table of answers to be filled in.
 func (d *desk) blank() []byte {
 	rows := [][]string{{"student", "problem", "quantity", "value"}}
 	for _, t := range d.tasks {
-		for i, item := range t.marker.Items {
-			if t.marker.Asked[i] {
-				rows = append(rows, []string{"", t.problem.Name, item.Name, ""})
-			}
+		for _, name := range t.marker.Wanted() {
+			rows = append(rows, []string{"", t.problem.Name, name, ""})
 		}
 	}
 	return variant.WriteCSV(rows)
@@ -204,12 +241,7 @@ func (d *desk) blank() []byte {
 
 // ask has a person on a terminal type answers, up to an empty line.
 func (d *desk) ask(in io.Reader, out io.Writer) io.Reader {
-	var names []string
-	for i, item := range d.tasks[0].marker.Items {
-		if d.tasks[0].marker.Asked[i] {
-			names = append(names, item.Name)
-		}
-	}
+	names := d.tasks[0].marker.Wanted()
 	fmt.Fprintf(out, "Type your answers, one a line, such as %s = 9.5; an empty line ends them.\nAsked for: %s.\n", names[0], strings.Join(names, "; "))
 	var typed bytes.Buffer
 	lines := bufio.NewScanner(in)

@@ -79,15 +79,7 @@ func (w *work) cases(i, grade int, broken []*row) []*judging.Case {
 	if item.Force == statics.None {
 		return []*judging.Case{w.caseOf(i)}
 	}
-	sums := slices.Clone(broken)
-	plan := w.Plan[w.stepOf[item.Force]]
-	isPlan := func(r *row) int {
-		if slices.ContainsFunc(plan.Sums, func(s statics.Sum) bool { return sameSum(s, *r.sum) }) {
-			return 0
-		}
-		return 1
-	}
-	slices.SortStableFunc(sums, func(a, b *row) int { return isPlan(a) - isPlan(b) })
+	plan, sums := w.Plan[w.stepOf[item.Force]], planFirst(i, broken)
 	var all []*judging.Case
 	if grade > 0 || len(sums) == 0 || len(plan.Sums) > 1 {
 		all = append(all, w.caseOf(i))
@@ -98,6 +90,19 @@ func (w *work) cases(i, grade int, broken []*row) []*judging.Case {
 		all = append(all, j.Force(s, item.Force))
 	}
 	return all
+}
+
+// planFirst are sums with that from which the plan takes an item before all others.
+func planFirst(i int, rows []*row) []*row {
+	other := func(r *row) int {
+		if r.gives == i {
+			return 0
+		}
+		return 1
+	}
+	rows = slices.Clone(rows)
+	slices.SortStableFunc(rows, func(a, b *row) int { return other(a) - other(b) })
+	return rows
 }
 
 func sameSum(a, b statics.Sum) bool {
@@ -162,7 +167,11 @@ func (w *work) atFault(i int, a *Answer) {
 		a.Says = "the two parts at a pin push on each other with opposite forces: which sense does it have on the other part?"
 		return
 	}
-	j := w.judgedAs(i, 0, w.trace.direct(i, 0, w.brokenRows(i)))
+	from, found := w.trace.came[i]
+	if !found {
+		from.rows = w.brokenRows(i)
+	}
+	j := w.judgedAs(i, from.grade, from.rows)
 	a.Verdict, a.Slips, a.Says = j.verdict, j.slips, j.says
 	if j.verdict == Slip {
 		a.Slip = j.slips[0]
@@ -170,7 +179,7 @@ func (w *work) atFault(i int, a *Answer) {
 	for _, o := range w.trace.other[i] {
 		a.Or = append(a.Or, w.Items[o].Name)
 	}
-	for _, r := range j.broken[:min(len(j.broken), 3)] {
+	for _, r := range planFirst(i, j.broken)[:min(len(j.broken), 3)] {
 		off, _, _ := r.residual(w.x)
 		a.Violates = append(a.Violates, Violated{Name: w.rowName(r), By: off, Dim: w.Items[i].Dim, Sum: r.sum})
 	}

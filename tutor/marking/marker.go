@@ -71,3 +71,25 @@ func (m *Marker) truths() []exact.Num {
 	}
 	return all
 }
+
+// Wanted are the names of what is asked for, as a sheet has them: a peak without its place, which is to be found.
+func (m *Marker) Wanted() []string {
+	var all []string
+	for i, item := range m.Items {
+		if m.Asked[i] {
+			all = append(all, m.wanted(item))
+		}
+	}
+	return all
+}
+
+func (m *Marker) wanted(item problems.Item) string {
+	if item.Member == statics.None || item.Place || !item.Station.Found || item.Quantity != statics.BendingMoment {
+		return item.Name
+	}
+	peak := "max M(" + m.Frame.Members[item.Member].Name + ")"
+	if s, err := m.find(peak); err != nil || m.Items[s.item].Name != item.Name {
+		return item.Name
+	}
+	return peak
+}

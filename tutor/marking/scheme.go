@@ -1,9 +1,7 @@
 package marking
 
 import (
-	"crypto/sha256"
-	"encoding/hex"
-	"fmt"
+	"sync"
 
 	"unpin/problems"
 	"unpin/statics"
@@ -12,28 +10,16 @@ import (
 )
 
 // A Scheme says what verdicts and answers are worth.
-type Scheme struct {
-	Forces   exact.Num              // per cent of a problem
-	Diagrams [3]exact.Num           // N, V, M: per cent of a problem
-	Verdicts map[string]exact.Num   // what of an answer's points each verdict earns; others earn none
-	Once     []string               // verdicts that are charged once a problem
-	Round    exact.Num              // the total is rounded to a multiple of it, half up; zero leaves it exact
-	Attempts string                 // last, best or first
-	Void     []string               // items left out
-	Accept   map[string][]exact.Num // values accepted as well
-}
+type Scheme problems.Scheme
 
 // DefaultScheme is what holds where no scheme is given.
-func DefaultScheme() *Scheme {
-	return &Scheme{
-		Forces:   exact.Int(50),
-		Diagrams: [3]exact.Num{exact.Int(10), exact.Int(20), exact.Int(20)},
-		Verdicts: map[string]exact.Num{"right": exact.Int(1), "rounded": exact.Int(1), "carried": exact.Int(1), "close": half, "sense": half, "unit": half},
-		Once:     []string{"sense", "unit"},
-		Round:    half,
-		Attempts: "last",
+var DefaultScheme = sync.OnceValue(func() *Scheme {
+	s, err := problems.ReadScheme("", nil)
+	if err != nil {
+		panic("internal error: the scheme that holds by default cannot be read: " + err.Error())
 	}
-}
+	return (*Scheme)(s)
+})
 
 // weights are what each item is worth, of 1 together; all zero where nothing is.
 func (m *Marker) weights(s *Scheme) []exact.Num {
@@ -113,21 +99,4 @@ func (s *Scheme) accepts(item problems.Item, value exact.Num) bool {
 		}
 	}
 	return false
-}
-
-// DefaultText is the default scheme as a file has it.
-const DefaultText = `forces: 50                              # % of a problem
-diagrams: {N: 10, V: 20, M: 20}         # by members, then places; what is zero under any load weighs nothing
-verdicts: {right: 1, rounded: 1, carried: 1, close: 0.5, sense: 0.5, unit: 0.5}    # others 0
-once: [sense, unit]                     # charged once a problem
-round: 0.5                              # the total only, half up; points are exact before
-attempts: last                          # best, first
-void: []                                # items left out
-accept: {}                              # {Cx: [6.5]}: values accepted as well
-`
-
-// Digest stands for all that a scheme says.
-func (s *Scheme) Digest() string {
-	sum := sha256.Sum256([]byte(fmt.Sprint(s.Forces, s.Diagrams, s.Verdicts, s.Once, s.Round, s.Attempts, s.Void, s.Accept)))
-	return hex.EncodeToString(sum[:6])
 }

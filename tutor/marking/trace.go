@@ -14,12 +14,19 @@ type trace struct {
 	known  []bool        // right, missing, at fault, or following from these
 	from   [][]int       // the faults that a value follows from; of a fault itself
 	by     []*row        // the sum by which a value follows
+	came   map[int]came  // of a fault: the sums that it may have come from
 	faults []int         // in the order in which they were found
 	other  map[int][]int // for each fault, those that may stand in its place
 	fault  func(i, grade int, broken []*row) blame
 	fits   func(r *row) bool
 	// nothing tells that no sum bears anything out.
 	nothing bool
+}
+
+// came is where a fault may have come from: sums that it violates, with so many other unknowns.
+type came struct {
+	grade int
+	rows  []*row
 }
 
 // A blame is what can be said of a value that is taken to be at fault.
@@ -40,7 +47,7 @@ func (b blame) order(c blame) int {
 }
 
 func newTrace(x values, wrong []bool) *trace {
-	t := &trace{x: x, wrong: wrong, from: make([][]int, len(wrong)), by: make([]*row, len(wrong)), other: map[int][]int{}}
+	t := &trace{x: x, wrong: wrong, from: make([][]int, len(wrong)), by: make([]*row, len(wrong)), other: map[int][]int{}, came: map[int]came{}}
 	t.known = make([]bool, len(wrong))
 	for i := range wrong {
 		t.known[i] = !wrong[i]
@@ -90,7 +97,7 @@ func (t *trace) pick(left []int, broken, holding []*row) {
 			}
 		}
 	}
-	t.faults = append(t.faults, best)
+	t.faults, t.came[best] = append(t.faults, best), came{least, t.direct(best, least, broken)}
 	t.known[best], t.from[best] = true, []int{best}
 	t.close(holding)
 	for _, j := range left {

@@ -38,8 +38,8 @@ func (r *Result) Text(tell bool) string {
 		}
 		line("  %-*s  %s", width, a.Item.Name+" = "+a.Given, r.verdictText(a, tell))
 	}
-	if missing := r.missing(); len(missing) > 0 && r.given() > 0 {
-		line("Missing: %s.", notation.List(missing))
+	if missing := r.missingText(); missing != "" && r.given() > 0 {
+		line("Missing: %s.", missing)
 	}
 	for _, u := range r.Unread {
 		line("Unread, %s: %s: %s.", Lines(u.Lines), u.Text, u.Why)
@@ -99,6 +99,28 @@ func (r *Result) missing() []string {
 		}
 	}
 	return names
+}
+
+// missingText tells what is missing, without the places of what was to be found.
+func (r *Result) missingText() string {
+	var forces, members []string
+	n := 0
+	for _, a := range r.Answers {
+		switch {
+		case a.Verdict != Missing:
+		case a.Item.Member < 0:
+			forces = append(forces, a.Item.Name)
+		default:
+			n++
+			if name := r.Marker.Frame.Members[a.Item.Member].Name; !contains(members, name) {
+				members = append(members, name)
+			}
+		}
+	}
+	if n > 0 {
+		forces = append(forces, fmt.Sprintf("%s along %s", wording.Counted(n, "value"), notation.List(members)))
+	}
+	return notation.List(forces)
 }
 
 // verdictText is what stands behind a value.
