@@ -32,6 +32,7 @@ type passage struct {
 	table   table
 	picture figure.Scene
 	words   []string // say what the picture shows
+	beside  bool     // a picture stands among those of N, V and M
 	rows    int      // of dots, of a room
 	axes    bool     // a picture to draw on is of axes, and large enough by itself
 }

@@ -21,7 +21,7 @@ func newGallery(d *document) gallery { return gallery{d, webRoom.sheetsOf(d.list
 func (g gallery) image(i int) []byte {
 	b := g.d.list[i]
 	sheet := g.sheets[i]
-	if b.kind == picturePassage && kindOf(b.picture) == levelPicture {
+	if b.pictureKind() == levelPicture {
 		sheet = g.levelled(sheet)
 	}
 	sheet.Title = oneLine(g.d.p.Title) + ": " + strings.TrimSuffix(b.text, ".")
@@ -32,7 +32,7 @@ func (g gallery) image(i int) []byte {
 func (g gallery) levelled(s paper.Sheet) paper.Sheet {
 	left, right := 0.0, 0.0
 	for k, other := range g.sheets {
-		if g.d.list[k].kind == picturePassage && kindOf(g.d.list[k].picture) == levelPicture {
+		if g.d.list[k].pictureKind() == levelPicture {
 			left, right = max(left, other.Origin.X), max(right, other.Width-other.Origin.X)
 		}
 	}

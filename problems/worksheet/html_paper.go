@@ -54,9 +54,8 @@ func (w *web) task(p Paper, t Task, o PaperOptions) {
 	w.gallery = newGallery(d)
 	w.line(`<article id="` + articleID(w.number) + `">`)
 	w.line(`<table role="presentation" class="frame"><thead><tr><td>`)
-	name, id := p.blanks()
 	w.line(`<div class="head"><b>` + escape(p.title(o)) + "</b><span>" + escape(t.name()) + "</span><span>" + escape(p.Course) + "</span><span>" + escape(t.code()) + "</span><span>" +
-		blanked("Name "+escape(name)+" \u2003Id "+escape(id)) + "</span></div>")
+		blanked(escape(p.who(o))) + "</span></div>")
 	w.line(`</td></tr></thead><tfoot><tr><td><p class="foot">` + escape(p.Caution) + `</p></td></tr></tfoot><tbody><tr><td>`)
 	for k, b := range d.list {
 		w.set(k, b)

@@ -8,7 +8,7 @@ import (
 // picture writes figure i with its number and title beneath. N, V and M of a frame stand side by side where there is room.
 func (w *web) picture(i int) {
 	b := w.d.list[i]
-	if kindOf(b.picture) != besidePicture {
+	if b.pictureKind() != besidePicture {
 		w.shut(groupOpening)
 	} else if !w.inGroup("figures") {
 		w.group("figures", `<div class="beside">`, "</div>")

@@ -1,6 +1,7 @@
 package worksheet
 
 import (
+	"fmt"
 	"strings"
 
 	"unpin/statics"
@@ -28,7 +29,6 @@ func newKey(t Task, m medium) *document {
 	}
 	k := key{d, answering{d, t.Items}}
 	drawing{d}.leaveOut()
-	drawing{d}.given()
 	k.forces()
 	k.checks()
 	k.diagrams()
@@ -82,6 +82,10 @@ func (k key) diagrams() {
 		return
 	}
 	k.section("N, V and M")
+	if k.pictures && !(drawing{k.document}).isLevel() {
+		drawing{k.document}.given()
+		k.list[len(k.list)-1].beside = true
+	}
 	for q := range statics.BendingMoment + 1 {
 		if strings.Contains(k.ask.quantities(), q.Letter()) && !(drawing{k.document}).isZero(figure.InternalForce(q)) {
 			drawing{k.document}.quantity(figure.InternalForce(q))
@@ -89,14 +93,18 @@ func (k key) diagrams() {
 	}
 }
 
+// isLevel reports whether the frame is a beam, whose figures stand beneath one another.
+func (d drawing) isLevel() bool { return figure.OfFrame(&d.Frame, d.options()).IsLevel() }
+
 // along are the values along the members that are asked for.
 func (k key) along() {
 	members := k.ask.members()
 	if len(members) == 0 {
 		return
 	}
-	force, moment := " ["+k.st.UnitOf(notation.Force)+"]", " ["+k.st.UnitOf(notation.Moment)+"]"
-	t := table{align: "llrrrl", head: []string{"member", "x [" + k.st.UnitOf(notation.Length) + "]", "N" + force, "V" + force, "M" + moment, "stretched"}}
+	k.because("", k.units())
+	k.symbolic(mathLetters)
+	t := table{align: "llrrrl", head: []string{"member", "x", "N", "V", "M", "tension"}}
 	for _, m := range members {
 		name := k.Frame.Members[m].Name
 		for _, s := range k.ask.sections(m) {
@@ -105,6 +113,11 @@ func (k key) along() {
 		}
 	}
 	k.tabulate(0, t)
+}
+
+// units are those of the values along members.
+func (k key) units() string {
+	return fmt.Sprintf("x in %s, N and V in %s, M in %s, tension on the side named.", k.st.UnitOf(notation.Length), k.st.UnitOf(notation.Force), k.st.UnitOf(notation.Moment))
 }
 
 // values are the answers at one place along a member: the place, N, V, M, and the side that M stretches.

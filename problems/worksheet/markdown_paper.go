@@ -32,13 +32,11 @@ func PapersMarkdown(w io.Writer, papers iter.Seq[Paper], o PaperOptions, folder 
 func (m *markdown) paper(p Paper, o PaperOptions) {
 	m.apart("# " + escaped(p.title(o)))
 	m.apart(escaped(p.Caution))
-	name, id := p.blanks()
-	m.line("")
-	if p.Course != "" {
-		m.line("- **Course**: " + escaped(p.Course))
+	for _, line := range []string{p.Course, p.who(o)} {
+		if line != "" {
+			m.apart(escaped(line))
+		}
 	}
-	m.line("- **Name**: " + escaped(name))
-	m.line("- **Id**: " + escaped(id))
 	for _, t := range p.Tasks {
 		d := documentOf(t, o, medium{pictures: true, lists: m.album == nil})
 		if m.album != nil {

@@ -55,6 +55,7 @@ type composer struct {
 	short   bool                // and whether it is short
 	broken  int                 // a strip that begins a page in any case, or 0
 	inset   float64             // of the table in hand
+	folds   bool                // tables are tight, and long ones stand in two halves side by side
 	top     float64             // of the text
 	foot    float64             // what is kept free beneath it
 }
@@ -147,7 +148,7 @@ func (c *composer) set(i int) {
 			if c.inStep(i) {
 				c.inset = stepIndent
 			}
-			c.table(b.table.compact(), c.isMaths(i+1) || c.inStep(i))
+			c.table(b.table.compact(), c.isMaths(i+1) || i+1 < len(c.d.list) && c.inStep(i) && c.inStep(i+1))
 		}
 	case picturePassage:
 		c.picture(i)

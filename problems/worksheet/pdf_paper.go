@@ -44,15 +44,21 @@ type printing struct {
 const (
 	paperTop   = 92.0
 	paperFoot  = 46.0
+	headLine   = 14.5
+	headGap    = 16.0 // between the rule beneath the head and the text
 	codeSize   = 44.0 // of the code to be read by a machine
 	largePrint = 1.8
 	largeSide  = 34.0 // the margins of large print on the page
 )
 
+// A paperComposer makes the pages of one task.
+type paperComposer struct{ *composer }
+
 // A pressed task is one whose pages are made.
 type pressed struct {
 	task  Task
-	c     *composer
+	code  paper.Sheet // of the copy, to be read by a machine; blank if there is none
+	c     paperComposer
 	pages [][]placed
 }
 
@@ -83,13 +89,75 @@ func (p printing) write() {
 
 // press makes the pages of a task.
 func (p printing) press(t Task) pressed {
-	c := newComposer(p.doc, documentOf(t, p.o, medium{pictures: true}), p.size())
+	c := paperComposer{newComposer(p.doc, documentOf(t, p.o, medium{pictures: true}), p.size())}
 	c.top, c.foot = paperTop, paperFoot
-	if p.o.Key {
-		return pressed{t, c, c.press()}
+	if p.Large {
+		c.top += headLine
 	}
-	c.compose(1)
-	return pressed{t, c, c.filled()}
+	one := pressed{task: t, c: c}
+	if t.Code != "" {
+		one.code, _ = DrawnCode(t.Code, codeSize) // one that cannot be drawn is printed all the same
+	}
+	switch {
+	case p.o.Key && p.o.Full:
+		one.pages = c.press()
+	case p.o.Key:
+		one.pages = c.onOnePage()
+	case p.Large:
+		one.pages = c.composed(0.75)
+	default:
+		one.pages = c.composed(1)
+	}
+	return one
+}
+
+// onOnePage are the pages of a key: one, if figures that can still be read make it one.
+func (c paperComposer) onOnePage() [][]placed {
+	const usual = 0.8
+	c.folds = true
+	pages := c.compose(usual)
+	crowded := c.crowded()
+	if len(pages) == 1 {
+		return pages
+	}
+	for _, size := range []float64{0.7, 0.6, 0.5} {
+		pages = c.compose(size)
+		if c.crowded() > crowded {
+			break
+		}
+		if len(pages) == 1 {
+			return pages
+		}
+	}
+	return c.compose(usual)
+}
+
+// crowded is how many figures are too small to be to scale or for their labels.
+func (c paperComposer) crowded() int {
+	n := 0
+	for _, s := range c.sheets {
+		if s.Stretched || !s.Fits {
+			n++
+		}
+	}
+	return n
+}
+
+// openPage is the share of a page that is left free before a figure, from which on a smaller one is tried.
+const openPage = 0.3
+
+// composed are the pages of a sheet: with smaller figures where that saves a page, since one would begin another and leave the
+// page before it half empty.
+func (c paperComposer) composed(size float64) [][]placed {
+	pages := c.compose(size)
+	last := pages[0][len(pages[0])-1]
+	if len(pages) == 1 || last.y+last.height > c.size.Height-c.foot-openPage*c.tall() {
+		return c.filled()
+	}
+	if fewer := c.compose(size * 0.75); len(fewer) >= len(pages) {
+		c.compose(size)
+	}
+	return c.filled()
 }
 
 // size is the size of a page in the measures of the composer, which large print makes larger.
@@ -112,41 +180,59 @@ func (p printing) page(one pressed, strips []placed, n, of int) {
 	for _, s := range strips {
 		s.strip.draw(s.y)
 	}
-	c := one.c
-	p.doc.SetTextColor(footInk, footInk, footInk)
-	p.doc.SetFont(family, "", noteSize)
-	p.doc.Text(sideMargin, c.size.Height-paperFoot/2, c.cutTo(printable(p.Caution), c.wide()))
+	one.c.footing(p.Caution)
+}
+
+// footing sets the caution at the foot of a page, over as many lines as it takes.
+func (c paperComposer) footing(caution string) {
+	s := lineStyle{size: noteSize}
+	for i, line := range c.lines(c.words(caution, s), c.wide(), s) {
+		c.write(line, sideMargin, c.size.Height-paperFoot*0.6+float64(i)*s.leading(), s.size)
+	}
 }
 
 // head draws the head of a page: the title and the course, who writes it, the problem, the code of the copy, and the page.
 func (p printing) head(one pressed, n, of int) {
 	c := one.c
 	wide := c.wide()
-	if code, err := DrawnCode(one.task.Code, codeSize); err == nil && one.task.Code != "" {
+	if len(one.code.Marks) > 0 {
 		wide -= codeSize + 6
-		paper.DrawPDF(p.doc, code, sideMargin+wide+6, 28, figureFamily)
+		paper.DrawPDF(p.doc, one.code, sideMargin+wide+6, 28, figureFamily)
 	}
-	c.line(sideMargin, 38, wide, lineStyle{size: bodySize, style: "B"}, p.title(p.o), fmt.Sprintf("Page %d of %d", n, of))
-	c.line(sideMargin, 52, wide, lineStyle{size: noteSize + 0.5}, p.Course, one.task.code())
-	name, id := p.blanks()
-	c.line(sideMargin, 68, wide, lineStyle{size: bodySize}, "Name "+name+"   Id "+id, one.task.name())
+	for i, k := range p.headLines(one.task, n, of) {
+		s := lineStyle{size: bodySize}
+		if i == 0 {
+			s.style = "B"
+		}
+		c.line(38+headLine*float64(i), wide, s, k[0], k[1])
+	}
 	p.doc.SetDrawColor(0, 0, 0)
 	p.doc.SetLineWidth(outerRule)
-	p.doc.Line(sideMargin, 76, sideMargin+c.wide(), 76)
+	p.doc.Line(sideMargin, c.top-headGap, sideMargin+c.wide(), c.top-headGap)
+}
+
+// headLines are the lines of the head of a page, what stands at their left and at their right end. In large print there is no room
+// for the problem beside the name.
+func (p printing) headLines(t Task, n, of int) [][2]string {
+	lines := [][2]string{{p.title(p.o), fmt.Sprintf("Page %d of %d", n, of)}, {p.Course, t.code()}, {p.who(p.o), t.name()}}
+	if p.Large {
+		lines = append(lines[:2], [2]string{t.name()}, [2]string{p.who(p.o)})
+	}
+	return lines
 }
 
 // line writes a text at the left end of a line and one at its right end, which is kept whole.
-func (c *composer) line(x, base, wide float64, s lineStyle, left, right string) {
+func (c paperComposer) line(base, wide float64, s lineStyle, left, right string) {
 	c.doc.SetTextColor(0, 0, 0)
 	c.doc.SetFont(family, s.style, s.size)
 	right = printable(right)
 	room := c.doc.GetStringWidth(right)
-	c.doc.Text(x+wide-room, base, right)
-	c.doc.Text(x, base, c.cutTo(printable(left), wide-room-cellGap))
+	c.doc.Text(sideMargin+wide-room, base, right)
+	c.doc.Text(sideMargin, base, c.cutTo(printable(left), wide-room-cellGap))
 }
 
 // filled are the pages of the composed strips, the last room grown so that it fills what is left of the last page.
-func (c *composer) filled() [][]placed {
+func (c paperComposer) filled() [][]placed {
 	pages := c.pages()
 	last := pages[len(pages)-1]
 	end := last[len(last)-1]
@@ -172,7 +258,7 @@ func (c *composer) filled() [][]placed {
 }
 
 // spare is a page of nothing but room.
-func (c *composer) spare() []placed {
+func (c paperComposer) spare() []placed {
 	var all []placed
 	for y := c.top; y+dotRow < c.size.Height-c.foot; y += dotRow {
 		all = append(all, placed{strip: strip{height: dotRow, draw: c.dots}, y: y, index: -1})

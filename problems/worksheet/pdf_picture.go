@@ -43,8 +43,24 @@ func kindOf(s figure.Scene) pictureKind {
 	return alonePicture
 }
 
+// pictureKind is the kind of a figure among the passages.
+func (b passage) pictureKind() pictureKind {
+	switch {
+	case b.kind != picturePassage:
+		return alonePicture
+	case b.beside:
+		return besidePicture
+	}
+	return kindOf(b.picture)
+}
+
 // A room is what figures have: the width of the text, and how tall one may be at most.
-type room struct{ wide, tallest float64 }
+type room struct {
+	wide, tallest float64
+}
+
+// beside is the width of a figure that stands beside another.
+func (r room) beside() float64 { return (r.wide - besideGap) / 2 }
 
 // sheetsOf lays all figures of a document out.
 func (c *composer) sheetsOf(size float64) map[int]paper.Sheet {
@@ -66,11 +82,15 @@ func (r room) sheetsOf(list []passage, size float64) map[int]paper.Sheet {
 	for i, b := range list {
 		switch {
 		case b.kind == sketchPassage && b.axes:
-			sheets[i] = paper.Layout(b.picture, (r.wide-besideGap)/2, axesTall)
+			sheets[i] = paper.Layout(b.picture, r.sketchWide(), axesTall)
 		case b.kind == sketchPassage:
 			sketches = append(sketches, i)
 		}
 		if b.kind != picturePassage {
+			continue
+		}
+		if b.beside {
+			sheets[i] = paper.Layout(b.picture, r.beside(), besideTall*size)
 			continue
 		}
 		if kind := kindOf(b.picture); kind != alonePicture {
@@ -93,7 +113,7 @@ func (r room) sheetsOf(list []passage, size float64) map[int]paper.Sheet {
 		wide, tall := r.wide, pictureTall*size
 		if kind == besidePicture {
 			members := float64(len(scenes[0].Strokes))
-			wide, tall = (r.wide-besideGap)/2, min(max(besideTall, besideEach*members), bodiesMost)*size
+			wide, tall = r.beside(), min(max(besideTall, besideEach*members), bodiesMost)*size
 		}
 		for k, s := range paper.LayoutAll(scenes, wide, tall) {
 			sheets[some[k]] = s
@@ -108,20 +128,35 @@ func (r room) sheetsOf(list []passage, size float64) map[int]paper.Sheet {
 	return sheets
 }
 
+// sketchesAbreast is how many pictures to draw on stand side by side on a page so wide: in large print each has a row of its own.
+func sketchesAbreast(wide float64) int {
+	const two = 340
+	if wide < two {
+		return 1
+	}
+	return 2
+}
+
+// sketchWide is the width of a place for a picture to draw on.
+func (r room) sketchWide() float64 {
+	n := float64(sketchesAbreast(r.wide))
+	return (r.wide - besideGap*(n-1)) / n
+}
+
 // sketches lays pictures to draw on out, all to one scale, so that two stand side by side with room around them.
 func (r room) sketches(sheets map[int]paper.Sheet, list []passage, some []int) {
 	scenes := make([]figure.Scene, len(some))
 	for k, i := range some {
 		scenes[k] = list[i].picture
 	}
-	for k, s := range paper.LayoutAll(scenes, (r.wide-besideGap)/2-2*sketchPad, sketchTall) {
+	for k, s := range paper.LayoutAll(scenes, r.sketchWide()-2*sketchPad, sketchTall) {
 		sheets[some[k]] = s
 	}
 }
 
 // picture sets figure i with its number and title beneath, or waits for the one that stands beside it.
 func (c *composer) picture(i int) {
-	switch kindOf(c.d.list[i].picture) {
+	switch c.d.list[i].pictureKind() {
 	case levelPicture:
 		c.pictures([]int{i}, c.levelLeft(i))
 	case besidePicture:
@@ -136,7 +171,7 @@ func (c *composer) picture(i int) {
 func (c *composer) levelLeft(i int) []float64 {
 	left, right := 0.0, 0.0
 	for k, s := range c.sheets {
-		if c.d.list[k].kind == picturePassage && kindOf(c.d.list[k].picture) == levelPicture {
+		if c.d.list[k].pictureKind() == levelPicture {
 			left, right = max(left, s.Origin.X), max(right, s.Width-s.Origin.X)
 		}
 	}
@@ -164,7 +199,7 @@ func (c *composer) pair(i int) {
 
 // isBeside reports whether passage i is a figure that stands beside another.
 func (c *composer) isBeside(i int) bool {
-	return i < len(c.d.list) && c.d.list[i].kind == picturePassage && kindOf(c.d.list[i].picture) == besidePicture
+	return i < len(c.d.list) && c.d.list[i].pictureKind() == besidePicture
 }
 
 // pictures sets figures side by side, each from a place of its own, with their frames at one height.

@@ -42,7 +42,7 @@ func TestPrinted(t *testing.T) {
 func blankSheets(d *document) map[int]paper.Sheet {
 	sheets := map[int]paper.Sheet{}
 	for i, b := range d.list {
-		if b.kind == picturePassage {
+		if b.kind == picturePassage || b.kind == sketchPassage {
 			n := float64(len(sheets))
 			sheet := paper.Sheet{Title: b.text, Width: 150 + 10*n, Height: 90 + 5*n}
 			sheet.Origin.X, sheet.Origin.Y = 20+n, 70+2*n

@@ -18,6 +18,7 @@ const (
 	boxWide    = 66.0
 	boxLeast   = 40.0
 	boxRow     = 23.0
+	blankRow   = 21.0 // of a table with blanks to write on
 )
 
 // Greys of what is only to be written over: it must not be lost in a copy, nor be taken for what was drawn.
@@ -53,10 +54,10 @@ func (c *composer) sketch(i int) {
 	for c.isSketch(first-1, i) {
 		first--
 	}
-	group := []int{i}
-	if (i-first)%2 == 1 {
+	group, abreast := []int{i}, sketchesAbreast(c.wide())
+	if abreast == 2 && (i-first)%2 == 1 {
 		group = []int{i - 1, i}
-	} else if c.isSketch(i+1, i) {
+	} else if abreast == 2 && c.isSketch(i+1, i) {
 		return
 	}
 	tall, pad := 0.0, sketchPad
@@ -69,9 +70,9 @@ func (c *composer) sketch(i int) {
 	c.strips = append(c.strips, strip{above: 4, height: tall + 2*pad + lineHeight, draw: func(y float64) {
 		for k, n := range group {
 			s := c.sheets[n]
-			paper.DrawPDF(c.doc, s, c.slot(k, 2)-s.Width/2, y+pad+lineHeight+(tall-s.Height)/2, figureFamily)
+			paper.DrawPDF(c.doc, s, c.slot(k, abreast)-s.Width/2, y+pad+lineHeight+(tall-s.Height)/2, figureFamily)
 			title := c.words(strings.TrimSuffix(c.d.list[n].text, "."), lineStyle{size: noteSize + 0.5, style: "B"})
-			c.write(title, c.slot(k, 2)-c.wide()/4, y+noteSize, noteSize+0.5)
+			c.write(title, c.slot(k, abreast)-c.wide()/2/float64(abreast), y+noteSize, noteSize+0.5)
 		}
 	}})
 }

@@ -1,9 +1,22 @@
 package worksheet
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // cellGap is the room between two columns of a printed table.
 const cellGap = 12.0
+
+// tightGap is that of tables that are tight.
+const tightGap = 6.0
+
+func (c *composer) cellGap() float64 {
+	if c.folds {
+		return tightGap
+	}
+	return cellGap
+}
 
 // narrowestCell is the least width to which the last column is pressed.
 const narrowestCell = 60.0
@@ -17,6 +30,9 @@ const (
 // table sets a table: a rule above the head, below it, and at the foot. With keeps it with what follows.
 func (c *composer) table(t table, with bool) {
 	head, body := lineStyle{size: noteSize + 0.5}, lineStyle{size: bodySize}
+	if c.folds {
+		body.size = noteSize + 0.5
+	}
 	widths := make([]float64, len(t.align))
 	set := func(cells []string, s lineStyle, letters func(column int) string) [][]typeWord {
 		row := make([][]typeWord, len(cells))
@@ -45,9 +61,13 @@ func (c *composer) table(t table, with bool) {
 	for i, r := range t.rows {
 		rows[i] = set(r, body, t.lettersOf)
 	}
-	total := -cellGap
+	total := -c.cellGap()
 	for _, w := range widths {
-		total += w + cellGap
+		total += w + c.cellGap()
+	}
+	if c.folds && len(rows) > wholeTable/2 && 2*total+c.cellGap() <= c.wide() {
+		c.table(t.folded(), with)
+		return
 	}
 	if last := len(widths) - 1; total > c.wide()-c.inset {
 		widths[last] = max(widths[last]-(total-c.wide()+c.inset), narrowestCell)
@@ -69,6 +89,33 @@ func (c *composer) table(t table, with bool) {
 // wholeTable is how many rows a table may have that is kept on one page. A longer one that goes on on the next page has its
 // head there again.
 const wholeTable = 12
+
+// folded is the table with the second half of its rows beside the first. Where the first cell of that half is empty, it is that of
+// the row above which it goes on from.
+func (t table) folded() table {
+	half := (len(t.rows) + 1) / 2
+	out := table{align: t.align + t.align, head: slices.Concat(t.head, t.head)}
+	first := ""
+	for i, row := range t.rows {
+		if row[0] != "" {
+			first = row[0]
+		}
+		switch {
+		case i < half:
+			out.rows = append(out.rows, slices.Clone(row))
+		default:
+			row = slices.Clone(row)
+			if i == half {
+				row[0] = first
+			}
+			out.rows[i-half] = append(out.rows[i-half], row...)
+		}
+	}
+	if last := out.rows[half-1]; len(last) < len(out.align) {
+		out.rows[half-1] = append(last, make([]string, len(t.align))...)
+	}
+	return out
+}
 
 // printedHeads are the heads of columns with their units as print has them: N in kN (brackets stand around no unit, ISO
 // 80000-1; from memory).
@@ -111,8 +158,12 @@ func (c *composer) row(t table, cells [][]typeWord, widths []float64, s lineStyl
 		deep = max(deep, len(folded[i]))
 	}
 	left := sideMargin + c.inset
+	tall := s.leading()
+	if slices.ContainsFunc(t.rows, func(r []string) bool { return strings.Contains(strings.Join(r, ""), signBlank) }) {
+		tall = blankRow
+	}
 	for k := range deep {
-		c.strips = append(c.strips, strip{height: s.leading(), with: with || k < deep-1, draw: func(y float64) {
+		c.strips = append(c.strips, strip{height: tall, with: with || k < deep-1, draw: func(y float64) {
 			x := left
 			for i, lines := range folded {
 				if k < len(lines) {
@@ -120,9 +171,9 @@ func (c *composer) row(t table, cells [][]typeWord, widths []float64, s lineStyl
 					if t.align[i] == 'r' {
 						at += widths[i] - lineWide(lines[k], s.size)
 					}
-					c.write(lines[k], at, y+s.size*0.95, s.size)
+					c.write(lines[k], at, y+tall-s.leading()+s.size*0.95, s.size)
 				}
-				x += widths[i] + cellGap
+				x += widths[i] + c.cellGap()
 			}
 		}})
 	}

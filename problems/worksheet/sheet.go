@@ -119,16 +119,22 @@ func (t Task) code() string {
 	return "Code " + t.Code
 }
 
-// blanks are the student's name and id, or room to write them.
-func (p Paper) blanks() (name, id string) {
-	name, id = p.Name, p.Student
+// who is the student's name and id, or blanks for them; a key has none.
+func (p Paper) who(o PaperOptions) string {
+	name, id := p.Name, p.Student
+	if o.Key {
+		return strings.TrimSpace(id + "   " + name)
+	}
 	if name == "" {
-		name = longBlank + "______"
+		name = longBlank + longBlank
+		if p.Large {
+			name = longBlank
+		}
 	}
 	if id == "" {
 		id = shortBlank
 	}
-	return name, id
+	return "Id " + id + "   Name " + name
 }
 
 // A medium says what a format can show of a paper.

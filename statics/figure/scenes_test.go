@@ -29,6 +29,8 @@ func TestScenes(t *testing.T) {
 		}
 	}
 	d, _, _ := figuretest.Load(t, "testdata/portal.txt")
+	add("portal, outline BC", d.Scene(t, []string{"outline", "BC"}, false))
+	add("portal, axes BC", d.Scene(t, []string{"axes", "BC", "NVM"}, false))
 	s := d.Solution(t)
 	add("portal, kept BC 2.4 after start", d.Scene(t, []string{"kept", "BC", "2.4", "after", "start"}, false))
 	found := map[int]figure.Growth{0: {Stretches: []bool{true}}, 1: {Places: s.Diagrams[1].Stations()[:1]}, 2: {Stretches: []bool{true}}}

@@ -67,8 +67,19 @@ func (d *Drawing) Sum(t testing.TB, step int, o figure.Options) figure.Scene {
 	return figure.OfSum(s.Assembly, s.Plan[step-1].Sums[0], known, o)
 }
 
+// axes is the scene of empty axes along a member for the quantities of those letters.
+func (d *Drawing) axes(t testing.TB, member, letters string, o figure.Options) figure.Scene {
+	s := d.Solution(t)
+	var qs []figure.InternalForce
+	for _, letter := range letters {
+		qs = append(qs, ForceOf(string(letter)))
+	}
+	m := slices.IndexFunc(s.Frame.Members, func(m statics.Member) bool { return m.Name == member })
+	return figure.OfAxes(s, m, qs, o)
+}
+
 // Scene is the scene that words ask for: given, whole, solved whole, body BC, solved BC, apart, N, V, M,
-// sum 3, kept BC 2.4 after start.
+// sum 3, kept BC 2.4 after start, outline BC, axes BC NVM.
 func (d *Drawing) Scene(t *testing.T, words []string, ascii bool) figure.Scene {
 	o := figure.Options{Style: d.Style}
 	o.Style.ASCII = ascii
@@ -86,6 +97,10 @@ func (d *Drawing) Scene(t *testing.T, words []string, ascii bool) figure.Scene {
 		return d.Sum(t, Atoi(words[1]), o)
 	case "kept":
 		return figure.OfKept(d.Section(t, words[1:]), nil, o)
+	case "outline":
+		return figure.OfOutline(d.Cut(t), d.Body(t, words[1])[0], o)
+	case "axes":
+		return d.axes(t, words[1], words[2], o)
 	}
 	a := d.Cut(t)
 	var known map[int]exact.Num
