@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"iter"
 
@@ -27,14 +28,20 @@ func (s *sheeting) papers(all []variant.Handout, fault *error, shown func(int)) 
 				return m.err
 			}
 			if !yield(m.Paper) {
-				return errNo // the reader wants no more
+				return errEnough
 			}
 			done++
 			shown(done)
 			return nil
 		})
+		if errors.Is(*fault, errEnough) {
+			*fault = nil // the reader has a reason of its own
+		}
 	}
 }
+
+// errEnough ends the making of papers of which no more are read.
+var errEnough = errors.New("no more papers are wanted")
 
 // never is for jobs none of which has to be done alone.
 func never(int) bool { return false }
