@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"iter"
+	"strings"
 
 	"codeberg.org/go-pdf/fpdf"
 
@@ -191,13 +192,25 @@ func (c paperComposer) footing(caution string) {
 	}
 }
 
+// squares draws a code, whose marks are rectangles, at a place. It is filled in one go: drawn mark by mark it would be half of
+// what a page holds.
+func (p printing) squares(code paper.Sheet, x, y float64) {
+	var all strings.Builder
+	all.WriteString("0 g\n")
+	for _, m := range code.Marks {
+		from, until := m.Path[0], m.Path[2]
+		fmt.Fprintf(&all, "%.2f %.2f %.2f %.2f re\n", x+from.X, p.Size.Height-y-until.Y, until.X-from.X, until.Y-from.Y)
+	}
+	p.doc.RawWriteStr(all.String() + "f")
+}
+
 // head draws the head of a page: the title and the course, who writes it, the problem, the code of the copy, and the page.
 func (p printing) head(one pressed, n, of int) {
 	c := one.c
 	wide := c.wide()
 	if len(one.code.Marks) > 0 {
 		wide -= codeSize + 6
-		paper.DrawPDF(p.doc, one.code, sideMargin+wide+6, 28, figureFamily)
+		p.squares(one.code, sideMargin+wide+6, 28)
 	}
 	for i, k := range p.headLines(one.task, n, of) {
 		s := lineStyle{size: bodySize}
