@@ -2,7 +2,6 @@ package tutor
 
 import (
 	"bytes"
-	"flag"
 	"os"
 	"path/filepath"
 	"strings"
@@ -23,15 +22,7 @@ func TestAccount(t *testing.T) {
 	for name, got := range map[string][]byte{
 		"account.txt": []byte(strings.Join(a.Lines(), "\n") + "\n"), "account.json": a.JSON(), "account.html": a.HTML(),
 	} {
-		path := filepath.Join("testdata", name)
-		if flag.Lookup("update").Value.String() == "true" {
-			if err := os.WriteFile(path, got, 0o644); err != nil {
-				t.Fatal(err)
-			}
-		}
-		if want, err := os.ReadFile(path); err != nil || !bytes.Equal(got, want) {
-			t.Errorf("%s differs (%v); got:\n%s", name, err, got)
-		}
+		golden(t, name, got)
 		if bytes.ContainsAny(got, "\x1b\u202e") {
 			t.Errorf("%s holds what steers a terminal", name)
 		}
@@ -44,5 +35,19 @@ func TestAccountOfNothing(t *testing.T) {
 	a := AccountOf(nil, time.Unix(0, 0))
 	if lines := a.Lines(); len(lines) != 1 || !bytes.Contains(a.HTML(), []byte("Nothing has been practised")) || !bytes.Contains(a.JSON(), []byte(`"skills": []`)) {
 		t.Errorf("%q, %s, %s", lines, a.HTML(), a.JSON())
+	}
+}
+
+// golden holds what was made against a file of testdata, or writes it there with -update.
+func golden(t *testing.T, name string, got []byte) {
+	t.Helper()
+	path := filepath.Join("testdata", name)
+	if *update {
+		if err := os.WriteFile(path, got, 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if want, err := os.ReadFile(path); err != nil || !bytes.Equal(got, want) {
+		t.Errorf("%s differs (%v); got:\n%s", name, err, got)
 	}
 }

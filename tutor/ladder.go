@@ -164,7 +164,7 @@ func (m *matter) skills(t task) []string {
 	if t.step == statics.None {
 		return solved.MemberSkills(m.solution.Diagrams[t.member])
 	}
-	return append(solved.StepSkills(m.solution.Plan[t.step]), "solve-with-sense")
+	return stepSkills(solved, m.solution.Plan[t.step])
 }
 
 // missed are those of the skills that mistakes show to be wanting.

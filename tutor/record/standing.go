@@ -70,6 +70,9 @@ func day(t time.Time) int {
 	return int(time.Date(y, m, d, 0, 0, 0, 0, time.UTC).Unix() / (24 * 60 * 60))
 }
 
+// DaysBetween counts the days from one time to another by the calendar; negative where the second is earlier.
+func DaysBetween(from, to time.Time) int { return day(to) - day(from) }
+
 // Standings traces every skill that steps asked for, in the order of the records.
 func Standings(all []Record) map[string]Standing {
 	standings := map[string]Standing{}

@@ -1,0 +1,210 @@
+package tutor
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"time"
+
+	"unpin/problems"
+	"unpin/statics/wording"
+	"unpin/tutor/record"
+)
+
+// An Offer is a problem to practise now, and why.
+type Offer struct {
+	Problem *problems.Problem // as its file has it; Fresh gives it other numbers
+	Level   Level
+	Skill   problems.Skill // for which it is offered; empty where nothing is wanting
+	Why     string         // one line
+}
+
+// most is how many problems are offered at once: about half an hour's work.
+const mostOffers = 3
+
+// Today lists what to practise now, of the problems at hand: first the skills that are due, the longest overdue first; then those that are
+// stuck, by an example to read; then the weakest of those in work; then what was not met yet, a little at a time; where nothing is wanting, the
+// problem that was not worked on for longest. Problems that follow each other differ in shape, and none is offered twice.
+func Today(all []record.Record, now time.Time, at []*problems.Problem) []Offer {
+	t := today{standings: record.Standings(all), now: now, last: lastWork(all)}
+	for _, p := range at {
+		if m, ok := materialOf(p); ok {
+			t.materials = append(t.materials, m)
+		}
+	}
+	for _, need := range t.needs() {
+		if len(t.offers) < mostOffers && !t.covered(need.skill.Name) {
+			t.offer(need)
+		}
+	}
+	for len(t.offers) < mostOffers && t.offerNew() {
+	}
+	if len(t.offers) == 0 {
+		t.offerAny()
+	}
+	return t.offers
+}
+
+// today is what is known when offers are made, and those made.
+type today struct {
+	standings map[string]record.Standing
+	now       time.Time
+	last      map[string]time.Time // of work on each problem, by name
+	materials []material
+	offers    []Offer
+	taken     []material // of the offers
+}
+
+// A need is a skill to be practised, and why.
+type need struct {
+	skill problems.Skill
+	level Level
+	why   string
+}
+
+// needs lists the skills to be practised, the most urgent first.
+func (t *today) needs() []need {
+	var due, stuck, weak []need
+	for _, skill := range problems.Skills() {
+		s, met := t.standings[skill.Name]
+		count := fmt.Sprintf("%d of %d right at the first try", s.Right, s.Of)
+		switch {
+		case !met:
+		case s.Stuck():
+			stuck = append(stuck, need{skill, Read, "a worked example to read: " + skill.Doc + ", " + count})
+		case s.Due(t.now):
+			due = append(due, need{skill, Gradual, "due: " + skill.Doc + ", " + count + ", last " + ago(s.Last, t.now)})
+		case !s.Stands():
+			weak = append(weak, need{skill, Gradual, "to become surer: " + skill.Doc + ", " + count})
+		}
+	}
+	byStanding := func(order func(a, b record.Standing) int) func(a, b need) int {
+		return func(a, b need) int { return order(t.standings[a.skill.Name], t.standings[b.skill.Name]) }
+	}
+	slices.SortStableFunc(due, byStanding(func(a, b record.Standing) int { return cmp.Or(b.Overdue(t.now)-a.Overdue(t.now), a.Weaker(b)) }))
+	slices.SortStableFunc(weak, byStanding(record.Standing.Weaker))
+	return slices.Concat(due, stuck, weak)
+}
+
+// covered reports whether a problem already offered exercises a skill.
+func (t *today) covered(skill string) bool {
+	return slices.ContainsFunc(t.taken, func(m material) bool { return slices.Contains(m.skills, skill) })
+}
+
+// offer adds the problem that suits a need best, if any exercises the skill.
+func (t *today) offer(n need) {
+	if m, found := t.best(func(m material) bool { return slices.Contains(m.skills, n.skill.Name) }); found {
+		t.take(m, Offer{m.problem, n.level, n.skill, n.why})
+	}
+}
+
+// offerNew adds the problem that asks for the fewest skills that were not met; false where none does.
+func (t *today) offerNew() bool {
+	m, found := t.best(func(m material) bool { return len(t.unmet(m)) > 0 })
+	if found {
+		skill := t.unmet(m)[0]
+		t.take(m, Offer{m.problem, Gradual, skill, "new: " + skill.Doc})
+	}
+	return found
+}
+
+// offerAny adds the problem that was not worked on for longest.
+func (t *today) offerAny() {
+	best, found := material{}, false
+	for _, m := range t.materials {
+		if !found || t.last[m.problem.Name].Before(t.last[best.problem.Name]) {
+			best, found = m, true
+		}
+	}
+	if found {
+		t.take(best, Offer{Problem: best.problem, Level: Gradual, Why: "nothing is due: a problem that you have not worked on for long"})
+	}
+}
+
+// best is the problem, of those that will do and are not offered, that suits best.
+func (t *today) best(will func(material) bool) (best material, found bool) {
+	for _, m := range t.materials {
+		if will(m) && !t.offered(m) && (!found || t.better(m, best)) {
+			best, found = m, true
+		}
+	}
+	return best, found
+}
+
+// take adds an offer of a problem.
+func (t *today) take(m material, o Offer) {
+	t.offers, t.taken = append(t.offers, o), append(t.taken, m)
+}
+
+// offered reports whether a problem is among the offers.
+func (t *today) offered(m material) bool {
+	return slices.ContainsFunc(t.taken, func(o material) bool { return o.problem == m.problem })
+}
+
+// better reports whether a problem suits better than another: it was not worked on these days, it asks for less that is new, it is of another
+// shape than the one before, it was not worked on so lately, it is gentler.
+func (t *today) better(a, b material) bool {
+	return cmp.Or(
+		t.recent(a)-t.recent(b),
+		t.load(a)-t.load(b),
+		t.alike(a)-t.alike(b),
+		t.last[a.problem.Name].Compare(t.last[b.problem.Name]),
+		a.grade-b.grade,
+	) < 0
+}
+
+// unmet lists the skills of a problem that were not met, nor are by what is offered, in teaching order.
+func (t *today) unmet(m material) []problems.Skill {
+	var all []problems.Skill
+	for _, skill := range problems.Skills() {
+		if _, met := t.standings[skill.Name]; !met && slices.Contains(m.skills, skill.Name) && !t.covered(skill.Name) {
+			all = append(all, skill)
+		}
+	}
+	return all
+}
+
+// recent is 1 for a problem that was worked on today or yesterday, else 0: another frame shows better whether a skill stands.
+func (t *today) recent(m material) int {
+	if at, done := t.last[m.problem.Name]; done && record.DaysBetween(at, t.now) <= 1 {
+		return 1
+	}
+	return 0
+}
+
+// load is how much a problem asks of a learner at once: each skill that was not met counts as a step more; what is known asks nothing.
+func (t *today) load(m material) int {
+	if n := len(t.unmet(m)); n > 0 {
+		return n + m.steps
+	}
+	return 0
+}
+
+// alike is 1 for a problem that has the shape of the one offered before it, else 0.
+func (t *today) alike(m material) int {
+	if n := len(t.taken); n > 0 && t.taken[n-1].shape == m.shape {
+		return 1
+	}
+	return 0
+}
+
+// lastWork is when each problem was worked on last, by its name.
+func lastWork(all []record.Record) map[string]time.Time {
+	last := map[string]time.Time{}
+	for _, r := range all {
+		last[r.Problem] = r.At
+	}
+	return last
+}
+
+// ago is a time in words of days.
+func ago(at, now time.Time) string {
+	switch days := record.DaysBetween(at, now); {
+	case days <= 0:
+		return "today"
+	case days == 1:
+		return "yesterday"
+	default:
+		return wording.Counted(days, "day") + " ago"
+	}
+}
