@@ -21,7 +21,7 @@ func Fresh(p *problems.Problem, now time.Time) *problems.Problem {
 	for range mostTried {
 		if maker.Judge(draw) == variant.Good {
 			if copied, err := maker.At(draw); err == nil {
-				return copied
+				return copied.In(p.Conventions)
 			}
 		}
 		draw = draw.Next()

@@ -25,10 +25,14 @@ func (m *Model) keep(l *tutor.Lesson) {
 	}
 }
 
-// begin opens the problem in hand.
+// begin opens the problem in hand; one that is offered for today with numbers of its own, at the level that it is offered at.
 func (m *Model) begin() {
 	e, _ := m.chooser.choice()
-	l, err := tutor.New(e.Problem, m.chooser.level, m.o.Exam)
+	p, level := e.Problem, m.chooser.level
+	if e.Offer != nil {
+		p, level = tutor.Fresh(e.Problem, m.o.Clock()), e.Offer.Level
+	}
+	l, err := tutor.New(p, level, m.o.Exam)
 	m.start(l, err)
 }
 
@@ -155,7 +159,7 @@ func (m *Model) leave() tea.Cmd {
 func (m *Model) toChooser() tea.Cmd {
 	m.chooser.from = m.course.l.Display(false).Name()
 	m.view, m.course, m.notice = choosing, nil, ""
-	return list(m.o.Entries, m.o.Store)
+	return list(m.o)
 }
 
 // open shows a reader over the view in hand.

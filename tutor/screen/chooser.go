@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -17,7 +18,8 @@ import (
 // A chooser is the list of problems, what is typed to find one, and the one in hand.
 type chooser struct {
 	ascii   bool
-	exam    bool // for the lessons begun
+	exam    bool    // for the lessons begun
+	offers  []Entry // for today, at the head of the list until words are typed
 	entries []Entry
 	records []record.Record
 	ready   bool // the list has come
@@ -38,32 +40,52 @@ type progressKey struct {
 
 // listed is the message that brings the problems and what was practised.
 type listed struct {
+	offers  []Entry
 	entries []Entry
 	records []record.Record
 	warning string // what of earlier work cannot be read
 }
 
-// list finds the problems and what was practised.
-func list(entries func() []Entry, store *record.Store) tea.Cmd {
+// list finds the problems and what was practised, and, of the problems that are there, what to practise today.
+func list(o Options) tea.Cmd {
 	return func() tea.Msg {
 		var l listed
-		if entries != nil {
-			l.entries = entries()
+		if o.Entries != nil {
+			l.entries = o.Entries()
 		}
-		if store != nil {
-			all, passed, err := store.Records()
-			l.records, l.warning = all, passed.String()
-			if err != nil {
-				l.warning = err.Error()
-			}
+		if o.Store == nil {
+			return l
+		}
+		all, passed, err := o.Store.Records()
+		l.records, l.warning = all, passed.String()
+		if err != nil {
+			l.warning = err.Error()
+		}
+		if !o.Exam {
+			l.offers = offersOf(l.entries, all, o.Clock())
 		}
 		return l
 	}
 }
 
+// offersOf are the entries to practise today.
+func offersOf(entries []Entry, records []record.Record, now time.Time) []Entry {
+	var at []*problems.Problem
+	for _, e := range entries {
+		if e.Problem != nil {
+			at = append(at, e.Problem)
+		}
+	}
+	var offers []Entry
+	for _, o := range tutor.Today(records, now, at) {
+		offers = append(offers, Entry{Name: o.Problem.Name, Problem: o.Problem, Offer: &o})
+	}
+	return offers
+}
+
 // take puts a list in hand, and keeps the choice where it is still there.
 func (c *chooser) take(l listed) {
-	c.entries, c.records, c.ready = l.entries, l.records, true
+	c.offers, c.entries, c.records, c.ready = l.offers, l.entries, l.records, true
 	c.done = map[progressKey]tutor.Progress{}
 	c.comeBack()
 	c.at = min(c.at, max(len(c.found())-1, 0))
@@ -71,7 +93,7 @@ func (c *chooser) take(l listed) {
 
 // comeBack puts the problem in hand that one comes back from, and shows all problems if it is not among those found.
 func (c *chooser) comeBack() {
-	from := func(e Entry) bool { return e.Problem != nil && e.Problem.Name == c.from }
+	from := func(e Entry) bool { return e.Problem != nil && e.Offer == nil && e.Problem.Name == c.from }
 	i := slices.IndexFunc(c.found(), from)
 	if i < 0 && slices.ContainsFunc(c.entries, from) {
 		c.filter.take()
@@ -83,10 +105,13 @@ func (c *chooser) comeBack() {
 	c.from = ""
 }
 
-// found lists the problems that hold every word typed: first those of whose name and title words begin so, then those of
+// found lists what is offered for today and then all problems; once words are typed, the problems that hold every one of them: first those of whose name and title words begin so, then those of
 // whose text, skills or grade, then those that hold them anywhere, unless only a letter or two are typed.
 func (c *chooser) found() []Entry {
 	words := strings.Fields(strings.ToLower(string(c.filter.text)))
+	if len(words) == 0 {
+		return slices.Concat(c.offers, c.entries)
+	}
 	var ranked [noMatch][]Entry
 	for _, e := range c.entries {
 		if r := matchOf(e, words); r < noMatch {

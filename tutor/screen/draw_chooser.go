@@ -5,7 +5,6 @@ import (
 	"strconv"
 	"strings"
 
-	"unpin/problems"
 	"unpin/statics/figure"
 	"unpin/statics/wording"
 	"unpin/tutor"
@@ -22,7 +21,7 @@ func (c *chooser) arrange(w, h int) {
 	if !ok || e.Problem == nil {
 		return
 	}
-	_, place := splitDetails(e.Problem, l.details)
+	_, place := splitDetails(e, l.details)
 	c.figure = c.gallery.picture(figure.OfFrame(&e.Problem.Frame, figure.Options{Style: e.Problem.Style(c.ascii)}), place.w, place.h, c.ascii)
 	if c.figure.grid.Clipped { // the task shows it
 		c.figure = nil
@@ -56,6 +55,12 @@ func (c *chooser) drawFind(p *page, in rect) {
 	where := ""
 	if n := len(c.found()); n > 0 {
 		where = fmt.Sprintf("  problem %d of %d", c.at+1, n)
+		if k := n - len(c.entries); len(c.filter.text) == 0 && k > 0 {
+			where = fmt.Sprintf("  problem %d of %d", c.at+1-k, len(c.entries))
+			if c.at < k {
+				where = fmt.Sprintf("  for today %d of %d", c.at+1, k)
+			}
+		}
 	}
 	c.filter.draw(p, x, in.y, in.x+in.w-columns(where))
 	p.put(in.x+in.w-columns(where), in.y, in.x+in.w, where, noteInk)
@@ -112,7 +117,10 @@ func (c *chooser) drawEntry(p *page, in rect, e Entry, chosen bool) {
 	if e.Problem.Grade > 0 {
 		grade = strconv.Itoa(e.Problem.Grade)
 	}
-	done := shortProgress(c.progress(e.Problem))
+	done := "today"
+	if e.Offer == nil {
+		done = shortProgress(c.progress(e.Problem))
+	}
 	room := in.w - 5
 	if done != "" {
 		room -= columns(done) + 1
@@ -141,18 +149,27 @@ func (c *chooser) drawDetails(p *page, in rect) {
 		}
 		p.lines(in, all)
 	default:
-		words, place := splitDetails(e.Problem, in)
+		words, place := splitDetails(e, in)
 		p.lines(in, words)
 		c.figure.put(p, place)
 	}
+}
+
+// whyLines say why an entry is offered for today; nothing for one that is not.
+func whyLines(e Entry, w int) []line {
+	if e.Offer == nil {
+		return nil
+	}
+	how := "New numbers, at the level " + e.Offer.Level.String() + "."
+	return append(append(folded(wording.Sentence(e.Offer.Why), w, 0, strongInk), folded(how, w, 0, noteInk)...), nil)
 }
 
 // leastFigure is the fewest rows that a figure of a frame is drawn in.
 const leastFigure = 7
 
 // splitDetails divides a place between the task of a problem and its figure. Where the task is cut, a key shows all of it.
-func splitDetails(e *problems.Problem, in rect) (words []line, place rect) {
-	words = taskLines(tutor.TaskOf(e), in.w)
+func splitDetails(e Entry, in rect) (words []line, place rect) {
+	words = append(whyLines(e, in.w), taskLines(tutor.TaskOf(e.Problem), in.w)...)
 	most := max(in.h-leastFigure-1, in.h*2/5, 3)
 	if in.h < leastFigure+3 {
 		most = max(in.h-leastFigure, 1)

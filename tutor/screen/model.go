@@ -44,6 +44,7 @@ type Entry struct {
 	Name    string
 	Problem *problems.Problem // nil if it cannot be used
 	Fault   string
+	Offer   *tutor.Offer // where it is offered for today, and not because it is there
 }
 
 // A Model is the whole program on the screen. Update translates messages into what a student does; View draws what
@@ -79,7 +80,7 @@ func (m *Model) Init() tea.Cmd {
 	if m.course != nil {
 		return nil
 	}
-	return list(m.o.Entries, m.o.Store)
+	return list(m.o)
 }
 
 // Update takes one message.
