@@ -238,10 +238,16 @@ func (p *papersOf) along(pa *paper) {
 		}
 		f := strings.Fields(strings.Replace(rest, ",", " ", 1))
 		m := p.t.frame.member(f[0])
-		x := fraction(f[1])
-		if own, ok := places[f[0]]; ok && q == "M" {
+		x, peak := 0.0, q == "max M"
+		if peak {
+			q = "M"
+		} else {
+			x = fraction(f[1])
+		}
+		if own, ok := places[f[0]]; peak && ok {
 			x = own
-			delete(places, f[0])
+		} else if peak {
+			continue
 		} else if len(f) > 2 && f[2] == "before" || math.Abs(x-m.length) < 1e-4 {
 			x = math.Min(x, m.length) - 1e-5 // the name has six figures of the place
 		} else {

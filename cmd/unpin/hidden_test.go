@@ -75,7 +75,7 @@ func TestNothingHiddenByCommands(t *testing.T) {
 			[]string{"vary", file, "--copies", "1"}, []string{"vary", "jetty-deck", "--roster", file}, []string{"vary", file, "--code", hidden}, []string{"new", file},
 			[]string{"sheet", file}, []string{"sheet", file, "--key", "--as", "markdown"}, []string{"sheet", file, "--as", "html"}, []string{"sheet", file, "--table"},
 			[]string{"sheet", file, "--table", "--as", "markdown", "--copies", "1"}, []string{"sheet", "jetty-deck", "--variants", file},
-			[]string{"mark", file, "-"}, []string{"mark", "jetty-deck", file, "--tell"}, []string{"mark", "jetty-deck", file, "--as", "csv"}, []string{"mark", "jetty-deck", "-", "--scheme", file},
+			[]string{"mark", file, "-"}, []string{"report", file}, []string{"report", file, "--as", "html"}, []string{"mark", "jetty-deck", file, "--tell"}, []string{"mark", "jetty-deck", file, "--as", "csv"}, []string{"mark", "jetty-deck", "-", "--scheme", file},
 			[]string{"mark", "jetty-deck", file, "--as", "json"}, []string{"mark", "jetty-deck", "-", "--variants", file},
 			[]string{"practise", file, "--plain"}, []string{file},
 			[]string{"solve", "jetty-deck", "-o", file + "/x.txt"}, []string{"solve", "jetty-deck", "-o", "x." + hidden}, []string{"solve", files[0], "-o", files[0], "--as", "text"})

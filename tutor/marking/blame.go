@@ -117,7 +117,7 @@ func sameSum(a, b statics.Sum) bool {
 
 // answer is what became of an item.
 func (w *work) answer(i int) Answer {
-	a := Answer{Item: w.Items[i], Asked: w.Asked[i], Verdict: w.verdict[i]}
+	a := Answer{Item: w.Items[i], Name: w.wanted(w.Items[i]), Asked: w.Asked[i], Verdict: w.verdict[i]}
 	g := w.given[i]
 	if g == nil {
 		return a
@@ -150,7 +150,7 @@ func (w *work) answer(i int) Answer {
 func (w *work) carried(i int, a *Answer) {
 	a.Verdict = Carried
 	for _, f := range w.trace.from[i] {
-		a.From = append(a.From, w.Items[f].Name)
+		a.From = append(a.From, w.wanted(w.Items[f]))
 	}
 	if r := w.trace.by[i]; r != nil {
 		a.Follows = w.rowName(r)
@@ -177,7 +177,7 @@ func (w *work) atFault(i int, a *Answer) {
 		a.Slip = j.slips[0]
 	}
 	for _, o := range w.trace.other[i] {
-		a.Or = append(a.Or, w.Items[o].Name)
+		a.Or = append(a.Or, w.wanted(w.Items[o]))
 	}
 	for _, r := range planFirst(i, j.broken)[:min(len(j.broken), 3)] {
 		off, _, _ := r.residual(w.x)
@@ -217,7 +217,7 @@ func (m *Marker) rowName(r *row) string {
 
 // extraAnswer is what became of an answer that was not asked for and is none of the items.
 func (w *work) extraAnswer(x extra) Answer {
-	a := Answer{Item: x.item, Given: x.entry.Value, Lines: []int{x.entry.Line}, Value: x.typed.Value, Verdict: Wrong}
+	a := Answer{Item: x.item, Name: x.item.Name, Given: x.entry.Value, Lines: []int{x.entry.Line}, Value: x.typed.Value, Verdict: Wrong}
 	switch {
 	case x.shape && x.right:
 		a.Verdict = Right

@@ -17,6 +17,10 @@ func (s *Scheme) count(r *Result, points exact.Num) {
 		if !a.Asked {
 			continue
 		}
+		if a.hollow {
+			a.Of = weights[r.Marker.named(a.Item.Name)].Mul(points)
+			continue
+		}
 		a.Of = weights[r.Marker.named(a.Item.Name)].Mul(points)
 		a.Got = a.Of.Mul(s.Verdicts[a.Verdict])
 		if slices.Contains(s.Once, a.Verdict) && !a.Of.IsZero() {
@@ -39,3 +43,6 @@ func (s *Scheme) rounded(points exact.Num) exact.Num {
 	}
 	return exact.FromRat(new(big.Rat).SetInt(steps.Add(half).Floor())).Mul(s.Round)
 }
+
+// earns reports whether a verdict earns anything.
+func (s *Scheme) earns(verdict string) bool { return !s.Verdicts[verdict].IsZero() }

@@ -29,6 +29,7 @@ var Verdicts = []string{Right, Rounded, Carried, Close, Sense, Unit, Slip, Wrong
 // An Answer is what became of one value that is asked for, or was given unasked.
 type Answer struct {
 	Item     problems.Item
+	Name     string // as a sheet has it
 	Asked    bool
 	Given    string // as it was written; empty where it is missing
 	Lines    []int
@@ -43,6 +44,7 @@ type Answer struct {
 	Follows  string     // by which sum it follows
 	Remark   string     // something to know beside the verdict
 	Got, Of  exact.Num  // points, exact
+	hollow   bool       // it earns nothing, whatever its verdict
 }
 
 // A Violated sum is one that a faulty value does not satisfy.
@@ -69,6 +71,7 @@ func (m *Marker) Mark(p *Paper, s *Scheme, points exact.Num) *Result {
 	w.settleValues()
 	w.search()
 	r := &Result{Paper: p, Marker: m, Unread: w.unread, Of: points}
+	hollow := w.hollow()
 	for i := range m.Items {
 		if m.Asked[i] || w.given[i] != nil {
 			r.Answers = append(r.Answers, w.answer(i))
@@ -79,7 +82,12 @@ func (m *Marker) Mark(p *Paper, s *Scheme, points exact.Num) *Result {
 	}
 	if w.trace != nil {
 		for _, i := range w.trace.faults {
-			r.Faults = append(r.Faults, m.Items[i].Name)
+			r.Faults = append(r.Faults, m.wanted(m.Items[i]))
+		}
+	}
+	for i := range r.Answers {
+		if a := &r.Answers[i]; hollow && a.Asked && s.earns(a.Verdict) {
+			a.hollow, a.Remark = true, "one size throughout shows no work, and earns nothing"
 		}
 	}
 	s.count(r, points)
@@ -214,7 +222,8 @@ func (w *work) searchOnce() *trace {
 		return nil
 	}
 	t := newTrace(w.x, wrong)
-	t.nothing = w.oneSize()
+	n, one := w.oneSize()
+	t.nothing = one && n > 2 // what fits shows no work
 	t.fault, t.fits = w.blame, w.fits
 	var forces, inner []int
 	for i, item := range w.Items {
@@ -234,22 +243,36 @@ func (w *work) searchOnce() *trace {
 	return t
 }
 
-// oneSize reports whether a paper says one size throughout: then nothing that fits shows any work.
-func (w *work) oneSize() bool {
-	var size *exact.Num
-	n := 0
+// oneSize reports whether all values of a paper but zeros are of one size, and how many those are.
+func (w *work) oneSize() (n int, one bool) {
+	var size exact.Num
 	for i, g := range w.given {
 		if g == nil || w.x.of[i].IsZero() {
 			continue
 		}
-		n++
 		v := w.x.of[i].Abs()
-		if size != nil && !size.Equal(v) {
-			return false
+		if n > 0 && !size.Equal(v) {
+			return n, false
 		}
-		size = &v
+		size = v
+		n++
 	}
-	return n >= 3
+	return n, true
+}
+
+// hollow reports whether a paper says one size throughout and is mostly wrong.
+func (w *work) hollow() bool {
+	given, right := 0, 0
+	for i, g := range w.given {
+		if g != nil {
+			given++
+			if w.verdict[i] == Right {
+				right++
+			}
+		}
+	}
+	_, one := w.oneSize()
+	return one && given > 3 && 2*right <= given
 }
 
 // unsettle holds what follows from right values alone against the judge, and reports whether there is a new fault.

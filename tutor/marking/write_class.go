@@ -30,8 +30,8 @@ func (r *Result) short() string {
 		parts = append(parts, strings.ToLower(r.mistakes()[:1])+r.mistakes()[1:])
 	}
 	for _, a := range r.Answers {
-		if a.Verdict == Sense && a.Asked && !contains(r.Faults, a.Item.Name) || a.Verdict == Unit {
-			parts = append(parts, a.Item.Name+": "+words[a.Verdict])
+		if a.Verdict == Sense && a.Asked && !contains(r.Faults, a.Name) || a.Verdict == Unit {
+			parts = append(parts, a.Name+": "+words[a.Verdict])
 		}
 	}
 	if n := len(r.missing()); n > 0 {

@@ -19,7 +19,7 @@ func (r *Result) Rows() [][]string {
 		all = append(all, append([]string{p.Student, r.Marker.Name, p.Code, fmt.Sprint(p.Attempt)}, cells...))
 	}
 	for _, a := range r.Answers {
-		row(a.Item.Name, r.expected(a), a.Given, a.Verdict, a.Slip, strings.Join(a.From, " "), Points(a.Got), Points(a.Of), r.note(a))
+		row(a.Name, r.expected(a), a.Given, a.Verdict, a.Slip, strings.Join(a.From, " "), Points(a.Got), Points(a.Of), r.note(a))
 	}
 	for _, u := range r.Unread {
 		row(u.Text, "", "", "unread", "", "", "0", "0", Lines(u.Lines)+": "+u.Why)
@@ -38,7 +38,7 @@ func CSV(results []*Result) []byte {
 
 // expected is the true value as a decimal, in the conventions of the problem.
 func (r *Result) expected(a Answer) string {
-	if a.Item.Name == "" || a.Item.Dim == 0 && a.Item.Value.IsZero() {
+	if a.Name == "" || a.Item.Dim == 0 && a.Item.Value.IsZero() {
 		return ""
 	}
 	return r.Marker.shownValue(a).Decimal(6)
@@ -105,7 +105,7 @@ func (r *Result) JSON(scheme string) ([]byte, error) {
 	p := jsonPaper{Student: r.Paper.Student, Problem: r.Marker.Name, Code: r.Paper.Code, Attempt: r.Paper.Attempt, Scheme: scheme,
 		Answers: []jsonAnswer{}, Unread: []jsonUnread{}, Marks: jsonMarks{json.Number(Points(r.Got)), json.Number(Points(r.Of))}}
 	for _, a := range r.Answers {
-		j := jsonAnswer{Name: a.Item.Name, Given: a.Given, Expected: r.expected(a), Verdict: a.Verdict, Slip: a.Slip, From: append([]string{}, a.From...),
+		j := jsonAnswer{Name: a.Name, Given: a.Given, Expected: r.expected(a), Verdict: a.Verdict, Slip: a.Slip, From: append([]string{}, a.From...),
 			Or: a.Or, Violates: []string{}, Got: json.Number(Points(a.Got)), Of: json.Number(Points(a.Of)), Note: r.note(a)}
 		for _, v := range a.Violates {
 			j.Violates = append(j.Violates, v.Name)

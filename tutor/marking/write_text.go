@@ -36,7 +36,7 @@ func (r *Result) Text(tell bool) string {
 		if a.Verdict == Missing {
 			continue
 		}
-		line("  %-*s  %s", width, a.Item.Name+" = "+a.Given, r.verdictText(a, tell))
+		line("  %-*s  %s", width, a.Name+" = "+a.Given, r.verdictText(a, tell))
 	}
 	if missing := r.missingText(); missing != "" && r.given() > 0 {
 		line("Missing: %s.", missing)
@@ -50,7 +50,7 @@ func (r *Result) Text(tell bool) string {
 	if tell {
 		for _, a := range r.Answers {
 			if a.Asked && a.Verdict != Right {
-				line("%s is %s.", a.Item.Name, r.Marker.judge.Style.Result(r.Marker.shownValue(a), a.Item.Dim))
+				line("%s is %s.", a.Name, r.Marker.judge.Style.Result(r.Marker.shownValue(a), a.Item.Dim))
 			}
 		}
 	}
@@ -85,7 +85,7 @@ func (r *Result) width() int {
 	width := 0
 	for _, a := range r.Answers {
 		if a.Verdict != Missing {
-			width = max(width, min(36, len([]rune(a.Item.Name+" = "+a.Given))))
+			width = max(width, min(36, len([]rune(a.Name+" = "+a.Given))))
 		}
 	}
 	return width
@@ -95,7 +95,7 @@ func (r *Result) missing() []string {
 	var names []string
 	for _, a := range r.Answers {
 		if a.Verdict == Missing {
-			names = append(names, a.Item.Name)
+			names = append(names, a.Name)
 		}
 	}
 	return names
@@ -109,7 +109,7 @@ func (r *Result) missingText() string {
 		switch {
 		case a.Verdict != Missing:
 		case a.Item.Member < 0:
-			forces = append(forces, a.Item.Name)
+			forces = append(forces, a.Name)
 		default:
 			n++
 			if name := r.Marker.Frame.Members[a.Item.Member].Name; !contains(members, name) {
@@ -153,7 +153,7 @@ func (r *Result) Story() []string {
 		}
 		v := a.Violates[0]
 		off := wording.New(r.Marker.Assembly, r.Marker.judge.Style).Value(v.By, sumDimension(v))
-		all = append(all, fmt.Sprintf("With your %s, %s comes to %s in place of zero.", a.Item.Name, v.Name, off))
+		all = append(all, fmt.Sprintf("With your %s, %s comes to %s in place of zero.", a.Name, v.Name, off))
 	}
 	return all
 }
@@ -174,9 +174,9 @@ func (r *Result) mistakes() string {
 	for _, a := range r.Answers {
 		switch {
 		case a.Verdict == Carried:
-			follow = append(follow, a.Item.Name)
-		case contains(r.Faults, a.Item.Name):
-			in = append(in, strings.Join(append([]string{a.Item.Name}, a.Or...), " or "))
+			follow = append(follow, a.Name)
+		case contains(r.Faults, a.Name):
+			in = append(in, strings.Join(append([]string{a.Name}, a.Or...), " or "))
 		}
 	}
 	text := fmt.Sprintf("%s mistake, in %s", wording.Capital(wording.Count(len(in))), notation.List(in))

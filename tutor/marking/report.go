@@ -1,0 +1,303 @@
+package marking
+
+import (
+	"cmp"
+	"encoding/csv"
+	"errors"
+	"fmt"
+	"io"
+	"slices"
+	"strconv"
+	"strings"
+
+	"unpin/problems/variant"
+	"unpin/statics/exact"
+	"unpin/statics/notation"
+	"unpin/statics/slip"
+)
+
+// A Report is what a class got wrong, by the marks that CSV writes. It names no student.
+type Report struct {
+	Papers    int
+	Got, Of   exact.Num
+	Items     []ItemReport // by problem, then as marked
+	Mistakes  []Mistake    // the commonest first
+	Topics    []Topic      // what to teach again, the most needed first
+	Suspects  []Suspect    // items whose true value looks wrong
+	Few       []string     // problems with so few papers that nothing is told of them
+	Unread    int          // answers of which nothing was made
+	byProblem map[string]*sums
+}
+
+// An ItemReport is what became of one value in a class.
+type ItemReport struct {
+	Problem, Quantity             string
+	Papers                        int
+	Right, Carried, Begins, Blank int // begins: the trouble began there
+}
+
+// A Mistake is one slip in one problem.
+type Mistake struct {
+	Slip       *slip.Slip
+	Problem    string
+	Quantities []string       // at which it was made
+	At         map[string]int // how many papers have it at each
+	Papers, Of int
+}
+
+// A Topic is a group of slips, with how many papers have one.
+type Topic struct {
+	Name          string
+	Papers, Times int
+}
+
+// A Suspect is a value that most good papers have alike, and that is not the true one.
+type Suspect struct {
+	Problem, Quantity, Expected, Given string
+	Times, Of                          int
+}
+
+// Few is how many papers the least group has of which anything is told.
+const Few = 5
+
+// mostMarks bounds a file of marks.
+const mostMarks = 256 << 20
+
+type sums struct {
+	papers int
+	got    exact.Num
+	of     exact.Num
+}
+
+// markRow is a line of marks.
+type markRow struct {
+	paper                                                     string // what tells papers apart
+	problem, quantity, expected, given, verdict, slip, copyOf string
+	got, of                                                   exact.Num
+}
+
+// ReadReport reads marks that are called name, as CSV writes them, and counts.
+func ReadReport(name string, from io.Reader) (*Report, error) {
+	rows, err := readMarks(name, from)
+	if err != nil {
+		return nil, err
+	}
+	return newReport(rows), nil
+}
+
+func readMarks(name string, from io.Reader) ([]markRow, error) {
+	lines := csv.NewReader(io.LimitReader(from, mostMarks))
+	lines.FieldsPerRecord = -1
+	lines.ReuseRecord = true
+	at := func(line int, format string, args ...any) error {
+		return fmt.Errorf("%s:%d: %s", notation.Visible(name), line, fmt.Sprintf(format, args...))
+	}
+	head, err := lines.Read()
+	if err != nil || !slices.Equal(head, Columns) {
+		return nil, at(1, "these are no marks: they begin with the line %s, as unpin mark --as csv writes it", strings.Join(Columns, ","))
+	}
+	var rows []markRow
+	for {
+		cells, err := lines.Read()
+		var syntax *csv.ParseError
+		switch {
+		case errors.Is(err, io.EOF):
+			return rows, nil
+		case errors.As(err, &syntax):
+			return nil, at(syntax.StartLine, "a quotation mark is not where a cell begins and ends")
+		case err != nil:
+			return nil, fmt.Errorf("%s cannot be read: %w", notation.Visible(name), err)
+		}
+		line, _ := lines.FieldPos(0)
+		switch {
+		case len(cells) != len(Columns):
+			return nil, at(line, "there are %d cells and %d columns", len(cells), len(Columns))
+		}
+		for i := range cells {
+			cells[i] = variant.BareCell(cells[i])
+		}
+		r := markRow{paper: strings.Join(cells[:4], "\x00"), problem: cells[1], copyOf: cells[2], quantity: strings.Clone(cells[4]), expected: strings.Clone(cells[5]),
+			given: strings.Clone(cells[6]), verdict: strings.Clone(cells[7]), slip: strings.Clone(cells[8])}
+		r.problem, r.copyOf = strings.Clone(r.problem), strings.Clone(r.copyOf)
+		var errGot, errOf error
+		r.got, errGot = exact.Parse(cells[10])
+		r.of, errOf = exact.Parse(cells[11])
+		if errGot != nil || errOf != nil {
+			return nil, at(line, "got and of are numbers, not %q and %q", cells[10], cells[11])
+		}
+		rows = append(rows, r)
+	}
+}
+
+// counting is the work of counting marks.
+type counting struct {
+	*Report
+	items    map[[2]string]*ItemReport
+	mistakes map[[2]string]*Mistake
+	made     map[[3]string]bool // a mistake counts once a paper
+	topics   map[slip.Group]map[string]int
+	papers   map[string]*sums
+	slips    map[string]*slip.Slip
+}
+
+func newReport(rows []markRow) *Report {
+	c := counting{Report: &Report{byProblem: map[string]*sums{}}, items: map[[2]string]*ItemReport{}, mistakes: map[[2]string]*Mistake{}, made: map[[3]string]bool{},
+		topics: map[slip.Group]map[string]int{}, papers: map[string]*sums{}, slips: map[string]*slip.Slip{}}
+	for _, s := range slip.Catalogue() {
+		c.slips[s.ID] = s
+	}
+	for _, r := range rows {
+		c.row(r)
+	}
+	c.finish(rows)
+	return c.Report
+}
+
+func (c *counting) row(r markRow) {
+	if c.papers[r.paper] == nil {
+		c.papers[r.paper] = &sums{}
+		if c.byProblem[r.problem] == nil {
+			c.byProblem[r.problem] = &sums{}
+		}
+		c.byProblem[r.problem].papers++
+		c.Papers++
+	}
+	c.Got, c.Of = c.Got.Add(r.got), c.Of.Add(r.of)
+	for _, s := range []*sums{c.papers[r.paper], c.byProblem[r.problem]} {
+		s.got, s.of = s.got.Add(r.got), s.of.Add(r.of)
+	}
+	if r.verdict == "unread" {
+		c.Unread++
+		return
+	}
+	key := [2]string{r.problem, r.quantity}
+	item := c.items[key]
+	if item == nil {
+		item = &ItemReport{Problem: r.problem, Quantity: r.quantity}
+		c.items[key] = item
+	}
+	item.Papers++
+	switch r.verdict {
+	case Right, Rounded:
+		item.Right++
+	case Carried:
+		item.Carried++
+	case Missing:
+		item.Blank++
+	default:
+		item.Begins++
+	}
+	if s := c.slips[r.slip]; s != nil {
+		c.mistake(r, s)
+		if c.topics[s.Group] == nil {
+			c.topics[s.Group] = map[string]int{}
+		}
+		c.topics[s.Group][r.paper]++
+	}
+}
+
+// mistake counts a slip.
+func (c *counting) mistake(r markRow, s *slip.Slip) {
+	m := c.mistakes[[2]string{r.problem, r.slip}]
+	if m == nil {
+		m = &Mistake{Slip: s, Problem: r.problem, At: map[string]int{}}
+		c.mistakes[[2]string{r.problem, r.slip}] = m
+	}
+	if m.At[r.quantity]++; m.At[r.quantity] == 1 {
+		m.Quantities = append(m.Quantities, r.quantity)
+	}
+	if key := [3]string{r.paper, r.problem, r.slip}; !c.made[key] {
+		c.made[key] = true
+		m.Papers++
+	}
+}
+
+// finish puts what was counted in order. Of a problem with few papers nothing is told.
+func (c *counting) finish(rows []markRow) {
+	few := func(problem string) bool { return c.byProblem[problem].papers < Few }
+	for problem := range c.byProblem {
+		if few(problem) {
+			c.Few = append(c.Few, problem)
+		}
+	}
+	slices.Sort(c.Few)
+	for _, r := range rows {
+		if item := c.items[[2]string{r.problem, r.quantity}]; item != nil && !few(r.problem) {
+			c.Items = append(c.Items, *item)
+			delete(c.items, [2]string{r.problem, r.quantity})
+		}
+	}
+	slices.SortStableFunc(c.Items, func(a, b ItemReport) int { return cmp.Compare(a.Problem, b.Problem) })
+	for _, m := range c.mistakes {
+		if m.Of = c.byProblem[m.Problem].papers; !few(m.Problem) {
+			slices.Sort(m.Quantities)
+			c.Mistakes = append(c.Mistakes, *m)
+		}
+	}
+	slices.SortFunc(c.Mistakes, func(a, b Mistake) int {
+		return cmp.Or(b.Papers-a.Papers, cmp.Compare(a.Problem, b.Problem), cmp.Compare(a.Slip.ID, b.Slip.ID))
+	})
+	for group, papers := range c.topics {
+		times := 0
+		for _, n := range papers {
+			times += n
+		}
+		if c.Papers >= Few {
+			c.Topics = append(c.Topics, Topic{group.String(), len(papers), times})
+		}
+	}
+	slices.SortFunc(c.Topics, func(a, b Topic) int { return cmp.Or(b.Papers-a.Papers, cmp.Compare(a.Name, b.Name)) })
+	c.suspects(rows)
+}
+
+// fromPapers is how many papers it takes to doubt a true value.
+const fromPapers = 50
+
+// suspects finds values that most good papers, the third with the most marks, have alike and that are not the true one. Copies
+// have other numbers, so that each is held against its own papers alone.
+func (c *counting) suspects(rows []markRow) {
+	byCopy := map[[2]string][]string{} // papers
+	seen := map[string]bool{}
+	for _, r := range rows {
+		if !seen[r.paper] {
+			seen[r.paper] = true
+			byCopy[[2]string{r.problem, r.copyOf}] = append(byCopy[[2]string{r.problem, r.copyOf}], r.paper)
+		}
+	}
+	good := map[string]bool{}
+	size := map[[2]string]int{}
+	for key, papers := range byCopy {
+		if len(papers) < fromPapers {
+			continue
+		}
+		slices.SortFunc(papers, func(a, b string) int {
+			return cmp.Or(c.papers[b].got.Cmp(c.papers[a].got), cmp.Compare(a, b))
+		})
+		size[key] = len(papers) / 3
+		for _, p := range papers[:size[key]] {
+			good[p] = true
+		}
+	}
+	alike := map[[5]string]int{}
+	for _, r := range rows {
+		if good[r.paper] && r.given != "" && r.verdict != Right && r.verdict != Rounded && r.verdict != "unread" {
+			alike[[5]string{r.problem, r.quantity, r.expected, r.given, r.copyOf}]++
+		}
+	}
+	for key, n := range alike {
+		if of := size[[2]string{key[0], key[4]}]; 2*n > of {
+			c.Suspects = append(c.Suspects, Suspect{key[0], key[1], key[2], key[3], n, of})
+		}
+	}
+	slices.SortFunc(c.Suspects, func(a, b Suspect) int {
+		return cmp.Or(cmp.Compare(a.Problem, b.Problem), cmp.Compare(a.Quantity, b.Quantity), cmp.Compare(a.Given, b.Given))
+	})
+}
+
+// percentOf is a share in whole per cent, half up.
+func percentOf(n, of int) string {
+	if of == 0 {
+		return "-"
+	}
+	return strconv.Itoa((200*n+of)/(2*of)) + " %"
+}

@@ -1,0 +1,82 @@
+package marking
+
+import (
+	"fmt"
+	"os"
+	"strings"
+	"testing"
+
+	"unpin/problems/variant"
+)
+
+// classMarks are the marks of a made-up class on one problem: most forget a load in RB, and the true value of Ay is one that
+// hardly anyone has.
+func classMarks(papers int) string {
+	rows := [][]string{Columns}
+	for i := range papers {
+		row := func(quantity, expected, given, verdict, slip, from, got string) {
+			rows = append(rows, []string{fmt.Sprintf("s%03d", i), "beam", "", "1", quantity, expected, given, verdict, slip, from, got, "1", ""})
+		}
+		if i%3 == 0 {
+			row("RB", "20.5", "6.25", Slip, "load-left-off", "", "0")
+			row("Ay", "11.5", "25.8", Carried, "", "RB", "1")
+		} else {
+			row("RB", "20.5", "20.5", Right, "", "", "1")
+			row("Ay", "11.5", "12.5", Wrong, "", "", "0")
+		}
+		row("=M(AB, 0)", "0", "", Missing, "", "", "0")
+	}
+	rows = append(rows, []string{"<b>", "few", "", "1", "Cy", "1", "2", Slip, "load-left-off", "", "0", "1", ""})
+	rows = append(rows, []string{"s001", "beam", "", "1", "Q = 3", "", "", "unread", "", "", "0", "0", "line 4: no"})
+	return string(variant.WriteCSV(rows))
+}
+
+// TestReport holds reports on that class against texts.
+func TestReport(t *testing.T) {
+	t.Parallel()
+	for _, papers := range []int{4, 30, 60} {
+		r, err := ReadReport("marks.csv", strings.NewReader(classMarks(papers)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		compare(t, fmt.Sprintf("testdata/report/%d.txt", papers), r.Text()+string(r.CSV()))
+		if papers == 30 {
+			compare(t, "testdata/report/30.html", r.HTML())
+		}
+		for i := range papers {
+			if strings.Contains(r.Text()+r.HTML()+string(r.CSV()), fmt.Sprintf("s%03d", i)) {
+				t.Errorf("s%03d is named", i)
+			}
+		}
+	}
+}
+
+// Rows: a file of marks that is none, and what is said of it.
+func TestBrokenMarks(t *testing.T) {
+	t.Parallel()
+	head := strings.Join(Columns, ",") + "\n"
+	for text, want := range map[string]string{
+		"":                                   "m.csv:1: these are no marks",
+		"a,b\n":                              "m.csv:1: these are no marks",
+		head + "a,b\n":                       "m.csv:2: there are 2 cells and 13 columns",
+		head + "a,b,,1,c,1,1,right,,,x,1,\n": `m.csv:2: got and of are numbers, not "x" and "1"`,
+		head + "\"a\"b,b,,1,c,1,1,right,,,1,1,\n": "m.csv:2: a quotation mark is not where a cell begins and ends",
+	} {
+		_, err := ReadReport("m.csv", strings.NewReader(text))
+		if err == nil || !strings.Contains(err.Error(), want) {
+			t.Errorf("%q: %v, not %s", text, err, want)
+		}
+	}
+}
+
+// FuzzMarks reads any text as marks: it is refused, or told of in every form.
+func FuzzMarks(f *testing.F) {
+	f.Add(classMarks(6))
+	data, _ := os.ReadFile("testdata/report/30.txt")
+	f.Add(string(data))
+	f.Fuzz(func(t *testing.T, text string) {
+		if r, err := ReadReport("m.csv", strings.NewReader(text)); err == nil {
+			_, _, _ = r.Text(), r.HTML(), r.CSV()
+		}
+	})
+}
