@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"math/rand/v2"
 	"os"
 	"path/filepath"
 	"slices"
@@ -101,6 +102,45 @@ func TestTwoWindows(t *testing.T) {
 	}
 	if n := kept(t, s, "jetty-deck", Values, now).Earlier(); n != 8 {
 		t.Errorf("%d questions can be taken up, want 8", n)
+	}
+}
+
+// Five windows at once, on three problems at two levels, each with a clock that jumps by years either way, typing right and wrong in
+// any turn: what was settled furthest of each can be taken up, whatever the clocks said, and nothing of another.
+func TestFiveWindowsAndJumpingClocks(t *testing.T) {
+	t.Parallel()
+	random := rand.New(rand.NewPCG(5, 7))
+	jumping := func() time.Time {
+		return time.Date(2026, 1, 2, 3, 4, 5, 0, time.UTC).AddDate(random.IntN(60)-30, 0, random.IntN(365))
+	}
+	for range 200 {
+		s := store(t)
+		type window struct {
+			name  string
+			level Level
+		}
+		var windows []window
+		var lessons []*Lesson
+		for range 5 {
+			w := window{problems.Names()[random.IntN(3)], []Level{Values, Terms}[random.IntN(2)]}
+			windows, lessons = append(windows, w), append(lessons, kept(t, s, w.name, w.level, jumping))
+		}
+		furthest := map[window]int{}
+		for range 25 {
+			i := random.IntN(5)
+			l := lessons[i]
+			if random.IntN(4) == 0 {
+				l.Type("0.123")
+			}
+			answerRight(l, 1)
+			at, _ := l.Position()
+			furthest[windows[i]] = max(furthest[windows[i]], at)
+		}
+		for w, n := range furthest {
+			if again := kept(t, s, w.name, w.level, jumping).Earlier(); again != n {
+				t.Fatalf("%s at %v: %d questions can be taken up, %d were settled", w.name, w.level, again, n)
+			}
+		}
 	}
 }
 

@@ -45,8 +45,8 @@ var prepare = sync.OnceFunc(func() {
 // about says what the program is for.
 const about = "unpin teaches how to take a plane frame apart at its pins and find every force by equilibrium, one unknown at a\n" +
 	"time. With no command it opens the list of problems, at its head what to practise today: choose one, and the level,\n" +
-	"which says how much of each step is left to you. What you do is kept in unpin/practice.jsonl under $XDG_STATE_HOME, or else ~/.local/state; unpin\n" +
-	"record says what you know by now, and can erase it."
+	"which says how much of each step is left to you. What you do is kept in unpin/practice.jsonl under $XDG_STATE_HOME,\n" +
+	"or else ~/.local/state; unpin record says what you know by now, and can erase it."
 
 // commandNames lists the commands in the order in which help shows them.
 func commandNames(root *cobra.Command) []string {
