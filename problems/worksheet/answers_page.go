@@ -56,7 +56,7 @@ func answersPage(h Heading, part AnswersPart) *document {
 	d.title(oneLine("Answers: " + d.p.Title))
 	d.blank()
 	d.prose(wording.Caution)
-	d.section(oneLine(notation.VisibleLines(Task{Number: part.Number, Points: part.Points}.name() + ": " + part.Problem.Name)))
+	d.section(oneLine(notation.VisibleLines(strings.TrimPrefix(Task{Number: part.Number, Points: part.Points}.name()+": "+part.Problem.Name, ": "))))
 	d.prose("Values have the signs and figures of the sheets. Behind each stand the wrong values that are likeliest, with a letter for the mistake that leads there; " +
 		"the slips are those of the catalogue, found from the terms of the sum that gives the value.")
 	groups := grouped(part.Copies)

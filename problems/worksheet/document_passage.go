@@ -32,6 +32,7 @@ type passage struct {
 	table   table
 	picture figure.Scene
 	words   []string // say what the picture shows
+	leads   bool     // a paragraph stays with what follows
 	beside  bool     // a picture stands among those of N, V and M
 	rows    int      // of dots, of a room
 	axes    bool     // a picture to draw on is of axes, and large enough by itself
@@ -72,6 +73,12 @@ func (b *passages) room(rows int) { b.list = append(b.list, passage{kind: roomPa
 // sketch adds a picture to draw on, with the words that describe it.
 func (b *passages) sketch(s figure.Scene, words []string) {
 	b.list = append(b.list, passage{kind: sketchPassage, text: s.Title, picture: s, words: words})
+}
+
+// lead adds a paragraph that stays with what follows it.
+func (b *passages) lead(text string) {
+	b.prose(text)
+	b.list[len(b.list)-1].leads = true
 }
 
 // draw adds a picture with the words that describe it.

@@ -102,7 +102,7 @@ func (k key) along() {
 	if len(members) == 0 {
 		return
 	}
-	k.because("", k.units())
+	k.lead(k.units())
 	k.symbolic(mathLetters)
 	t := table{align: "llrrrl", head: []string{"member", "x", "N", "V", "M", "tension"}}
 	for _, m := range members {

@@ -42,7 +42,9 @@ func (m *markdown) paper(p Paper, o PaperOptions) {
 		if m.album != nil {
 			m.album.begin(d)
 		}
-		m.apart("**" + escaped(strings.TrimSuffix(t.name()+". "+t.code(), ". ")) + "**")
+		if text := strings.Trim(t.name()+". "+t.code(), ". "); text != "" {
+			m.apart("**" + escaped(text) + "**")
+		}
 		for i, b := range d.list {
 			m.set(i, b)
 		}

@@ -11,10 +11,16 @@ type lineStyle struct {
 	with    bool    // it stays with what follows
 	hang    float64 // of its lines after the first, beyond the indent
 	letters string  // that stand for numbers where they stand alone, and so are italic
+	tall    float64 // the height of a line, if it is not that of its size
 }
 
 // leading is the height of a line of that style.
-func (s lineStyle) leading() float64 { return lineHeight * s.size / bodySize }
+func (s lineStyle) leading() float64 { return max(lineHeight*s.size/bodySize, s.tall) }
+
+// base is where the baseline of a line stands beneath its head.
+func (s lineStyle) base() float64 {
+	return s.leading() - lineHeight*s.size/bodySize + s.size*0.95
+}
 
 // paragraph sets a text in lines, with a label before the first.
 func (c *composer) paragraph(s lineStyle, label, text string) {

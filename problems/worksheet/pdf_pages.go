@@ -157,7 +157,7 @@ func (c *composer) set(i int) {
 	case sketchPassage:
 		c.sketch(i)
 	default:
-		c.paragraph(lineStyle{size: bodySize, above: 5, letters: b.letters}, label, text)
+		c.paragraph(lineStyle{size: bodySize, above: 5, with: b.leads, letters: b.letters}, label, text)
 	}
 	c.last = b.kind
 }

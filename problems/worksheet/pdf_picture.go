@@ -143,14 +143,20 @@ func (r room) sketchWide() float64 {
 	return (r.wide - besideGap*(n-1)) / n
 }
 
-// sketches lays pictures to draw on out, all to one scale, so that two stand side by side with room around them.
+// sketches lays pictures to draw on out with room around them, all to one scale but single pins, which have none.
 func (r room) sketches(sheets map[int]paper.Sheet, list []passage, some []int) {
-	scenes := make([]figure.Scene, len(some))
-	for k, i := range some {
-		scenes[k] = list[i].picture
+	wide := r.sketchWide() - 2*sketchPad
+	var scenes []figure.Scene
+	var of []int
+	for _, i := range some {
+		if len(list[i].picture.Strokes) == 0 {
+			sheets[i] = paper.Layout(list[i].picture, wide, sketchTall)
+			continue
+		}
+		scenes, of = append(scenes, list[i].picture), append(of, i)
 	}
-	for k, s := range paper.LayoutAll(scenes, r.sketchWide()-2*sketchPad, sketchTall) {
-		sheets[some[k]] = s
+	for k, s := range paper.LayoutAll(scenes, wide, sketchTall) {
+		sheets[of[k]] = s
 	}
 }
 

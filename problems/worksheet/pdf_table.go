@@ -8,6 +8,11 @@ import (
 // cellGap is the room between two columns of a printed table.
 const cellGap = 12.0
 
+// hasBlanks reports whether there are blanks to write on in a table.
+func (t table) hasBlanks() bool {
+	return slices.ContainsFunc(t.rows, func(r []string) bool { return strings.Contains(strings.Join(r, ""), signBlank) })
+}
+
 // tightGap is that of tables that are tight.
 const tightGap = 6.0
 
@@ -78,6 +83,9 @@ func (c *composer) table(t table, with bool) {
 	c.row(t, heads, widths, head, true)
 	c.rule(innerRule, total, 1.5, true)
 	again := c.strips[first:len(c.strips):len(c.strips)]
+	if t.hasBlanks() {
+		body.tall = blankRow
+	}
 	for i, r := range rows {
 		begin := len(c.strips)
 		c.row(t, r, widths, body, len(rows) <= wholeTable || i == 0 || i >= len(rows)-2)
@@ -158,12 +166,8 @@ func (c *composer) row(t table, cells [][]typeWord, widths []float64, s lineStyl
 		deep = max(deep, len(folded[i]))
 	}
 	left := sideMargin + c.inset
-	tall := s.leading()
-	if slices.ContainsFunc(t.rows, func(r []string) bool { return strings.Contains(strings.Join(r, ""), signBlank) }) {
-		tall = blankRow
-	}
 	for k := range deep {
-		c.strips = append(c.strips, strip{height: tall, with: with || k < deep-1, draw: func(y float64) {
+		c.strips = append(c.strips, strip{height: s.leading(), with: with || k < deep-1, draw: func(y float64) {
 			x := left
 			for i, lines := range folded {
 				if k < len(lines) {
@@ -171,7 +175,7 @@ func (c *composer) row(t table, cells [][]typeWord, widths []float64, s lineStyl
 					if t.align[i] == 'r' {
 						at += widths[i] - lineWide(lines[k], s.size)
 					}
-					c.write(lines[k], at, y+tall-s.leading()+s.size*0.95, s.size)
+					c.write(lines[k], at, y+s.base(), s.size)
 				}
 				x += widths[i] + c.cellGap()
 			}

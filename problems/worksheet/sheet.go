@@ -96,19 +96,20 @@ func (p Paper) settled() Paper {
 	return p
 }
 
-// name is what the task is called on its paper: "Problem 2, 15 points".
+// name is what the task is called on its paper: "Problem 2, 15 points"; empty for a problem by itself.
 func (t Task) name() string {
-	text := "Problem"
+	var parts []string
 	if t.Number > 0 {
-		text = fmt.Sprintf("Problem %d", t.Number)
+		parts = append(parts, fmt.Sprintf("Problem %d", t.Number))
 	}
 	switch t.Points {
 	case "":
-		return text
 	case "1":
-		return text + ", 1 point"
+		parts = append(parts, "1 point")
+	default:
+		parts = append(parts, t.Points+" points")
 	}
-	return text + ", " + t.Points + " points"
+	return strings.Join(parts, ", ")
 }
 
 // code is the code of the copy as it is printed.

@@ -9,11 +9,11 @@ import (
 // outlines are the parts without what acts on them, to draw on.
 func (s sheet) outlines() {
 	if !s.canDrawOn() {
-		s.prose("Draw every part by itself, with all that acts on it, names and senses.")
+		s.lead("Draw every part by itself, with all that acts on it, names and senses.")
 		s.room(sketchRoom * len(s.Parts))
 		return
 	}
-	s.prose("Draw on each outline all that acts on it, with names and senses.")
+	s.lead("Draw on each outline all that acts on it, with names and senses.")
 	o := drawing{s.document}.options()
 	for b := range s.Bodies() {
 		s.sketch(figure.OfOutline(s.Assembly, b, o), figure.DescribeOutline(s.Assembly, b, o))
@@ -73,7 +73,7 @@ func (s sheet) answers() {
 // member is the boxes for what is asked along one member.
 func (s sheet) member(m int) {
 	s.subhead(s.say.Member(m))
-	s.prose(s.say.SectionSigns(m))
+	s.lead(s.say.SectionSigns(m))
 	s.symbolic("NVM")
 	force, moment := " ["+s.st.UnitOf(notation.Force)+"]", " ["+s.st.UnitOf(notation.Moment)+"]"
 	t := table{align: "lbbbbl", head: []string{"place, x [" + s.st.UnitOf(notation.Length) + "]", "x [" + s.st.UnitOf(notation.Length) + "]", "N" + force, "V" + force, "M" + moment, "stretched"}}

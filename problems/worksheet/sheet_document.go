@@ -143,7 +143,7 @@ func (s sheet) blankRoom() int {
 
 // planned is an empty step for each sum that the plan has.
 func (s sheet) planned() {
-	s.prose("Choose free bodies and sums so that each sum has one unknown, where there is such a sum.")
+	s.lead("Choose free bodies and sums so that each sum has one unknown, where there is such a sum.")
 	n := 0
 	for _, step := range s.Plan {
 		for range step.Gives {

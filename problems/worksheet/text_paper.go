@@ -47,9 +47,10 @@ func (s *spokenPaper) write() {
 	s.line(s.Caution)
 	for _, t := range s.Tasks {
 		s.WriteString("\n")
-		s.line(t.name() + ".")
-		if t.Code != "" {
-			s.line(t.code() + ".")
+		for _, text := range []string{t.name(), t.code()} {
+			if text != "" {
+				s.line(text + ".")
+			}
 		}
 		if s.o.Key {
 			s.WriteString(documentOf(t, s.o, medium{}).asText(Options{}))
