@@ -1,6 +1,8 @@
 package problems
 
 import (
+	"math/big"
+
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
@@ -113,9 +115,15 @@ func StretchName(s *statics.Solution, member int, p statics.Stretch) string {
 	return s.Frame.Members[member].Name + " from " + PlaceText(p.From) + " to " + PlaceText(p.Until)
 }
 
-// PlaceText is a distance in a name: a decimal where it is one, a fraction where it is rational, else rounded to six figures.
+// largestDenominator is that of the fractions in names.
+var largestDenominator = big.NewInt(99)
+
+// PlaceText is a distance in a name: a decimal where it is one, a simple fraction, else rounded to six figures.
 func PlaceText(at exact.Num) string {
-	if at.IsRational() && !at.Terminates() && !at.Inexact() {
+	switch r, rational := at.Rat(); {
+	case at.Inexact(), rational && !at.Terminates() && r.Denom().Cmp(largestDenominator) > 0:
+		return at.Rounded(6).Decimal(6)
+	case rational && !at.Terminates():
 		return at.String()
 	}
 	return at.Decimal(6)

@@ -46,7 +46,7 @@ func (fb *feedback) says(q Question, c *judging.Case, v judging.Verdict, typed j
 func (fb *feedback) closer(q Question, c *judging.Case, typed judging.Typed) string {
 	if q.Kind == ForceValue {
 		if says := fb.found(c.Find(judging.Close, typed)); says != "" {
-			return ": " + says
+			return ": " + strings.TrimPrefix(says, judging.AsItIs)
 		}
 	}
 	return "."

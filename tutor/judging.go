@@ -97,6 +97,9 @@ func (m *matter) section(q Question, values []exact.Num) slip.Section {
 // noCouple is said of a wrong moment at an end that is free or can turn: whatever led to it, this it missed.
 const noCouple = "an end that is free or can turn passes no couple, so what moment can be left at this end of the member?"
 
+// idleBeyond is said of a wrong moment elsewhere, where on one side of the cut nothing has a moment.
+const idleBeyond = "on one side of this cut nothing can turn the piece, so what moment can be left here?"
+
 // passesNoCouple reports whether a question is for the moment at such an end.
 func (fb *feedback) passesNoCouple(q Question) bool {
 	if q.Kind != SectionPart || q.Quantity != statics.BendingMoment || !q.truth.IsZero() {
@@ -111,11 +114,15 @@ func (fb *feedback) passesNoCouple(q Question) bool {
 
 // slipOr says which slip a wrong value came from, or asks; if it fits none, it says where to look.
 func (fb *feedback) slipOr(q Question, c *judging.Case, v judging.Verdict, typed judging.Typed, where func(Question, judging.Verdict) string) string {
-	if fb.passesNoCouple(q) {
-		if fb.sheet.inHand().tries > 1 {
+	if first := fb.sheet.inHand().tries <= 1; fb.passesNoCouple(q) || c.OnlyZero() {
+		switch {
+		case !first:
 			return where(q, v)
+		case fb.passesNoCouple(q):
+			return noCouple
+		case q.Quantity == statics.BendingMoment:
+			return idleBeyond
 		}
-		return noCouple
 	}
 	if says := fb.found(c.Find(v, typed)); says != "" && !fb.againstAssumed(q, v) {
 		return says

@@ -94,7 +94,7 @@ func (t *task) steps(s section, own float64, known map[string]float64, add func(
 		if l.m != s.m || l.joint || math.Abs(l.s-s.x) > 1e-6 || s.x < l.s {
 			continue
 		}
-		before := t.cut(s.m, l.s-1e-9, s.what, true).total(known)
+		before := t.cut(s.m, l.s-1e-9, s.what, s.start).total(known)
 		switch {
 		case differ(own, before) && !zero(own-before):
 			add("no step", before, l)
@@ -118,16 +118,12 @@ func (t *task) axes(e *equation, known map[string]float64, add func(string, floa
 	s := e.section
 	if s.what != "M" && !zero(s.m.u.x) && !zero(s.m.u.y) {
 		c := *e
-		c.terms = nil
-		along := vec{sign(s.m.u.x), 0}
+		c.terms, c.along = nil, vec{sign(s.m.u.x), 0}
 		if s.what == "V" {
-			along = vec{0, sign(s.m.u.x)}
+			c.along = vec{0, sign(s.m.u.x)}
 		}
-		v := 0.0
-		for _, tm := range e.terms {
-			v += tm.force.dot(along) * e.turn * ratio(tm, known)
-		}
-		add("not turned into the member's axes", v)
+		c.actOnPiece()
+		add("not turned into the member's axes", c.total(known))
 	}
 	end, joint := s.m.length, s.m.b
 	if s.start {
@@ -156,13 +152,6 @@ func (t *task) axes(e *equation, known map[string]float64, add func(string, floa
 		}
 		add("N and V of the member before the corner", v)
 	}
-}
-
-func ratio(t *term, known map[string]float64) float64 {
-	if t.u != nil {
-		return known[t.u.name]
-	}
-	return 1
 }
 
 // areas: M found from the area of V between places, wrongly.

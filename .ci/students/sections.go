@@ -24,7 +24,14 @@ func (t *task) cut(m *member, x float64, what string, start bool) *equation {
 	if !start {
 		e.turn = -e.turn
 	}
-	kept, joints := t.frame.kept(m, start)
+	e.actOnPiece()
+	return e
+}
+
+// actOnPiece puts in all that acts on the kept piece.
+func (e *equation) actOnPiece() {
+	t := e.t
+	kept, joints := t.frame.kept(e.section.m, e.section.start)
 	for _, u := range t.frame.unknowns {
 		if sign := e.inside(u); sign != 0 && joints[u.joint] {
 			e.act(u, nil, u.dir.times(sign), u.at, sign, u.couple)
@@ -35,7 +42,6 @@ func (t *task) cut(m *member, x float64, what string, start bool) *equation {
 			e.act(nil, sh, sh.force, sh.at, sh.couple, sh.shape == "couple")
 		}
 	}
-	return e
 }
 
 // onPiece gives the shares of a load that act on the kept piece.

@@ -16,7 +16,7 @@ func words(patterns ...string) *regexp.Regexp {
 var general = words(`type hint`, `another look from outside`, `come to zero`, `go round`, `goes? in once`,
 	`must fit every`, `the sum stands as it should`, `two sums stand as they should`, `v is the sum of the forces`, `n balances the forces`, `three figures are asked`, `moments about the cut of all`, `cut is only as good`, `take moments about the cut of all`, `is at rest like every`, `the shear is the sum`,
 	`axial force is what the cut must supply`, `distributed load counts as its resultant, the area`,
-	`shortest distance from the centre to the line of the force; a resultant`, `every term stands as it should`, `only the arithmetic is open`,
+	`shortest distance from the centre to the line of the force; a resultant`, `every term stands as it should`, `only the arithmetic is open`, `solved term by term`,
 	`terms are right`, `close, but`, `written out, which terms`, `take each product`, `^not yet\.?$`)
 
 // atTerms holds what is said of any wrong force, arm or couple where one is asked for; some of it fits a mistake all the same.
@@ -123,7 +123,7 @@ var toldOfSections = map[string]*regexp.Regexp{
 	"load beyond the cut":                     words(`beyond the cut`, `side of the cut`, `on the kept piece`, `lies? before`),
 	"whole load for a partial piece":          words(`beyond the cut`, `side of the cut`, `up to the cut`, `on the kept piece`, `lies? before`, `how much of the load`, `covers`),
 	"resultant before cutting":                words(`cut first`, `beyond the cut`, `on the kept piece`, `lies? before`, `how much of the load`, `covers`, `resultant`),
-	"no step":                                 words(`jump`, `step`),
+	"no step":                                 words(`jump`, `step`, `on which side of the cut`),
 	"step the wrong way":                      words(`jump`, `step`, senseWords),
 	"step in V at a couple":                   words(`couple`),
 	"step in M at a point load":               words(`changes the slope`, `not its value`),

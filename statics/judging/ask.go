@@ -51,6 +51,9 @@ func (c *Case) Find(verdict Verdict, v Typed) Finding {
 
 // findAnywhere says which slip of all a wrong value came from, or asks.
 func (c *Case) findAnywhere(f *Finding, v Typed, d slip.Diagnosis) {
+	if v.Value.IsZero() && len(c.judge.things(d.Matches)) > mostThings && gathered(c.judge.things(d.Matches)) == nil {
+		d = d.OfZero()
+	}
 	if s := d.Named(); s != nil && f.Verdict == Wrong {
 		if pairs := c.pairs(v); len(pairs) > 0 {
 			f.Says = oneOrTwo + askAll(c.withPairs(d.Matches, pairs))
@@ -58,9 +61,19 @@ func (c *Case) findAnywhere(f *Finding, v Typed, d slip.Diagnosis) {
 		}
 	}
 	f.Says = c.judge.slipSays(f.Verdict, d)
+	if s := d.Named(); s != nil && f.Verdict == Wrong && c.section != nil && v.figures() <= 3 && doubtful(s) {
+		f.Says = oneThing + askAll(c.judge.things(d.Matches))
+	}
 	if f.Says == "" && f.Verdict == Wrong {
 		c.findPair(f, v)
 	}
+}
+
+// doubtful reports whether a slip is seldom or one of measuring in a single term, of which there are so many at N, V and M that
+// a number of three figures soon fits one. There it is asked about; what only a section knows is told.
+func doubtful(s *slip.Slip) bool {
+	measured := s.About == slip.Size || s.About == slip.Arm || s.About == slip.Line
+	return s.Seldom || measured && s.Group != slip.Internal
 }
 
 // slipSays is what a diagnosis of a wrong value says to the student: the one slip, a question that tells several apart,
@@ -75,11 +88,17 @@ func (j Judge) slipSays(v Verdict, d slip.Diagnosis) string {
 	case v == OtherSense:
 		return "the size is right, but not the sense: " + askAll(things)
 	case len(things) == 1:
-		return "one thing is worth a second look: " + askAll(things)
+		return oneThing + askAll(things)
 	default:
-		return "a value like this can come about in more than one way: " + askAll(things)
+		return manyWays + askAll(things)
 	}
 }
+
+// What begins a question about one thing, and about several that lead to the same.
+const (
+	oneThing = "one thing is worth a second look: "
+	manyWays = "a value like this can come about in more than one way: "
+)
 
 // oneOrTwo begins a question where a value fits one slip, and two common ones at once as well.
 const oneOrTwo = "one thing or two at once may have led here: "
@@ -278,11 +297,7 @@ func (j Judge) slipGiver(g slip.Giver) string {
 	case g.Force != statics.None:
 		return j.Solution.Forces[g.Force].Name
 	case g.Load != statics.None:
-		for i, x := range j.Solution.Actions {
-			if x.Load == g.Load {
-				return j.say().Action(i)
-			}
-		}
+		return j.say().Whole(g.Load)
 	}
 	return ""
 }

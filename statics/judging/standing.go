@@ -21,6 +21,10 @@ func (c *Case) findStanding(f *Finding, v Typed, d slip.Diagnosis) {
 		f.Says = opening(f.Verdict, len(asks)) + joined(asks)
 		return
 	}
+	if f.Verdict == Wrong && c.crowded(d, excluded) {
+		f.Says = manyWays + askStanding + "?"
+		return
+	}
 	if s := d.Named(); s != nil {
 		f.Says = c.named(s, d.Matches)
 		if len(pairs) > 0 && f.Verdict == Wrong {
@@ -57,9 +61,9 @@ func opening(v Verdict, things int) string {
 	case v == OtherSense:
 		return "the size is right, but not the sense: "
 	case things == 1:
-		return "one thing is worth a second look: "
+		return oneThing
 	}
-	return "a value like this can come about in more than one way: "
+	return manyWays
 }
 
 func joined(asks []string) string { return strings.Join(asks, ", and ") + "?" }
@@ -99,7 +103,9 @@ func (c *Case) withExcluded(matches, excluded []slip.Candidate) []string {
 		return nil
 	}
 	elsewhere := slices.DeleteFunc(slices.Clone(excluded), func(x slip.Candidate) bool {
-		return slices.ContainsFunc(matches, func(m slip.Candidate) bool { return m.Sum == x.Sum && meets(m.Terms, x.Terms) })
+		return slices.ContainsFunc(matches, func(m slip.Candidate) bool {
+			return m.Slip.About != slip.Answer && m.Sum == x.Sum && meets(m.Terms, x.Terms)
+		})
 	})
 	all := slices.Concat(asks, c.outside(elsewhere))
 	if len(all) == len(asks) || len(all) > mostThings {
@@ -107,6 +113,16 @@ func (c *Case) withExcluded(matches, excluded []slip.Candidate) []string {
 	}
 	return all
 }
+
+// crowded reports whether a slip in the division or in the answer's figures fits, of which there are many, and more slips in
+// other terms as well than fit one question: then it is not told.
+func (c *Case) crowded(d slip.Diagnosis, excluded []slip.Candidate) bool {
+	s := d.Named()
+	return s != nil && (s.Needs == slip.Dividing || s.Seldom) && len(c.standing(d.Matches))+len(c.outside(excluded)) > mostThings
+}
+
+// askStanding asks for all of a sum that stands.
+const askStanding = "term by term, what is each product, and which sign does it have on the other side"
 
 // meets reports whether two lists have an item in common.
 func meets(a, b []int) bool {
@@ -140,17 +156,23 @@ func (c *Case) otherwise(excluded, slight []slip.Candidate) string {
 		if len(c.termsOf(matches)) == 0 {
 			return "the sum stands, and it alone gives the value: " + joined(asks)
 		}
-		return "the sum holds as it stands, so each number in it goes in as it is: " + joined(asks)
+		return AsItIs + joined(asks)
 	}
 	if len(excluded) == 0 {
 		return ""
 	}
 	ask := "what does it give, solved term by term"
+	if slices.ContainsFunc(excluded, func(m slip.Candidate) bool { return m.Slip.About != slip.Presence }) {
+		return AsItIs + ask + "?"
+	}
 	if s := (slip.Diagnosis{Matches: excluded}).Named(); s != nil && s.About == slip.Presence {
 		ask = s.Asks()
 	}
 	return "the sum is complete as it stands, and nothing else goes in: " + ask + "?"
 }
+
+// AsItIs begins a question about what stands.
+const AsItIs = "the sum holds as it stands, so each number in it goes in as it is: "
 
 // asksItself reports whether a slip is in no term and asks for more than what goes in.
 func asksItself(matches []slip.Candidate) bool {
@@ -254,7 +276,7 @@ func (c *Case) standing(matches []slip.Candidate) []string {
 		add(ask)
 	}
 	if len(asks) > mostThings {
-		return []string{"term by term, what is each product, and which sign does it have on the other side"}
+		return []string{askStanding}
 	}
 	return asks
 }

@@ -38,8 +38,9 @@ func withoutTerms(l *sheet, text string) string {
 func checkWording(t *testing.T, l *sheet, where, text string) {
 	t.Helper()
 	bare := withoutTerms(l, text)
-	for i := range l.Solution.Actions {
+	for i, x := range l.Solution.Actions {
 		bare = strings.ReplaceAll(bare, l.say().Action(i), "a load")
+		bare = strings.ReplaceAll(bare, l.say().Whole(x.Load), "a load")
 	}
 	for _, j := range l.Solution.Frame.Joints {
 		if digits.MatchString(j.Name) {

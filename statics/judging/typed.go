@@ -69,6 +69,14 @@ func (v Typed) Readings() []slip.Typed {
 	return all
 }
 
+// figures is how many figures the number was typed with; those of an expression are all.
+func (v Typed) figures() int {
+	if len(v.Places) == 0 || v.Written.IsZero() {
+		return slip.AllFigures
+	}
+	return leading(v.Written) - v.Places[0] + 1
+}
+
 // placesOf lists the places that a typed number may be meant to: its last digit's, and where it is whole also those of
 // the zeros it ends in. An expression is meant to none.
 func placesOf(a notation.Answer) []int {

@@ -7,25 +7,25 @@ import (
 
 var bodySlips = []Slip{
 	{ID: "inner-pin-force", Group: Body, About: Presence, Needs: Choosing, Source: "SD4", find: innerPinForce,
-		Says: "Pin forces inside the free body cancel: which forces act on it from outside?"},
-	{ID: "neighbours-load", Group: Body, About: Presence, Needs: Choosing, Source: "SD5", find: neighboursLoad,
+		Says: "Pin forces inside the free body cancel: which forces act on the free body from outside?"},
+	{ID: "neighbours-load", Seldom: true, Group: Body, About: Presence, Needs: Choosing, Source: "SD5", find: neighboursLoad,
 		Says: "A load on another body reaches this one only through the joint between them: which loads act on this body itself?"},
 	{ID: "load-left-off", Group: Body, About: Presence, Needs: Choosing, Source: "SD3", find: loadLeftOff,
 		Says: "Every load on the free body must be accounted for: is each one in your calculation?"},
 	{ID: "reaction-left-off", Group: Body, About: Presence, Needs: Choosing, Source: "SD3, EX", find: reactionLeftOff,
 		Says: "A support that is cut away is replaced by its reactions: is every reaction in your calculation?"},
-	{ID: "bodies-mixed", Group: Body, About: Presence, Needs: Choosing, Source: "SD1", find: bodiesMixed,
+	{ID: "bodies-mixed", Seldom: true, Group: Body, About: Presence, Needs: Choosing, Source: "SD1", find: bodiesMixed,
 		Says: "All forces in one sum act on the same free body: which body is this sum for?"},
 	{ID: "pin-load-on-both", Group: Body, About: Presence, Needs: Choosing, Source: "TB, SD6", find: pinLoadOnBoth,
-		Says: "A load at a pin is counted on one body only, and the others feel it through the pin forces: which body carries it here?"},
+		Says: "A load at a pin is counted on one body only, and the others feel it through the pin forces: which body carries the load at this pin?"},
 	{ID: "pin-load-on-neither", Group: Body, About: Presence, Needs: Choosing, Source: "TB", find: pinLoadOnNeither,
-		Says: "A load at a pin must be carried by one of the bodies there: which body carries it here?"},
+		Says: "A load at a pin must be carried by one of the bodies there: which body carries the load at this pin?"},
 	{ID: "shared-by-halves", Group: Body, About: Answer, Needs: Choosing, Source: "NC, TB", find: sharedByHalves,
 		Says: "A load may be halved only when the frame and its loads are both symmetric: are the frame and its loads symmetric here?"},
 	{ID: "not-split-at-pin", Group: Body, About: Presence, Needs: Choosing, Source: "TB, SD1", find: notSplitAtPin,
 		Says: "A load that runs across a pin is split there first: which stretch of the load lies on this body?"},
 	{ID: "whole-load-on-stretch", Group: Body, About: Size, Needs: Measuring, Source: "SD1", find: wholeLoadOnStretch,
-		Says: "A body carries only the stretch of a load that lies on it: how long is that stretch?"},
+		Says: "A body carries only the stretch of a load that lies on it: how long is the stretch on this body?"},
 }
 
 // innerPinForce puts in what passes between two parts that are both inside the cut: as it acts on one of them.
@@ -79,7 +79,14 @@ func neighboursLoad(s *setting) []change {
 
 func pinLoadOnBoth(s *setting) []change { return s.addedLoads(s.sharedPin) }
 
-func notSplitAtPin(s *setting) []change { return s.addedLoads(s.continued) }
+// notSplitAtPin puts in a stretch of a load that lies on a neighbour, or all stretches on other bodies together.
+func notSplitAtPin(s *setting) []change {
+	all := s.addedLoads(s.continued)
+	for _, stray := range s.stretchesElsewhere() {
+		all = s.added(all, stray)
+	}
+	return all
+}
 
 // bodiesMixed puts in all loads of one neighbour, where they are several.
 func bodiesMixed(s *setting) []change {

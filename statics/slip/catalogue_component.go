@@ -13,7 +13,7 @@ var componentSlips = []Slip{
 	{ID: "slope-not-divided", Group: Component, About: Size, Needs: Measuring, Source: "TB", find: slopeNotDivided,
 		Says: "Rise and run are divided by the length of the slope before they multiply a force: by which length are rise and run divided?"},
 	{ID: "component-left-off", Group: Component, About: Presence, Needs: Choosing, Source: "TB", find: componentLeftOff,
-		Says: "An inclined force has two components, and each may have a moment: are both components in the sum?"},
+		Says: "An inclined force has two components, and each may have a moment: are both components of the force in the sum?"},
 	{ID: "component-turned", Group: Component, About: Sense, Needs: Measuring, Source: "GD", find: componentTurned,
 		Says: "Each component of an inclined force has a sense of its own: which way does each component point?"},
 	{ID: "degrees-as-radians", Group: Component, About: Size, Needs: Measuring, Source: "GD", find: degreesAsRadians,

@@ -7,11 +7,11 @@ import (
 
 var connectionSlips = []Slip{
 	{ID: "pin-support-one-way", Group: Connection, About: Presence, Needs: Choosing, Source: "SD8, LT, TB", find: pinSupportOneWay,
-		Says: "A pinned support has two reaction components: are both in this sum where they belong?"},
+		Says: "A pinned support has two reaction components: are both reactions of the pinned support in the sum?"},
 	{ID: "roller-not-square", Group: Connection, About: Line, Needs: Measuring, Source: "SD8", find: rollerNotSquare,
 		Says: "A roller pushes perpendicular to the surface it rolls on: along which line does this reaction act?"},
 	{ID: "end-couple-left-off", Group: Connection, About: Presence, Needs: Choosing, Source: "SD7, PLM", find: endCoupleLeftOff,
-		Says: "A support that prevents rotation also exerts a couple: is that couple in this moment sum?"},
+		Says: "A support that prevents rotation also exerts a couple: is the couple of the support in this sum?"},
 	{ID: "loaded-as-two-force", Group: Connection, About: Answer, Needs: Choosing, Source: "SD8", find: loadedAsTwoForce,
 		Says: "Only a part with no load between its two pins carries its force along the line through them: what does the sum itself give?"},
 	{ID: "along-bent-member", Group: Connection, About: Answer, Needs: Choosing, Source: "TB", find: alongBentMember,

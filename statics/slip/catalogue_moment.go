@@ -1,13 +1,15 @@
 package slip
 
 import (
+	"slices"
+
 	"unpin/statics"
 	"unpin/statics/exact"
 )
 
 var momentSlips = []Slip{
 	{ID: "turn-of-term", Group: Moment, About: Sense, Needs: Measuring, Source: "GD", find: turnOfTerm,
-		Says: "Imagine the body pinned at the centre and pushed along the force: does each force turn it clockwise or counter-clockwise?"},
+		Says: "Imagine the body pinned at the centre and pushed along the force: does each force turn the body clockwise or counter-clockwise?"},
 	{ID: "sense-of-term", Group: Moment, About: Sense, Needs: Measuring, Source: "GD", find: senseOfTerm,
 		Says: "A force is positive when it points in the positive direction of the sum: which way does each force point?"},
 	{ID: "turn-of-couple", Group: Moment, About: Sense, Needs: Measuring, Source: "PLM", find: turnOfCouple,
@@ -19,7 +21,7 @@ var momentSlips = []Slip{
 	{ID: "across-for-up", Group: Moment, About: Arm, Needs: Measuring, Source: "GD, RG", find: acrossForUp,
 		Says: "A vertical force has a horizontal arm, and a horizontal force a vertical one: which distance goes with each force?"},
 	{ID: "slant-as-arm", Group: Moment, About: Arm, Needs: Measuring, Source: "RG, TB", find: slantAsArm,
-		Says: "The arm is the perpendicular distance from the centre to the line of action: which length is perpendicular to that line?"},
+		Says: "The arm is the perpendicular distance from the centre to the line of action: which length is perpendicular to the line of the force?"},
 	{ID: "moment-through-centre", Group: Moment, About: Presence, Needs: Choosing, Source: "TB", find: momentThroughCentre,
 		Says: "A force whose line of action passes through the centre has no moment about it: which forces do have a moment?"},
 	{ID: "taken-as-through-centre", Group: Moment, About: Presence, Needs: Choosing, Source: "TB", find: takenAsThroughCentre,
@@ -28,11 +30,11 @@ var momentSlips = []Slip{
 		Says: "A couple has the same moment about every point and needs no arm: what does the couple add to this sum?"},
 	{ID: "couple-left-out", Group: Moment, About: Presence, Needs: Choosing, Source: "SD11, PLM", find: coupleLeftOut,
 		Says: "A couple counts in every moment sum of its body, wherever it acts: is the couple in this sum?"},
-	{ID: "couple-in-force-sum", Group: Moment, About: Presence, Needs: Choosing, Source: "SD11", find: coupleInForceSum,
+	{ID: "couple-in-force-sum", Seldom: true, Group: Moment, About: Presence, Needs: Choosing, Source: "SD11", find: coupleInForceSum,
 		Says: "A couple has no resultant force and stays out of force sums: which forces belong in this sum?"},
 	{ID: "arm-forgotten", Group: Moment, About: Arm, Needs: Measuring, Source: "NC", find: armForgotten,
 		Says: "In a moment sum each force is multiplied by its arm: does every force have its arm here?"},
-	{ID: "distance-in-force-sum", Group: Moment, About: Size, Needs: Measuring, Source: "NC", find: distanceInForceSum,
+	{ID: "distance-in-force-sum", InSteps: true, Group: Moment, About: Size, Needs: Measuring, Source: "NC", find: distanceInForceSum,
 		Says: "A force sum contains forces only, without distances: what is the force in each term?"},
 	{ID: "couple-counted-twice", Group: Moment, About: Size, Needs: Measuring, Source: "PLM", find: coupleCountedTwice,
 		Says: "A couple enters a moment sum once, beside the moments of the forces: how many times is the couple counted?"},
@@ -42,7 +44,7 @@ var momentSlips = []Slip{
 		Says: "A distance along an inclined member is longer than its horizontal and its vertical part: which of the distances used runs along the member?"},
 	{ID: "centre-changed", General: true, Group: Moment, About: Arm, Needs: Measuring, Source: "DV", find: centreChanged,
 		Says: "The centre is the same for every term of a moment sum: from which point are the arms of the known forces measured?"},
-	{ID: "square-force-counted", Group: Moment, About: Presence, Needs: Choosing, Source: "TB", find: squareForceCounted,
+	{ID: "square-force-counted", InSteps: true, Group: Moment, About: Presence, Needs: Choosing, Source: "TB", find: squareForceCounted,
 		Says: "A force perpendicular to the direction of a sum adds nothing to it: which forces have a component along the sum?"},
 }
 
@@ -88,13 +90,7 @@ func coupleLeftOut(s *setting) []change { return s.couples().offMember().each(on
 
 // arms alters the arm of each known term that has one, to each of some distances.
 func (s *setting) arms(distances func(t statics.Term) []exact.Num) []change {
-	return s.withArms().each(func(t statics.Term) []statics.Term {
-		var ways []statics.Term
-		for _, d := range distinct(distances(t)) {
-			ways = append(ways, armed(t, d))
-		}
-		return ways
-	})
+	return s.withArms().each(func(t statics.Term) []statics.Term { return armedEach(t, distances(t)) })
 }
 
 func armFromElsewhere(s *setting) []change {
@@ -106,22 +102,24 @@ func armToElsewhere(s *setting) []change {
 }
 
 func acrossForUp(s *setting) []change {
-	return s.arms(func(t statics.Term) []exact.Num {
+	across := func(t statics.Term) []exact.Num {
 		if slanting(t.Toward) {
 			return nil
 		}
 		return []exact.Num{over(s.sum.About.To(t.At).Dot(t.Toward).Abs(), t.Toward.Length())}
-	})
+	}
+	return append(s.arms(across), s.armsOfComponents(across)...)
 }
 
 func slantAsArm(s *setting) []change {
-	return append(s.wholeAtDistance(), s.arms(func(t statics.Term) []exact.Num {
+	slant := func(t statics.Term) []exact.Num {
 		from := s.sum.About.To(t.At)
 		if !slanting(from) || from.Dot(t.Toward).IsZero() {
 			return nil
 		}
 		return []exact.Num{from.Length()}
-	})...)
+	}
+	return slices.Concat(s.wholeAtDistance(), s.arms(slant), s.armsOfComponents(slant))
 }
 
 // wholeAtDistance lets an inclined force act whole, with the distance to the point where it acts for its arm: across, up,
@@ -165,16 +163,20 @@ func (s *setting) onMembers() terms {
 	})
 }
 
-// placedFromOtherEnd turns the places on the member of a load end for end.
+// placedFromOtherEnd turns the places on the member of a load end for end, at a section also that of each of its shapes.
 func placedFromOtherEnd(s *setting) []change {
+	way := func(t statics.Term) statics.Term {
+		l := s.load(t)
+		from := s.at(s.Assembly.Frame.Members[l.Member].From)
+		d := s.Assembly.Frame.Length(l.Member).Sub(from.To(t.At).Length())
+		return movedTo(t, s.sum.About, s.along(s.action(t), d))
+	}
 	var all []change
 	for _, g := range s.onMembers().grouped(s.byGiver) {
-		all = append(all, g.altered(func(t statics.Term) statics.Term {
-			l := s.load(t)
-			from := s.at(s.Assembly.Frame.Members[l.Member].From)
-			d := s.Assembly.Frame.Length(l.Member).Sub(from.To(t.At).Length())
-			return movedTo(t, s.sum.About, s.along(s.action(t), d))
-		})...)
+		all = append(all, g.altered(way)...)
+		if s.cut != nil && len(g.at) > 1 {
+			all = append(all, g.each(only(way))...)
+		}
 	}
 	return all
 }
@@ -189,9 +191,10 @@ func slopeAsRun(s *setting) []change {
 		}
 		for _, way := range append(s.slopesAsRuns(g), s.runsAsSlopes(g)...) {
 			all = append(all, g.altered(way)...)
-			if len(g.at) > 1 && s.oneByOne() {
+			if len(g.at) > 1 && (s.oneByOne() || s.cut != nil) {
 				all = append(all, g.each(only(way))...)
 			}
+			all = append(all, g.componentwise(only(way))...)
 		}
 	}
 	return all
@@ -271,8 +274,12 @@ func takenAsThroughCentre(s *setting) []change {
 	}).grouped(s.byGiver).leftOut()
 }
 
-// coupleTimesDistance multiplies a couple by its distance from the centre, across or up, or from another joint.
+// coupleTimesDistance multiplies a couple by its distance from the centre, across or up, or from another joint; at a section
+// that of a support as well.
 func coupleTimesDistance(s *setting) []change {
+	if s.cut != nil {
+		return s.known().filter(isCouple).each(func(t statics.Term) []statics.Term { return armedEach(t, s.coupleDistances(t)) })
+	}
 	return s.couples().each(func(t statics.Term) []statics.Term {
 		from := s.sum.About.To(t.At)
 		list := []exact.Num{from.X.Abs(), from.Y.Abs()}
@@ -281,11 +288,7 @@ func coupleTimesDistance(s *setting) []change {
 		if l := s.load(t); s.oneByOne() && l.Joint == statics.None {
 			list = append(list, s.fromStart(t).Length())
 		}
-		var ways []statics.Term
-		for _, d := range distinct(list) {
-			ways = append(ways, armed(t, d))
-		}
-		return ways
+		return armedEach(t, list)
 	})
 }
 

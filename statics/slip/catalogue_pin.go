@@ -12,7 +12,7 @@ var pinSlips = []Slip{
 	{ID: "pin-force-left-off", Group: PinPair, About: Presence, Needs: Choosing, Source: "SD4", find: pinForceLeftOff,
 		Says: "The forces at a joint cancel only when both bodies are inside the cut: which joint forces act on this body?"},
 	{ID: "pin-component-left-off", Group: PinPair, About: Presence, Needs: Choosing, Source: "SD8, TB", find: pinComponentLeftOff,
-		Says: "A pin force has two components, and each has its own place in the sum: are both components in the sum?"},
+		Says: "A pin force has two components, and each has its own place in the sum: are both components of the pin force in the sum?"},
 	{ID: "value-of-another-pin", Group: PinPair, About: Size, Needs: Copying, Source: "DV", find: valueOfAnotherPin,
 		Says: "Each force has a value of its own: which force does the value in this term belong to?"},
 }

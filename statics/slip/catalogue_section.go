@@ -11,14 +11,14 @@ var internalSlips = []Slip{
 	{ID: "moment-side", Group: Internal, About: Answer, Needs: Reporting, Source: "TB", find: signOf(statics.BendingMoment),
 		Says: "The size is right, but the sign of the moment tells which side of the member is in tension: which side of the member is in tension here?"},
 	{ID: "axial-sign", Group: Internal, About: Answer, Needs: Reporting, Source: "TB", find: signOf(statics.AxialForce),
-		Says: "The size is right, but the axial force is positive only in tension: does it pull or push on the kept piece?"},
+		Says: "The size is right, but the axial force is positive only in tension: does the axial force pull or push on the kept piece?"},
 	{ID: "axial-for-shear", Group: Internal, About: Answer, Needs: Choosing, Source: "TB", find: axialForShear,
 		Says: "Axial force acts along the member and shear across it, whichever way the member runs: which forces act along this member?"},
 	{ID: "not-along-member", Group: Internal, About: Answer, Needs: Choosing, Source: "TB", find: notAlongMember,
-		Says: "On an inclined member the forces are resolved along and perpendicular to it: what are their components in these two directions?"},
+		Says: "On an inclined member the forces are resolved along and perpendicular to it: what are the components of the forces in these two directions?"},
 	{ID: "end-force-ignored", Group: Internal, About: Presence, Needs: Choosing, Source: "JH", find: endForceIgnored,
 		Says: "What acts at the start of a member sets the first value: which forces act at the start of this member?"},
-	{ID: "corner-not-passed", Group: Internal, About: Presence, Needs: Choosing, Source: "TB", find: cornerNotPassed,
+	{ID: "corner-not-passed", OfZero: true, Group: Internal, About: Presence, Needs: Choosing, Source: "TB", find: cornerNotPassed,
 		Says: "A rigid joint passes on everything that acts beyond it: what acts on the kept piece besides the loads on this member?"},
 	{ID: "shear-as-local-load", Group: Internal, About: Answer, Needs: Choosing, Source: "JH", find: shearAsLocalLoad,
 		Says: "The shear balances all the forces on one side of the cut: what do the forces on the kept piece add up to?"},
@@ -54,7 +54,7 @@ var internalSlips = []Slip{
 		Says: "The moment changes by the area under the shear, and a triangle has half of base times height: how large is the area under the shear?"},
 	{ID: "area-sign-lost", Group: Internal, About: Answer, Needs: Choosing, Source: "TB", find: areaSignLost,
 		Says: "Positive shear adds its area to the moment, and negative shear subtracts it: what is the sign of the area before this place?"},
-	{ID: "zero-at-fixed-end", Group: Internal, About: Answer, Needs: Choosing, Source: "SD7", find: zeroAtFixedEnd,
+	{ID: "zero-at-fixed-end", OfZero: true, Group: Internal, About: Answer, Needs: Choosing, Source: "SD7", find: zeroAtFixedEnd,
 		Says: "A fixed support exerts a couple, and the moment there need not be zero: how large is the couple at the fixed end?"},
 	{ID: "roles-kept-at-corner", Group: Internal, About: Answer, Needs: Choosing, Source: "TB", find: rolesKeptAtCorner,
 		Says: "The directions of axial force and shear turn with the member at a corner: which forces act along this member, and which across it?"},
@@ -174,6 +174,9 @@ func loadSlopeTurned(s *setting) []change {
 	var all []change
 	for _, g := range s.stepsOf(statics.ShearForce, spreadShapes...).grouped(s.byGiver) {
 		all = append(all, g.together(turned)...)
+		if len(g.at) > 1 {
+			all = append(all, g.each(only(turned))...)
+		}
 	}
 	return all
 }
@@ -182,7 +185,7 @@ func shearStepAtCouple(s *setting) []change {
 	if s.cut == nil || s.cut.Quantity != statics.ShearForce {
 		return nil
 	}
-	return s.netPush(s.onMember)
+	return append(s.netPush(s.onMember), s.couplesBeyond()...)
 }
 
 func noStepAtCouple(s *setting) []change {
@@ -218,9 +221,10 @@ func (s *setting) cutThrough(way func(t statics.Term, whole statics.Action) stat
 	})
 }
 
-// resultantBeforeCut puts in the whole resultant where its place is before the cut, and nothing where it is beyond.
+// resultantBeforeCut puts in the whole resultant where its place is before the cut, and nothing where it is beyond: of each
+// shape of a load, and of all of it.
 func resultantBeforeCut(s *setting) []change {
-	return s.cutThrough(func(t statics.Term, y statics.Action) statics.Term {
+	return append(s.wholeLoads(false), s.cutThrough(func(t statics.Term, y statics.Action) statics.Term {
 		if s.cut.at.To(y.At).Dot(s.cut.along).Sign() == s.cut.kept.Facing() {
 			return without(t)
 		}
@@ -229,14 +233,64 @@ func resultantBeforeCut(s *setting) []change {
 			return movedTo(t, s.sum.About, y.At)
 		}
 		return t
-	})
+	})...)
 }
 
-// wholeLoadForPart puts in the size of the whole load, at the place of the part that is kept.
+// wholeLoadForPart puts in the size of the whole load, at the place of the part that is kept or at its own beyond the cut.
 func wholeLoadForPart(s *setting) []change {
-	return s.cutThrough(func(t statics.Term, y statics.Action) statics.Term {
+	return append(s.wholeLoads(true), s.cutThrough(func(t statics.Term, y statics.Action) statics.Term {
 		return sized(t, over(y.Size, s.action(t).Size).Abs())
-	})
+	})...)
+}
+
+// wholeLoads puts in each load that the section cuts through as it was before the cut, at its own place, where its resultant
+// lies beyond the cut; or where it lies before, and leaves out those whose resultant lies beyond.
+func (s *setting) wholeLoads(beyond bool) []change {
+	if s.cut == nil {
+		return nil
+	}
+	var all []change
+	for _, g := range s.known().filter(s.onCutMember).grouped(s.byGiver) {
+		load := s.action(g.first()).Load
+		if !s.cut.parts(load) {
+			continue
+		}
+		off := s.cut.resultantBeyond(load)
+		c := g.together(without)[0]
+		if off == beyond {
+			c.stray = amountOf(s.wholePart(load))
+		}
+		if off || !beyond {
+			all = append(all, c)
+		}
+	}
+	return all
+}
+
+// wholePart is what all of a load adds to the sum of the cut's part.
+func (s *setting) wholePart(load int) exact.Num {
+	a, sum := s.partSum()
+	var amount exact.Num
+	for _, t := range sum.Terms {
+		if isLoad(t) && t.Why == statics.Counts && a.Actions[t.Action].Load == load {
+			amount = amount.Add(t.Value())
+		}
+	}
+	return amount
+}
+
+// partSum is the same sum for all of the part that is cut.
+func (s *setting) partSum() (*statics.Assembly, statics.Sum) {
+	a := s.cut.Solution.Assembly
+	if s.sum.Moment {
+		return a, a.MomentSum(statics.FreeBody{s.cut.part}, s.sum.About)
+	}
+	return a, a.ForceSum(statics.FreeBody{s.cut.part}, s.sum.Along)
+}
+
+// amountOf is an amount as one term that stands for itself.
+func amountOf(v exact.Num) []statics.Term {
+	return []statics.Term{{Force: statics.None, Action: statics.None, Size: v.Abs(), Arm: one, Sign: v.Sign()}}
 }
 
 // pieceOfRamp takes the piece of a triangular load before the cut for a triangle with the intensity of the whole.
@@ -351,23 +405,19 @@ func rolesKeptAtCorner(s *setting) []change {
 		if m == s.cut.Member || mem.From != s.cut.place() && mem.To != s.cut.place() || f.Span(m).Cross(s.cut.along).IsZero() {
 			continue
 		}
-		if v, ok := d.Section(x, side); ok {
-			all = append(all, bothWays(v.Of(s.cut.Quantity))...)
-		}
+		other := s.cut.Section
+		other.Member, other.Station, other.Side = m, statics.Station{At: x, Side: side}, statics.FromStart
+		all = append(all, bothWays(other.Value())...)
 	}
 	return all
 }
 
-// loadBeyondCut puts in a load of the part that lies beyond the cut; for V, a couple there as a force.
+// loadBeyondCut puts in a load of the part that lies beyond the cut.
 func loadBeyondCut(s *setting) []change {
 	if s.cut == nil {
 		return nil
 	}
-	a := s.cut.Solution.Assembly
-	sum := a.ForceSum(statics.FreeBody{s.cut.part}, s.sum.Along)
-	if s.sum.Moment {
-		sum = a.MomentSum(statics.FreeBody{s.cut.part}, s.sum.About)
-	}
+	a, sum := s.partSum()
 	kept := map[int]bool{} // the loads of which some acts on the kept piece
 	for _, t := range s.known().filter(isLoad).list() {
 		kept[s.action(t).Load] = true
@@ -391,7 +441,7 @@ func loadBeyondCut(s *setting) []change {
 	for _, l := range loads {
 		all = append(all, beyondCut(l, beyond[l])...)
 	}
-	return append(all, s.couplesBeyond(a, sum)...)
+	return all
 }
 
 // beyondCut makes a change of putting in an amount of a load. The assembly of the cut numbers actions anew, so the term
@@ -400,15 +450,15 @@ func beyondCut(load int, v exact.Num) []change {
 	if v.IsZero() {
 		return nil
 	}
-	stray := statics.Term{Force: statics.None, Action: statics.None, Size: v.Abs(), Arm: one, Sign: v.Sign()}
-	return []change{{giver: Giver{statics.None, load}, stray: []statics.Term{stray}}}
+	return []change{{giver: Giver{statics.None, load}, stray: amountOf(v)}}
 }
 
 // couplesBeyond puts a couple beyond the cut into a sum of forces across the member, with either sign.
-func (s *setting) couplesBeyond(a *statics.Assembly, sum statics.Sum) []change {
+func (s *setting) couplesBeyond() []change {
+	a, sum := s.partSum()
 	var all []change
 	for _, t := range sum.Terms {
-		if x := t.Action; isLoad(t) && t.Why == statics.NoPush && s.cut.Quantity == statics.ShearForce && !s.cut.kept.Keeps(a, t) {
+		if x := t.Action; isLoad(t) && t.Why == statics.NoPush && !s.cut.kept.Keeps(a, t) {
 			size := a.Actions[x].Size
 			all = append(all, beyondCut(a.Actions[x].Load, size)...)
 			all = append(all, beyondCut(a.Actions[x].Load, size.Neg())...)

@@ -107,7 +107,7 @@ func (ts terms) shifted(to func(t statics.Term, x statics.Action) exact.Num) []c
 	return ts.byWhole(func(t statics.Term, x statics.Action) statics.Term {
 		p := ts.in.along(x, to(t, x))
 		arm := movedTo(t, ts.in.sum.About, p)
-		if arm.Arm.IsZero() {
+		if arm.Arm.IsZero() && ts.in.cut == nil {
 			return t // leaving it out is another slip
 		}
 		return arm

@@ -69,6 +69,25 @@ func (k *cut) whole(x statics.Action) (statics.Action, bool) {
 	return statics.Action{}, false
 }
 
+// parts reports whether the section cuts through a distributed load.
+func (k *cut) parts(load int) bool {
+	l := k.Solution.Frame.Loads[load]
+	return l.Kind == statics.SpreadLoad && l.Joint == statics.None && l.Member == k.Member &&
+		l.Start.Cmp(k.Station.At) < 0 && l.End.Cmp(k.Station.At) > 0
+}
+
+// resultantBeyond reports whether the resultant of a distributed load on the cut member lies beyond the cut.
+func (k *cut) resultantBeyond(load int) bool {
+	var force, moment exact.Num
+	for _, y := range k.Solution.Actions {
+		if y.Load == load {
+			force = force.Add(y.Size)
+			moment = moment.Add(y.Size.Mul(k.at.To(y.At).Dot(k.along)))
+		}
+	}
+	return moment.Sign()*force.Sign() == k.kept.Facing()
+}
+
 // A span is a stretch of the member up to the section or beyond it, over which a student may find the moment from the area
 // under the shear, or draw it as one line: of the diagram, or as long as a distributed load.
 type span struct {

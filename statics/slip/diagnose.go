@@ -62,6 +62,20 @@ func (d *Diagnosis) add(c Candidate) {
 	d.Matches = append(d.Matches, c)
 }
 
+// OfZero keeps of very many slips that a typed zero agrees with those that say why zero was taken, if there are any.
+func (d Diagnosis) OfZero() Diagnosis {
+	var of Diagnosis
+	for _, m := range d.Matches {
+		if m.Slip.OfZero {
+			of.Matches = append(of.Matches, m)
+		}
+	}
+	if len(of.Matches) == 0 {
+		return d
+	}
+	return of
+}
+
 // Named is the one slip that all matches share; nil if there is none or they are several.
 func (d Diagnosis) Named() *Slip {
 	if len(d.Matches) == 0 {

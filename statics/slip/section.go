@@ -26,7 +26,9 @@ func (c Section) Candidates() []Candidate {
 		return nil
 	}
 	// Units and figures of the data are looked for on one piece: on both, too many numbers would fit.
-	want := func(row *Slip) bool { return !row.Slight && (c.Side != statics.ToEnd || row.Group != Algebra) }
+	want := func(row *Slip) bool {
+		return !row.Slight && !row.InSteps && (c.Side != statics.ToEnd || row.Group != Algebra)
+	}
 	all := y.candidates(&setting{site: site{q.Assembly, q.Sums[0]}, question: q, right: y.answer, cut: k}, want)
 	sortCandidates(all)
 	return all

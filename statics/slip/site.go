@@ -136,6 +136,36 @@ func (s *site) foreign(want func(l statics.Load) bool) [][]statics.Term {
 	return all
 }
 
+// stretchesElsewhere lists, for each load that this body carries a stretch of, the terms of its stretches on other bodies, where
+// they are several.
+func (s *site) stretchesElsewhere() [][]statics.Term {
+	var entries []int
+	terms, loads := map[int][]statics.Term{}, map[int]map[int]bool{}
+	for b := range s.Assembly.Parts {
+		if s.sum.Body.Has(b) {
+			continue
+		}
+		for _, t := range counting(s.sumOn(b), isLoad) {
+			l := s.load(t)
+			if !s.continued(l) {
+				continue
+			}
+			if loads[l.Entry] == nil {
+				entries, loads[l.Entry] = append(entries, l.Entry), map[int]bool{}
+			}
+			loads[l.Entry][s.action(t).Load] = true
+			terms[l.Entry] = append(terms[l.Entry], t)
+		}
+	}
+	var all [][]statics.Term
+	for _, e := range entries {
+		if len(loads[e]) > 1 {
+			all = append(all, terms[e])
+		}
+	}
+	return all
+}
+
 // sharedPin reports whether a load of another body acts at a joint that this body has too.
 func (s *site) sharedPin(l statics.Load) bool {
 	for _, j := range s.joints() {

@@ -19,7 +19,14 @@ type Slip struct {
 	Slight bool
 	// Aside marks a slip that describes a change in its own way, beside which a general one stands as well.
 	Aside bool
-	find  func(s *setting) []change
+	// InSteps marks a slip that hardly anyone makes at N, V or M, while it leads to very many values there: it is looked for
+	// where forces are asked for, and not there.
+	InSteps bool
+	// Seldom marks a slip that few make at N, V or M: there a number of three figures is not enough to tell it.
+	Seldom bool
+	// OfZero marks a slip that says why zero was taken for a moment; of very many that lead to a typed zero it is told.
+	OfZero bool
+	find   func(s *setting) []change
 }
 
 // Principle is what a slip says before its question.

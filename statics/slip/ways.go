@@ -36,6 +36,15 @@ func armed(t statics.Term, arm exact.Num) statics.Term {
 	return t
 }
 
+// armedEach is a term with each of some arms, but zero.
+func armedEach(t statics.Term, arms []exact.Num) []statics.Term {
+	var all []statics.Term
+	for _, arm := range distinct(arms) {
+		all = append(all, armed(t, arm))
+	}
+	return all
+}
+
 // movedTo is a term of a moment sum with its arm and sign as if the force acted at p, or the centre were elsewhere.
 func movedTo(t statics.Term, about, p statics.Point) statics.Term {
 	turn := about.To(p).Cross(t.Toward)

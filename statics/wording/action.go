@@ -21,6 +21,26 @@ func (w actions) Action(i int) string {
 	return text
 }
 
+// Whole names a load as Action does, or where it comes in several actions, all of it: "the linearly varying load 2 to 5 kN/m
+// on BC". It is empty if the load acts on no body.
+func (w actions) Whole(load int) string {
+	for i, x := range w.a.Actions {
+		switch l := w.a.Frame.Loads[load]; {
+		case x.Load != load:
+		case !isPart(w.a, i):
+			return w.Action(i)
+		default:
+			first, last := l.First, l.Last
+			if first.Sign() < 0 || first.IsZero() && last.Sign() < 0 {
+				first, last = first.Neg(), last.Neg()
+			}
+			return fmt.Sprintf("the linearly varying load %s to %s%s %s", w.st.Given(first, notation.Intensity),
+				w.st.WithUnit(last, notation.Intensity), perText(w.a, x), w.loadPlace(load))
+		}
+	}
+	return ""
+}
+
 // alike reports whether two actions would bear the same name.
 func alike(a *statics.Assembly, i, j int) bool {
 	x, y := a.Actions[i], a.Actions[j]

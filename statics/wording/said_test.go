@@ -135,6 +135,9 @@ func sayBodies(s *statics.Solution, w Speaker) []string {
 		}
 		for _, i := range s.ActionsOn(body) {
 			all = append(all, w.Action(i), w.Resultant(i))
+			if whole := w.Whole(s.Actions[i].Load); whole != w.Action(i) {
+				all = append(all, whole)
+			}
 		}
 		for _, i := range s.ForcesOn(body) {
 			sign, _ := s.Facing(body, i)
