@@ -108,7 +108,7 @@ func acrossForUp(s *setting) []change {
 		}
 		return []exact.Num{over(s.sum.About.To(t.At).Dot(t.Toward).Abs(), t.Toward.Length())}
 	}
-	return append(s.arms(across), s.armsOfComponents(across)...)
+	return append(s.arms(across), s.withArms().armsOfComponents(across)...)
 }
 
 func slantAsArm(s *setting) []change {
@@ -119,7 +119,7 @@ func slantAsArm(s *setting) []change {
 		}
 		return []exact.Num{from.Length()}
 	}
-	return slices.Concat(s.wholeAtDistance(), s.arms(slant), s.armsOfComponents(slant))
+	return slices.Concat(s.wholeAtDistance(), s.arms(slant), s.withArms().armsOfComponents(slant))
 }
 
 // wholeAtDistance lets an inclined force act whole, with the distance to the point where it acts for its arm: across, up,

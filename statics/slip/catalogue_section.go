@@ -258,7 +258,7 @@ func (s *setting) wholeLoads(beyond bool) []change {
 		off := s.cut.resultantBeyond(load)
 		c := g.together(without)[0]
 		if off == beyond {
-			c.stray = amountOf(s.wholePart(load))
+			c.stray = amountOf(s.cut.wholePart(s.sum, load))
 		}
 		if off || !beyond {
 			all = append(all, c)
@@ -267,9 +267,9 @@ func (s *setting) wholeLoads(beyond bool) []change {
 	return all
 }
 
-// wholePart is what all of a load adds to the sum of the cut's part.
-func (s *setting) wholePart(load int) exact.Num {
-	a, sum := s.partSum()
+// wholePart is what all of a load adds to partSum.
+func (k *cut) wholePart(like statics.Sum, load int) exact.Num {
+	a, sum := k.partSum(like)
 	var amount exact.Num
 	for _, t := range sum.Terms {
 		if isLoad(t) && t.Why == statics.Counts && a.Actions[t.Action].Load == load {
@@ -279,13 +279,13 @@ func (s *setting) wholePart(load int) exact.Num {
 	return amount
 }
 
-// partSum is the same sum for all of the part that is cut.
-func (s *setting) partSum() (*statics.Assembly, statics.Sum) {
-	a := s.cut.Solution.Assembly
-	if s.sum.Moment {
-		return a, a.MomentSum(statics.FreeBody{s.cut.part}, s.sum.About)
+// partSum is the sum for all of the part that is like one of a piece of it.
+func (k *cut) partSum(like statics.Sum) (*statics.Assembly, statics.Sum) {
+	a := k.Solution.Assembly
+	if like.Moment {
+		return a, a.MomentSum(statics.FreeBody{k.part}, like.About)
 	}
-	return a, a.ForceSum(statics.FreeBody{s.cut.part}, s.sum.Along)
+	return a, a.ForceSum(statics.FreeBody{k.part}, like.Along)
 }
 
 // amountOf is an amount as one term that stands for itself.
@@ -417,7 +417,7 @@ func loadBeyondCut(s *setting) []change {
 	if s.cut == nil {
 		return nil
 	}
-	a, sum := s.partSum()
+	a, sum := s.cut.partSum(s.sum)
 	kept := map[int]bool{} // the loads of which some acts on the kept piece
 	for _, t := range s.known().filter(isLoad).list() {
 		kept[s.action(t).Load] = true
@@ -455,7 +455,7 @@ func beyondCut(load int, v exact.Num) []change {
 
 // couplesBeyond puts a couple beyond the cut into a sum of forces across the member, with either sign.
 func (s *setting) couplesBeyond() []change {
-	a, sum := s.partSum()
+	a, sum := s.cut.partSum(s.sum)
 	var all []change
 	for _, t := range sum.Terms {
 		if x := t.Action; isLoad(t) && t.Why == statics.NoPush && !s.cut.kept.Keeps(a, t) {

@@ -50,13 +50,13 @@ func (ts terms) componentwise(ways func(t statics.Term) []statics.Term) []change
 	return all
 }
 
-// armsOfComponents gives one component of an inclined load each of some distances for its arm.
-func (s *setting) armsOfComponents(distances func(t statics.Term) []exact.Num) []change {
-	return s.withArms().componentwise(func(t statics.Term) []statics.Term { return armedEach(t, distances(t)) })
+// armsOfComponents gives one component of each inclined load each of some distances for its arm.
+func (ts terms) armsOfComponents(distances func(t statics.Term) []exact.Num) []change {
+	return ts.componentwise(func(t statics.Term) []statics.Term { return armedEach(t, distances(t)) })
 }
 
 // coupleDistances lists how far a couple is from the section, and on a member from its ends: straight, across and up.
-func (s *setting) coupleDistances(t statics.Term) []exact.Num {
+func (s *site) coupleDistances(t statics.Term) []exact.Num {
 	from := []statics.Point{s.sum.About}
 	if isLoad(t) && s.load(t).Joint == statics.None {
 		m := s.Assembly.Frame.Members[s.load(t).Member]
