@@ -102,3 +102,49 @@ func TestCodeFaults(t *testing.T) {
 		t.Errorf("a code of another set: %v", err)
 	}
 }
+
+// TestCodesOneToOne writes a million draws as codes and reads them back: no two have one code. A short run takes a tenth.
+func TestCodesOneToOne(t *testing.T) {
+	t.Parallel()
+	const step = 887 // of all draws, so that the million lies all over them
+	n := 1_000_000
+	if testing.Short() {
+		n /= 10
+	}
+	s := Source{Set: "statics-w5", Place: 7}
+	for i := range n {
+		d := Draw(i * step % Draws)
+		if place, back, err := s.Decode(s.Code(d)); err != nil || back != d || place != 7 {
+			t.Fatalf("draw %d has the code %s, which is read as place %d, draw %d: %v", d, s.Code(d), place, back, err)
+		}
+	}
+}
+
+// TestEveryMistypedCode tries every wrong sign and every exchange of two neighbours in some codes: none is taken for a code.
+func TestEveryMistypedCode(t *testing.T) {
+	t.Parallel()
+	tried := 0
+	refused := func(s Source, code, wrong string) {
+		tried++
+		if _, _, err := s.Decode(wrong); err == nil {
+			t.Errorf("%s in place of %s is not noticed", wrong, code)
+		}
+	}
+	for i := range 300 {
+		s := Source{Set: fmt.Sprint("set-", i), Place: 1 + i%MostPlaces}
+		code := s.Code(Draw(i * 2_958_563 % Draws))
+		for at := range code {
+			for _, sign := range alphabet {
+				if byte(sign) != code[at] {
+					refused(s, code, code[:at]+string(sign)+code[at+1:])
+				}
+			}
+			if at > 0 && code[at] != code[at-1] {
+				refused(s, code, code[:at-1]+string(code[at])+string(code[at-1])+code[at+1:])
+			}
+		}
+	}
+	if tried < 300*8*30 {
+		t.Errorf("only %d codes were tried", tried)
+	}
+}
