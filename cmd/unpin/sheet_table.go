@@ -1,7 +1,9 @@
 package main
 
 import (
+	"fmt"
 	"io"
+	"sync"
 
 	"unpin/problems/variant"
 	"unpin/problems/worksheet"
@@ -55,12 +57,23 @@ func (s *sheeting) eachAnswers(take func(task int, c worksheet.CopyAnswers) erro
 		err  error
 	}
 	students, done := len(s.handouts), 0
+	var known sync.Map // answers by what copyKey says
 	return inOrder(students*len(s.tasks), never, func(k int) (f found) {
 		f.task = k / students
 		h := s.handouts[k%students]
+		f.CopyAnswers = worksheet.CopyAnswers{Student: h.Student.ID, Problem: s.tasks[f.task].Name}
+		if h.Copies != nil {
+			f.Code = h.Copies[f.task].Code
+		}
+		key := s.copyKey(h, f.task)
+		if all, there := known.Load(key); there {
+			f.Answers = all.([]worksheet.Answer)
+			return f
+		}
 		t, err := s.task(h, f.task)
 		if f.err = err; err == nil {
-			f.CopyAnswers = worksheet.CopyAnswers{Student: h.Student.ID, Problem: t.Name, Code: t.Code, Answers: worksheet.Answers(t)}
+			f.Answers = worksheet.Answers(t)
+			known.Store(key, f.Answers)
 		}
 		return f
 	}, func(f found) error {
@@ -72,4 +85,12 @@ func (s *sheeting) eachAnswers(take func(task int, c worksheet.CopyAnswers) erro
 		}
 		return take(f.task, f.CopyAnswers)
 	})
+}
+
+// copyKey stands for the numbers of a student's copy of a problem: copies with the same have the same answers.
+func (s *sheeting) copyKey(h variant.Handout, i int) string {
+	if h.Copies == nil {
+		return fmt.Sprint(i)
+	}
+	return fmt.Sprint(i, s.batch[i].Numbers(h.Copies[i].Draw))
 }
