@@ -82,9 +82,9 @@ func (k key) diagrams() {
 		return
 	}
 	k.section("N, V and M")
-	if k.pictures && !(drawing{k.document}).isLevel() {
+	if k.pictures {
 		drawing{k.document}.given()
-		k.list[len(k.list)-1].beside = true
+		k.list[len(k.list)-1].beside = !k.list[len(k.list)-1].picture.IsLevel()
 	}
 	for q := range statics.BendingMoment + 1 {
 		if strings.Contains(k.ask.quantities(), q.Letter()) && !(drawing{k.document}).isZero(figure.InternalForce(q)) {
@@ -92,9 +92,6 @@ func (k key) diagrams() {
 		}
 	}
 }
-
-// isLevel reports whether the frame is a beam, whose figures stand beneath one another.
-func (d drawing) isLevel() bool { return figure.OfFrame(&d.Frame, d.options()).IsLevel() }
 
 // along are the values along the members that are asked for.
 func (k key) along() {

@@ -55,7 +55,7 @@ type composer struct {
 	short   bool                // and whether it is short
 	broken  int                 // a strip that begins a page in any case, or 0
 	inset   float64             // of the table in hand
-	folds   bool                // tables are tight, and long ones stand in two halves side by side
+	tight   bool                // tables are tight, long ones stand in two halves side by side, and figures have no captions
 	top     float64             // of the text
 	foot    float64             // what is kept free beneath it
 }

@@ -47,7 +47,7 @@ const (
 	paperFoot  = 46.0
 	headLine   = 14.5
 	headGap    = 16.0 // between the rule beneath the head and the text
-	codeSize   = 44.0 // of the code to be read by a machine
+	codeSize   = 48.0 // of the code to be read by a machine
 	largePrint = 1.8
 	largeSide  = 34.0 // the margins of large print on the page
 )
@@ -115,7 +115,7 @@ func (p printing) press(t Task) pressed {
 // onOnePage are the pages of a key: one, if figures that can still be read make it one.
 func (c paperComposer) onOnePage() [][]placed {
 	const usual = 0.8
-	c.folds = true
+	c.tight = true
 	pages := c.compose(usual)
 	crowded := c.crowded()
 	if len(pages) == 1 {

@@ -215,11 +215,14 @@ func (c *composer) pictures(group []int, left []float64) {
 		s := c.sheets[i]
 		over, under = max(over, s.Origin.Y), max(under, s.Height-s.Origin.Y)
 	}
-	c.strips = append(c.strips, strip{above: 10, height: over + under, with: true, draw: func(y float64) {
+	c.strips = append(c.strips, strip{above: 10, height: over + under, with: !c.tight, draw: func(y float64) {
 		for k, i := range group {
 			paper.DrawPDF(c.doc, c.sheets[i], left[k], y+over-c.sheets[i].Origin.Y, figureFamily)
 		}
 	}})
+	if c.tight { // what they are stands in their legends
+		return
+	}
 	var captions [][]typeWord
 	for _, i := range group {
 		captions = append(captions, c.caption(c.d.list[i]))

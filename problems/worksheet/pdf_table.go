@@ -17,7 +17,7 @@ func (t table) hasBlanks() bool {
 const tightGap = 6.0
 
 func (c *composer) cellGap() float64 {
-	if c.folds {
+	if c.tight {
 		return tightGap
 	}
 	return cellGap
@@ -35,7 +35,7 @@ const (
 // table sets a table: a rule above the head, below it, and at the foot. With keeps it with what follows.
 func (c *composer) table(t table, with bool) {
 	head, body := lineStyle{size: noteSize + 0.5}, lineStyle{size: bodySize}
-	if c.folds {
+	if c.tight {
 		body.size = noteSize + 0.5
 	}
 	widths := make([]float64, len(t.align))
@@ -70,7 +70,7 @@ func (c *composer) table(t table, with bool) {
 	for _, w := range widths {
 		total += w + c.cellGap()
 	}
-	if c.folds && len(rows) > wholeTable/2 && 2*total+c.cellGap() <= c.wide() {
+	if c.tight && len(rows) > wholeTable/2 && 2*total+c.cellGap() <= c.wide() {
 		c.table(t.folded(), with)
 		return
 	}
