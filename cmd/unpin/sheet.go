@@ -22,7 +22,11 @@ func newSheet() *cobra.Command {
 			"the wrong values that are likeliest and the mistake behind each, for marking by hand.\n\n" +
 			"-o FILE is one file for the printer, in the format of its ending. -o FOLDER takes all of it: sheets, keys, the table\n" +
 			"and the list of who has what; with --each one file for each student. The column print of a roster is heeded: a4,\n" +
-			"letter, large (print of about 18 points), text (a text for a screen reader). --code prints one sheet or key again.\n" +
+			"letter, large (print of about 18 points), text (a text for a screen reader). --code prints one sheet or key again.\n\n" +
+			"--as qti, or -o FILE.zip, makes questions for a learning platform: a content package of 1EdTech QTI 2.1, or with\n" +
+			"--qti 3 of 3.0, of whose copies the platform draws one for each problem; with --each one package for each student.\n" +
+			"Answers are numbers with a decimal point, whatever the problem prints. What a platform cannot tell from the right\n" +
+			"answer is said on standard error. A sheet, a key or a question is for teaching: no real structure rests on it.\n" +
 			"The exit code is 1 if there are not enough good copies.",
 		Args: someProblems,
 		RunE: func(cmd *cobra.Command, words []string) error {
@@ -42,6 +46,7 @@ func newSheet() *cobra.Command {
 	cmd.Flags().Var(oneOf(&s.paper, worksheet.A4.Name, []string{worksheet.A4.Name, worksheet.Letter.Name}), "paper", "the paper of a PDF, where the roster does not say")
 	cmd.Flags().BoolVar(&s.duplex, "duplex", false, "an even number of pages for each student, for printing on both sides")
 	cmd.Flags().Var(oneOf(&s.format, "", sheetFormats), "as", "the format; if not given, the one that FILE's ending names")
+	cmd.Flags().Var(oneOf(&s.qti, questionVersions[0], questionVersions), "qti", "the version of the questions of --as qti")
 	cmd.Flags().BoolVar(&s.each, "each", false, "one file for each student")
 	cmd.Flags().StringVarP(&s.output, "output", "o", "", "write to `FILE|FOLDER`, not to standard output; a name without an ending is a folder")
 	return cmd
@@ -54,6 +59,7 @@ type sheeting struct {
 	roster, variants, code, seed   string
 	key, full, table, duplex, each bool
 	level, paper, format, output   string
+	qti                            string
 	folder                         bool // output is one
 
 	heading  worksheet.Heading

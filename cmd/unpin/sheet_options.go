@@ -12,14 +12,14 @@ import (
 )
 
 // sheetFormats are the ways to write sheets, keys and tables.
-var sheetFormats = []string{"pdf", "html", "markdown", "text", "csv"}
+var sheetFormats = []string{"pdf", "html", "markdown", "text", "csv", questionsFormat}
 
 // sheetEndings are those of files that tell the format.
-var sheetEndings = map[string]string{".pdf": "pdf", ".html": "html", ".md": "markdown", ".txt": "text", ".csv": "csv"}
+var sheetEndings = map[string]string{".pdf": "pdf", ".html": "html", ".md": "markdown", ".txt": "text", ".csv": "csv", ".zip": questionsFormat}
 
 // settle settles format and output, and refuses options that contradict each other or that would be of no effect.
 func (s *sheeting) settle() error {
-	for _, check := range []func() error{s.checkWho, s.checkWhat, s.settleOutput, s.settleFormat, s.checkLooks} {
+	for _, check := range []func() error{s.checkWho, s.checkWhat, s.settleOutput, s.settleFormat, s.checkLooks, s.checkQuestions} {
 		if err := check(); err != nil {
 			return err
 		}
@@ -106,7 +106,7 @@ func (s *sheeting) settleFormat() error {
 	case known:
 		s.format = named
 	case ending != "":
-		return usageFault(s.cmd, "the ending %s of -o %s names no format: the endings are .pdf, .html, .md, .txt and .csv; with --as FORMAT any will do", ending, s.output)
+		return usageFault(s.cmd, "the ending %s of -o %s names no format: the endings are .pdf, .html, .md, .txt, .csv and .zip; with --as FORMAT any will do", ending, s.output)
 	case s.folder:
 		s.format = "pdf"
 	case s.table:
@@ -117,7 +117,7 @@ func (s *sheeting) settleFormat() error {
 	switch {
 	case s.format == "csv" && !s.table:
 		return usageFault(s.cmd, "a CSV holds the table of answers: add --table")
-	case s.table && (s.format == "html" || s.format == "text"):
+	case s.table && (s.format == "html" || s.format == "text" || s.format == questionsFormat):
 		return usageFault(s.cmd, "the table of answers is pdf, markdown or csv, not %s", s.format)
 	}
 	return nil

@@ -50,7 +50,7 @@ func (s *sheeting) write() error {
 // warnText tells who wants a text where one file holds the sheets of all.
 func (s *sheeting) warnText() {
 	for _, h := range s.handouts {
-		if h.Student.Print == "text" && s.format != "text" {
+		if s.wantsText(h) {
 			fmt.Fprintf(s.cmd.ErrOrStderr(), "warning: %s is to have a text, and the file holds the sheets of all as %s: -o FOLDER makes one beside them.\n", h.Student.ID, s.format)
 			return
 		}
@@ -59,6 +59,9 @@ func (s *sheeting) warnText() {
 
 // document writes the papers of handouts as one document.
 func (s *sheeting) document(to io.Writer, format string, key bool, all []variant.Handout, shown func(int)) error {
+	if format == questionsFormat {
+		return s.questions(to, all, shown)
+	}
 	var fault error
 	err := paperWriters[format](to, s.papers(all, &fault, shown), worksheet.PaperOptions{Key: key, Full: s.full, Duplex: s.duplex})
 	return errors.Join(fault, err)
@@ -125,7 +128,7 @@ func (s *sheeting) parts() []part {
 	if all {
 		parts = append(parts, s.papersPart(sheetsName, false))
 	}
-	if all || s.key {
+	if all && s.format != questionsFormat || s.key {
 		parts = append(parts, s.papersPart(keysName, true))
 	}
 	if all || s.table {
@@ -160,10 +163,16 @@ func (s *sheeting) papersPart(name string, key bool) part {
 	}}
 }
 
+// wantsText reports whether who has a handout is to have it as a text, and not in the format of all others. Questions for a
+// platform are texts as they are.
+func (s *sheeting) wantsText(h variant.Handout) bool {
+	return h.Student.Print == "text" && s.format != "text" && s.format != questionsFormat
+}
+
 // printed parts the handouts into those on paper and those that are wanted as a text.
 func (s *sheeting) printed() (printed, texts []variant.Handout) {
 	for _, h := range s.handouts {
-		if h.Student.Print == "text" && s.format != "text" {
+		if s.wantsText(h) {
 			texts = append(texts, h)
 		} else {
 			printed = append(printed, h)
@@ -191,7 +200,7 @@ func (s *sheeting) eachInto(folder string, key bool, shown func(int)) error {
 	failed := 0
 	err := inOrder(len(s.handouts), never, func(i int) made {
 		h, format := s.handouts[i], s.format
-		if h.Student.Print == "text" {
+		if s.wantsText(h) {
 			format = "text"
 		}
 		var out bytes.Buffer

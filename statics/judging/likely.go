@@ -24,11 +24,11 @@ type WrongValue struct {
 // of Gross and Dinehart (source GD of package slip): setting up, then carrying out, then arithmetic and copying; before it,
 // slips that a study names come before those of common practice, and these before derived ones. So that not all three are
 // loads left off, each aspect (what is in the sum, its size, its arm, its sense…) has its turn before any has a second. Of
-// one slip, that in the first term of the sum comes first.
+// one slip, that in the first term of the sum comes first. At a section, slips about sections come before all others.
 func (c *Case) LikelyWrong(n int) []WrongValue {
 	ranked := slices.Concat(c.lists()...)
 	slices.SortStableFunc(ranked, func(a, b slip.Candidate) int {
-		return cmp.Or(standing(a.Slip)-standing(b.Slip), int(a.Slip.Needs)-int(b.Slip.Needs), order[a.Slip]-order[b.Slip], slices.Compare(a.Terms, b.Terms))
+		return cmp.Or(c.apart(a.Slip)-c.apart(b.Slip), standing(a.Slip)-standing(b.Slip), int(a.Slip.Needs)-int(b.Slip.Needs), order[a.Slip]-order[b.Slip], slices.Compare(a.Terms, b.Terms))
 	})
 	low, high := c.Range()
 	l := likely{about: c, low: low, high: high}
@@ -103,6 +103,14 @@ func inThree(x exact.Num) Typed {
 	}
 	r := x.Rounded(3)
 	return Typed{Value: r, Written: r, Unit: one, Places: []int{leading(r) - 2}}
+}
+
+// apart puts slips about sections before all others where a section is asked for.
+func (c *Case) apart(s *slip.Slip) int {
+	if c.section != nil && s.Group != slip.Internal {
+		return 1
+	}
+	return 0
 }
 
 // standing puts slips that a study names before those of common practice, and these before derived ones.

@@ -40,8 +40,12 @@ func (c *Case) halfway(value, low, high exact.Num) (from, until exact.Num) {
 
 // Hidden lists the slips whose value lies in the range of what is taken as right, so that nobody would see them, each once.
 // Figures exchanged or copied amiss may lie beyond the third, whatever the numbers of the problem are; of these only the
-// very value counts. Where the truth is zero, what only stretches or turns it round is left out: it shows with no numbers.
+// very value counts. Where the truth is zero, what only stretches or turns it round is left out, and so is all where nothing
+// but zero can be right: it shows with no numbers.
 func (c *Case) Hidden() []*slip.Slip {
+	if c.OnlyZero() {
+		return nil
+	}
 	low, high := c.Range()
 	var all []*slip.Slip
 	seen := map[*slip.Slip]bool{}

@@ -34,7 +34,11 @@ const howToType = "Give each answer with three significant figures or more, and 
 
 // entries are the answers to fill in: the forces, then member by member what is asked along it.
 func (i *item) entries() []*element {
-	all := []*element{el("h3", "Answers"), el("p", howToType)}
+	how := howToType
+	if i.Problem.Units.Letters() {
+		how += " A fraction is typed as a decimal: 0.375 for 3/8."
+	}
+	all := []*element{el("h3", "Answers"), el("p", how)}
 	for n, a := range i.answers {
 		switch {
 		case n > 0 && i.answers[n-1].member == a.member:

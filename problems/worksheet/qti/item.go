@@ -2,34 +2,62 @@ package qti
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
+	"unpin/problems"
 	"unpin/problems/worksheet"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
 	"unpin/statics/wording"
 )
 
-// An item is one problem as a question.
+// A Question is a problem with what is asked of it. The problem must be determinate.
+type Question struct {
+	problems.Solved
+	Items  []problems.Item // at least one
+	Points exact.Num       // for all answers right, the same for each; 0 is one for each
+	Number int             // of the problem on the paper, from 1; 0 where it is the only one
+	Code   string          // of the copy; may be empty
+}
+
+// An Item is a question as it stands in a package.
+type Item struct {
+	// Remark is for whoever sets the question: which mistakes lead to a value that passes for right. It may be empty.
+	Remark       string
+	id           string
+	data, figure []byte
+}
+
+// NewItem works a question out.
+func NewItem(q Question, v Version) (*Item, error) {
+	i, err := newItem(q, v)
+	if err != nil {
+		return nil, err
+	}
+	svg, err := worksheet.SVG(q.Problem, q.Solution, "given")
+	return &Item{Remark: i.remark(), id: i.id, data: v.document(i.element()), figure: svg}, err
+}
+
+// document and picture are the names of an item's files in the package.
+func (i *Item) document() string { return "items/" + i.id + ".xml" }
+func (i *Item) picture() string  { return "items/" + i.id + ".svg" }
+
+// An item is one question in the making.
 type item struct {
 	Question
 	id      string
 	version Version
 	say     wording.Speaker
-	figure  []byte
 	answers []answer
 }
 
-// newItem works out what an item holds.
-func newItem(id string, q Question, v Version) (*item, error) {
+// newItem works out the answers of a question.
+func newItem(q Question, v Version) (*item, error) {
 	if q.Values == nil || len(q.Items) == 0 {
 		return nil, fmt.Errorf("%s asks for nothing that can be answered", q.Problem.Name)
 	}
-	svg, err := worksheet.SVG(q.Problem, q.Solution, "given")
-	if err != nil {
-		return nil, err
-	}
-	i := &item{Question: q, id: id, version: v, say: wording.New(q.Assembly, q.Problem.Style(false)), figure: svg}
+	i := &item{Question: q, id: q.id(), version: v, say: wording.New(q.Assembly, q.Problem.Style(false))}
 	used := map[string]bool{}
 	for _, one := range q.Items {
 		a := newAnswer(q, one, i.say)
@@ -37,6 +65,17 @@ func newItem(id string, q Question, v Version) (*item, error) {
 		i.answers = append(i.answers, a)
 	}
 	return i, nil
+}
+
+// id is the identifier of a question: no other of its paper has it. A code tells the place on the paper too.
+func (q Question) id() string {
+	switch {
+	case q.Code != "":
+		return identifier(q.Problem.Name + "-" + q.Code)
+	case q.Number > 0:
+		return identifier(q.Problem.Name + "-" + strconv.Itoa(q.Number))
+	}
+	return identifier(q.Problem.Name)
 }
 
 // element is the item as an element.

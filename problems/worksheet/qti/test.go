@@ -32,32 +32,32 @@ func (v Version) namespaces(k kind) []attribute {
 }
 
 // test is the paper: a section for each place, and the points added up.
-func (p *pack) test(t Test, sections [][]packed) *element {
+func (v Version) test(t Test, sections [][]*Item) *element {
 	part := el("testPart", at("identifier", "part"), at("navigationMode", "nonlinear"), at("submissionMode", "individual"))
 	for n, all := range sections {
-		part.add(section("section-"+strconv.Itoa(n+1), oneLine(t.Sections[n].Title), all))
+		part.add(section("section-"+strconv.Itoa(n+1), oneLine(t.Sections[n]), all))
 	}
-	return el("assessmentTest", p.version.namespaces(asTest), at("identifier", identifier(t.ID)), at("title", oneLine(t.Title)), at("toolName", "unpin"),
+	return el("assessmentTest", v.namespaces(asTest), at("identifier", identifier(t.ID)), at("title", oneLine(t.Title)), at("toolName", "unpin"),
 		el("outcomeDeclaration", at("identifier", score), at("cardinality", "single"), at("baseType", "float"), el("defaultValue", el("value", "0"))),
 		part, el("outcomeProcessing", set(score, el("sum", el("testVariables", at("variableIdentifier", score))))))
 }
 
 // section is one place of the paper; of several questions one is drawn.
-func section(id, title string, all []packed) *element {
+func section(id, title string, all []*Item) *element {
 	s := el("assessmentSection", at("identifier", id), at("title", title), at("visible", "true"))
 	if len(all) > 1 {
 		s.add(el("selection", at("select", "1")))
 	}
 	for _, one := range all {
-		s.add(el("assessmentItemRef", at("identifier", one.id), at("href", one.item)))
+		s.add(el("assessmentItemRef", at("identifier", one.id), at("href", one.document())))
 	}
 	return s
 }
 
 // manifest lists what is in the package.
-func (p *pack) manifest(sections [][]packed) *element {
+func (v Version) manifest(sections [][]*Item) *element {
 	schema, version, suffix := "QTIv2.1 Package", "1.0.0", "xmlv2p1"
-	if p.version == V30 {
+	if v == V30 {
 		schema, version, suffix = "QTI Package", "3.0.0", "xmlv3p0"
 	}
 	test := el("resource", at("identifier", "test"), at("type", "imsqti_test_"+suffix), at("href", "test.xml"), el("file", at("href", "test.xml")))
@@ -65,10 +65,10 @@ func (p *pack) manifest(sections [][]packed) *element {
 	for _, questions := range sections {
 		for _, one := range questions {
 			test.add(el("dependency", at("identifierref", "item-"+one.id)))
-			all.add(el("resource", at("identifier", "item-"+one.id), at("type", "imsqti_item_"+suffix), at("href", one.item),
-				el("file", at("href", one.item)), el("file", at("href", one.figure))))
+			all.add(el("resource", at("identifier", "item-"+one.id), at("type", "imsqti_item_"+suffix), at("href", one.document()),
+				el("file", at("href", one.document())), el("file", at("href", one.picture()))))
 		}
 	}
-	return el("manifest", p.version.namespaces(asManifest), at("identifier", "manifest"),
+	return el("manifest", v.namespaces(asManifest), at("identifier", "manifest"),
 		el("metadata", el("schema", schema), el("schemaversion", version)), el("organizations"), all)
 }
