@@ -50,7 +50,7 @@ func newPractise() *cobra.Command {
 			}
 			in := bufio.NewReader(cmd.InOrStdin())
 			if len(args) == 0 && onTerminal(cmd) {
-				name, err := choose(in, cmd.OutOrStdout())
+				name, err := choose(in, wrapped(cmd.OutOrStdout()))
 				if err != nil || name == "" {
 					return err
 				}
@@ -77,7 +77,7 @@ func newPractise() *cobra.Command {
 			}
 			keep(cmd, lesson)
 			lesson.Clock = time.Now
-			return tutor.Plain(lesson, in, cmd.OutOrStdout())
+			return tutor.Plain(lesson, in, wrapped(cmd.OutOrStdout()))
 		},
 	}
 	levels := oneOf(&level, tutor.Values.String(), tutor.Levels())

@@ -2,6 +2,7 @@ package notation
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -52,8 +53,10 @@ func (p *parser) strange(typed string) (problem, remedy string) {
 	switch {
 	case isUnit:
 		return quoted(typed) + " is not spelled as a unit", "write " + spelling(typed)
+	case slices.Contains(p.names, "x") && strings.Trim(word, "x0123456789") == "" && word[0] == 'x':
+		return quoted(typed) + " is read as one name, and x is the distance", "write * or ^ between x and the number, as in 3*x or x^2"
 	case strings.Trim(word, "x0123456789") == "" && word[0] == 'x':
-		return "x does not stand for times", "write *"
+		return "x is not read as a times sign", "write * between the factors"
 	case isSenseWord(word) && p.typed:
 		return quoted(typed) + " stands in the wrong place", "write the sense last, after the number and its unit"
 	case isSenseWord(word):

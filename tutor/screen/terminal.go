@@ -42,6 +42,12 @@ func (t *terminal) release() {
 	t.before = nil
 }
 
+// Width is how many cells wide a terminal is that is written to; 0 where that cannot be told.
+func Width(out io.Writer) int {
+	w, _ := (&terminal{out: out}).size()
+	return w
+}
+
 // size is how many cells wide and high the terminal is; zeros where it cannot tell.
 func (t *terminal) size() (w, h int) {
 	if f, ok := t.out.(term.File); ok {
