@@ -2,6 +2,7 @@ package problems
 
 import (
 	"bytes"
+	"os"
 	"time"
 
 	"unpin/statics/exact"
@@ -66,6 +67,15 @@ func Holds(data []byte) bool {
 		return listsProblems.MatchString(src.text)
 	}
 	return tree.field("problems") != nil
+}
+
+// IsSet reports whether the file at a path can be read and is a set.
+func IsSet(path string) bool {
+	if info, err := os.Stat(path); err != nil || !info.Mode().IsRegular() {
+		return false
+	}
+	data, err := contentOf(path)
+	return err == nil && Holds(data)
 }
 
 // field is the value of a field of a table, or nil.

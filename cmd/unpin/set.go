@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"fmt"
 	"io"
-	"os"
 	"path/filepath"
 
 	"github.com/spf13/cobra"
@@ -50,21 +49,7 @@ func problemMeant(word string, in io.Reader) (m meaning, err error) {
 const mostOfFile = 2 << 20
 
 // isSet reports whether a word means a file that is a set.
-func isSet(word string) bool {
-	if fromLibrary(word) || word == "-" {
-		return false
-	}
-	file, err := os.Open(word)
-	if err != nil {
-		return false
-	}
-	defer file.Close()
-	if info, err := file.Stat(); err != nil || !info.Mode().IsRegular() {
-		return false
-	}
-	data, err := io.ReadAll(io.LimitReader(file, mostOfFile))
-	return err == nil && problems.Holds(data)
-}
+func isSet(word string) bool { return word != "-" && !fromLibrary(word) && problems.IsSet(word) }
 
 // name is what the meaning is called in what is said of it.
 func (m meaning) name() string {

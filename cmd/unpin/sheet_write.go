@@ -8,6 +8,7 @@ import (
 	"iter"
 	"os"
 	"path/filepath"
+	"strings"
 	"sync"
 
 	"unpin/problems/variant"
@@ -36,6 +37,9 @@ var paperWriters = map[string]func(w io.Writer, papers iter.Seq[worksheet.Paper]
 func (s *sheeting) write() error {
 	if s.folder {
 		return s.intoFolder()
+	}
+	if n := len(s.handouts) * len(s.tasks); s.format == "pdf" && !s.table && n > mostOfOneFile {
+		return usageFault(s.cmd, "one PDF cannot hold %d papers of %d problems: -o FOLDER parts them into several", len(s.handouts), len(s.tasks))
 	}
 	shown := orSilent(progress(s.cmd, "sheets written", len(s.handouts)))
 	return deliverPieces(s.output, s.cmd.OutOrStdout(), func(to io.Writer) error {
@@ -150,16 +154,23 @@ func (s *sheeting) papersPart(name string, key bool) part {
 		return part{name, func(shown func(int)) error { return s.eachInto(filepath.Join(s.output, name), key, shown) }}
 	}
 	printed, texts := s.printed()
-	return part{name + sheetEnding(s.format), func(shown func(int)) error {
-		err := deliverPieces(filepath.Join(s.output, name+sheetEnding(s.format)), nil, func(to io.Writer) error {
-			return s.document(to, s.format, key, printed, shown)
-		})
-		if len(texts) == 0 {
-			return err
+	volumes := s.volumes(printed)
+	names := volumeNames(name, sheetEnding(s.format), len(volumes))
+	if len(texts) > 0 {
+		volumes, names = append(volumes, texts), append(names, name+".txt")
+	}
+	return part{strings.Join(names, ", "), func(shown func(int)) error {
+		var faults []error
+		for i, all := range volumes {
+			format := s.format
+			if len(texts) > 0 && i == len(volumes)-1 {
+				format = "text"
+			}
+			faults = append(faults, deliverPieces(filepath.Join(s.output, names[i]), nil, func(to io.Writer) error {
+				return s.document(to, format, key, all, shown)
+			}))
 		}
-		return errors.Join(err, deliverPieces(filepath.Join(s.output, name+".txt"), nil, func(to io.Writer) error {
-			return s.document(to, "text", key, texts, shown)
-		}))
+		return errorsOf(faults)
 	}}
 }
 

@@ -23,7 +23,7 @@ func Library() []Entry {
 }
 
 // Folder lists the problem files of a folder by name, those that cannot be used with the reason. What ends in .yaml or
-// .yml is taken for one.
+// .yml is taken for one, unless it is a set.
 func Folder(dir string) []Entry {
 	files, err := os.ReadDir(dir)
 	if err != nil {
@@ -35,9 +35,11 @@ func Folder(dir string) []Entry {
 		if !f.Type().IsRegular() || !slices.Contains([]string{".yaml", ".yml"}, strings.ToLower(filepath.Ext(name))) {
 			continue
 		}
-		e := Entry{Name: name}
-		p, err := problems.Load(filepath.Join(dir, name))
-		if err != nil {
+		e, path := Entry{Name: name}, filepath.Join(dir, name)
+		p, err := problems.Load(path)
+		if err != nil && problems.IsSet(path) {
+			continue
+		} else if err != nil {
 			e.Fault = err.Error()
 		} else {
 			e.Problem = p
