@@ -71,6 +71,11 @@ func (d *draft) barred(at Position, toward Direction) float64 {
 func (d *draft) arrow(a Arrow, sense Direction, last bool) {
 	push := d.crowd(a.At, sense.Opposite(), narrow) + d.barred(a.At, sense.Opposite())
 	pull := d.crowd(a.At, sense, narrow) + d.barred(a.At, sense) + 1
+	asked := a
+	if a.Pull { // what pulls had better be seen to
+		pull -= 2
+	}
+	a.Pull = false
 	if a.Role != LoadMark || !sense.Level() && !sense.Upright() { // other arrows stand upon a distributed load
 		push += d.covered(a.At, sense.Opposite())
 		pull += d.covered(a.At, sense)
@@ -81,7 +86,7 @@ func (d *draft) arrow(a Arrow, sense Direction, last bool) {
 		outward = sense
 	}
 	if min(push, pull) >= 10 && !last {
-		d.later = append(d.later, func() { d.arrow(a, sense, true) })
+		d.later = append(d.later, func() { d.arrow(asked, sense, true) })
 		return
 	}
 	if min(push, pull) >= 10 {

@@ -16,12 +16,19 @@ func (d *draft) loads(list []int) {
 			spreads = d.spread(spreads, i, l)
 		}
 	}
+	for i := range spreads {
+		if s := &spreads[i].Spread; !s.Pull && d.alongRope(*s, list) {
+			s.Pull = true
+		}
+	}
 	d.addSpreads(spreads)
 	for _, i := range list {
 		switch l := d.f.Loads[i]; {
 		case l.Kind == statics.SpreadLoad || l.Size.IsZero():
 		case l.Kind == statics.CoupleLoad:
 			d.coupleLoad(i, l)
+		case l.Kind == statics.RopeLoad:
+			d.rope(i, l)
 		default:
 			d.pointLoad(i, l)
 		}

@@ -149,13 +149,22 @@ func (c *keptPiece) nudge(f *statics.Frame) exact.Num {
 		at := point(f.Joints[j].At)
 		all = all.with(bounds{at, at})
 	}
+	least := seen * all.longer()
+	for _, l := range f.Loads {
+		if l.Kind == statics.RopeLoad && slices.Contains(c.ofP, l.Joint) {
+			least = max(least, clearOfWheel*l.Radius.Float())
+		}
+	}
 	long := f.Length(c.s.Member)
 	share := nudgeShare
-	for long.Mul(share).Float() < seen*all.longer() && share.Cmp(half) < 0 {
+	for long.Mul(share).Float() < least && share.Cmp(half) < 0 {
 		share = share.Add(share)
 	}
 	return share
 }
+
+// clearOfWheel is how far from the middle of a wheel a cut is drawn, in its radii.
+const clearOfWheel = 1.4
 
 var nudgeShare = exact.MustParse("0.125")
 

@@ -1,5 +1,7 @@
 package figure
 
+import "math"
+
 // A Role says what a mark means. The screen gives it a colour, paper a line weight.
 type Role uint8
 
@@ -47,6 +49,7 @@ type Scene struct {
 	Faces      []Face   // where parts were one before they were cut
 	Guides     []Stroke // fine lines: arms, lines of action, members that have moved
 	Strokes    []Stroke
+	Wheels     []Wheel
 	Symbols    []Symbol
 	Spreads    []Spread
 	Arrows     []Arrow
@@ -59,6 +62,21 @@ type Scene struct {
 
 // IsApart reports whether a scene shows bodies apart from one another.
 func (s Scene) IsApart() bool { return len(s.Parts) > 0 }
+
+// IsPin reports whether a scene shows a pin alone, without a member, perhaps with a wheel on it.
+func (s Scene) IsPin() bool { return len(s.Strokes) == 0 }
+
+// MostScale is the largest scale that a scene should be drawn to, in steps a unit of length, where a wheel is to fill no more than
+// so many: that of a pin with a wheel, which would else fill the figure.
+func (s Scene) MostScale(steps float64) float64 {
+	most := math.Inf(1)
+	for _, w := range s.Wheels {
+		if s.IsPin() && w.Radius > 0 {
+			most = min(most, steps/w.Radius)
+		}
+	}
+	return most
+}
 
 // CountArrows is the number of arrows, in parts as well.
 func (s Scene) CountArrows() int {

@@ -20,6 +20,7 @@ type Drawn struct {
 	Part     int      // of a scene that shows parts apart
 	From, To Position // of a member or a support its ends, of an arrow tail and tip, of a label its corners, upper left and lower right
 	At       Position // of an arrow or a support, the place of its point
+	Hub      Position // of an arrow, where the member is on which it acts: at its point, or of a rope in the middle of the wheel
 	Owner    int      // of a label, the arrow that it belongs to by its index, or −1
 	Text     string
 }
@@ -27,7 +28,7 @@ type Drawn struct {
 // Moved is the thing moved.
 func (d Drawn) Moved(x, y float64) Drawn {
 	by := offset{x, y}
-	d.From, d.To, d.At = d.From.moved(by), d.To.moved(by), d.At.moved(by)
+	d.From, d.To, d.At, d.Hub = d.From.moved(by), d.To.moved(by), d.At.moved(by), d.Hub.moved(by)
 	return d
 }
 

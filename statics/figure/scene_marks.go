@@ -1,5 +1,7 @@
 package figure
 
+import "math"
+
 // A Symbolic is a force's name as print sets it.
 type Symbolic struct{ Letter, Index string }
 
@@ -63,6 +65,49 @@ type Arrow struct {
 	Text   string
 	Look
 	Slope Slope
+	Rope  bool     // a pull of a rope: it leaves a wheel at its point, or stands at the wheel's middle where the wheel has no radius
+	Hub   Position // of a rope, the middle of its wheel
+}
+
+// A Wheel is a pulley. Where it has a radius, arrows of its rope stand on its rim.
+type Wheel struct {
+	At     Position
+	Radius float64      // in the frame's unit of length; 0 where it is not given, and the wheel only a symbol
+	Ends   [2]Direction // in which the rope leaves
+	Out    [2]Direction // from the middle to where it leaves, one for each end; none where the wheel has no radius
+	Look
+	Rope Look
+}
+
+// Rim is a point on the rim of a wheel.
+func (w Wheel) Rim(out Direction) Position {
+	return Position{w.At.X + w.Radius*out.X, w.At.Y + w.Radius*out.Y}
+}
+
+// Lap are directions from the middle of a wheel along the arc on which its rope lies, so many steps from end to end.
+func (w Wheel) Lap(steps int) []Direction {
+	first := math.Atan2(w.Out[0].Y, w.Out[0].X)
+	turn := math.Remainder(math.Atan2(w.Out[1].Y, w.Out[1].X)-first, 2*math.Pi)
+	if math.Abs(turn) > math.Pi-1e-6 && turned(first+turn/2).Dot(w.Ends[0]) > 0 { // both ends run the same way
+		turn = -turn
+	}
+	var lap []Direction
+	for i := range steps + 1 {
+		lap = append(lap, turned(first+turn*float64(i)/float64(steps)))
+	}
+	return lap
+}
+
+// turned is the direction at an angle from the x axis.
+func turned(angle float64) Direction { return Direction{math.Cos(angle), math.Sin(angle)} }
+
+// Circle are directions all round, so many of them.
+func Circle(n int) []Direction {
+	var all []Direction
+	for i := range n {
+		all = append(all, turned(2*math.Pi*float64(i)/float64(n)))
+	}
+	return all
 }
 
 // A Spread is a load along a straight line: the member itself, or the projection on which its intensity is counted.

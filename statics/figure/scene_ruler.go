@@ -52,14 +52,24 @@ func Stations(s *Scene) (xs, ys []Station) {
 		add(k.To, 4, 2)
 	}
 	for _, k := range s.Guides {
-		add(k.From, 0, 0)
-		add(k.To, 0, 0)
+		for _, end := range []Position{k.From, k.To} {
+			if !s.onRim(end) { // between the middle and the rim it would let them come together
+				add(end, 0, 0)
+			}
+		}
 	}
 	for _, k := range s.Symbols {
 		add(k.At, 2, 1)
 	}
 	for _, k := range s.Arrows {
-		add(k.At, 2, 1)
+		if !k.Rope { // else its wheel sees to it
+			add(k.At, 2, 1)
+		}
+	}
+	for _, k := range s.Wheels {
+		for _, out := range []Direction{{1, 0}, {0, 1}, {-1, 0}, {0, -1}} {
+			add(k.Rim(out), 2, 1)
+		}
 	}
 	for _, k := range s.Spreads {
 		add(k.From, 1, 1)
@@ -69,6 +79,11 @@ func Stations(s *Scene) (xs, ys []Station) {
 		add(n.At, 1, 1)
 	}
 	return distinct(xs), distinct(ys)
+}
+
+// onRim reports whether a rope leaves its wheel at a point.
+func (s *Scene) onRim(at Position) bool {
+	return slices.ContainsFunc(s.Arrows, func(a Arrow) bool { return a.Rope && a.At == at })
 }
 
 // NewRuler sets the stations out at a scale, no two nearer than the lesser of their gaps and most.

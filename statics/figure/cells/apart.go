@@ -105,7 +105,7 @@ func longestSpan(s *figure.Scene) float64 {
 func leastScale(s *figure.Scene) float64 {
 	least := 0.0
 	for i := range s.Parts {
-		if span := spanOf(&s.Parts[i]); span > 0 {
+		if span := spanOf(&s.Parts[i]); span > 0 && !s.Parts[i].IsPin() {
 			least = max(least, shortestBar/span)
 		}
 	}

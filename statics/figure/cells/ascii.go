@@ -34,7 +34,7 @@ var asciiTwin = map[rune]rune{
 	'∨': 'v', '∧': '^', '▽': 'v', '△': '^', '▷': '>', '◁': '<',
 	'↗': '/', '↖': '\\', '↘': '\\', '↙': '/',
 	turnLeft: '&', turnRight: '&', hatchGlyph: '/', dashLevel: '.', dashUpright: ':',
-	slotTop: '^', slotFoot: 'v',
+	slotTop: '^', slotFoot: 'v', '╭': '.', '╮': '.', '╰': '\'', '╯': '\'',
 	'·': '.', '−': '-', '°': 'd', '×': 'x', '…': '.', '√': 'V',
 }
 

@@ -159,9 +159,9 @@ func (r *renderer) fit(d detail, key int) (*painter, bool) {
 		if h < 1 || w-1 < marginX || h-1 < marginY {
 			return nil, false
 		}
-		scale := largest(figure.Span(r.xs), figure.Span(r.ys), w-1-marginX, h-1-marginY)
+		scale := min(largest(figure.Span(r.xs), figure.Span(r.ys), w-1-marginX, h-1-marginY), r.scene.MostScale(pinWheel))
 		x, y := snap(r.xs, scale, d.apart), snap(r.ys, scale/2, d.apart/2)
-		if figure.Span(r.xs) > 0 && figure.Span(r.ys) > 0 && max(x.Length(), 2*y.Length()) < leastFrame {
+		if !r.scene.IsPin() && figure.Span(r.xs) > 0 && figure.Span(r.ys) > 0 && max(x.Length(), 2*y.Length()) < leastFrame {
 			return nil, false
 		}
 		p := r.painter(d, x, y)

@@ -46,6 +46,9 @@ func (p *painter) paint() {
 	for _, k := range p.scene.Guides {
 		p.guide(k)
 	}
+	for _, w := range p.scene.Wheels {
+		p.wheel(w)
+	}
 	for _, s := range p.scene.Symbols {
 		p.symbol(s)
 	}

@@ -32,6 +32,7 @@ func Pieces() []Piece {
 	list = append(list, forcePieces()...)
 	list = append(list, loadPieces()...)
 	list = append(list, measuredPieces()...)
+	list = append(list, pulleyPieces()...)
 	for i := range list {
 		if s := &list[i].Scene; len(s.Strokes) == 0 || s.Strokes[0].To.X == 3 {
 			s.Strokes = append([]figure.Stroke{beam}, s.Strokes...)
@@ -127,6 +128,29 @@ func loadPieces() []Piece {
 		piece("load that changes sense", turned),
 		piece("load along the member", load(right, 1, 1)),
 		piece("inclined distributed load", load(sloped, 1, 1)),
+	}
+}
+
+// pulleyPieces are ropes over pulleys at the end of the beam.
+func pulleyPieces() []Piece {
+	left := right.Opposite()
+	pulley := func(radius float64, ends, out [2]figure.Direction) figure.Scene {
+		rope := figure.Look{Role: figure.LoadMark}
+		w := figure.Wheel{At: beam.To, Radius: radius, Ends: ends, Out: out, Look: figure.Look{Role: figure.PinMark}, Rope: rope}
+		s := figure.Scene{Wheels: []figure.Wheel{w}}
+		for i, end := range ends {
+			s.Arrows = append(s.Arrows, figure.Arrow{At: w.Rim(out[i]), Toward: end, Pull: true, Text: "12 kN", Look: rope, Rope: radius > 0, Hub: beam.To})
+		}
+		return s
+	}
+	over := [2]figure.Direction{down, left}
+	up := figure.Direction{Y: 1}
+	return []Piece{
+		{"small pulley", pulley(0.3, over, [2]figure.Direction{right, up})},
+		{"large pulley", pulley(0.9, over, [2]figure.Direction{right, up})},
+		{"pulley without a radius", pulley(0, over, [2]figure.Direction{})},
+		{"rope that runs back", pulley(0.6, [2]figure.Direction{up, up}, [2]figure.Direction{left, right})},
+		{"inclined rope", pulley(0.5, [2]figure.Direction{sloped, left}, [2]figure.Direction{{X: 0.8, Y: 0.6}, up})},
 	}
 }
 

@@ -126,7 +126,7 @@ func randomJoint(t *rapid.T, f *statics.Frame, j int) {
 func randomLoad(t *rapid.T, f *statics.Frame) statics.Load {
 	m := rapid.IntRange(0, len(f.Members)-1).Draw(t, "member")
 	l := statics.Load{
-		Kind: statics.LoadKind(rapid.IntRange(0, 2).Draw(t, "kind")), Size: whole(t, -20, 20), Along: direction(t),
+		Kind: statics.LoadKind(rapid.IntRange(0, 3).Draw(t, "kind")), Size: whole(t, -20, 20), Along: direction(t),
 		Joint: statics.None, Member: m,
 	}
 	half := exact.MustParse("0.5")
@@ -140,7 +140,13 @@ func randomLoad(t *rapid.T, f *statics.Frame) statics.Load {
 		l.Per = statics.Per(rapid.IntRange(0, 2).Draw(t, "per"))
 		return l
 	}
-	if rapid.Bool().Draw(t, "at a joint") {
+	if l.Kind == statics.RopeLoad {
+		l.Size, l.Second, l.Radius = l.Size.Abs(), direction(t), exact.MustParse(rapid.SampledFrom([]string{"0", "0.1", "0.25", "0.4"}).Draw(t, "radius"))
+		if l.Along.Cross(l.Second).IsZero() {
+			l.Second = l.Along // not the opposite
+		}
+	}
+	if l.Kind == statics.RopeLoad || rapid.Bool().Draw(t, "at a joint") {
 		l.Joint = f.Members[m].To
 		if rapid.Bool().Draw(t, "the pin itself") {
 			l.Member = statics.None

@@ -27,13 +27,13 @@ var (
 )
 
 // Violations are what is false in a figure: bodies drawn apart that meet, an arrow that runs over another or whose line to
-// its point crosses another part or another member, an arrow off its line, a label nearer to another arrow than to its own, a support's
+// its point crosses another part or another member, an arrow off its line, a rope that is not tangent to its wheel or does not pull away from it, a label nearer to another arrow than to its own, a support's
 // symbol over a member that is not held there.
 func (m Medium) Violations(drawn []figure.Drawn) []string {
 	var list []string
 	things := make([]figure.Drawn, len(drawn))
 	for i, d := range drawn {
-		for _, p := range []*figure.Position{&d.From, &d.To, &d.At} {
+		for _, p := range []*figure.Position{&d.From, &d.To, &d.At, &d.Hub} {
 			p.Y *= m.Tall
 		}
 		things[i] = d
@@ -80,6 +80,24 @@ func (m Medium) alone(a figure.Drawn) string {
 	if off := offLine(a.At, a.From, a.To); off > m.Reach {
 		return fmt.Sprintf("%s is %.1f off its line", a.Text, off)
 	}
+	return m.rope(a)
+}
+
+// rope is what is false in a pull of a rope: it must lie on that side of the middle of its wheel on which it leaves the rim, about
+// as far off as that, for circles are set to whole steps too, and lead away from there.
+func (m Medium) rope(a figure.Drawn) string {
+	radius := dist(a.At, a.Hub)
+	if a.Kind != figure.DrawnArrow || radius == 0 {
+		return ""
+	}
+	way := a.From.To(a.To)
+	off := func(p figure.Position) float64 { return (p.X-a.Hub.X)*way.Y - (p.Y-a.Hub.Y)*way.X }
+	switch there, here := off(a.At), off(a.From); {
+	case there*here <= 0, math.Abs(here) < radius/2, math.Abs(here) > radius+m.Reach/2:
+		return fmt.Sprintf("the rope of %s is not tangent to its wheel", a.Text)
+	case dist(a.From, a.At) > dist(a.To, a.At):
+		return fmt.Sprintf("the rope of %s pushes", a.Text)
+	}
 	return ""
 }
 
@@ -93,7 +111,7 @@ func (m Medium) pair(things []figure.Drawn, a, b figure.Drawn, first bool) strin
 		return fmt.Sprintf("the arrows %s and %s meet", a.Text, b.Text)
 	case a.Kind == figure.DrawnArrow && b.Kind != figure.DrawnLabel && apart && between(toPoint(a), b) < m.Apart:
 		return fmt.Sprintf("the line of %s to its joint crosses another part", a.Text)
-	case a.Kind == figure.DrawnArrow && b.Kind == figure.DrawnMember && !apart && !m.through(b, a.At) && between(toPoint(a), b) == 0:
+	case a.Kind == figure.DrawnArrow && b.Kind == figure.DrawnMember && !apart && !m.through(b, a.Hub) && between(toPoint(a), b) == 0:
 		return "the line of " + a.Text + pastMember
 	case a.Kind == figure.DrawnLabel && b.Kind == figure.DrawnArrow && a.Owner >= 0 && things[a.Owner] != b:
 		if own, other := fromBox(a, things[a.Owner]), fromBox(a, b); own > other+m.OffLabel {

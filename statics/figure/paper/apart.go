@@ -43,7 +43,7 @@ func longerSide(s *figure.Scene) float64 {
 func leastScale(s *figure.Scene) float64 {
 	least := 0.0
 	for i := range s.Parts {
-		if side := longerSide(&s.Parts[i]); side > 0 {
+		if side := longerSide(&s.Parts[i]); side > 0 && !s.Parts[i].IsPin() {
 			least = max(least, shortestBar/side)
 		}
 	}

@@ -34,7 +34,12 @@ func (p *layout) arrow(a figure.Arrow) {
 		taken = near.by(ray, -clearance)
 	}
 	p.take(bar(taken, far.by(ray, arrowStep), arrowRoom))
-	n := p.note(figure.Drawn{Kind: figure.DrawnArrow, From: tail.position(), To: tip.position(), At: p.place(a.At).position(), Text: a.Text})
+	hub := p.place(a.At)
+	if a.Rope {
+		hub = p.place(a.Hub)
+		p.line(forceLayer, a.Look, forceWeight, at, near)
+	}
+	n := p.note(figure.Drawn{Kind: figure.DrawnArrow, From: tail.position(), To: tip.position(), At: p.place(a.At).position(), Hub: hub.position(), Text: a.Text})
 	w := want{arrow: n + 1, text: typeset(p.scene, a.Text, a.Look), near: rectOf(near.between(far, 0.6), far).grown(2), at: far, look: a.Look, rank: figure.RankValue}
 	w.side = figure.SideToward(ray)
 	if ray.Upright() {

@@ -55,7 +55,7 @@ func fit(s *figure.Scene, width, height float64) *layout {
 	marginX, marginY := 60.0, 60.0
 	var p *layout
 	for try := 1; ; try++ {
-		scale := fillScale(figure.Span(xs), figure.Span(ys), width-marginX, height-marginY)
+		scale := min(fillScale(figure.Span(xs), figure.Span(ys), width-marginX, height-marginY), s.MostScale(pinWheel))
 		if p != nil && p.drawnTo == scale { // it would be the same again
 			return p
 		}
@@ -197,6 +197,9 @@ func (p *layout) paint() {
 	}
 	for _, k := range p.scene.Guides {
 		p.guide(k)
+	}
+	for _, k := range p.scene.Wheels {
+		p.wheel(k)
 	}
 	for _, k := range p.scene.Symbols {
 		p.symbol(k)
