@@ -24,7 +24,7 @@ func sizes(l statics.Load, k exact.Num) statics.Load {
 func uniform(l statics.Load) bool { return l.Kind == statics.SpreadLoad && l.First.Equal(l.Last) }
 
 var misreadings = []misreading{
-	{[]string{"load-left-off", "pin-load-on-neither", "couple-left-out"}, func(_ *statics.Frame, l statics.Load) (statics.Load, bool) {
+	{[]string{"load-left-off", "pin-load-on-neither", "couple-left-out", "rope-counted-once"}, func(_ *statics.Frame, l statics.Load) (statics.Load, bool) {
 		return sizes(l, exact.Num{}), true
 	}},
 	{[]string{"turn-of-term", "sense-of-term", "turn-of-couple"}, func(_ *statics.Frame, l statics.Load) (statics.Load, bool) {
@@ -36,13 +36,16 @@ var misreadings = []misreading{
 	{[]string{"halved-twice"}, func(_ *statics.Frame, l statics.Load) (statics.Load, bool) {
 		return sizes(l, exact.MustParse("1/2")), uniform(l)
 	}},
+	{[]string{"tension-halved"}, func(_ *statics.Frame, l statics.Load) (statics.Load, bool) {
+		return sizes(l, exact.MustParse("1/2")), l.Kind == statics.RopeLoad
+	}},
 	{[]string{"wrong-third"}, func(_ *statics.Frame, l statics.Load) (statics.Load, bool) {
 		triangle := l.Kind == statics.SpreadLoad && l.First.IsZero() != l.Last.IsZero()
 		l.First, l.Last = l.Last, l.First
 		return l, triangle
 	}},
 	{[]string{"sine-for-cosine"}, func(_ *statics.Frame, l statics.Load) (statics.Load, bool) {
-		aslant := !l.Along.X.IsZero() && !l.Along.Y.IsZero()
+		aslant := l.Kind != statics.RopeLoad && !l.Along.X.IsZero() && !l.Along.Y.IsZero()
 		swap := statics.Vector{X: l.Along.Y.Abs(), Y: l.Along.X.Abs()}
 		if l.Along.X.Sign() < 0 {
 			swap.X = swap.X.Neg()

@@ -111,7 +111,7 @@ func loadLeftOff(s *setting) []change {
 	loads := s.forcesOfLoads(func(t statics.Term) bool {
 		return !s.atPin(t) && !(s.onMember(t) && s.cut.Quantity == statics.ShearForce) // which is a slip of its own
 	})
-	all := loads.grouped(s.byGiver).leftOut()
+	all := loads.grouped(s.byGiver).otherThanOnePull().leftOut()
 	for _, entry := range loads.grouped(s.byEntry) {
 		if len(entry.grouped(s.byGiver)) > 1 { // one load over several members of this body
 			all = append(all, groups{entry}.leftOut()...)
@@ -121,7 +121,7 @@ func loadLeftOff(s *setting) []change {
 }
 
 func pinLoadOnNeither(s *setting) []change {
-	return s.forcesOfLoads(s.atPin).grouped(s.byGiver).leftOut()
+	return s.forcesOfLoads(s.atPin).grouped(s.byGiver).otherThanOnePull().leftOut()
 }
 
 // reactionLeftOff leaves out a known reaction force, but for the components of a pinned support.

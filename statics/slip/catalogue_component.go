@@ -47,12 +47,19 @@ func sineForCosine(s *setting) []change {
 		if len(g.at) > 1 {
 			all = append(all, g.each(only(swap))...)
 		}
+		if s.isPull(g.first()) { // or of one pull
+			for _, pull := range g.grouped(byAction) {
+				all = append(all, pull.altered(swap)...)
+			}
+		}
 	}
 	for _, g := range s.where(s.wholeAslant).grouped(s.byGiver) {
-		x := s.action(g.first())
-		all = append(all, s.loadRedirected(x.Load, swapped(x.Along))...)
+		x, rope := s.action(g.first()), s.isPull(g.first())
+		if !rope { // of which each pull has its own direction
+			all = append(all, s.loadRedirected(x.Load, swapped(x.Along))...)
+		}
 		for _, shape := range g.grouped(byAction) {
-			if len(shape.at) < len(g.at) {
+			if rope || len(shape.at) < len(g.at) {
 				all = append(all, shape.redirected(s.action(shape.first()).Size, swapped(x.Along)))
 			}
 		}

@@ -61,7 +61,7 @@ func (s *setting) turns() []change {
 	var all []change
 	for _, g := range forces.grouped(s.byGiver) {
 		all = append(all, g.together(turned)...)
-		if shapes := g.grouped(byAction); (s.cut != nil || s.question.Written) && len(shapes) > 1 {
+		if shapes := g.grouped(byAction); (s.cut != nil || s.question.Written || s.isPull(g.first())) && len(shapes) > 1 {
 			for _, shape := range shapes {
 				all = append(all, shape.together(turned)...)
 			}
@@ -270,7 +270,7 @@ func momentThroughCentre(s *setting) []change {
 func takenAsThroughCentre(s *setting) []change {
 	return s.withArms().filter(func(t statics.Term) bool {
 		from := s.sum.About.To(t.At)
-		return !slanting(from) && t.What == statics.WholeForce && (!isLoad(t) || s.load(t).Joint != statics.None)
+		return !slanting(from) && t.What == statics.WholeForce && (!isLoad(t) || s.load(t).Joint != statics.None) && !s.isPull(t)
 	}).grouped(s.byGiver).leftOut()
 }
 

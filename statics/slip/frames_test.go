@@ -174,6 +174,8 @@ func (r *frameReader) load(kind string, entry int) {
 		l.Kind, l.Size, l.Along = statics.PointLoad, r.number(), r.direction()
 	case "couple":
 		l.Kind, l.Size = statics.CoupleLoad, r.number()
+	case "rope":
+		l.Kind, l.Size, l.Along, l.Second, l.Radius = statics.RopeLoad, r.number(), r.direction(), r.direction(), r.number()
 	case "spread":
 		l.Kind, l.First, l.Last, l.Along = statics.SpreadLoad, r.number(), r.number(), r.direction()
 	default:

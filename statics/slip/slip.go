@@ -121,7 +121,7 @@ func ByID(id string) *Slip {
 func gather() []*Slip {
 	var all []*Slip
 	for _, group := range [][]Slip{
-		bodySlips, connectionSlips, pinSlips, momentSlips, componentSlips, spreadSlips, solvingSlips, algebraSlips, internalSlips,
+		bodySlips, connectionSlips, ropeSlips, pinSlips, momentSlips, componentSlips, spreadSlips, solvingSlips, algebraSlips, internalSlips,
 	} {
 		for i := range group {
 			all = append(all, &group[i])
