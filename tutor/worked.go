@@ -41,6 +41,9 @@ func (t teller) stepLines(i int) []string {
 		if absent := wording.New(a, st).Absent(s); absent != "" && !(t.exam && t.open) {
 			lines = append(lines, absent)
 		}
+		if pulleys := wording.New(a, st).KeptPulleys(s.Body); s.Moment && pulleys != "" && !t.exam && t.firstOn(i, s.Body) {
+			lines = append(lines, pulleys)
+		}
 		symbols, numbers := wording.New(a, st).Symbols(s), wording.New(a, st).Numbers(s, before)
 		if t.about.levels.of(i) <= Values || step.Relation || step.Check {
 			lines = append(lines, symbols)
@@ -55,6 +58,13 @@ func (t teller) stepLines(i int) []string {
 		}
 	}
 	return lines
+}
+
+// firstOn reports whether no step before has moments of a free body.
+func (t teller) firstOn(i int, body statics.FreeBody) bool {
+	return !slices.ContainsFunc(t.about.solution.Plan[:i], func(step statics.Step) bool {
+		return slices.ContainsFunc(step.Sums, func(s statics.Sum) bool { return s.Moment && slices.Equal(s.Body, body) })
+	})
 }
 
 // knownLines tell the forces that are known by a question and that it rests on.

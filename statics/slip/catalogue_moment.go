@@ -98,7 +98,14 @@ func armFromElsewhere(s *setting) []change {
 }
 
 func armToElsewhere(s *setting) []change {
-	return s.arms(func(t statics.Term) []exact.Num { return s.distances(s.sum.About, t.Toward) })
+	return s.arms(func(t statics.Term) []exact.Num {
+		list := s.distances(s.sum.About, t.Toward)
+		if s.isPull(t) { // to its own joint is a slip of its own
+			own := movedTo(t, s.sum.About, s.hub(t)).Arm
+			list = slices.DeleteFunc(list, own.Equal)
+		}
+		return list
+	})
 }
 
 func acrossForUp(s *setting) []change {

@@ -51,7 +51,12 @@ func radiusInOneArm(s *setting) []change {
 			hub := s.hub(pull.first())
 			across := hub.Plus(pull.first().At.To(hub))
 			for _, p := range []statics.Point{hub, across} {
-				all = append(all, pull.altered(func(t statics.Term) statics.Term { return movedTo(t, s.sum.About, p) })...)
+				all = append(all, pull.altered(func(t statics.Term) statics.Term {
+					if moved := movedTo(t, s.sum.About, p); moved.Sign*t.Sign >= 0 {
+						return moved
+					}
+					return t // on the other side of the centre it would turn the other way, which is another slip
+				})...)
 			}
 		}
 	}
