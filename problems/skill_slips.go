@@ -5,7 +5,7 @@ import "slices"
 // slipSkills are the skills and, of the catalogue of package slip, the mistakes that show that a skill is wanting. A mistake stands
 // with the one skill that it says most about: judgement of those who teach, no source.
 var slipSkills = map[string][]string{
-	"pick-body":             {"inner-pin-force", "neighbours-load", "load-left-off", "bodies-mixed", "load-beyond-cut"},
+	"pick-body":             {"inner-pin-force", "neighbours-load", "load-left-off", "bodies-mixed", "load-beyond-cut", "rope-counted-once", "tension-halved"},
 	"pin-support":           {"reaction-left-off", "pin-support-one-way"},
 	"roller-support":        {"roller-not-square"},
 	"fixed-support":         {"end-couple-left-off", "zero-at-fixed-end"},
@@ -13,7 +13,7 @@ var slipSkills = map[string][]string{
 	"load-at-pin":           {"pin-load-on-both", "pin-load-on-neither", "shared-by-halves"},
 	"two-force-member":      {"loaded-as-two-force", "along-bent-member", "member-missed-at-pin"},
 	"moment-centre":         {"arm-from-elsewhere", "arm-to-elsewhere", "moment-through-centre", "taken-as-through-centre", "centre-changed"},
-	"axis-force-moment":     {"turn-of-term", "arm-forgotten", "across-for-up", "placed-from-other-end", "distance-in-force-sum"},
+	"axis-force-moment":     {"radius-in-one-arm", "turn-of-term", "arm-forgotten", "across-for-up", "placed-from-other-end", "distance-in-force-sum"},
 	"inclined-force-moment": {"slant-as-arm", "slope-as-run", "square-force-counted"},
 	"couple-in-sum":         {"turn-of-couple", "couple-times-distance", "couple-left-out", "couple-in-force-sum", "couple-counted-twice"},
 	"uniform-resultant":     {"intensity-as-force", "halved-twice", "spread-counted-twice", "run-for-slope", "square-for-upright", "whole-member-loaded"},

@@ -34,6 +34,18 @@ func (c *cutter) rope(i int, l *Load) {
 	}
 }
 
+// PullOf tells which pull of a rope an action is, 0 that along the load's Along and 1 the other, or None if it is of no rope.
+func (a *Assembly) PullOf(action int) int {
+	load := a.Actions[action].Load
+	switch {
+	case a.Frame.Loads[load].Kind != RopeLoad:
+		return None
+	case action > 0 && a.Actions[action-1].Load == load:
+		return 1
+	}
+	return 0
+}
+
 // placeOf is where a load that is not spread acts; of a rope, where its wheel is.
 func (c *cutter) placeOf(l Load) Point {
 	if l.Joint != None {

@@ -46,6 +46,8 @@ func (d Figures) light(q Question, s statics.Sum, o *figure.Options) {
 		o.LitForces = []int{q.Force}
 	case s.Terms[q.Term].Force != statics.None:
 		o.LitForces = []int{s.Terms[q.Term].Force}
+	case d.assembly().PullOf(s.Terms[q.Term].Action) != statics.None:
+		o.LitPulls = figure.Pulls(nil, d.assembly(), s.Terms[q.Term].Action)
 	default:
 		o.LitLoads = []int{d.assembly().Actions[s.Terms[q.Term].Action].Load}
 	}
@@ -91,6 +93,7 @@ func fade(a *statics.Assembly, s statics.Sum, o *figure.Options) {
 			o.FadedForces = append(o.FadedForces, i)
 		}
 	}
+	o.FadedPulls = figure.IdlePulls(a, s)
 	for i := range a.Frame.Loads {
 		if !slices.Contains(loads, i) {
 			o.FadedLoads = append(o.FadedLoads, i)

@@ -21,7 +21,7 @@ func (d *draft) rope(i int, l statics.Load) {
 		if k == 0 {
 			text += d.bearer(l)
 		}
-		a := Arrow{At: w.Rim(w.Out[k]), Toward: w.Ends[k], Pull: true, Text: text, Look: look, Slope: slopeOf(pull.Along)}
+		a := Arrow{At: w.Rim(w.Out[k]), Toward: w.Ends[k], Pull: true, Text: text, Look: Look{LoadMark, d.o.pull(Pull{i, k})}, Slope: slopeOf(pull.Along)}
 		if l.Radius.IsZero() {
 			d.arrow(a, a.Toward, false)
 			continue

@@ -14,6 +14,7 @@ import (
 // marked, distributed load have their resultants, and the arms are dimensions. Known is as in FreeBody.
 func OfSum(a *statics.Assembly, s statics.Sum, known map[int]exact.Num, o Options) Scene {
 	o.FadedForces, o.FadedLoads = idleIn(a, s)
+	o.FadedPulls = IdlePulls(a, s)
 	c := newCutBody(a, s.Body, known, o)
 	c.Title = wording.Sentence(wording.Body(a, s.Body) + ", " + wording.New(a, o.Style).SumName(s))
 	c.acting()
@@ -49,6 +50,23 @@ func idleIn(a *statics.Assembly, s statics.Sum) (forces, loads []int) {
 		}
 	}
 	return forces, loads
+}
+
+// IdlePulls lists the pulls of ropes that act on the body of a sum but add nothing to it.
+func IdlePulls(a *statics.Assembly, s statics.Sum) []Pull {
+	var idle []Pull
+	for _, t := range s.Terms {
+		if t.Action != statics.None && t.Why != statics.Counts {
+			idle = Pulls(idle, a, t.Action)
+		}
+	}
+	for _, t := range s.Terms { // one component may count
+		if t.Action != statics.None && t.Why == statics.Counts {
+			counts := Pulls(nil, a, t.Action)
+			idle = slices.DeleteFunc(idle, func(p Pull) bool { return slices.Contains(counts, p) })
+		}
+	}
+	return idle
 }
 
 // An arm is how far the line of a force passes from the centre, along one axis.

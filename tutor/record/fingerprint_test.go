@@ -2,6 +2,7 @@ package record
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"unpin/problems"
@@ -21,6 +22,28 @@ func TestFingerprintsStay(t *testing.T) {
 		p, _ := problems.Library(r.name)
 		if got, want := Fingerprints(p), []string{r.now, r.second, r.first}; !slices.Equal(got, want) {
 			t.Errorf("%s: the fingerprints are %v, want %v, of\n%s", r.name, got, want, Canon(p))
+		}
+	}
+}
+
+// A rope has its other direction and its radius in the fingerprint; the lines of other loads stay as they are.
+func TestFingerprintOfRopes(t *testing.T) {
+	t.Parallel()
+	seen := map[string]string{}
+	for _, rope := range []string{
+		"to: [down, left]", "to: [down, right]", "to: [down, left], radius: 0.3", "to: [down, left], radius: 0.4", "to: [left, down], radius: 0.3",
+	} {
+		p, err := problems.Read("rope.yaml", []byte("title: Rope\nunits: kN m\njoints: {A: [0, 0], B: [4, 0]}\nmembers: [AB]\nsupports: {A: fixed}\nloads:\n"+
+			"  - {pulley: B, rope: 6, "+rope+"}\n  - {point: 6, to: up, joint: B}\n"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if other, ok := seen[Fingerprint(p)]; ok {
+			t.Errorf("%s and %s have one fingerprint", rope, other)
+		}
+		seen[Fingerprint(p)] = rope
+		if n := strings.Count(Canon(p), "second="); n != 1 {
+			t.Errorf("%d loads have a second direction in\n%s", n, Canon(p))
 		}
 	}
 }
