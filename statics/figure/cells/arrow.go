@@ -58,7 +58,7 @@ func (p *painter) outward(a figure.Arrow, at spot, ray figure.Direction) bool {
 const ownMember = 2.1
 
 // hub is where the member is on which an arrow acts: at its own point, but for a rope.
-func (p *painter) hub(a figure.Arrow, at spot) figure.Position {
+func hub(p *painter, a figure.Arrow, at spot) figure.Position {
 	if a.Rope {
 		at = p.spot(a.Hub)
 	}
@@ -67,8 +67,8 @@ func (p *painter) hub(a figure.Arrow, at spot) figure.Position {
 
 // passes reports whether an arrow that reaches from its point to a place passes a member on which it does not act.
 func (p *painter) passes(a figure.Arrow, to figure.Position) bool {
-	at, hub := p.spot(a.At).position(), p.hub(a, p.spot(a.At))
-	point, way := figure.Drawn{From: hub, To: hub}, figure.Drawn{From: at, To: to}
+	at, own := p.spot(a.At).position(), hub(p, a, p.spot(a.At))
+	point, way := figure.Drawn{From: own, To: own}, figure.Drawn{From: at, To: to}
 	return slices.ContainsFunc(p.drawn, func(d figure.Drawn) bool {
 		return d.Kind == figure.DrawnMember && d.Gap(point, 2) >= ownMember && d.Gap(way, 2) == 0
 	})
@@ -115,7 +115,7 @@ func (p *painter) straight(a figure.Arrow, at spot, ray figure.Direction) bool {
 	near := cellArea(c+start*dc, r+start*dr, c+(start+n-1)*dc, r+(start+n-1)*dr)
 	out := max(tail, tip)
 	k := p.note(figure.Drawn{
-		Kind: figure.DrawnArrow, From: positionOf(c+tail*dc, r+tail*dr), To: positionOf(c+tip*dc, r+tip*dr), At: p.spot(a.At).position(), Hub: p.hub(a, p.spot(a.At)), Text: a.Text,
+		Kind: figure.DrawnArrow, From: positionOf(c+tail*dc, r+tail*dr), To: positionOf(c+tip*dc, r+tip*dr), At: p.spot(a.At).position(), Hub: hub(p, a, p.spot(a.At)), Text: a.Text,
 	})
 	want := request{arrow: k + 1, text: a.Text, near: near, c: c + out*dc, r: r + out*dr, look: a.Look, rank: figure.RankValue}
 	want.side = figure.AtLeft | figure.AtRight
@@ -226,7 +226,7 @@ func (p *painter) slanted(a figure.Arrow, at spot, ray figure.Direction) bool {
 	if a.Pull {
 		tail = near
 	}
-	k := p.note(figure.Drawn{Kind: figure.DrawnArrow, From: tail.position(), To: tip.position(), At: at.position(), Hub: p.hub(a, at), Text: a.Text})
+	k := p.note(figure.Drawn{Kind: figure.DrawnArrow, From: tail.position(), To: tip.position(), At: at.position(), Hub: hub(p, a, at), Text: a.Text})
 	p.ask(request{arrow: k + 1, text: a.Text, near: cellArea(c0, r0, c1, r1), c: c1, r: r1, look: a.Look, rank: figure.RankValue})
 	return true
 }

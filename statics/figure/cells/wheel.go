@@ -19,32 +19,35 @@ func (p *painter) wheel(w figure.Wheel) {
 		_, box.r1 = p.cellOf(w.Rim(figure.Direction{Y: -1}))
 	}
 	if box.height() > 3 && !p.ascii {
-		p.round(w)
+		var rim []spot
+		for _, out := range figure.Circle(32) {
+			rim = append(rim, p.spot(w.Rim(out)))
+		}
+		p.round(rim, w.Look)
 		return
 	}
 	p.rounded(box, w)
 }
 
-// round draws the circle of a large wheel.
-func (p *painter) round(w figure.Wheel) {
-	all := figure.Circle(32)
-	for i, out := range all {
-		p.slope(p.spot(w.Rim(out)), p.spot(w.Rim(all[(i+1)%len(all)])), 1, false, w.Look)
+// round draws the circle of a large wheel, through spots around it.
+func (v *canvas) round(rim []spot, look figure.Look) {
+	for i, at := range rim {
+		v.slope(at, rim[(i+1)%len(rim)], 1, false, look)
 	}
 }
 
 // rounded draws a small wheel. Where the rope runs on along a side, that goes on past its corner; members stay whole.
-func (p *painter) rounded(box area, w figure.Wheel) {
+func (v *canvas) rounded(box area, w figure.Wheel) {
 	for c := box.c0 + 1; c < box.c1; c++ {
 		for _, r := range [2]int{box.r0, box.r1} {
-			p.arm(c, r, east, light, w.Look)
-			p.arm(c, r, west, light, w.Look)
+			v.arm(c, r, east, light, w.Look)
+			v.arm(c, r, west, light, w.Look)
 		}
 	}
 	for r := box.r0 + 1; r < box.r1; r++ {
 		for _, c := range [2]int{box.c0, box.c1} {
-			p.arm(c, r, north, light, w.Look)
-			p.arm(c, r, south, light, w.Look)
+			v.arm(c, r, north, light, w.Look)
+			v.arm(c, r, south, light, w.Look)
 		}
 	}
 	for _, k := range []struct {
@@ -55,17 +58,17 @@ func (p *painter) rounded(box area, w figure.Wheel) {
 		{box.c0, box.r0, east, south, '╭', figure.Direction{X: -1, Y: 1}}, {box.c1, box.r0, west, south, '╮', figure.Direction{X: 1, Y: 1}},
 		{box.c0, box.r1, east, north, '╰', figure.Direction{X: -1, Y: -1}}, {box.c1, box.r1, west, north, '╯', figure.Direction{X: 1, Y: -1}},
 	} {
-		if p.isMember(k.c, k.r) {
-			p.use(k.c, k.r)
+		if v.isMember(k.c, k.r) {
+			v.use(k.c, k.r)
 			continue
 		}
 		on := leaving(w, k.out)
 		if on < 0 {
-			p.put(k.c, k.r, k.char, w.Look)
+			v.put(k.c, k.r, k.char, w.Look)
 			continue
 		}
 		for _, side := range []int{k.level, k.upright, on} {
-			p.arm(k.c, k.r, side, light, w.Look)
+			v.arm(k.c, k.r, side, light, w.Look)
 		}
 	}
 }
