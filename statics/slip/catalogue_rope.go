@@ -15,15 +15,15 @@ var ropeSlips = []Slip{
 func (s *site) isPull(t statics.Term) bool { return isLoad(t) && s.load(t).Kind == statics.RopeLoad }
 
 // pulls lists the known terms of ropes, rope by rope.
-func (s *setting) pulls() groups { return s.known().filter(s.isPull).grouped(s.byGiver) }
+func pulls(s *setting) groups { return s.known().filter(s.isPull).grouped(s.byGiver) }
 
 // ropeCountedOnce leaves out one of the pulls of a rope. One that has a moment by the radius alone is left to
 // radius-in-one-arm.
 func ropeCountedOnce(s *setting) []change {
 	var all []change
-	for _, rope := range s.pulls() {
+	for _, rope := range pulls(s) {
 		for _, pull := range rope.grouped(byAction) {
-			if t := pull.first(); !s.sum.Moment || s.load(t).Radius.IsZero() || !movedTo(s.wholePull(t), s.sum.About, s.hub(t)).Arm.IsZero() {
+			if t := pull.first(); !s.sum.Moment || s.load(t).Radius.IsZero() || !movedTo(wholePull(&s.site, t), s.sum.About, s.hub(t)).Arm.IsZero() {
 				all = append(all, groups{pull}.leftOut()...)
 			}
 		}
@@ -35,7 +35,7 @@ func ropeCountedOnce(s *setting) []change {
 func (s *site) hub(t statics.Term) statics.Point { return s.at(s.load(t).Joint) }
 
 // wholePull is a term of a pull with the direction of the whole of it.
-func (s *site) wholePull(t statics.Term) statics.Term {
+func wholePull(s *site, t statics.Term) statics.Term {
 	t.Toward = s.action(t).Along
 	return t
 }
@@ -46,7 +46,7 @@ func radiusInOneArm(s *setting) []change {
 		return nil
 	}
 	var all []change
-	for _, rope := range s.pulls() {
+	for _, rope := range pulls(s) {
 		for _, pull := range rope.grouped(byAction) {
 			hub := s.hub(pull.first())
 			across := hub.Plus(pull.first().At.To(hub))
@@ -66,7 +66,7 @@ func radiusInOneArm(s *setting) []change {
 // tensionHalved takes half of the tension for each pull.
 func tensionHalved(s *setting) []change {
 	var all []change
-	for _, rope := range s.pulls() {
+	for _, rope := range pulls(s) {
 		all = append(all, rope.altered(func(t statics.Term) statics.Term { return sized(t, half) })...)
 	}
 	return all
