@@ -36,6 +36,7 @@ type passage struct {
 	beside  bool     // a picture stands among those of N, V and M
 	rows    int      // of dots, of a room
 	axes    bool     // a picture to draw on is of axes, and large enough by itself
+	alone   bool     // it has the width of the page
 }
 
 // passages are a document in the making.

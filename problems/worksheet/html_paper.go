@@ -52,7 +52,11 @@ func (w *web) task(p Paper, t Task, o PaperOptions) {
 	w.number++
 	w.names, w.binder = d.typesetter(), &page{units: d.unitNames()}
 	w.gallery = newGallery(d)
-	w.line(`<article id="` + articleID(w.number) + `">`)
+	large := ""
+	if p.Large {
+		large = ` class="large"`
+	}
+	w.line(`<article id="` + articleID(w.number) + `"` + large + `>`)
 	w.line(`<table role="presentation" class="frame"><thead><tr><td>`)
 	w.line(`<div class="head"><b>` + escape(p.title(o)) + "</b><span>" + escape(t.name()) + "</span><span>" + escape(p.Course) + "</span><span>" + escape(t.code()) + "</span><span>" +
 		blanked(escape(p.who(o))) + "</span></div>")
@@ -105,6 +109,10 @@ const paperStyle = `
 .head > :nth-child(even) { text-align: right; }
 .foot { font-size: 0.85rem; color: var(--faint); }
 .room { margin: 0.5rem 0; background: radial-gradient(circle at 1px 1px, #8c8c8c 0.6px, transparent 0.8px) 0 0 / 5mm 5mm; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+.large { font-size: 18pt; }
+.large figure svg { width: 100%; max-height: 140mm; }
+.large h2, .large h3, .large h4 { font-size: 1.2em; }
+.large thead th, .large figcaption, .large .foot { font-size: 0.9em; }
 .blank { display: inline-block; border-bottom: 1px solid var(--ink); }
 .box + td { padding-left: 0.6rem; }
 .box { min-width: 5rem; height: 1.7rem; border: 1px solid var(--ink); }

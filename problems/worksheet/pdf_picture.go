@@ -81,6 +81,8 @@ func (r room) sheetsOf(list []passage, size float64) map[int]paper.Sheet {
 	var sketches []int
 	for i, b := range list {
 		switch {
+		case b.kind == sketchPassage && b.alone:
+			sheets[i] = paper.Layout(b.picture, r.wide, beamAxesTall)
 		case b.kind == sketchPassage && b.axes:
 			sheets[i] = paper.Layout(b.picture, r.sketchWide(), axesTall)
 		case b.kind == sketchPassage:

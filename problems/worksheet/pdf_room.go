@@ -9,16 +9,17 @@ import (
 // Sizes of what is left free on a sheet, in points: the rows of dots of a room; around a picture to draw on, where an arrow and
 // its name need about as much, and how tall that picture is at most; and a box for an answer.
 const (
-	dotRow     = 14.17 // 5 mm
-	dotSize    = 0.7
-	sketchPad  = 40.0
-	sketchTall = 110.0
-	axesTall   = 175.0 // of the axes of one member
-	boxTall    = 19.0
-	boxWide    = 66.0
-	boxLeast   = 40.0
-	boxRow     = 23.0
-	blankRow   = 21.0 // of a table with blanks to write on
+	dotRow       = 14.17 // 5 mm
+	dotSize      = 0.7
+	sketchPad    = 40.0
+	sketchTall   = 110.0
+	axesTall     = 175.0 // of the axes of one member,
+	beamAxesTall = 300.0 // and of a beam
+	boxTall      = 19.0
+	boxWide      = 66.0
+	boxLeast     = 40.0
+	boxRow       = 23.0
+	blankRow     = 21.0 // of a table with blanks to write on
 )
 
 // Greys of what is only to be written over: it must not be lost in a copy, nor be taken for what was drawn.
@@ -55,6 +56,9 @@ func (c *composer) sketch(i int) {
 		first--
 	}
 	group, abreast := []int{i}, sketchesAbreast(c.wide())
+	if c.d.list[i].alone {
+		abreast = 1
+	}
 	if abreast == 2 && (i-first)%2 == 1 {
 		group = []int{i - 1, i}
 	} else if abreast == 2 && c.isSketch(i+1, i) {

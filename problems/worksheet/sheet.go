@@ -14,7 +14,7 @@ type Paper struct {
 	Heading
 	Tasks []Task
 	Size  PaperSize // of a PDF; none is A4
-	Large bool      // large print, of about 18 points
+	Large bool      // large print, of about 18 points, in a PDF and on a page for a browser
 }
 
 // A Heading is what stands at the head of every page. Its texts come from people; what would not be seen is shown.

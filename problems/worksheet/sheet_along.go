@@ -1,6 +1,8 @@
 package worksheet
 
 import (
+	"slices"
+
 	"unpin/statics"
 	"unpin/statics/figure"
 	"unpin/statics/notation"
@@ -30,17 +32,38 @@ func (s sheet) along() {
 		return
 	}
 	s.section("N, V and M")
-	for _, m := range members {
-		s.axes(m)
+	if beam := s.beam(members); beam != nil {
+		s.axes(beam)
+	} else {
+		for _, m := range members {
+			s.axes([]int{m})
+		}
 	}
 	s.room(alongRoom * len(members))
 }
 
-// axes are what is drawn on of one member.
-func (s sheet) axes(member int) {
+// beam is the members from left to right, if they are a beam: level, one after the other, and named that way; else nil.
+func (s sheet) beam(members []int) []int {
+	row := slices.Clone(members)
+	start := func(m int) statics.Point { return s.Frame.Joints[s.Frame.Members[m].From].At }
+	slices.SortFunc(row, func(a, b int) int { return start(a).X.Cmp(start(b).X) })
+	for i, m := range row {
+		span := s.Frame.Span(m)
+		if span.Y.Sign() != 0 || span.X.Sign() < 0 || i > 0 && s.Frame.Members[m].From != s.Frame.Members[row[i-1]].To {
+			return nil
+		}
+	}
+	if len(row) < 2 {
+		return nil
+	}
+	return row
+}
+
+// axes are what is drawn on along members that lie one after the other.
+func (s sheet) axes(members []int) {
 	var qs []figure.InternalForce
 	for q := range statics.BendingMoment + 1 {
-		if s.ask.asks(member, q) {
+		if slices.ContainsFunc(members, func(m int) bool { return s.ask.asks(m, q) }) {
 			qs = append(qs, figure.InternalForce(q))
 		}
 	}
@@ -48,8 +71,9 @@ func (s sheet) axes(member int) {
 		return
 	}
 	o := drawing{s.document}.options()
-	s.sketch(figure.OfAxes(s.Solution, member, qs, o), figure.DescribeAxes(s.Solution, member, qs, o))
-	s.list[len(s.list)-1].axes = true
+	s.sketch(figure.OfAxes(s.Solution, members, qs, o), figure.DescribeAxes(s.Solution, members, qs, o))
+	last := &s.list[len(s.list)-1]
+	last.axes, last.alone = true, len(members) > 1
 }
 
 // box stands in a cell for a box to write an answer in.

@@ -75,7 +75,7 @@ func (d *Drawing) axes(t testing.TB, member, letters string, o figure.Options) f
 		qs = append(qs, ForceOf(string(letter)))
 	}
 	m := slices.IndexFunc(s.Frame.Members, func(m statics.Member) bool { return m.Name == member })
-	return figure.OfAxes(s, m, qs, o)
+	return figure.OfAxes(s, []int{m}, qs, o)
 }
 
 // Scene is the scene that words ask for: given, whole, solved whole, body BC, solved BC, apart, N, V, M,
