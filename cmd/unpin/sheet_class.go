@@ -38,12 +38,17 @@ func (s *sheeting) makers() (err error) {
 		s.batch, err = variant.OfSet(s.set)
 		return err
 	}
+	s.batch, err = variant.OfProblems(s.problems(), s.seed)
+	return err
+}
+
+// problems are those of the tasks.
+func (s *sheeting) problems() []*problems.Problem {
 	var all []*problems.Problem
 	for _, t := range s.tasks {
 		all = append(all, t.Problem)
 	}
-	s.batch, err = variant.OfProblems(all, s.seed)
-	return err
+	return all
 }
 
 // drawn draws copies for a class.
@@ -54,8 +59,9 @@ func (s *sheeting) drawn() error {
 		if err != nil {
 			return err
 		}
-		class = variant.Class{Students: roster.Students, Groups: s.set != nil && s.set.Same == problems.Group}
+		class = classOf(s.cmd, s.set, roster)
 	}
+	warnTexts(s.cmd, s.problems())
 	all, err := handouts(s.cmd, s.batch, class)
 	if err != nil {
 		return err

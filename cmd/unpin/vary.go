@@ -167,7 +167,22 @@ func (v varying) class(cmd *cobra.Command, m meaning) (variant.Class, error) {
 	if err != nil {
 		return variant.Class{}, err
 	}
-	return variant.Class{Students: roster.Students, Groups: m.set != nil && m.set.Same == problems.Group}, nil
+	return classOf(cmd, m.set, roster), nil
+}
+
+// classOf is the class of a roster, for a set if there is one. Who has no group where groups have one copy is told.
+func classOf(cmd *cobra.Command, set *problems.Set, roster *variant.Roster) variant.Class {
+	c := variant.Class{Students: roster.Students, Groups: set != nil && set.Same == problems.Group}
+	alone := 0
+	for _, s := range c.Students {
+		if s.Group == "" {
+			alone++
+		}
+	}
+	if c.Groups && alone > 0 {
+		fmt.Fprintf(cmd.ErrOrStderr(), "warning: The set gives each group one copy, and %d of %d students are in no group: they get numbers of their own.\n", alone, len(c.Students))
+	}
+	return c
 }
 
 // readRoster reads the roster at a path, and names the columns that are passed over.
