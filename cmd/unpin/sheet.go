@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"slices"
 
 	"github.com/spf13/cobra"
 
@@ -27,7 +28,7 @@ func newSheet() *cobra.Command {
 			"--qti 3 of 3.0, of whose copies the platform draws one for each problem; with --each one package for each student.\n" +
 			"Answers are numbers with a decimal point, whatever the problem prints. What a platform cannot tell from the right\n" +
 			"answer is said on standard error. A sheet, a key or a question is for teaching: no real structure rests on it.\n" +
-			"The exit code is 1 if there are not enough good copies.",
+			"The exit code is 1 if a frame is not determinate, or there are not enough good copies.",
 		Args: someProblems,
 		RunE: func(cmd *cobra.Command, words []string) error {
 			s.cmd = cmd
@@ -92,6 +93,7 @@ func (s *sheeting) run(words []string) error {
 // read reads the set, or the problems. It returns the files that were read.
 func (s *sheeting) read(words []string) (reads []string, err error) {
 	var faults []error
+	refused := false
 	for _, word := range words {
 		m, err := meaningOf(word, s.cmd.InOrStdin())
 		if err != nil {
@@ -101,16 +103,23 @@ func (s *sheeting) read(words []string) (reads []string, err error) {
 		if m.set != nil && len(words) > 1 {
 			return nil, usageFault(s.cmd, "a sheet is of one set, or of problems: %s is a set, and %d words are given", word, len(words))
 		}
+		if m.set == nil && slices.ContainsFunc(s.tasks, func(t problems.Task) bool { return t.Name == m.problem.Name }) {
+			return nil, usageFault(s.cmd, "two problems are called %s: their codes and answers could not be told apart", m.problem.Name)
+		}
 		m.warn(s.cmd)
 		reads = append(reads, readsOf(word, m)...)
 		if err := s.take(m); err != nil {
-			faults = append(faults, err)
+			fmt.Fprintf(s.cmd.ErrOrStderr(), "unpin: %v\n", err)
+			refused = true
 		}
+	}
+	if refused && len(faults) == 0 {
+		return nil, errNo
 	}
 	return reads, errorsOf(faults)
 }
 
-// take notes the tasks of a set, or a problem as one.
+// take notes the tasks of a set, or a problem as one. The error says that its frame is not determinate.
 func (s *sheeting) take(m meaning) error {
 	if m.set != nil {
 		s.set, s.tasks, s.setLevel = m.set, m.set.Tasks, m.set.Level
@@ -119,7 +128,7 @@ func (s *sheeting) take(m meaning) error {
 	}
 	t, err := problems.Alone(m.problem)
 	if err != nil {
-		return fmt.Errorf("unpin: %w", err)
+		return err
 	}
 	if s.tasks = append(s.tasks, t); len(s.tasks) > 1 {
 		s.heading.Title = fmt.Sprintf("%d problems", len(s.tasks))

@@ -51,6 +51,9 @@ func (s *sheeting) sheetOf(h variant.Handout) (worksheet.Paper, error) {
 	p := worksheet.Paper{Heading: s.heading, Size: s.size()}
 	if s.roster != "" || s.variants != "" {
 		p.Student, p.Name = h.Student.ID, h.Student.Name
+		if h.Student.Attempt > 1 {
+			p.Student += fmt.Sprintf(", attempt %d", h.Student.Attempt)
+		}
 	}
 	switch h.Student.Print {
 	case "a4":
