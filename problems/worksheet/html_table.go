@@ -23,7 +23,11 @@ func (w *web) table(i int, t table) {
 	}
 	w.WriteString("<thead><tr>")
 	for k, head := range printedHeads(t.head) {
-		text := w.typeset(head, mathLetters)
+		quantity, unit, ok := strings.Cut(head, " in ")
+		text := w.typeset(quantity, mathLetters)
+		if ok { // in N in N the unit is upright
+			text += " in " + w.typeset(unit, "")
+		}
 		if head == "" && t.heard != nil {
 			text = `<span class="heard">` + escape(t.heard[k]) + "</span>"
 		}

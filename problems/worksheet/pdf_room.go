@@ -94,7 +94,7 @@ func (t table) hasBoxes() bool { return strings.Contains(t.align, "b") }
 func (c *composer) boxes(t table) {
 	c.inset = 0
 	t = t.withoutEmpty()
-	head, body := lineStyle{size: noteSize + 0.5, letters: mathLetters}, lineStyle{size: bodySize}
+	head, body := lineStyle{size: noteSize + 0.5}, lineStyle{size: bodySize}
 	widths := make([]float64, len(t.align))
 	set := func(cells []string, s lineStyle) [][]typeWord {
 		row := make([][]typeWord, len(cells))
@@ -108,7 +108,7 @@ func (c *composer) boxes(t table) {
 		}
 		return row
 	}
-	heads := set(printedHeads(t.head), head)
+	heads := c.heads(t, head, widths)
 	var rows [][][]typeWord
 	for _, r := range t.rows {
 		rows = append(rows, set(r, body))

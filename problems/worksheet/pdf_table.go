@@ -48,7 +48,7 @@ func (c *composer) table(t table, with bool) {
 		}
 		return row
 	}
-	heads := set(printedHeads(t.head), head, func(int) string { return mathLetters })
+	heads := c.heads(t, head, widths)
 	if t.alike != nil && t.alike.printed == nil {
 		own := widths
 		widths = make([]float64, len(own))
@@ -97,6 +97,22 @@ func (c *composer) table(t table, with bool) {
 // wholeTable is how many rows a table may have that is kept on one page. A longer one that goes on on the next page has its
 // head there again.
 const wholeTable = 12
+
+// heads are the words of the heads of columns, whose widths grow with them. In N in kN the quantity is slanted and the unit is not.
+func (c *composer) heads(t table, s lineStyle, widths []float64) [][]typeWord {
+	row := make([][]typeWord, len(t.head))
+	for i, text := range printedHeads(t.head) {
+		quantity, unit, ok := strings.Cut(text, " in ")
+		s.letters = mathLetters
+		row[i] = c.words(quantity, s)
+		if ok {
+			s.letters = ""
+			row[i] = append(row[i], c.words("in "+unit, s)...)
+		}
+		widths[i] = max(widths[i], lineWide(row[i], s.size))
+	}
+	return row
+}
 
 // folded is the table with the second half of its rows beside the first. Where the first cell of that half is empty, it is that of
 // the row above which it goes on from.

@@ -128,6 +128,10 @@ func (s sheet) work() {
 		s.room(s.blankRoom())
 	default:
 		s.section("Sums")
+		s.lead(map[Level]string{
+			ValuesLevel: "Every sum is printed. Put in what was found before, and solve it.",
+			TermsLevel:  "Write the sign of every term, the force of every load, and every arm; then solve the sum.",
+		}[s.task.Level])
 		s.printed()
 	}
 }
