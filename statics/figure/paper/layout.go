@@ -275,12 +275,29 @@ func (p *layout) remarkAt(n figure.Note) {
 	p.ask(want{text: typeset(p.scene, n.Text, n.Look), near: rectOf(at), at: at, look: n.Look, rank: figure.RankOf(n.Role)})
 }
 
+// corner is the lower left corner of the frame, without the rims of wheels that reach beyond it.
+func (p *layout) corner() Place {
+	low := Place{0, p.y.length}
+	if len(p.scene.Wheels) == 0 || p.scene.IsPin() {
+		return low
+	}
+	low = p.plain(p.scene.Strokes[0].From)
+	for _, k := range p.scene.Strokes {
+		for _, end := range []figure.Position{k.From, k.To} {
+			at := p.plain(end)
+			low = Place{min(low.X, at.X), max(low.Y, at.Y)}
+		}
+	}
+	return low
+}
+
 // finish moves all marks to the sheet's corner and stacks the layers.
 func (p *layout) finish() Sheet {
 	out := p.bounds.grown(rim)
+	corner := p.corner()
 	s := Sheet{
 		Title: p.scene.Title, Width: out.width(), Height: out.height(),
-		Origin: Place{-out.x0, p.y.length - out.y0}, Stretched: p.stretched, Fits: p.misread == 0,
+		Origin: Place{corner.X - out.x0, corner.Y - out.y0}, Stretched: p.stretched, Fits: p.misread == 0,
 	}
 	for _, d := range p.drawn {
 		s.Drawn = append(s.Drawn, d.Moved(-out.x0, -out.y0))
