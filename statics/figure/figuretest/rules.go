@@ -83,17 +83,16 @@ func (m Medium) alone(a figure.Drawn) string {
 	return m.rope(a)
 }
 
-// rope is what is false in a pull of a rope: it must lie on that side of the middle of its wheel on which it leaves the rim, about
-// as far off as that, for circles are set to whole steps too, and lead away from there.
+// rope is what is false in a pull of a rope: from where it leaves the rim it must lead on about perpendicular to the way out from the
+// middle, for circles are set to whole steps too, and with its head last.
 func (m Medium) rope(a figure.Drawn) string {
 	radius := dist(a.At, a.Hub)
 	if a.Kind != figure.DrawnArrow || radius == 0 {
 		return ""
 	}
-	way := a.From.To(a.To)
-	off := func(p figure.Position) float64 { return (p.X-a.Hub.X)*way.Y - (p.Y-a.Hub.Y)*way.X }
-	switch there, here := off(a.At), off(a.From); {
-	case there*here <= 0, math.Abs(here) < radius/2, math.Abs(here) > radius+m.Reach/2:
+	way := a.At.To(a.To)
+	switch off := math.Abs((a.At.X-a.Hub.X)*way.Y - (a.At.Y-a.Hub.Y)*way.X); {
+	case off < radius/2:
 		return fmt.Sprintf("the rope of %s is not tangent to its wheel", a.Text)
 	case dist(a.From, a.At) > dist(a.To, a.At):
 		return fmt.Sprintf("the rope of %s pushes", a.Text)
