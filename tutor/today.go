@@ -141,16 +141,38 @@ func (t *today) offered(m material) bool {
 	return slices.ContainsFunc(t.taken, func(o material) bool { return o.problem == m.problem })
 }
 
-// better reports whether a problem suits better than another: it was not worked on these days, it asks for less that is new, it is of another
-// shape than the one before, it was not worked on so lately, it is gentler.
+// better reports whether a problem suits better than another: it was not worked on these days, each of its steps does more for what is
+// wanting, it is of another shape than the one before, it was not worked on so lately, it is gentler.
 func (t *today) better(a, b material) bool {
 	return cmp.Or(
 		t.recent(a)-t.recent(b),
-		t.load(a)-t.load(b),
+		t.gain(b)*a.steps-t.gain(a)*b.steps,
 		t.alike(a)-t.alike(b),
 		t.last[a.problem.Name].Compare(t.last[b.problem.Name]),
 		a.grade-b.grade,
 	) < 0
+}
+
+// most new skills at once; each one beyond them makes a problem so much less of a gain.
+const mostNew = 4
+
+// gain is what a problem does for the skills that are wanting: most for one that does not stand yet, less for one that stands and is due, nothing
+// for one that stands; and less where too much is new at once.
+func (t *today) gain(m material) int {
+	gain, fresh := 0, 0
+	for _, skill := range m.skills {
+		switch s, met := t.standings[skill]; {
+		case t.covered(skill):
+		case !met:
+			fresh++
+			gain += 2
+		case !s.Stands():
+			gain += 2
+		case s.Due(t.now):
+			gain++
+		}
+	}
+	return max(gain-3*max(fresh-mostNew, 0), 0)
 }
 
 // unmet lists the skills of a problem that were not met, nor are by what is offered, in teaching order.
@@ -168,14 +190,6 @@ func (t *today) unmet(m material) []problems.Skill {
 func (t *today) recent(m material) int {
 	if at, done := t.last[m.problem.Name]; done && record.DaysBetween(at, t.now) <= 1 {
 		return 1
-	}
-	return 0
-}
-
-// load is how much a problem asks of a learner at once: each skill that was not met counts as a step more; what is known asks nothing.
-func (t *today) load(m material) int {
-	if n := len(t.unmet(m)); n > 0 {
-		return n + m.steps
 	}
 	return 0
 }

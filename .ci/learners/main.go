@@ -1,0 +1,204 @@
+// Command learners lets simulated learners practise for a month, ten minutes a day, on what three ways of choosing offer them: what
+// tutor.Today offers, the library in its order, and problems at random. It tells how many skills each learner truly knows at the end, how many
+// steps that took, and how often a skill that the program takes for mastered is known.
+//
+// A learner knows a skill or does not. At a step each skill of it is used: one that is known goes wrong now and then, one that is not comes
+// right now and then, and is learned at some steps, more often when it is the only one that is new. What is known is forgotten with time, the
+// more slowly the more often it was recalled after a day or more.
+//
+//	go run ./.ci/learners -learners 200 -days 30 -seed 1
+package main
+
+import (
+	"flag"
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"time"
+
+	"unpin/problems"
+	"unpin/statics"
+	"unpin/tutor"
+	"unpin/tutor/record"
+)
+
+// A learner is one of the simulated, with what it knows.
+type learner struct {
+	r        *rand.Rand
+	learns   float64 // chance to learn at a step
+	slips    float64 // to go wrong though known
+	guesses  float64 // to come right though not known
+	lasts    float64 // days after which a half of what was learned today is forgotten
+	power    bool    // forgets by a power of time and not exponentially
+	known    map[string]bool
+	last     map[string]int // day of the last use
+	recalled map[string]int // times it was recalled after a day or more
+}
+
+func newLearner(seed uint64, power bool) *learner {
+	r := rand.New(rand.NewPCG(seed, 17))
+	return &learner{r: r, learns: 0.12 + 0.25*r.Float64(), slips: 0.03 + 0.07*r.Float64(), guesses: 0.02 + 0.05*r.Float64(), lasts: 3 + 6*r.Float64(),
+		power: power, known: map[string]bool{}, last: map[string]int{}, recalled: map[string]int{}}
+}
+
+// recalls reports whether what was known is known still, a day or more after it was used.
+func (l *learner) recalls(skill string, day int) bool {
+	gap := float64(day - l.last[skill])
+	if gap <= 0 {
+		return true
+	}
+	half := l.lasts * math.Pow(2, float64(l.recalled[skill]))
+	chance := math.Pow(0.5, gap/half)
+	if l.power {
+		chance = math.Pow(1+gap/half, -1)
+	}
+	return l.r.Float64() < chance
+}
+
+// step does one step of a lesson, and tells what went wrong.
+func (l *learner) step(skills []string, day int) (missed []string) {
+	news := 0
+	for _, s := range skills {
+		if l.known[s] && !l.recalls(s, day) {
+			l.known[s], l.recalled[s] = false, max(0, l.recalled[s]-1)
+		} else if l.known[s] && day > l.last[s] {
+			l.recalled[s]++
+		}
+		if !l.known[s] {
+			news++
+		}
+	}
+	for _, s := range skills {
+		right := l.r.Float64() < l.guesses
+		if l.known[s] {
+			right = l.r.Float64() >= l.slips
+		} else if l.r.Float64() < l.learns/math.Sqrt(float64(news)) {
+			l.known[s] = true
+		}
+		if !right {
+			missed = append(missed, s)
+		}
+		l.last[s] = day
+	}
+	return missed
+}
+
+// A course is a problem as its steps ask for skills.
+type course struct {
+	problem *problems.Problem
+	steps   [][]string
+}
+
+func courses() map[string]course {
+	all := map[string]course{}
+	for _, name := range problems.Names() {
+		p, _ := problems.Library(name)
+		s, err := statics.Solve(p.Frame)
+		if err != nil {
+			panic(err)
+		}
+		both := problems.Solved{Problem: p, Solution: s}
+		c := course{problem: p}
+		for _, step := range s.Plan {
+			if len(step.Gives) > 0 {
+				c.steps = append(c.steps, append(both.StepSkills(step), "solve-with-sense"))
+			}
+		}
+		for _, d := range s.Diagrams {
+			if skills := both.MemberSkills(d); skills != nil {
+				c.steps = append(c.steps, skills)
+			}
+		}
+		all[name] = c
+	}
+	return all
+}
+
+// stepsADay is about ten minutes.
+const stepsADay = 12
+
+// A way chooses the next problem.
+type way struct {
+	name string
+	next func(records []record.Record, now time.Time, done int, r *rand.Rand) string
+}
+
+// A tally is what became of learners.
+type tally struct{ known, steps, mastered, trulyMastered, missedMastery, stuck int }
+
+func main() {
+	n, days, seed := flag.Int("learners", 200, "how many"), flag.Int("days", 30, "how long"), flag.Uint64("seed", 1, "of the learners")
+	power := flag.Bool("power", false, "they forget by a power of time")
+	flag.Parse()
+	all, names := courses(), problems.Names()
+	var library []*problems.Problem
+	for _, name := range names {
+		library = append(library, all[name].problem)
+	}
+	ways := []way{
+		{"today", func(records []record.Record, now time.Time, _ int, _ *rand.Rand) string {
+			return tutor.Today(records, now, library)[0].Problem.Name
+		}},
+		{"in order", func(_ []record.Record, _ time.Time, done int, _ *rand.Rand) string { return names[done%len(names)] }},
+		{"at random", func(_ []record.Record, _ time.Time, _ int, r *rand.Rand) string { return names[r.IntN(len(names))] }},
+	}
+	fmt.Println("| way | skills known at the end | steps | skills taken for mastered | of these known | known and not taken for mastered | stuck |")
+	fmt.Println("| --- | --: | --: | --: | --: | --: | --: |")
+	for _, w := range ways {
+		var t tally
+		for i := range *n {
+			t.add(month(newLearner(*seed*1_000_003+uint64(i), *power), w, all, *days))
+		}
+		k := float64(*n)
+		fmt.Printf("| %s | %.1f | %.0f | %.1f | %.1f %% | %.1f | %.2f |\n", w.name, float64(t.known)/k, float64(t.steps)/k, float64(t.mastered)/k,
+			100*float64(t.trulyMastered)/math.Max(1, float64(t.mastered)), float64(t.missedMastery)/k, float64(t.stuck)/k)
+	}
+}
+
+func (t *tally) add(o tally) {
+	t.known, t.steps, t.mastered = t.known+o.known, t.steps+o.steps, t.mastered+o.mastered
+	t.trulyMastered, t.missedMastery, t.stuck = t.trulyMastered+o.trulyMastered, t.missedMastery+o.missedMastery, t.stuck+o.stuck
+}
+
+// month lets one learner practise, and looks at the end at what is known, a day after the last.
+func month(l *learner, w way, all map[string]course, days int) (t tally) {
+	var records []record.Record
+	start, done := time.Date(2026, 3, 2, 17, 0, 0, 0, time.UTC), 0
+	for day := range days {
+		now := start.AddDate(0, 0, day)
+		for left := stepsADay; left > 0; done++ {
+			name := w.next(records, now, done, l.r)
+			for _, skills := range all[name].steps {
+				missed := l.step(skills, day)
+				r := record.Record{At: now, Problem: name, Frame: fmt.Sprint(name, done), Skills: skills, Missed: missed, Outcome: record.StepRight}
+				if missed != nil {
+					r.Outcome = record.StepHelped
+				}
+				records = append(records, r)
+				t.steps++
+				left--
+			}
+		}
+	}
+	standings := record.Standings(records)
+	for _, skill := range problems.Skills() {
+		known := l.known[skill.Name] && l.recalls(skill.Name, days)
+		s := standings[skill.Name]
+		switch {
+		case s.Stands() && known:
+			t.trulyMastered++
+		case known:
+			t.missedMastery++
+		}
+		if known {
+			t.known++
+		}
+		if s.Stands() {
+			t.mastered++
+		}
+		if s.Stuck() {
+			t.stuck++
+		}
+	}
+	return t
+}
