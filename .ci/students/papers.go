@@ -258,7 +258,11 @@ func (p *papersOf) along(pa *paper) {
 		for _, t := range e.terms {
 			scale = math.Max(scale, math.Abs(t.worth(p.own)))
 		}
-		if truth := e.total(p.t.values); math.Abs(v) < 1e-3 || math.Abs(truth) < 1e-3 && math.Abs(v) < 0.01*scale {
+		drift := 0.0 // of the little that the place is off
+		for _, own := range p.own {
+			drift = math.Max(drift, 3e-5*math.Abs(own))
+		}
+		if truth := e.total(p.t.values); math.Abs(v) < drift || math.Abs(truth) < drift && math.Abs(v) < 0.03*scale {
 			v = 0 // a student knows what must be zero
 		}
 		pa.values = append(pa.values, [2]string{name, figures(v, 3)})

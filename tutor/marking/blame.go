@@ -10,7 +10,7 @@ import (
 )
 
 // mostTried bounds the sums in which a mistake is looked for.
-const mostTried = 5
+const mostTried = 3
 
 // blame says what a value is like as a fault that came from one of the violated sums.
 func (w *work) blame(i, grade int, broken []*row) blame {
@@ -30,24 +30,16 @@ func (w *work) judgedAs(i, grade int, broken []*row) judged {
 	if j, ok := w.blames[i]; ok {
 		return j
 	}
+	if w.trace.nothing || slices.Index(w.trace.faults, i) >= mostNamed || len(w.trace.faults) > mostNamed && !slices.Contains(w.trace.faults, i) {
+		return w.judgedBriefly(i, broken)
+	}
 	best := judged{verdict: Wrong, broken: broken}
-	for _, c := range w.cases(i, grade, broken) {
-		v := w.typedOf(i)
-		verdict := c.Verdict(v)
-		if verdict.Right() {
-			continue
+	for n, find := range w.cases(i, grade, broken) {
+		j := find(w.typedOf(i))
+		if j.verdict == Close && n > 0 {
+			j.verdict = Wrong // close is by the plan's own sum, as in a lesson
 		}
-		found := c.Find(verdict, v)
-		j := judged{verdict: Wrong, slips: found.Slips, says: found.Says, broken: broken}
-		switch {
-		case verdict == judging.OtherSense:
-			j.verdict = Sense
-		case verdict == judging.Close:
-			j.verdict = Close
-		case len(found.Slips) == 1:
-			j.verdict = Slip
-		}
-		if worth(j) > worth(best) {
+		if j.broken = broken; worth(j) > worth(best) {
 			best = j
 		}
 		if best.verdict == Sense || best.verdict == Slip {
@@ -56,6 +48,42 @@ func (w *work) judgedAs(i, grade int, broken []*row) judged {
 	}
 	w.blames[i] = best
 	return best
+}
+
+// judge is what a case makes of a value that is taken to be at fault; nothing where it is right to the case.
+func judge(c *judging.Case, v judging.Typed) judged {
+	j := judged{verdict: Wrong}
+	verdict := c.Verdict(v)
+	if verdict.Right() {
+		return j
+	}
+	found := c.Find(verdict, v)
+	j.slips, j.says = found.Slips, found.Says
+	switch {
+	case verdict == judging.OtherSense:
+		j.verdict = Sense
+	case verdict == judging.Close:
+		j.verdict = Close
+	case len(found.Slips) == 1:
+		j.verdict = Slip
+	}
+	return j
+}
+
+// mostNamed is how many mistakes of one paper are named: of more there is no story to tell.
+const mostNamed = 8
+
+// judgedBriefly is what is found of a value without a search for mistakes.
+func (w *work) judgedBriefly(i int, broken []*row) judged {
+	v, truth := w.typedOf(i), w.Items[i].Value
+	j := judged{verdict: Wrong, broken: broken}
+	switch {
+	case !truth.IsZero() && negated(v).Means(truth):
+		j.verdict = Sense
+	case v.Value.Sub(truth).Abs().Cmp(truth.Abs().Mul(percent).Add(truth.Abs().Mul(percent))) <= 0:
+		j.verdict = Close
+	}
+	return j
 }
 
 // worth says how much a judgement explains.
@@ -73,23 +101,50 @@ func worth(j judged) int {
 	return 0
 }
 
-// cases are what a value is held against as a fault.
-func (w *work) cases(i, grade int, broken []*row) []*judging.Case {
+// cases are what a value is held against as a fault, each when it comes to it.
+func (w *work) cases(i, grade int, broken []*row) []func(judging.Typed) judged {
 	item := w.Items[i]
+	own := func(v judging.Typed) judged { return judge(w.caseOf(i), v) }
 	if item.Force == statics.None {
-		return []*judging.Case{w.caseOf(i)}
+		if w.forcesRight() {
+			return []func(judging.Typed) judged{func(v judging.Typed) judged { return w.known.judge(caseKey{i, nil}, w.plainCase, v) }}
+		}
+		return []func(judging.Typed) judged{own}
 	}
-	plan, sums := w.Plan[w.stepOf[item.Force]], planFirst(i, broken)
-	var all []*judging.Case
-	if grade > 0 || len(sums) == 0 || len(plan.Sums) > 1 {
-		all = append(all, w.caseOf(i))
+	sums := planFirst(i, broken)
+	var all []func(judging.Typed) judged
+	if len(sums) == 0 || sums[0].gives != i {
+		all = append(all, own)
 	}
-	j := w.judgeNow()
 	for _, r := range sums[:min(len(sums), mostTried)] {
-		s := judging.Step{Sums: []statics.Sum{*r.sum}, Gives: []int{item.Force}, Known: func(f int) bool { return f != item.Force }}
-		all = append(all, j.Force(s, item.Force))
+		if w.othersRight(i, r) {
+			all = append(all, func(v judging.Typed) judged { return w.known.judge(caseKey{i, r}, w.plainCase, v) })
+			continue
+		}
+		all = append(all, func(v judging.Typed) judged { return judge(caseIn(w.judgeNow(), item.Force, r), v) })
 	}
 	return all
+}
+
+// caseIn is a force as a sum gives it in which all else is known.
+func caseIn(j judging.Judge, force int, r *row) *judging.Case {
+	s := judging.Step{Sums: []statics.Sum{*r.sum}, Gives: []int{force}, Known: func(f int) bool { return f != force }}
+	return j.Force(s, force)
+}
+
+// othersRight reports whether no other item of a row is wrong.
+func (w *work) othersRight(i int, r *row) bool {
+	return !slices.ContainsFunc(r.items, func(k int) bool { return k != i && w.trace.wrong[k] })
+}
+
+// forcesRight reports whether no force is wrong.
+func (w *work) forcesRight() bool {
+	for i, item := range w.Items {
+		if item.Force != statics.None && w.trace.wrong[i] {
+			return false
+		}
+	}
+	return true
 }
 
 // planFirst are sums with that from which the plan takes an item before all others.
@@ -128,6 +183,7 @@ func (w *work) answer(i int) Answer {
 	a.Given, a.Value = g.entries[0].Value, w.x.of[i]
 	switch {
 	case a.Verdict == Right:
+	case a.Verdict == Rounded:
 	case len(w.trace.from[i]) == 0:
 		a.Verdict = Rounded
 	case !slices.Contains(w.trace.faults, i):
@@ -193,7 +249,7 @@ func (w *work) brokenRows(i int) []*row {
 	}
 	var all []*row
 	for k := range rows {
-		if r := &rows[k]; r.has(i) && !r.holds(w.x) {
+		if r := &rows[k]; r.finds(i) && !r.holds(w.x) {
 			all = append(all, r)
 		}
 	}

@@ -118,7 +118,7 @@ type judged struct {
 // settleValues gathers the student's values and settles what is right as it stands.
 func (w *work) settleValues() {
 	n := len(w.Items)
-	w.x = values{of: w.truths(), answered: make([]bool, n)}
+	w.x = values{of: w.truths(), answered: make([]bool, n), whole: make([]bool, n)}
 	w.verdict, w.turned, w.forced = make([]string, n), make([]bool, n), make([]bool, n)
 	for i, g := range w.given {
 		if g == nil {
@@ -128,6 +128,9 @@ func (w *work) settleValues() {
 		w.x.of[i], w.x.answered[i] = g.typed.Value, true
 	}
 	w.turnOver()
+	for i, item := range w.Items {
+		w.x.whole[i] = w.x.of[i].Equal(item.Value) && ends(item.Value)
+	}
 	for i, g := range w.given {
 		switch {
 		case g == nil:
@@ -135,8 +138,16 @@ func (w *work) settleValues() {
 			w.forced[i] = true
 		case w.isRight(i):
 			w.verdict[i] = Right
+		case w.nearlyTrue(i) && w.known.right(caseKey{i, nil}, w.plainCase, w.typedOf(i)):
+			w.verdict[i] = Rounded
 		}
 	}
+}
+
+// nearlyTrue reports whether a value is near enough to the true one for rounding on the way to explain it.
+func (w *work) nearlyTrue(i int) bool {
+	truth := w.Items[i].Value
+	return !w.empty[i] && w.x.of[i].Sub(truth).Abs().Mul(exact.Int(10)).Cmp(truth.Abs()) < 0
 }
 
 // isRight reports whether a value is the true one, or that rounded, or one that the scheme accepts as well.
@@ -183,7 +194,8 @@ func (w *work) fitsTurned(i int) bool {
 	if negated(v).Means(w.Items[i].Value) {
 		return true
 	}
-	turned := values{of: slices.Clone(w.x.of), answered: w.x.answered}
+	turned := w.x
+	turned.of = slices.Clone(w.x.of)
 	turned.of[i] = turned.of[i].Neg()
 	for j := range w.innerRow {
 		r := &w.innerRow[j]
@@ -215,13 +227,14 @@ func (w *work) searchOnce() *trace {
 	wrong := make([]bool, len(w.Items))
 	some := false
 	for i := range wrong {
-		wrong[i] = w.given[i] != nil && w.verdict[i] != Right
+		wrong[i] = w.given[i] != nil && w.verdict[i] != Right && w.verdict[i] != Rounded
 		some = some || wrong[i]
 	}
 	if !some {
 		return nil
 	}
 	t := newTrace(w.x, wrong)
+	w.trace = t
 	n, one := w.oneSize()
 	t.nothing = one && n > 2 // what fits shows no work
 	t.fault, t.fits = w.blame, w.fits
@@ -266,13 +279,13 @@ func (w *work) hollow() bool {
 	for i, g := range w.given {
 		if g != nil {
 			given++
-			if w.verdict[i] == Right {
+			if w.verdict[i] == Right || w.verdict[i] == Rounded {
 				right++
 			}
 		}
 	}
-	_, one := w.oneSize()
-	return one && given > 3 && 2*right <= given
+	n, one := w.oneSize()
+	return given > 3 && (one && 2*right <= given || n == 0 && right < given)
 }
 
 // unsettle holds what follows from right values alone against the judge, and reports whether there is a new fault.
@@ -295,8 +308,14 @@ func (w *work) isRounded(i int) bool {
 	if w.empty[i] {
 		return false
 	}
-	if r := w.trace.by[i]; r != nil && r.holds(w.x) {
-		return true
+	rows := w.innerRow
+	if w.Items[i].Force != statics.None {
+		rows = w.forceRow
+	}
+	for k := range rows {
+		if r := &rows[k]; r.has(i) && r.holds(w.x) && len(w.trace.rests(r)) == 0 {
+			return true
+		}
 	}
 	return w.caseOf(i).Verdict(w.typedOf(i)).Right()
 }
@@ -346,8 +365,5 @@ func (w *work) caseOf(i int) *judging.Case {
 	case item.Force == statics.None:
 		return j.Section(item.Member, item.Station, item.Quantity)
 	}
-	step := w.stepOf[item.Force]
-	before := w.KnownBefore(step)
-	known := func(f int) bool { _, ok := before(f); return ok }
-	return j.Force(judging.Step{Sums: w.Plan[step].Sums, Gives: w.Plan[step].Gives, Known: known}, item.Force)
+	return w.stepCase(j, item.Force)
 }

@@ -22,6 +22,7 @@ type Marker struct {
 	innerRow []row // what ties N, V and M to the forces and to each other
 	stepOf   []int // for each force, the step of the plan that gives it
 	empty    []bool
+	known    *knownCases
 }
 
 // New is a marker of a solved problem, of which the words of find (problems.Solved.Asked) are asked; no words ask for all.
@@ -33,7 +34,7 @@ func New(p problems.Solved, find []string) (*Marker, error) {
 	if err != nil {
 		return nil, err
 	}
-	m := &Marker{Solved: p, Items: p.Items(), judge: judging.Judge{Solution: p.Solution, Style: p.Style(false)}}
+	m := &Marker{Solved: p, known: &knownCases{cases: map[caseKey]*knownCase{}}, Items: p.Items(), judge: judging.Judge{Solution: p.Solution, Style: p.Style(false)}}
 	for _, item := range asked {
 		if m.named(item.Name) < 0 {
 			m.Items = append(m.Items, item)

@@ -16,10 +16,11 @@ type row struct {
 	slack   exact.Num   // what rounding the terms of loads may come to
 	ratios  []exact.Num // of each item: what rounding a sine or ratio may come to, for a value of 1
 	sum     *statics.Sum
-	gives   int // the item that the plan takes from it, or −1
+	gives   int   // the item that the plan takes from it, or −1
+	targets []int // the items that may be found by it; nil are all
 	inner   relation
 	// off is what the row comes to with a student's values, and the largest of its terms, where it is no sum of multiples.
-	off func(x values) (rest, largest exact.Num)
+	off func(x values) (rest, largest, slack exact.Num)
 }
 
 // A relation says what kind of sum ties N, V and M.
@@ -48,6 +49,11 @@ func (r *row) rest(term exact.Num) {
 	r.slack = r.slack.Add(onlyLong(term))
 }
 
+// finds reports whether an item may be found by a row.
+func (r *row) finds(item int) bool {
+	return r.has(item) && (r.targets == nil || slices.Contains(r.targets, item))
+}
+
 // has reports whether an item counts in a row.
 func (r *row) has(item int) bool { return slices.Contains(r.items, item) }
 
@@ -55,21 +61,23 @@ func (r *row) has(item int) bool { return slices.Contains(r.items, item) }
 type values struct {
 	of       []exact.Num
 	answered []bool
+	whole    []bool // the true value, which ends within three figures: nothing was rounded in it
 }
 
 // residual is what a row comes to with a student's values, the largest of its terms, and what rounding all of them to three
 // figures may come to.
 func (r *row) residual(x values) (rest, largest, slack exact.Num) {
 	if r.off != nil {
-		rest, largest = r.off(x)
-		return rest, largest, largest.Mul(percent)
+		return r.off(x)
 	}
 	slack = r.slack
 	for i, item := range r.items {
 		v := x.of[item]
 		t := r.factors[i].Mul(v)
 		rest, largest = rest.Add(t), exact.Max(largest, t.Abs())
-		slack = slack.Add(thirdFigure(v).Mul(r.factors[i].Abs())).Add(r.ratios[i].Mul(v.Abs())).Add(onlyLong(t))
+		if slack = slack.Add(r.ratios[i].Mul(v.Abs())).Add(onlyLong(t)); !x.whole[item] {
+			slack = slack.Add(thirdFigure(v).Mul(r.factors[i].Abs()))
+		}
 	}
 	for _, t := range r.rests {
 		rest, largest = rest.Add(t), exact.Max(largest, t.Abs())
@@ -84,6 +92,12 @@ var percent = exact.MustParse("0.01")
 func (r *row) holds(x values) bool {
 	rest, largest, slack := r.residual(x)
 	return !largest.IsZero() && rest.Abs().Cmp(exact.Min(largest.Mul(percent), slack)) <= 0
+}
+
+// idle reports whether a row is all zero.
+func (r *row) idle(x values) bool {
+	_, largest, _ := r.residual(x)
+	return largest.IsZero()
 }
 
 // near reports whether a student's values satisfy a row to 1 % of its largest term, whatever rounding explains.

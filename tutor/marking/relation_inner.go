@@ -123,6 +123,7 @@ func (m *Marker) keptRow(i int, side statics.KeptSide) row {
 		own = m.Diagrams[item.Member].StretchFrom(item.Station).V.Derivative().At(item.Value)
 	}
 	r.add(i, own)
+	r.targets = []int{i}
 	rest := item.Station.Of(item.Quantity)
 	for j, force := range m.Forces {
 		if !slices.Contains(f.joints, force.Joint) {
@@ -155,7 +156,7 @@ func (m *Marker) keptRow(i int, side statics.KeptSide) row {
 		r.rest(rest.Neg())
 	}
 	if item.Station.Found {
-		m.follow(&r, i, func(x values, at exact.Num) (v, moment exact.Num) { return m.keptAt(f, item, x, at) })
+		m.follow(&r, i, func(x values, at exact.Num) shift { return m.keptAt(f, item, x, at) })
 	}
 	return r
 }
@@ -172,41 +173,45 @@ func (m *Marker) actsOn(f face, x statics.Action, member int) bool {
 	return l.Member != member && slices.Contains(f.members, l.Member)
 }
 
-// keptAt is by how much V and M at a place differ from the true ones, by the sum of a kept piece.
-func (m *Marker) keptAt(f face, item problems.Item, x values, at exact.Num) (v, moment exact.Num) {
+// A shift is by how much V and M at a place differ from the true ones with a student's values, and what rounding these may
+// come to.
+type shift struct{ v, moment, slackV, slackM exact.Num }
+
+// keptAt is the shift by the sum of a kept piece.
+func (m *Marker) keptAt(f face, item problems.Item, x values, at exact.Num) shift {
 	f.at = m.Frame.Along(item.Member, at)
+	var s shift
 	for j, force := range m.Forces {
-		if off := x.of[m.ofForce(j)].Sub(m.Values[j]); !off.IsZero() && slices.Contains(f.joints, force.Joint) {
-			u, couple := m.forceIn(j, f.part)
-			v = v.Add(f.of(statics.ShearForce, u, couple, m.Frame.Joints[force.Joint].At).Mul(off))
-			moment = moment.Add(f.of(statics.BendingMoment, u, couple, m.Frame.Joints[force.Joint].At).Mul(off))
+		i := m.ofForce(j)
+		if !slices.Contains(f.joints, force.Joint) || x.whole[i] {
+			continue
 		}
+		u, couple := m.forceIn(j, f.part)
+		v := f.of(statics.ShearForce, u, couple, m.Frame.Joints[force.Joint].At)
+		moment := f.of(statics.BendingMoment, u, couple, m.Frame.Joints[force.Joint].At)
+		off, slack := x.of[i].Sub(m.Values[j]), thirdFigure(x.of[i])
+		s.v, s.moment = s.v.Add(v.Mul(off)), s.moment.Add(moment.Mul(off))
+		s.slackV, s.slackM = s.slackV.Add(v.Abs().Mul(slack)), s.slackM.Add(moment.Abs().Mul(slack))
 	}
-	return v, moment
+	return s
 }
 
 // follow makes of a row one for a place where the shear is zero, or for the moment there: with other forces the place is
-// another. The function tells by how much V and M at a place differ from the true ones.
-func (m *Marker) follow(r *row, i int, differ func(x values, at exact.Num) (v, moment exact.Num)) {
+// another.
+func (m *Marker) follow(r *row, i int, differ func(x values, at exact.Num) shift) {
 	item := m.Items[i]
-	stretch := m.Diagrams[item.Member].StretchFrom(item.Station)
-	place := slices.IndexFunc(m.Items, func(p problems.Item) bool {
-		return p.Place && p.Member == item.Member && p.Station.At.Equal(item.Station.At)
-	})
 	if item.Place {
-		r.off = func(x values) (rest, largest exact.Num) {
-			at := x.of[i]
-			v, _ := differ(x, at)
-			return stretch.V.At(at).Add(v), exact.Max(stretch.V.At(stretch.From).Add(v).Abs(), stretch.V.At(stretch.Until).Add(v).Abs())
-		}
+		r.off = m.placeOff(i, differ)
 		return
 	}
+	place := m.placeOf(item)
 	if place >= 0 {
 		r.add(place, exact.MustParse("0.000001")) // it counts, but M is level there
 	}
-	r.off = func(x values) (rest, largest exact.Num) {
+	stretch := m.Diagrams[item.Member].StretchFrom(item.Station)
+	r.off = func(x values) (rest, largest, slack exact.Num) {
 		at := item.Station.At
-		v, _ := differ(x, at)
+		v := differ(x, at).v
 		switch {
 		case place >= 0 && x.answered[place]:
 			at = x.of[place]
@@ -215,11 +220,41 @@ func (m *Marker) follow(r *row, i int, differ func(x values, at exact.Num) (v, m
 				at = roots[0].X
 			}
 		}
-		_, moment := differ(x, at)
-		gives := stretch.M.At(at).Add(moment)
-		return gives.Sub(x.of[i]), exact.Max(gives.Abs(), x.of[i].Abs())
+		s := differ(x, at)
+		gives := stretch.M.At(at).Add(s.moment)
+		largest = exact.Max(gives.Abs(), x.of[i].Abs())
+		slack = thirdFigure(gives).Add(s.slackM)
+		if !ends(item.Value) {
+			slack = slack.Add(largest.Mul(percent).Mul(half))
+		}
+		return gives.Sub(x.of[i]), largest, slack
 	}
 }
+
+// placeOff holds a place against where the shear is zero with a student's values.
+func (m *Marker) placeOff(i int, differ func(x values, at exact.Num) shift) func(values) (rest, largest, slack exact.Num) {
+	item := m.Items[i]
+	stretch := m.Diagrams[item.Member].StretchFrom(item.Station)
+	return func(x values) (rest, largest, slack exact.Num) {
+		at := x.of[i]
+		s := differ(x, at)
+		first, last := stretch.V.At(stretch.From).Add(s.v), stretch.V.At(stretch.Until).Add(s.v)
+		if slack = s.slackV; !x.whole[i] || !ends(item.Value) {
+			slack = slack.Add(thirdFigure(at).Mul(stretch.V.Derivative().At(at).Abs()))
+		}
+		return stretch.V.At(at).Add(s.v), exact.Max(first.Abs(), last.Abs()), slack
+	}
+}
+
+// placeOf is the item that asks for the place of another, or −1.
+func (m *Marker) placeOf(item problems.Item) int {
+	return slices.IndexFunc(m.Items, func(p problems.Item) bool {
+		return p.Place && p.Member == item.Member && p.Station.At.Equal(item.Station.At)
+	})
+}
+
+// ends reports whether a number ends within three figures.
+func ends(x exact.Num) bool { return x.Rounded(3).Equal(x) }
 
 // areaRows tie N, V and M at each two places of a member.
 func (m *Marker) areaRows(d statics.Diagram) {
@@ -243,6 +278,7 @@ func (m *Marker) areaRow(member int, q statics.Quantity, from, to, shear statics
 	r := row{gives: -1, inner: relation{kind: "area", member: member}}
 	r.add(last, exact.Int(1))
 	r.add(first, exact.Int(-1))
+	r.targets = []int{first, last}
 	rest := to.Of(q).Sub(from.Of(q))
 	by := exact.Num{}
 	v := -1
@@ -257,11 +293,15 @@ func (m *Marker) areaRow(member int, q statics.Quantity, from, to, shear statics
 		r.rest(rest.Neg())
 	}
 	if q == statics.BendingMoment && to.Found {
-		m.follow(&r, last, func(x values, at exact.Num) (dv, moment exact.Num) {
-			if v >= 0 {
-				dv = x.of[v].Sub(m.Items[v].Value)
+		r.targets = []int{last}
+		m.follow(&r, last, func(x values, at exact.Num) shift {
+			s := m.shearShift(v, x)
+			by := at.Sub(from.At)
+			s.moment, s.slackM = x.of[first].Sub(m.Items[first].Value).Add(s.v.Mul(by)), s.slackV.Mul(by.Abs())
+			if !x.whole[first] {
+				s.slackM = s.slackM.Add(thirdFigure(x.of[first]))
 			}
-			return dv, x.of[first].Sub(m.Items[first].Value).Add(dv.Mul(at.Sub(from.At)))
+			return s
 		})
 		m.placeRow(member, to, v)
 	}
@@ -270,7 +310,7 @@ func (m *Marker) areaRow(member int, q statics.Quantity, from, to, shear statics
 
 // placeRow ties the place where the shear is zero to the shear at another place.
 func (m *Marker) placeRow(member int, at statics.Station, shear int) {
-	i := slices.IndexFunc(m.Items, func(p problems.Item) bool { return p.Place && p.Member == member && p.Station.At.Equal(at.At) })
+	i := m.placeOf(problems.Item{Member: member, Station: at})
 	if i < 0 || shear < 0 {
 		return
 	}
@@ -278,10 +318,17 @@ func (m *Marker) placeRow(member int, at statics.Station, shear int) {
 	stretch := m.Diagrams[member].StretchFrom(at)
 	r.add(i, stretch.V.Derivative().At(at.At))
 	r.add(shear, exact.Int(1))
-	m.follow(&r, i, func(x values, _ exact.Num) (dv, moment exact.Num) {
-		return x.of[shear].Sub(m.Items[shear].Value), exact.Num{}
-	})
+	r.targets = []int{i}
+	m.follow(&r, i, func(x values, _ exact.Num) shift { return m.shearShift(shear, x) })
 	m.innerRow = append(m.innerRow, r)
+}
+
+// shearShift is the shift of V by an item that tells it at another place.
+func (m *Marker) shearShift(i int, x values) shift {
+	if i < 0 || x.whole[i] {
+		return shift{}
+	}
+	return shift{v: x.of[i].Sub(m.Items[i].Value), slackV: thirdFigure(x.of[i])}
 }
 
 // piecesAt lists the rigid pieces of two members or more that meet at a joint, without those whose N, V and M are withheld.

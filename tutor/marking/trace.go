@@ -19,6 +19,7 @@ type trace struct {
 	other  map[int][]int // for each fault, those that may stand in its place
 	fault  func(i, grade int, broken []*row) blame
 	fits   func(r *row) bool
+	idle   map[*row]bool // rows that are all zero
 	// nothing tells that no sum bears anything out.
 	nothing bool
 }
@@ -47,7 +48,7 @@ func (b blame) order(c blame) int {
 }
 
 func newTrace(x values, wrong []bool) *trace {
-	t := &trace{x: x, wrong: wrong, from: make([][]int, len(wrong)), by: make([]*row, len(wrong)), other: map[int][]int{}, came: map[int]came{}}
+	t := &trace{x: x, wrong: wrong, from: make([][]int, len(wrong)), by: make([]*row, len(wrong)), other: map[int][]int{}, came: map[int]came{}, idle: map[*row]bool{}}
 	t.known = make([]bool, len(wrong))
 	for i := range wrong {
 		t.known[i] = !wrong[i]
@@ -62,8 +63,12 @@ func (t *trace) resolve(items []int, rows []row) {
 		r := &rows[i]
 		switch {
 		case !slices.ContainsFunc(r.items, func(i int) bool { return !t.known[i] && slices.Contains(items, i) }):
-		case !t.nothing && t.fits(r):
+		case t.nothing:
+			broken = append(broken, r)
+		case t.fits(r):
 			holding = append(holding, r)
+		case r.idle(t.x):
+			holding, t.idle[r] = append(holding, r), true
 		default:
 			broken = append(broken, r)
 		}
@@ -111,7 +116,7 @@ func (t *trace) pick(left []int, broken, holding []*row) {
 func (t *trace) grade(i int, broken []*row) int {
 	least := len(t.wrong)
 	for _, r := range broken {
-		if r.has(i) {
+		if r.finds(i) {
 			least = min(least, t.unknowns(r)-1)
 		}
 	}
@@ -122,7 +127,7 @@ func (t *trace) grade(i int, broken []*row) int {
 func (t *trace) direct(i, grade int, broken []*row) []*row {
 	var all []*row
 	for _, r := range broken {
-		if r.has(i) && t.unknowns(r)-1 == grade {
+		if r.finds(i) && t.unknowns(r)-1 == grade {
 			all = append(all, r)
 		}
 	}
@@ -146,7 +151,7 @@ func (t *trace) close(rows []*row) {
 		var best *row
 		var from []int
 		for _, r := range rows {
-			if t.unknowns(r) != 1 {
+			if t.unknowns(r) != 1 || !t.finds(r) || t.idle[r] && !t.carriedOnly(r) {
 				continue
 			}
 			if f := t.rests(r); best == nil || len(f) < len(from) {
@@ -167,6 +172,21 @@ func (t *trace) close(rows []*row) {
 	}
 }
 
+// carriedOnly reports whether all wrong values that are known in a row follow from others: then what is all zero in it was
+// borne out by other sums.
+func (t *trace) carriedOnly(r *row) bool {
+	some := false
+	for _, i := range r.items {
+		if t.wrong[i] && t.known[i] {
+			some = true
+			if len(t.from[i]) == 0 || slices.Contains(t.faults, i) {
+				return false
+			}
+		}
+	}
+	return some
+}
+
 // rests lists the faults that the known values of a row rest on.
 func (t *trace) rests(r *row) []int {
 	var all []int
@@ -181,9 +201,15 @@ func (t *trace) rests(r *row) []int {
 	return all
 }
 
+// finds reports whether a row may give all that is unknown in it.
+func (t *trace) finds(r *row) bool {
+	return !slices.ContainsFunc(r.items, func(i int) bool { return !t.known[i] && !r.finds(i) })
+}
+
 // together finds what several sums give only together, and reports whether there is any.
 func (t *trace) together(rows []*row) bool {
 	var columns []int
+	rows = slices.DeleteFunc(slices.Clone(rows), func(r *row) bool { return t.idle[r] || !t.finds(r) })
 	for _, r := range rows {
 		for _, i := range r.items {
 			if !t.known[i] && !slices.Contains(columns, i) {
