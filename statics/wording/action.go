@@ -29,6 +29,8 @@ func (w actions) Whole(load int) string {
 		case x.Load != load:
 		case !isPart(w.a, i):
 			return w.Action(i)
+		case isPull(w.a, x):
+			return w.pulls(x)
 		default:
 			first, last := l.First, l.Last
 			if first.Sign() < 0 || first.IsZero() && last.Sign() < 0 {

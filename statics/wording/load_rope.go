@@ -44,6 +44,11 @@ func (w actions) pull(x statics.Action) string {
 	return "the rope's " + w.st.WithUnit(x.Size, notation.Force) + " pull " + notation.DirectionWord(x.Along) + " " + w.loadPlace(x.Load)
 }
 
+// pulls names both pulls of a rope as one: "the two 12 kN pulls of the rope at D".
+func (w actions) pulls(x statics.Action) string {
+	return "the two " + w.st.WithUnit(x.Size, notation.Force) + " pulls of the rope " + w.loadPlace(x.Load)
+}
+
 // whichPull tells pulls apart that would bear the same name: by their slopes, or by the sides of the pulley.
 func (w actions) whichPull(i int) string {
 	x := w.a.Actions[i]
