@@ -2,13 +2,14 @@ package problems
 
 import (
 	"slices"
+	"strconv"
 	"testing"
 
 	"unpin/statics"
 )
 
 // librarySize is the number of problems, fixed so that none is lost unseen.
-const librarySize = 24
+const librarySize = 45
 
 // solvedLibrary solves every problem of the library.
 func solvedLibrary(t *testing.T) []Solved {
@@ -29,7 +30,7 @@ func solvedLibrary(t *testing.T) []Solved {
 }
 
 // TestLibrary checks that every embedded file is read without warning and can be solved, that what a chooser shows is
-// there, and that grades rise from 1 to 6 with four problems each.
+// there, and that each grade from 1 to 6 has the eight numbers that are due to it, from 01 to 48.
 func TestLibrary(t *testing.T) {
 	entries, err := files.ReadDir("library")
 	if err != nil {
@@ -40,11 +41,15 @@ func TestLibrary(t *testing.T) {
 	}
 	units := map[string]bool{}
 	for i, p := range solvedLibrary(t) {
+		place, err := strconv.Atoi(entries[i].Name()[:2])
+		if err != nil || place < 1 || place > 48 {
+			t.Errorf("%s has no number from 01 to 48", entries[i].Name())
+		}
 		if p.Title == "" || p.Text == "" || len(p.Skills) == 0 {
 			t.Errorf("%s lacks title, text or skills", p.Name)
 		}
-		if want := 1 + i/4; p.Grade != want {
-			t.Errorf("%s is of grade %d, and at its place %d is due", p.Name, p.Grade, want)
+		if want := 1 + (place-1)/8; p.Grade != want {
+			t.Errorf("%s is of grade %d, and at its number %d is due", p.Name, p.Grade, want)
 		}
 		for _, w := range p.Warnings {
 			t.Errorf("%s: %s", p.Name, w)

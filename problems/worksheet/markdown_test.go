@@ -29,7 +29,7 @@ func image(t *testing.T, p *problems.Problem, s *statics.Solution, name string) 
 
 // TestPictures holds the images that README shows.
 func TestPictures(t *testing.T) {
-	p, s := solveFile(t, filepath.Join("..", "library", "12-sawmill-portal.yaml"))
+	p, s := solveFile(t, filepath.Join("..", "library", "21-sawmill-portal.yaml"))
 	pictures := map[string]string{"forces": image(t, p, s, "forces"), "M": image(t, p, s, "M")}
 	step, err := StepSVG(p, s, 4)
 	if err != nil {

@@ -199,7 +199,7 @@ func TestPrintable(t *testing.T) {
 }
 
 func BenchmarkPDF(b *testing.B) {
-	for _, name := range []string{"01-jetty-deck", "12-sawmill-portal", "15-painters-trestle"} {
+	for _, name := range []string{"01-jetty-deck", "21-sawmill-portal", "29-painters-trestle"} {
 		p, s := solveFile(b, filepath.Join("..", "library", name+".yaml"))
 		b.Run(name, func(b *testing.B) {
 			for b.Loop() {
