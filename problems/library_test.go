@@ -1,8 +1,10 @@
 package problems
 
 import (
+	"os"
 	"slices"
 	"strconv"
+	"strings"
 	"testing"
 
 	"unpin/statics"
@@ -108,6 +110,21 @@ func TestLibraryFeatures(t *testing.T) {
 	for _, f := range features {
 		if !slices.ContainsFunc(solvedLibrary(t), f.in) {
 			t.Errorf("no problem has %s", f.name)
+		}
+	}
+}
+
+// TestLibrarySample: the sample that costly tests go over lacks none of the features.
+func TestLibrarySample(t *testing.T) {
+	t.Parallel()
+	text, err := os.ReadFile("librarytest/sample.txt")
+	if err != nil {
+		t.Fatal(err)
+	}
+	sample := slices.DeleteFunc(solvedLibrary(t), func(p Solved) bool { return !slices.Contains(strings.Fields(string(text)), p.Name) })
+	for _, f := range features {
+		if !slices.ContainsFunc(sample, f.in) {
+			t.Errorf("no problem of the sample has %s", f.name)
 		}
 	}
 }

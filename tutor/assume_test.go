@@ -7,7 +7,7 @@ import (
 	"strings"
 	"testing"
 
-	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
@@ -28,7 +28,7 @@ func letLine(f statics.Force) string {
 // the other way, all is as it was given.
 func TestAnySenses(t *testing.T) {
 	t.Parallel()
-	for n, name := range problems.Names() {
+	for n, name := range librarytest.Names() {
 		for _, level := range []Level{Plan, Blank} {
 			random := rand.New(rand.NewPCG(2, uint64(n)))
 			l := lesson(t, name, level)
@@ -57,7 +57,7 @@ func TestAnySenses(t *testing.T) {
 // A sum of a turned force is that of the frame as given, with the force's own term turned.
 func TestTurnedSums(t *testing.T) {
 	t.Parallel()
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		l := lesson(t, name, Values)
 		a := l.about.solution.Assembly
 		for i := range a.Forces {

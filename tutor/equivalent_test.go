@@ -8,6 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
@@ -19,7 +20,7 @@ import (
 // sum; and with one term turned round, of those that can be told from nothing, none of them is.
 func TestEquivalentSums(t *testing.T) {
 	t.Parallel()
-	names := problems.Names()
+	names := librarytest.Names()
 	rapid.Check(t, func(t *rapid.T) {
 		p, _ := problems.Library(rapid.SampledFrom(names).Draw(t, "problem"))
 		other := *p

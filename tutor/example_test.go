@@ -5,7 +5,7 @@ import (
 	"strings"
 	"testing"
 
-	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics/exact"
 )
 
@@ -13,7 +13,7 @@ import (
 // taken for a verdict or a question, and does not hold the value asked for.
 func TestExamples(t *testing.T) {
 	t.Parallel()
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		for _, level := range []Level{Values, Terms, Plan, Blank} {
 			l := lesson(t, name, level)
 			for {
@@ -63,7 +63,7 @@ func TestAnotherExample(t *testing.T) {
 // The sum that gives N, V or M is one in equilibrium: with the value asked for it comes to nought.
 func TestSumsOfSections(t *testing.T) {
 	t.Parallel()
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		l := lesson(t, name, Values)
 		for _, q := range l.sheet.questions {
 			if q.Kind != SectionPart {

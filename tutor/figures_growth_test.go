@@ -4,7 +4,7 @@ import (
 	"slices"
 	"testing"
 
-	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics"
 )
 
@@ -12,7 +12,7 @@ import (
 // settled, and stands in the figure at once when it is; at the end all of N, V and M is drawn.
 func TestGrowth(t *testing.T) {
 	t.Parallel()
-	for i, name := range problems.Names() {
+	for i, name := range librarytest.Names() {
 		l := lesson(t, name, []Level{Values, Terms}[i%2])
 		for {
 			q, asking := l.Now()

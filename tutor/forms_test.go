@@ -4,7 +4,7 @@ import (
 	"strings"
 	"testing"
 
-	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics"
 	"unpin/statics/judging"
 	"unpin/statics/notation"
@@ -61,7 +61,7 @@ func ownForms(l *Lesson, q Question) (right, opposite []string) {
 func TestOwnFormsAreRead(t *testing.T) {
 	t.Parallel()
 	read := 0
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		l := lesson(t, name, Values)
 		for {
 			q, asking := l.Now()

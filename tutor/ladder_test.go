@@ -5,7 +5,7 @@ import (
 	"strings"
 	"testing"
 
-	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/tutor/record"
 )
 
@@ -73,7 +73,7 @@ func TestFadingByKind(t *testing.T) {
 func TestFadingResumed(t *testing.T) {
 	t.Parallel()
 	s, now := record.At(filepath.Join(t.TempDir(), "practice.jsonl")), clock()
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		l := lesson(t, name, Gradual)
 		l.Keep(s, now, noComplaint(t))
 		for n := 0; n < 2; {

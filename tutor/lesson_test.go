@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics/judging"
 )
 
@@ -92,7 +93,7 @@ func TestLibraryWorkedRight(t *testing.T) {
 
 func TestOppositeSenseIsNotYet(t *testing.T) {
 	t.Parallel()
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		l := lesson(t, name, Values)
 		for {
 			q, asking := l.Now()
@@ -199,7 +200,7 @@ func transcript(t *testing.T, in string) {
 
 func TestPlainIsASCII(t *testing.T) {
 	t.Parallel()
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		for _, level := range []Level{Read, Values, Terms} {
 			var out bytes.Buffer
 			if err := Plain(lesson(t, name, level), strings.NewReader(strings.Repeat("tell\n", 500)), &out); err != nil {

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
@@ -34,7 +35,7 @@ func eachProblem(t *testing.T, test func(t *testing.T, p *problems.Problem)) {
 		}
 		t.Run(c.ID, func(t *testing.T) { test(t, p) })
 	}
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		p, _ := problems.Library(name)
 		t.Run(name, func(t *testing.T) { test(t, p) })
 	}

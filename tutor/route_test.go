@@ -7,7 +7,7 @@ import (
 	"strings"
 	"testing"
 
-	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
@@ -70,7 +70,7 @@ func followed(t *testing.T, l *Lesson, next func() statics.Sum) bool {
 // The expert's plan is one way through.
 func TestExpertsRoute(t *testing.T) {
 	t.Parallel()
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		for _, level := range []Level{Plan, Blank} {
 			l := lesson(t, name, level)
 			var sums []statics.Sum
@@ -94,7 +94,7 @@ func TestExpertsRoute(t *testing.T) {
 // Any sums of any bodies, in any order, lead to the end: what gives nothing is refused, the rest is kept or used.
 func TestAnyRoute(t *testing.T) {
 	t.Parallel()
-	for n, name := range problems.Names() {
+	for n, name := range librarytest.Names() {
 		random := rand.New(rand.NewPCG(1, uint64(n)))
 		for range 3 {
 			l := lesson(t, name, Blank)
@@ -127,7 +127,7 @@ func anySum(l *Lesson, random *rand.Rand) statics.Sum {
 // tell leads to the end at every level.
 func TestToldToTheEnd(t *testing.T) {
 	t.Parallel()
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		for _, level := range []Level{Plan, Blank} {
 			var out bytes.Buffer
 			if err := Plain(lesson(t, name, level), strings.NewReader(strings.Repeat("tell\n", 800)), &out); err != nil {

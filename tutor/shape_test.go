@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
@@ -13,7 +14,7 @@ import (
 // The degree of M is one above that of V wherever V is not nought throughout, and the slope goes the way of the shear.
 func TestShapesFollowFromEachOther(t *testing.T) {
 	t.Parallel()
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		l := lesson(t, name, Terms)
 		for i, q := range l.sheet.questions {
 			if q.Kind != ShapeDegree || q.Quantity != statics.BendingMoment || q.Stretch.V.Trim().At(q.Stretch.Until).IsZero() && q.Stretch.V.Degree() == 0 {
@@ -38,7 +39,7 @@ func TestShapesFollowFromEachOther(t *testing.T) {
 func TestZeroPlaces(t *testing.T) {
 	t.Parallel()
 	asked := 0
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		terms := lesson(t, name, Terms)
 		for i, q := range terms.sheet.questions[1:] { // how V and M run and where M peaks comes before any value
 			if last := terms.sheet.questions[i]; (q.Kind == ZeroPlace || q.Kind == ShapeDegree) && last.Kind == SectionPart && last.Member == q.Member {

@@ -5,7 +5,7 @@ import (
 	"strings"
 	"testing"
 
-	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics"
 	"unpin/statics/judging"
 	"unpin/tutor/record"
@@ -14,7 +14,7 @@ import (
 // A sibling of every problem has the same plan, and no value of a force but nought is as it was.
 func TestSiblings(t *testing.T) {
 	t.Parallel()
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		l := lesson(t, name, Values)
 		s, err := statics.Solve(sibling(l.about.problem, 0).Frame)
 		if err != nil || !l.about.planOn(s, false) {
@@ -27,7 +27,7 @@ func TestSiblings(t *testing.T) {
 // does.
 func TestToldComesAgain(t *testing.T) {
 	t.Parallel()
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		for _, level := range []Level{Gradual, Values, Terms, Plan, Blank} {
 			l := lesson(t, name, level)
 			kinds := toldThrough(l)
@@ -69,7 +69,7 @@ func toldThrough(l *Lesson) map[record.Kind]bool {
 // Where all is answered as the solution has it, each answer is right, and nothing comes after the last question.
 func TestNothingToldNothingAgain(t *testing.T) {
 	t.Parallel()
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		l := lesson(t, name, Values)
 		var typed strings.Builder
 		for _, q := range l.sheet.questions {

@@ -3,7 +3,7 @@ package tutor
 import (
 	"testing"
 
-	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
@@ -13,7 +13,7 @@ import (
 // every step; sums solved together are taken as solved exactly and then rounded.
 func TestThreeFiguresCarriedThrough(t *testing.T) {
 	t.Parallel()
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		l := lesson(t, name, Values)
 		mine := append([]exact.Num(nil), l.about.solution.Values...)
 		for {

@@ -4,7 +4,7 @@ import (
 	"strings"
 	"testing"
 
-	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics/judging"
 )
 
@@ -54,7 +54,7 @@ func TestWholeLines(t *testing.T) {
 // Every sum of every problem is taken as the solution writes it, whole, and taken up again from the record.
 func TestWholeSumsOfTheLibrary(t *testing.T) {
 	t.Parallel()
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		s := store(t)
 		l := kept(t, s, name, Terms, clock())
 		for {

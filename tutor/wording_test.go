@@ -6,7 +6,7 @@ import (
 	"strings"
 	"testing"
 
-	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics"
 	"unpin/statics/exact"
 )
@@ -88,7 +88,7 @@ func TestWordingOfFeedback(t *testing.T) {
 	if testing.Short() {
 		levels = levels[1:2]
 	}
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		for _, level := range levels {
 			l := lesson(t, name, level)
 			for {

@@ -15,6 +15,7 @@ import (
 	"testing"
 
 	"unpin/problems"
+	"unpin/problems/librarytest"
 )
 
 var recordTo = flag.String("record", "", "write everything that TestRecorded looks at into this `FOLDER`, to compare two revisions")
@@ -101,10 +102,10 @@ func everySixth(all []subject) []subject {
 	return some
 }
 
-// librarySubjects are the problems that lessons are recorded of: the library and the examples.
+// librarySubjects are the problems that lessons are recorded of: a sample of the library and the examples.
 func librarySubjects() []subject {
 	var all []subject
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		all = append(all, subject{name, name})
 	}
 	for _, name := range []string{"canopy", "shelter"} {
@@ -113,7 +114,8 @@ func librarySubjects() []subject {
 	return all
 }
 
-// otherSubjects are problem files that test other things too: among them frames that are refused, and the published cases.
+// otherSubjects are problems of which documents alone are recorded: files that test other things too, among them frames that are
+// refused, the published cases, and the rest of the library.
 func otherSubjects(t *testing.T) []subject {
 	var all []subject
 	for _, folder := range []string{"solutions", "read", "refused"} {
@@ -143,6 +145,11 @@ func otherSubjects(t *testing.T) []subject {
 			t.Fatal(err)
 		}
 		all = append(all, subject{"case-" + c.ID, file})
+	}
+	for _, name := range problems.Names() {
+		if !slices.Contains(librarytest.Names(), name) {
+			all = append(all, subject{name, name})
+		}
 	}
 	return all
 }

@@ -214,7 +214,7 @@ func BenchmarkPDF(b *testing.B) {
 // TestFiguresFitTheFont: no label of a figure is wider in the font of the PDF than the layout reckons with.
 func TestFiguresFitTheFont(t *testing.T) {
 	t.Parallel()
-	for _, path := range glob(t, filepath.Join("..", "library", "*.yaml")) {
+	for _, path := range libraryFiles(t) {
 		p, s := solveFile(t, path)
 		c := composed(p, s, A4)
 		for _, b := range c.d.list {

@@ -12,6 +12,7 @@ import (
 	"unicode/utf8"
 
 	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics"
 )
 
@@ -81,7 +82,17 @@ func published(t testing.TB) map[string][]byte {
 	return byID
 }
 
-// every gives all problems at hand to a test: published, of the library, examples and own. Under -short it is one
+// libraryFiles are the files of the library that a costly test goes over.
+func libraryFiles(t testing.TB) []string {
+	t.Helper()
+	names := librarytest.Names()
+	return slices.DeleteFunc(glob(t, filepath.Join("..", "library", "*.yaml")), func(path string) bool {
+		_, name, _ := strings.Cut(strings.TrimSuffix(filepath.Base(path), ".yaml"), "-")
+		return !slices.Contains(names, name)
+	})
+}
+
+// every gives the problems at hand to a test: published, a sample of the library, examples and own. Under -short it is one
 // in four.
 func every(t *testing.T, test func(t *testing.T, p *problems.Problem, s *statics.Solution)) {
 	t.Helper()
@@ -98,14 +109,12 @@ func every(t *testing.T, test func(t *testing.T, p *problems.Problem, s *statics
 		p, s := solve(t, id, all[id])
 		t.Run(id, func(t *testing.T) { test(t, p, s) })
 	}
-	for _, pattern := range []string{"../library/*.yaml", testdata + "/examples/*.yaml", own + "/*.yaml"} {
-		for _, path := range glob(t, pattern) {
-			if passed() {
-				continue
-			}
-			p, s := solveFile(t, path)
-			t.Run(p.Name, func(t *testing.T) { test(t, p, s) })
+	for _, path := range slices.Concat(libraryFiles(t), glob(t, testdata+"/examples/*.yaml"), glob(t, own+"/*.yaml")) {
+		if passed() {
+			continue
 		}
+		p, s := solveFile(t, path)
+		t.Run(p.Name, func(t *testing.T) { test(t, p, s) })
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
@@ -59,7 +60,7 @@ func toThree(p exact.Poly) exact.Poly {
 
 // eachStretch goes through N, V and M on all stretches of the library.
 func eachStretch(t *testing.T, do func(name string, a Along)) {
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		p := libraryProblem(t, name)
 		s, err := statics.Solve(p.Frame)
 		if err != nil {

@@ -3,7 +3,7 @@ package judging
 import (
 	"testing"
 
-	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics"
 	"unpin/statics/exact"
 )
@@ -81,7 +81,7 @@ func (h honest) sum(t testing.TB, l *sheet, member int, at statics.Station, q st
 func TestHonestRounding(t *testing.T) {
 	t.Parallel()
 	values, zeros := 0, 0
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		l := newSheet(t, libraryProblem(t, name))
 		for _, d := range l.Solution.Diagrams {
 			for _, at := range d.Stations() {

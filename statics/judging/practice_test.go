@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
@@ -131,7 +132,7 @@ func libraryProblem(t testing.TB, name string) *problems.Problem {
 func practiceProblems(t testing.TB) []*problems.Problem {
 	t.Helper()
 	var all []*problems.Problem
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		all = append(all, libraryProblem(t, name))
 	}
 	own, err := filepath.Glob("testdata/slips/*.yaml")

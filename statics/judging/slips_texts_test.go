@@ -5,7 +5,7 @@ import (
 	"slices"
 	"testing"
 
-	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/slip"
@@ -45,7 +45,7 @@ func textsOf(t *testing.T, l *sheet, q question, held *Case, test func(l *sheet,
 func equationTexts(t *testing.T, test func(l *sheet, q question, text string)) {
 	random := rand.New(rand.NewPCG(6, 7))
 	none := func(int) (exact.Num, bool) { return exact.Num{}, false }
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		l := newSheet(t, libraryProblem(t, name))
 		for _, step := range l.Solution.Plan {
 			for _, s := range step.Sums {

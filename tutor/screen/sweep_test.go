@@ -10,6 +10,7 @@ import (
 	"github.com/charmbracelet/lipgloss"
 
 	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics"
 	"unpin/tutor"
 )
@@ -288,7 +289,7 @@ func TestEverySize(t *testing.T) {
 // TestWorkedToTheEnd works every problem of the library to its end by keys, at every level.
 func TestWorkedToTheEnd(t *testing.T) {
 	t.Parallel()
-	for _, name := range problems.Names() {
+	for _, name := range librarytest.Names() {
 		for _, level := range []tutor.Level{tutor.Read, tutor.Values, tutor.Terms, tutor.Plan, tutor.Blank, tutor.Gradual} {
 			m := inLesson(t, name, level)
 			size(m, 120, 40)
