@@ -2,6 +2,8 @@ package main
 
 import (
 	"bufio"
+	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -29,7 +31,7 @@ func TestChooseByLine(t *testing.T) {
 	for _, r := range rows {
 		var out strings.Builder
 		got, err := choose(bufio.NewReader(strings.NewReader(r.typed)), &out)
-		if asked := strings.Count(out.String(), "? problem [number or name]\n"); err != nil || got != r.want || asked != r.asked {
+		if asked := strings.Count(out.String(), "? problem [number, name or words]\n"); err != nil || got != r.want || asked != r.asked {
 			t.Errorf("%q leads to %q after %d questions, want %q after %d: %v", r.typed, got, asked, r.want, r.asked, err)
 		}
 		for _, name := range names {
@@ -37,5 +39,35 @@ func TestChooseByLine(t *testing.T) {
 				t.Errorf("%s is not in the list", name)
 			}
 		}
+	}
+}
+
+// Rows: what is typed at the list, and what is said of it before the next question: words narrow the list, an empty line shows
+// all again, and the numbers stay those of the whole list.
+func TestChooseNarrowed(t *testing.T) {
+	t.Parallel()
+	all := len(problems.Names())
+	var said strings.Builder
+	typed := "hillside\ngrade 6 skill two-force\n\nno such words\n\n10\n"
+	if got, err := choose(bufio.NewReader(strings.NewReader(typed)), &said); err != nil || got != problems.Names()[9] {
+		t.Fatalf("it leads to %q: %v", got, err)
+	}
+	answers := strings.Split(said.String(), "? problem [number, name or words]\n")
+	if len(answers) != 7 {
+		t.Fatalf("it is asked %d times", len(answers)-1)
+	}
+	whole, hill, six, again, none, hint := answers[0], answers[1], answers[2], answers[3], answers[4], answers[5]
+	number := 1 + slices.Index(problems.Names(), "hillside-garage")
+	if want := fmt.Sprintf("%d: hillside-garage: Hillside garage with feet at two levels\n1 of %d shown; an empty line shows all again.\n", number, all); hill != want {
+		t.Errorf("hillside lists\n%s\nnot\n%s", hill, want)
+	}
+	if !strings.Contains(six, ": stable-hoist: ") || !strings.Contains(six, ": boatyard-crane: ") || strings.Contains(six, ": jetty-deck: ") {
+		t.Errorf("grade and skill list\n%s", six)
+	}
+	if again != whole || strings.Count(whole, "\n") != all {
+		t.Errorf("an empty line lists\n%s", again)
+	}
+	if none != "No problem holds all of that.\n" || !strings.HasPrefix(hint, "Type a number from 1 to ") {
+		t.Errorf("of words that nothing holds it is said %q, and of an empty line then %q", none, hint)
 	}
 }

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"slices"
 	"strconv"
-	"strings"
 	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -105,21 +104,25 @@ func (c *chooser) comeBack() {
 	c.from = ""
 }
 
-// found lists what is offered for today and then all problems; once words are typed, the problems that hold every one of them: first those of whose name and title words begin so, then those of
-// whose text, skills or grade, then those that hold them anywhere, unless only a letter or two are typed.
+// found lists what is offered for today and then all problems; once something is sought, the problems that fit: first those of
+// whose name and title words begin as typed, then those of whose text, skills or grade, then those that hold the words anywhere,
+// unless only a letter or two are typed.
 func (c *chooser) found() []Entry {
-	words := strings.Fields(strings.ToLower(string(c.filter.text)))
-	if len(words) == 0 {
+	sought := c.sought()
+	if !sought.Asks() {
 		return slices.Concat(c.offers, c.entries)
 	}
-	var ranked [noMatch][]Entry
+	var ranked [problems.NoFit][]Entry
 	for _, e := range c.entries {
-		if r := matchOf(e, words); r < noMatch {
-			ranked[r] = append(ranked[r], e)
+		if fit := sought.Fit(e.Name, e.Problem); fit < problems.NoFit {
+			ranked[fit] = append(ranked[fit], e)
 		}
 	}
 	return slices.Concat(ranked[:]...)
 }
+
+// sought is what is typed to find problems.
+func (c *chooser) sought() problems.Search { return problems.SearchFor(string(c.filter.text)) }
 
 // choice is the entry in hand.
 func (c *chooser) choice() (Entry, bool) {

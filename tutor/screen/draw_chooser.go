@@ -49,13 +49,16 @@ func (c *chooser) draw(p *page, notice string) {
 	p.lines(l.note, folded(note, l.note.w, 0, k))
 }
 
-// drawFind draws what is typed to find a problem, and which of those found is in hand.
+// drawFind draws what is typed to find a problem, and how many of all it finds, or which of all is in hand.
 func (c *chooser) drawFind(p *page, in rect) {
 	x := p.put(in.x, in.y, in.w, "find: ", noteInk)
 	where := ""
-	if n := len(c.found()); n > 0 {
+	switch n := len(c.found()); {
+	case c.sought().Asks():
+		where = fmt.Sprintf("  %d of %d shown", n, len(c.entries))
+	case n > 0:
 		where = fmt.Sprintf("  problem %d of %d", c.at+1, n)
-		if k := n - len(c.entries); len(c.filter.text) == 0 && k > 0 {
+		if k := n - len(c.entries); k > 0 {
 			where = fmt.Sprintf("  problem %d of %d", c.at+1-k, len(c.entries))
 			if c.at < k {
 				where = fmt.Sprintf("  for today %d of %d", c.at+1, k)

@@ -33,7 +33,7 @@ func helpPage(under view, w int) []line {
 	}
 	all = append(all, nil)
 	if under == choosing {
-		all = append(all, folded("Type a part of a title, a skill or a grade, to find problems.", w, 0, plainInk)...)
+		all = append(all, folded("Type words to find problems: of a title, a text or a skill. With grade 3 or grade 3-5 only these grades are shown, with skill couple only what exercises it. Esc shows all again.", w, 0, plainInk)...)
 		all = append(all, nil)
 		put("level read", "every step is worked, to read")
 		put("level values", "free body and sum are shown, the value is asked")

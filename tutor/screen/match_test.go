@@ -1,33 +1,12 @@
 package screen
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
 	"unpin/problems"
 )
-
-// TestMatch ranks one problem by what is typed to find it.
-func TestMatch(t *testing.T) {
-	t.Parallel()
-	e := Entry{Name: "mill-bridge", Problem: &problems.Problem{Title: "Mill bridge with a hinge", Text: "A footbridge over a leat.", Grade: 2}}
-	for _, c := range []struct {
-		typed string
-		want  match
-	}{
-		{"", inTitle}, {"b", inTitle}, {"bri", inTitle}, {"mill-b", inTitle}, {"hin", inTitle},
-		{"f", inText}, {"leat", inText}, {"grade", inText}, {"bridge foot", inText}, {"2", inText},
-		{"ridge", within}, {"bridge ridge", within}, {"tbri", within},
-		{"i", noMatch}, {"dg", noMatch}, {"crane", noMatch}, {"bridge crane", noMatch},
-	} {
-		if got := matchOf(e, strings.Fields(c.typed)); got != c.want {
-			t.Errorf("%q is %d, want %d", c.typed, got, c.want)
-		}
-	}
-	if got := matchOf(Entry{Name: "broken.yaml", Fault: "no"}, []string{"bro"}); got != inTitle {
-		t.Errorf("a file that cannot be used is found as %d", got)
-	}
-}
 
 // TestFoundInOrder holds that titles come before texts, each in the order of the list.
 func TestFoundInOrder(t *testing.T) {
@@ -42,4 +21,46 @@ func TestFoundInOrder(t *testing.T) {
 	if !strings.HasPrefix(got, "mill-bridge riding-hall hillside-garage stable-hoist ") || strings.Count(got, "hall") != 1 {
 		t.Errorf("h finds %s", got)
 	}
+}
+
+// TestShownOf: what is typed narrows the list by words, grade and skill, and one line says how many of all are shown; esc shows
+// all again.
+func TestShownOf(t *testing.T) {
+	t.Parallel()
+	for _, wide := range [][2]int{{80, 24}, {60, 18}} {
+		m := atChooser(Options{Entries: fromShelf})
+		size(m, wide[0], wide[1])
+		all := len(m.chooser.entries)
+		for typed, want := range map[string]int{
+			"":              all,
+			"grade 3":       byHand(m, func(p *problems.Problem) bool { return p.Grade == 3 }),
+			"skill couple":  byHand(m, func(p *problems.Problem) bool { return strings.Contains(strings.Join(p.Skills, " "), "couple") }),
+			"bridge":        byHand(m, func(p *problems.Problem) bool { return strings.Contains(strings.ToLower(p.Title+p.Text), "bridge") }),
+			"no such thing": 0,
+		} {
+			m.chooser.filter.take()
+			m.chooser.filter.insert([]rune(typed))
+			m.chooser.retyped()
+			says := fmt.Sprintf("%d of %d shown", want, all)
+			if typed == "" {
+				says = fmt.Sprintf("problem 1 of %d", all)
+			}
+			if view := m.View(); !strings.Contains(view, says) {
+				t.Errorf("%q at %v: %q is missing in\n%s", typed, wide, says, view)
+			}
+		}
+		m.chooser.clear()
+		if n := len(m.chooser.found()); n != all {
+			t.Errorf("after esc %d of %d are shown", n, all)
+		}
+	}
+}
+
+func byHand(m *Model, has func(*problems.Problem) bool) (n int) {
+	for _, e := range m.chooser.entries {
+		if e.Problem != nil && has(e.Problem) {
+			n++
+		}
+	}
+	return n
 }
