@@ -1,0 +1,119 @@
+package variant
+
+import (
+	"flag"
+	"fmt"
+	"strings"
+	"testing"
+	"time"
+
+	"unpin/problems"
+	"unpin/problems/librarytest"
+	"unpin/statics"
+)
+
+var each = flag.Int("each", 2, "look at `N` copies of each problem in TestMistakesShow")
+
+// A tally counts copies, the wrong values that mistakes lead to in them, how many of these look like the right one to three
+// figures, and the grades that the copies are told to have.
+type tally struct {
+	copies, wrong, alike int
+	grades               map[int]int // how many are how much harder than the problem itself
+}
+
+// add counts a copy of a problem.
+func (n *tally) add(p *problems.Problem, own int) {
+	s, err := statics.Solve(p.Frame)
+	if err != nil || s.Count.Determinacy() != statics.Determinate {
+		return
+	}
+	solved := problems.Solved{Problem: p, Solution: s}
+	hidden, all := solved.Hidden()
+	n.copies++
+	n.wrong += all
+	for _, h := range hidden {
+		n.alike += len(h.Slips)
+	}
+	n.grades[solved.Difficulty().Grade-own]++
+}
+
+// share is how many of the wrong values show, in percent.
+func (n *tally) share() float64 { return 100 - 100*float64(n.alike)/float64(max(1, n.wrong)) }
+
+func (n *tally) String() string {
+	var grades []string
+	for off := -5; off <= 5; off++ {
+		if n.grades[off] > 0 {
+			grades = append(grades, fmt.Sprintf("%+d: %d", off, n.grades[off]))
+		}
+	}
+	return fmt.Sprintf("%d copies, %d of %d wrong values look right, %.3f %% show; grades off by %s",
+		n.copies, n.alike, n.wrong, n.share(), strings.Join(grades, ", "))
+}
+
+// TestMistakesShow makes every mistake of the catalogue that a step allows, at every step, in copies of the library as they are
+// drawn and as they are let through. Of those let through at least 99.5 % of the wrong values must differ visibly from the right
+// one. What a wide run gave stands in testdata/measured/variants.md: go test ./problems/variant -run MistakesShow -v -whole -each 12
+func TestMistakesShow(t *testing.T) {
+	t.Parallel()
+	drawn, good := tally{grades: map[int]int{}}, tally{grades: map[int]int{}}
+	for _, name := range librarytest.Names() {
+		p, _ := problems.Library(name)
+		m, err := New(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		own := m.screen.own.Difficulty().Grade
+		n := 0
+		for d := Draw(0); n < *each && d < 400; d++ {
+			if copied, err := m.At(d); err == nil {
+				drawn.add(copied, own)
+				n++
+			}
+		}
+		n = 0
+		for d := Draw(0); n < *each && d < 400; d++ {
+			if m.Judge(d) == Good {
+				good.add(mustAt(t, m, d), own)
+				n++
+			}
+		}
+		if n == 0 {
+			t.Errorf("%s has no good copy in 400 draws", name)
+		}
+	}
+	t.Logf("drawn: %v", &drawn)
+	t.Logf("let through: %v", &good)
+	if good.share() < 99.5 {
+		t.Errorf("let through: %v", &good)
+	}
+	if good.copies < len(librarytest.Names()) || good.wrong < 1000 {
+		t.Errorf("too little was tried: %v", &good)
+	}
+}
+
+var thousand = flag.Bool("thousand", false, "make a thousand different copies of each problem of the library in TestThousand")
+
+// TestThousand: each problem of the library says what may vary, in so many ways that a thousand different copies are good. Every
+// day only the ways are counted; with -thousand all copies are made, and their time and what was tried is told.
+func TestThousand(t *testing.T) {
+	for _, name := range problems.Names() {
+		p, _ := problems.Library(name)
+		m, err := New(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if n := combinations(m.changes, fewChoices); len(p.Vary) == 0 || n < 1000 {
+			t.Errorf("%s allows %d sets of numbers, where 1000 copies are to be", name, n)
+		}
+		if !*thousand {
+			continue
+		}
+		begun := time.Now()
+		_, err = m.Copies(t.Context(), Job{Source: Source{Set: name, Place: 1}, Wishes: Numbered(1000), Distinct: true})
+		if err != nil {
+			t.Errorf("%s: %v", name, err)
+		}
+		t.Logf("| %s | %.1f | %d |", name, time.Since(begun).Seconds(), len(m.judged))
+	}
+}
