@@ -12,11 +12,11 @@ import (
 	"unpin/problems"
 )
 
-// classSet is a set of three problems of the library.
+// classSet is a set of three problems that were handed out.
 func classSet(t testing.TB) (*problems.Set, Batch) {
 	t.Helper()
-	const text = "id: w5\ntitle: Week 5\nseed: secret\nproblems: [{problem: jetty-deck}, {problem: gravel-platform, find: [reactions]}, {problem: mill-bridge}]\n"
-	s, err := problems.ReadSet("w5.yaml", []byte(text), problems.Beside("."))
+	const text = "id: w5\ntitle: Week 5\nseed: secret\nproblems: [{problem: jetty-deck.yaml}, {problem: gravel-platform.yaml, find: [reactions]}, {problem: mill-bridge.yaml}]\n"
+	s, err := problems.ReadSet("w5.yaml", []byte(text), problems.Beside("testdata/handed"))
 	if err != nil {
 		t.Fatal(err)
 	}

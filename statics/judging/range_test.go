@@ -10,7 +10,7 @@ import (
 	"unpin/statics/slip"
 )
 
-var whole = flag.Bool("whole", false, "questions of all practice problems, not of the library alone")
+var whole = flag.Bool("practice", false, "questions of all practice problems, not of the library alone")
 
 // someQuestions gives the questions of the library to a test, or all there are to practise with.
 func someQuestions(t testing.TB, test func(l *sheet, q question)) {
