@@ -42,7 +42,7 @@ func (w *work) judgedAs(i, grade int, broken []*row) judged {
 		if j.broken = broken; worth(j) > worth(best) {
 			best = j
 		}
-		if best.verdict == Sense || best.verdict == Slip {
+		if best.verdict == Sense || best.verdict == Slip || best.verdict == Close {
 			break
 		}
 	}
