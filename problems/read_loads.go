@@ -232,9 +232,11 @@ func (l load) atJoint(x *statics.Load, joint, member *node) (on ref, ok bool) {
 	}
 	x.Joint = j
 	if member != nil {
-		on, ok = l.memberAt(member, j)
+		if on, ok = l.memberAt(member, j); !ok || !l.sure(on) {
+			return on, false
+		}
 		x.Member = on.member
-		return on, ok && l.sure(on)
+		return on, true
 	}
 	if c := l.connectionAt(j); c != nil && c.Kind == statics.Pin && x.Kind == statics.CoupleLoad {
 		l.fault(joint.at, fmt.Sprintf("%s is a pin, and a pin carries no couple", joint.text), "Say which member carries it: on: "+l.frame().Members[l.meeting[j][0]].Name+".")
