@@ -10,9 +10,9 @@ import (
 // where that number does not end within three figures.
 func termAllowance(a *statics.Assembly, t statics.Term, values []exact.Num) exact.Num {
 	force, ratio := forceOf(a, t, values)
-	off := onlyLong(t.Amount(values))
-	off = off.Add(onlyLong(force).Mul(ratio).Mul(t.Arm))
-	return off.Add(onlyLong(ratio).Mul(force).Mul(t.Arm))
+	off := OnlyLong(t.Amount(values))
+	off = off.Add(OnlyLong(force).Mul(ratio).Mul(t.Arm))
+	return off.Add(OnlyLong(ratio).Mul(force).Mul(t.Arm))
 }
 
 // forceOf is the force of a term, without its sign, and the ratio of the component that the term is about.
@@ -28,8 +28,8 @@ func forceOf(a *statics.Assembly, t statics.Term, values []exact.Num) (force, ra
 	return force, ratio
 }
 
-// onlyLong is half a unit in the third figure of a number that does not end within three figures, else 0.
-func onlyLong(x exact.Num) exact.Num {
+// OnlyLong is half a unit in the third figure of a number that does not end within three figures, else 0.
+func OnlyLong(x exact.Num) exact.Num {
 	if x.IsZero() || x.Rounded(3).Equal(x) {
 		return exact.Num{}
 	}

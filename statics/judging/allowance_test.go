@@ -22,7 +22,7 @@ func TestOnlyLong(t *testing.T) {
 		{exact.MustParse("9.996"), exact.MustParse("0.005")},
 		{tiny, powerOfTen(-45).Mul(half)},
 	} {
-		if got := onlyLong(c.of); !got.Equal(c.want) {
+		if got := OnlyLong(c.of); !got.Equal(c.want) {
 			t.Errorf("%s: %s, want %s", c.of.Decimal(9), got.Decimal(9), c.want.Decimal(9))
 		}
 	}

@@ -63,7 +63,7 @@ func (a Along) fits(f exact.Poly, p place) bool {
 	}
 	open, power := exact.Num{}, one
 	for _, factor := range a.truth() {
-		open, power = open.Add(onlyLong(factor).Mul(power)), power.Mul(p.x)
+		open, power = open.Add(OnlyLong(factor).Mul(power)), power.Mul(p.x)
 	}
 	return v.Sub(c.Truth).Abs().Cmp(open) <= 0
 }

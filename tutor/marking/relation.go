@@ -6,6 +6,7 @@ import (
 
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/judging"
 )
 
 // A row is one true sum in the values of the items: its terms add up to zero. It may be held against a student's values.
@@ -46,7 +47,7 @@ func (r *row) add(item int, factor exact.Num) {
 // rest adds the term of a load.
 func (r *row) rest(term exact.Num) {
 	r.rests = append(r.rests, term)
-	r.slack = r.slack.Add(onlyLong(term))
+	r.slack = r.slack.Add(judging.OnlyLong(term))
 }
 
 // finds reports whether an item may be found by a row.
@@ -75,8 +76,8 @@ func (r *row) residual(x values) (rest, largest, slack exact.Num) {
 		v := x.of[item]
 		t := r.factors[i].Mul(v)
 		rest, largest = rest.Add(t), exact.Max(largest, t.Abs())
-		if slack = slack.Add(r.ratios[i].Mul(v.Abs())).Add(onlyLong(t)); !x.whole[item] {
-			slack = slack.Add(thirdFigure(v).Mul(r.factors[i].Abs()))
+		if slack = slack.Add(r.ratios[i].Mul(v.Abs())).Add(judging.OnlyLong(t)); !x.whole[item] {
+			slack = slack.Add(judging.ThirdFigure(v).Mul(r.factors[i].Abs()))
 		}
 	}
 	for _, t := range r.rests {
@@ -106,30 +107,6 @@ func (r *row) near(x values) bool {
 	return !largest.IsZero() && rest.Abs().Cmp(largest.Mul(percent)) <= 0
 }
 
-// onlyLong is half a unit in the third figure of a number that does not end within three figures, else 0.
-func onlyLong(x exact.Num) exact.Num {
-	if x.IsZero() || x.Rounded(3).Equal(x) {
-		return exact.Num{}
-	}
-	return thirdFigure(x)
-}
-
-// thirdFigure is half a unit in the third figure of a number; of 0 it is 0.
-func thirdFigure(x exact.Num) exact.Num {
-	if x.IsZero() {
-		return exact.Num{}
-	}
-	unit, ten, tenth := half, exact.Int(10), exact.MustParse("0.1")
-	x = x.Abs()
-	for hundred := exact.Int(1000); x.Cmp(hundred) >= 0; hundred = hundred.Mul(ten) {
-		unit = unit.Mul(ten)
-	}
-	for hundred := exact.Int(100); x.Cmp(hundred) < 0; hundred = hundred.Mul(tenth) {
-		unit = unit.Mul(tenth)
-	}
-	return unit
-}
-
 // relate lists the true sums that tie the items to each other.
 func (m *Marker) relate() {
 	seen := map[string]bool{}
@@ -156,7 +133,7 @@ func (m *Marker) rowOf(s statics.Sum) (row, bool) {
 			item := m.ofForce(t.Force)
 			r.add(item, t.Value())
 			k := slices.Index(r.items, item)
-			r.ratios[k] = r.ratios[k].Add(onlyLong(t.Size).Mul(t.Arm))
+			r.ratios[k] = r.ratios[k].Add(judging.OnlyLong(t.Size).Mul(t.Arm))
 		}
 	}
 	return r, len(r.items) > 0

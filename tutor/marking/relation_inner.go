@@ -6,6 +6,7 @@ import (
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/judging"
 )
 
 // relateInner lists what ties N, V and M: the pieces that may be kept, the areas between two places of a member, and the
@@ -133,7 +134,7 @@ func (m *Marker) keptRow(i int, side statics.KeptSide) row {
 		k := f.of(item.Quantity, v, couple, m.Frame.Joints[force.Joint].At)
 		r.add(m.ofForce(j), k.Neg())
 		if c := slices.Index(r.items, m.ofForce(j)); c >= 0 {
-			r.ratios[c] = onlyLong(k) // a sine, and an arm that comes of a slope
+			r.ratios[c] = judging.OnlyLong(k) // a sine, and an arm that comes of a slope
 		}
 		rest = rest.Sub(k.Mul(m.Values[j]))
 	}
@@ -189,7 +190,7 @@ func (m *Marker) keptAt(f face, item problems.Item, x values, at exact.Num) shif
 		u, couple := m.forceIn(j, f.part)
 		v := f.of(statics.ShearForce, u, couple, m.Frame.Joints[force.Joint].At)
 		moment := f.of(statics.BendingMoment, u, couple, m.Frame.Joints[force.Joint].At)
-		off, slack := x.of[i].Sub(m.Values[j]), thirdFigure(x.of[i])
+		off, slack := x.of[i].Sub(m.Values[j]), judging.ThirdFigure(x.of[i])
 		s.v, s.moment = s.v.Add(v.Mul(off)), s.moment.Add(moment.Mul(off))
 		s.slackV, s.slackM = s.slackV.Add(v.Abs().Mul(slack)), s.slackM.Add(moment.Abs().Mul(slack))
 	}
@@ -223,7 +224,7 @@ func (m *Marker) follow(r *row, i int, differ func(x values, at exact.Num) shift
 		s := differ(x, at)
 		gives := stretch.M.At(at).Add(s.moment)
 		largest = exact.Max(gives.Abs(), x.of[i].Abs())
-		slack = thirdFigure(gives).Add(s.slackM)
+		slack = judging.ThirdFigure(gives).Add(s.slackM)
 		if !ends(item.Value) {
 			slack = slack.Add(largest.Mul(percent).Mul(half))
 		}
@@ -240,7 +241,7 @@ func (m *Marker) placeOff(i int, differ func(x values, at exact.Num) shift) func
 		s := differ(x, at)
 		first, last := stretch.V.At(stretch.From).Add(s.v), stretch.V.At(stretch.Until).Add(s.v)
 		if slack = s.slackV; !x.whole[i] || !ends(item.Value) {
-			slack = slack.Add(thirdFigure(at).Mul(stretch.V.Derivative().At(at).Abs()))
+			slack = slack.Add(judging.ThirdFigure(at).Mul(stretch.V.Derivative().At(at).Abs()))
 		}
 		return stretch.V.At(at).Add(s.v), exact.Max(first.Abs(), last.Abs()), slack
 	}
@@ -299,7 +300,7 @@ func (m *Marker) areaRow(member int, q statics.Quantity, from, to, shear statics
 			by := at.Sub(from.At)
 			s.moment, s.slackM = x.of[first].Sub(m.Items[first].Value).Add(s.v.Mul(by)), s.slackV.Mul(by.Abs())
 			if !x.whole[first] {
-				s.slackM = s.slackM.Add(thirdFigure(x.of[first]))
+				s.slackM = s.slackM.Add(judging.ThirdFigure(x.of[first]))
 			}
 			return s
 		})
@@ -328,7 +329,7 @@ func (m *Marker) shearShift(i int, x values) shift {
 	if i < 0 || x.whole[i] {
 		return shift{}
 	}
-	return shift{v: x.of[i].Sub(m.Items[i].Value), slackV: thirdFigure(x.of[i])}
+	return shift{v: x.of[i].Sub(m.Items[i].Value), slackV: judging.ThirdFigure(x.of[i])}
 }
 
 // piecesAt lists the rigid pieces of two members or more that meet at a joint, without those whose N, V and M are withheld.
