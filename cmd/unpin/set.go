@@ -51,14 +51,6 @@ const mostOfFile = 2 << 20
 // isSet reports whether a word means a file that is a set.
 func isSet(word string) bool { return word != "-" && !fromLibrary(word) && problems.IsSet(word) }
 
-// name is what the meaning is called in what is said of it.
-func (m meaning) name() string {
-	if m.set != nil {
-		return m.set.ID
-	}
-	return m.problem.Name
-}
-
 // warn tells what is legal in it but likely a mistake.
 func (m meaning) warn(cmd *cobra.Command) {
 	if m.set == nil {
