@@ -129,6 +129,8 @@ func (r *Result) verdictText(a Answer, tell bool) string {
 	switch {
 	case a.Verdict == Carried:
 		text += ": follows from your " + notation.List(a.From)
+	case a.Verdict == Sense && strings.HasPrefix(a.Says, "the size is right"):
+		text = a.Says
 	case a.Says != "":
 		text += ": " + a.Says
 	}
