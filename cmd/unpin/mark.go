@@ -102,7 +102,11 @@ func (m mark) run(cmd *cobra.Command, args []string) error {
 	if err != nil {
 		return err
 	}
-	if err := deliver(document, m.file, visibleWriter{cmd.OutOrStdout()}); err != nil {
+	out := cmd.OutOrStdout()
+	if m.format == "text" {
+		out = wrapped(out)
+	}
+	if err := deliver(document, m.file, visibleWriter{out}); err != nil {
 		return err
 	}
 	if m.feedback != "" {

@@ -239,17 +239,30 @@ func (d *desk) blank() []byte {
 	return variant.WriteCSV(rows)
 }
 
-// ask has a person on a terminal type answers, up to an empty line.
+// ask has a person on a terminal type the answers one by one. An answer that names what it is of is taken for that.
 func (d *desk) ask(in io.Reader, out io.Writer) io.Reader {
-	names := d.tasks[0].marker.Wanted()
-	fmt.Fprintf(out, "Type your answers, one a line, such as %s = 9.5; an empty line ends them.\nAsked for: %s.\n", names[0], strings.Join(names, "; "))
+	fmt.Fprintln(out, "Type each answer; an empty line leaves one out, the word end ends.")
 	var typed bytes.Buffer
+	fmt.Fprintln(&typed, "# answers")
 	lines := bufio.NewScanner(in)
-	for lines.Scan() && strings.TrimSpace(lines.Text()) != "" {
-		fmt.Fprintln(&typed, lines.Text())
-	}
-	if typed.Len() == 0 {
-		fmt.Fprintln(&typed, "# nothing")
+	names := d.tasks[0].marker.Wanted()
+	for n := 0; n < len(names); {
+		fmt.Fprintf(out, "%s = ", names[n])
+		if !lines.Scan() {
+			fmt.Fprintln(out)
+			break
+		}
+		switch text := strings.TrimSpace(lines.Text()); {
+		case text == "end":
+			return &typed
+		case strings.Contains(text, "="):
+			fmt.Fprintln(&typed, text)
+		default:
+			if text != "" {
+				fmt.Fprintln(&typed, names[n]+" = "+text)
+			}
+			n++
+		}
 	}
 	return &typed
 }
