@@ -113,7 +113,11 @@ func TestFiveWindowsAndJumpingClocks(t *testing.T) {
 	jumping := func() time.Time {
 		return time.Date(2026, 1, 2, 3, 4, 5, 0, time.UTC).AddDate(random.IntN(60)-30, 0, random.IntN(365))
 	}
-	for range 200 {
+	rounds := 200
+	if testing.Short() {
+		rounds = 20
+	}
+	for range rounds {
 		s := store(t)
 		type window struct {
 			name  string
