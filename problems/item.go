@@ -63,14 +63,14 @@ func SectionItems(s *statics.Solution, d statics.Diagram) []Item {
 			if st.Found {
 				all = append(all, zeroItem(s, d, st))
 			}
-			all = append(all, sectionItem(s, d.Member, q, st, sideWord(stations, i, q)))
+			all = append(all, SectionItem(s, d.Member, q, st, sideWord(stations, i, q)))
 		}
 	}
 	return all
 }
 
-// sectionItem asks for a quantity at a station, on the side named where that matters.
-func sectionItem(s *statics.Solution, member int, q statics.Quantity, st statics.Station, side string) Item {
+// SectionItem asks for a quantity at a station, on the side named where that matters.
+func SectionItem(s *statics.Solution, member int, q statics.Quantity, st statics.Station, side string) Item {
 	return Item{
 		Name:  SectionName(s, member, q, st.At, side),
 		Dim:   [...]notation.Dimension{notation.Force, notation.Force, notation.Moment}[q],

@@ -65,8 +65,7 @@ func (item Item) answersTo(word string, p Solved) bool {
 	case "N", "V", "M":
 		return !force && !item.Place && item.Quantity.Letter() == word
 	}
-	bare := strings.NewReplacer(" ", "", "_", "")
-	return bare.Replace(item.Name) == bare.Replace(word)
+	return notation.NameMatches(word, item.Name)
 }
 
 // sectionWord is M(BC, 2.4) or V(BC, 2.4 after).
@@ -100,7 +99,7 @@ func (p Solved) itemAt(word string) (Item, error) {
 		return Item{}, fmt.Errorf("%q jumps there: write %s(%s, %s before) or after", word, parts[1], parts[2], parts[3])
 	}
 	st := statics.Station{At: at, Side: side, InternalForces: forces, Exact: true}
-	return sectionItem(p.Solution, member, q, st, parts[4]), nil
+	return SectionItem(p.Solution, member, q, st, parts[4]), nil
 }
 
 // forceNames are the names of all forces.

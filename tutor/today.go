@@ -19,7 +19,7 @@ type Offer struct {
 	Why     string         // one line
 }
 
-// most is how many problems are offered at once: about half an hour's work.
+// mostOffers is how many problems are offered at once: about half an hour's work.
 const mostOffers = 3
 
 // Today lists what to practise now, of the problems at hand: first the skills that are due, the longest overdue first; then those that are
@@ -98,7 +98,7 @@ func (t *today) offer(n need) {
 	}
 }
 
-// offerNew adds the problem that asks for the fewest skills that were not met; false where none does.
+// offerNew adds the problem that suits best of those that ask for a skill that was not met; false where none does.
 func (t *today) offerNew() bool {
 	m, found := t.best(func(m material) bool { return len(t.unmet(m)) > 0 })
 	if found {
@@ -153,7 +153,7 @@ func (t *today) better(a, b material) bool {
 	) < 0
 }
 
-// most new skills at once; each one beyond them makes a problem so much less of a gain.
+// mostNew is how many skills may be new at once; each one beyond them makes a problem so much less of a gain.
 const mostNew = 4
 
 // gain is what a problem does for the skills that are wanting: most for one that does not stand yet, less for one that stands and is due, nothing

@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"cmp"
 	"encoding/json"
 	"fmt"
 	"io"
@@ -208,5 +207,5 @@ func (m mark) answers(cmd *cobra.Command, desk *desk, words []string) (*marking.
 	if onTerminal(cmd) {
 		in = desk.ask(in, cmd.OutOrStdout())
 	}
-	return marking.ReadAnswers(cmp.Or("", "standard input"), in)
+	return marking.ReadAnswers("standard input", in)
 }

@@ -192,10 +192,8 @@ func (m *Marker) itemAt(member int, q statics.Quantity, st statics.Station) (int
 	} else if i := m.column(member, q, st); i >= 0 && m.Items[i].Value.Equal(st.Of(q)) && m.isConstant(member, q, m.Items[i].Station.At, st.At) {
 		return i, problems.Item{}
 	}
-	dim := [...]notation.Dimension{notation.Force, notation.Force, notation.Moment}[q]
 	side := [...]string{"", "before", "after"}[st.Side]
-	return -1, problems.Item{Name: problems.SectionName(m.Solution, member, q, st.At, side), Dim: dim, Force: statics.None,
-		Member: member, Station: st, Quantity: q, Value: st.Of(q)}
+	return -1, problems.SectionItem(m.Solution, member, q, st, side)
 }
 
 // isConstant reports whether N or V is the same all the way between two places.

@@ -11,11 +11,10 @@ import (
 // The estimate stays inside; people are shown the counts.
 type Standing struct {
 	Right, Of int       // steps right at the first try and without help, of all
-	Frames    int       // different frames on which one came right
 	Last      time.Time // of the last step
 
 	known  int      // the estimate, in billionths
-	frames []string // those frames
+	frames []string // different ones on which a step came right
 	since  int      // steps since it last stood, or from the beginning
 	box    int      // how often it came right when it was due; 0 before the first time
 	due    int      // the day, see day
@@ -46,7 +45,7 @@ var gaps = []int{1, 3, 7, 21}
 
 // Stands reports whether the skill is mastered.
 func (s Standing) Stands() bool {
-	return s.known >= mastered && s.Right >= leastRight && s.Frames >= leastFrames
+	return s.known >= mastered && s.Right >= leastRight && len(s.frames) >= leastFrames
 }
 
 // Stuck reports whether a worked example would help more than another try.
@@ -60,9 +59,6 @@ func (s Standing) Overdue(now time.Time) int { return day(now) - s.due }
 
 // Weaker orders skills for practice: what is less likely known before what is more.
 func (s Standing) Weaker(other Standing) int { return s.known - other.known }
-
-// Untried is the standing of a skill that has not been met.
-func Untried() Standing { return Standing{known: atStart} }
 
 // day numbers the days by the calendar of the place where a time was told.
 func day(t time.Time) int {
@@ -80,14 +76,14 @@ func Standings(all []Record) map[string]Standing {
 		for _, skill := range r.Skills {
 			s, met := standings[skill]
 			if !met {
-				s = Untried()
+				s.known = atStart
 			}
-			switch right := r.Outcome == StepRight; {
-			case !right && len(r.Missed) > 0 && !slices.Contains(r.Missed, skill): // what went wrong was another skill
-			default:
-				s.add(right, r.Frame, r.At)
-				standings[skill] = s
+			right := r.Outcome == StepRight
+			if !right && len(r.Missed) > 0 && !slices.Contains(r.Missed, skill) {
+				continue // what went wrong was another skill
 			}
+			s.add(right, r.Frame, r.At)
+			standings[skill] = s
 		}
 	}
 	return standings
@@ -100,7 +96,6 @@ func (s *Standing) add(right bool, frame string, at time.Time) {
 		s.Right++
 		if !slices.Contains(s.frames, frame) {
 			s.frames = append(slices.Clip(s.frames), frame)
-			s.Frames = len(s.frames)
 		}
 	}
 	s.space(right, at)
