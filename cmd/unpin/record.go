@@ -74,7 +74,11 @@ func (r recording) run(cmd *cobra.Command) error {
 	if text := passed.String(); text != "" {
 		fmt.Fprintln(cmd.ErrOrStderr(), "unpin: "+text)
 	}
-	return deliver(r.document(tutor.AccountOf(all, time.Now())), r.output, cmd.OutOrStdout())
+	out := cmd.OutOrStdout()
+	if r.format == "text" {
+		out = wrapped(out)
+	}
+	return deliver(r.document(tutor.AccountOf(all, time.Now())), r.output, out)
 }
 
 // document is an account in the format that is asked for.
