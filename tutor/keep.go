@@ -11,15 +11,19 @@ import (
 // Keep tells a lesson of earlier work on the same problem at the same level, and keeps what is done from now on. What goes
 // wrong in keeping is told once to complain, and the lesson goes on without; so is what of earlier work cannot be read.
 func (l *Lesson) Keep(s *record.Store, now func() time.Time, complain func(error)) {
-	all, passed, err := s.Records()
+	var earlier []record.Record
+	past, err := s.Past()
+	if err == nil {
+		earlier, err = past.Of(record.Fingerprints(l.about.problem)...)
+	}
 	if err != nil {
 		complain(err)
 		return
 	}
-	if text := passed.String(); text != "" {
+	if text := past.Passed().String(); text != "" {
 		complain(errors.New(text))
 	}
-	l.recall(all)
+	l.recall(earlier)
 	l.keeper = &keeper{store: s, now: now, complain: complain, run: now().UTC().Format(time.RFC3339Nano) + " " + rand.Text()[:8]}
 	l.Heed = l.keeper.keep(l)
 }

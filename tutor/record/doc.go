@@ -34,5 +34,11 @@
 // ("right", "right (rounded)", "not yet"), a frame's fingerprint by Go's print format, and the kind of a step in question.
 // Such lines are read as version 2; a resumed run of version 1 holds the answers it took up once more.
 //
+// # Where lines are kept
+//
+// A Store keeps the lines in a Log: a file of one's own, or one learner's part of a class's database (package database). So
+// that opening takes no longer after years, a Log also keeps a brief of its older lines, which can be made anew from these at
+// any time: see Past.
+//
 // Fingerprints have versions of their own, their first letters; work under older ones is found by Fingerprints.
 package record

@@ -133,7 +133,11 @@ func FuzzRecords(f *testing.F) {
 	f.Add([]byte(`{"v":2,"run":"a","typed":"1"}` + "\n" + `{"v":2,"run`))
 	f.Add([]byte("\n\x00\n{}\n[]\n{\"v\":99}\n"))
 	f.Fuzz(func(t *testing.T, content []byte) {
-		all, _, err := read(bytes.NewReader(content))
+		path := filepath.Join(t.TempDir(), "content.jsonl")
+		if err := os.WriteFile(path, content, 0o600); err != nil {
+			t.Fatal(err)
+		}
+		all, _, err := At(path).Records()
 		if err != nil {
 			t.Fatal(err)
 		}

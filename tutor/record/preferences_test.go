@@ -25,7 +25,7 @@ func TestPreferencesAreKept(t *testing.T) {
 		if err != nil || got.String() != text {
 			t.Errorf("kept %q, read %q: %v", text, got, err)
 		}
-		files, _ := os.ReadDir(filepath.Dir(s.path))
+		files, _ := os.ReadDir(filepath.Dir(s.log.Place(preferencesName)))
 		if want := min(1, len(text)); len(files) != want {
 			t.Errorf("after %q there are %d files", text, len(files))
 		}
@@ -37,11 +37,11 @@ func TestPreferencesOfNoUse(t *testing.T) {
 	t.Parallel()
 	for _, text := range []string{"moments=left", "", "\x00\xff", strings.Repeat("moments=cw,", 1000)} {
 		s := At(filepath.Join(t.TempDir(), "practice.jsonl"))
-		if err := os.WriteFile(s.preferencesPath(), []byte(text), 0o600); err != nil {
+		if err := os.WriteFile(s.log.Place(preferencesName), []byte(text), 0o600); err != nil {
 			t.Fatal(err)
 		}
 		p, err := s.Preferences()
-		if err == nil || len(p) > 0 || !strings.Contains(err.Error(), s.preferencesPath()) || !strings.Contains(err.Error(), "--ask default") {
+		if err == nil || len(p) > 0 || !strings.Contains(err.Error(), s.log.Place(preferencesName)) || !strings.Contains(err.Error(), "--ask default") {
 			t.Errorf("%.20q: %v, %v", text, p, err)
 		}
 		if err := s.Prefer(nil); err != nil {

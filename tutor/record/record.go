@@ -101,30 +101,40 @@ const (
 	newer
 )
 
-// parse reads a line without its end. Zeros that a crash of the machine left before a line do not spoil it.
-func parse(line []byte) (Record, fault) {
-	line = bytes.TrimSpace(bytes.TrimLeft(line, "\x00"))
-	if len(line) == 0 {
+// parse reads a line. Zeros that a crash of the machine left before it do not spoil it.
+func (l Line) parse() (Record, fault) {
+	if l.Long {
+		return Record{}, long
+	}
+	text := bytes.TrimSpace(bytes.TrimLeft(l.Text, "\x00"))
+	if len(text) == 0 {
 		return Record{}, blank
 	}
+	var r struct {
+		Record
+		Rung string `json:"rung"`
+	}
+	if err := json.Unmarshal(text, &r); err != nil || r.Version > version {
+		return Record{}, faultOf(text)
+	}
+	if r.Run == "" {
+		return Record{}, torn
+	}
+	if r.Version < version {
+		r.renew(r.Rung)
+	}
+	return r.Record, sound
+}
+
+// faultOf is why a text that is no record of this version is passed over.
+func faultOf(text []byte) fault {
 	var head struct {
-		Version int    `json:"v"`
-		Rung    string `json:"rung"`
+		Version int `json:"v"`
 	}
-	if json.Unmarshal(line, &head) != nil {
-		return Record{}, torn
+	if json.Unmarshal(text, &head) == nil && head.Version > version {
+		return newer
 	}
-	if head.Version > version {
-		return Record{}, newer
-	}
-	var r Record
-	if json.Unmarshal(line, &r) != nil || r.Run == "" {
-		return Record{}, torn
-	}
-	if head.Version < version {
-		r.renew(head.Rung)
-	}
-	return r, sound
+	return torn
 }
 
 // renew turns a record of version 1 into one of version 2; its fingerprint stays what it was.

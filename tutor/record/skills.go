@@ -19,11 +19,11 @@ func (c *Count) Add(o Outcome) {
 	}
 }
 
-// Skills counts for each kind of step how those on frames other than those with these fingerprints came out.
+// Skills counts for each kind of step how those on frames other than those with these fingerprints came out, of the latest steps; see window.
 func Skills(all []Record, but []string) map[Kind]Count {
 	counts := map[Kind]Count{}
-	for _, r := range all {
-		if slices.Contains(but, r.Frame) || r.Kind == "" {
+	for _, r := range latest(all) {
+		if slices.Contains(but, r.Frame) {
 			continue
 		}
 		c := counts[r.Kind]
@@ -31,4 +31,34 @@ func Skills(all []Record, but []string) map[Kind]Count {
 		counts[r.Kind] = c
 	}
 	return counts
+}
+
+// Earned counts for each kind of step how many came right on frames other than those with these fingerprints, less
+// those that were told; of the latest steps, see window.
+func Earned(all []Record, but []string) map[Kind]int {
+	earned := map[Kind]int{}
+	for _, r := range latest(all) {
+		switch {
+		case slices.Contains(but, r.Frame):
+		case r.Outcome == StepRight:
+			earned[r.Kind]++
+		case r.Outcome == StepTold:
+			earned[r.Kind] = max(earned[r.Kind]-1, 0)
+		}
+	}
+	return earned
+}
+
+// latest lists the latest steps of each kind, in their order.
+func latest(all []Record) []Record {
+	counts := map[Kind]int{}
+	var steps []Record
+	for _, r := range slices.Backward(all) {
+		if r.Kind != "" && counts[r.Kind] < window {
+			counts[r.Kind]++
+			steps = append(steps, r)
+		}
+	}
+	slices.Reverse(steps)
+	return steps
 }

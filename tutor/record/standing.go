@@ -1,6 +1,7 @@
 package record
 
 import (
+	"iter"
 	"math/bits"
 	"slices"
 	"time"
@@ -69,24 +70,43 @@ func day(t time.Time) int {
 // DaysBetween counts the days from one time to another by the calendar; negative where the second is earlier.
 func DaysBetween(from, to time.Time) int { return day(to) - day(from) }
 
-// Standings traces every skill that steps asked for, in the order of the records.
+// Standings traces every skill that steps asked for, in the order of the records; of each the latest steps only, see window.
 func Standings(all []Record) map[string]Standing {
+	left := map[string]int{} // steps of each skill that are still to come
+	for _, r := range all {
+		for skill := range r.tried() {
+			left[skill]++
+		}
+	}
 	standings := map[string]Standing{}
 	for _, r := range all {
-		for _, skill := range r.Skills {
+		for skill := range r.tried() {
+			if left[skill]--; left[skill] >= window {
+				continue
+			}
 			s, met := standings[skill]
 			if !met {
 				s.known = atStart
 			}
-			right := r.Outcome == StepRight
-			if !right && len(r.Missed) > 0 && !slices.Contains(r.Missed, skill) {
-				continue // what went wrong was another skill
-			}
-			s.add(right, r.Frame, r.At)
+			s.add(r.Outcome == StepRight, r.Frame, r.At)
 			standings[skill] = s
 		}
 	}
 	return standings
+}
+
+// tried goes over the skills that a record tells something of: in a step that went wrong only those that were wanting, where that is known.
+func (r Record) tried() iter.Seq[string] {
+	return func(yield func(string) bool) {
+		for _, skill := range r.Skills {
+			if r.Outcome != StepRight && len(r.Missed) > 0 && !slices.Contains(r.Missed, skill) {
+				continue
+			}
+			if !yield(skill) {
+				return
+			}
+		}
+	}
 }
 
 // add traces one step.

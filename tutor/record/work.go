@@ -98,19 +98,3 @@ func count(events []Record, sort func(Outcome) bool) int {
 	}
 	return len(numbers)
 }
-
-// Earned counts for each kind of step how many came right on frames other than those with these fingerprints, less
-// those that were told.
-func Earned(all []Record, but []string) map[Kind]int {
-	earned := map[Kind]int{}
-	for _, r := range all {
-		switch {
-		case slices.Contains(but, r.Frame):
-		case r.Outcome == StepRight:
-			earned[r.Kind]++
-		case r.Outcome == StepTold:
-			earned[r.Kind] = max(earned[r.Kind]-1, 0)
-		}
-	}
-	return earned
-}

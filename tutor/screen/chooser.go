@@ -20,7 +20,7 @@ type chooser struct {
 	exam    bool    // for the lessons begun
 	offers  []Entry // for today, at the head of the list until words are typed
 	entries []Entry
-	records []record.Record
+	past    *record.Past // what was practised, or nil
 	ready   bool // the list has come
 	filter  editor
 	at, top int // among those found: the one in hand, and the first in sight
@@ -41,7 +41,7 @@ type progressKey struct {
 type listed struct {
 	offers  []Entry
 	entries []Entry
-	records []record.Record
+	past    *record.Past
 	warning string // what of earlier work cannot be read
 }
 
@@ -55,13 +55,14 @@ func list(o Options) tea.Cmd {
 		if o.Store == nil {
 			return l
 		}
-		all, passed, err := o.Store.Records()
-		l.records, l.warning = all, passed.String()
+		past, err := o.Store.Past()
 		if err != nil {
 			l.warning = err.Error()
+			return l
 		}
-		if !o.Exam {
-			l.offers = offersOf(l.entries, all, o.Clock())
+		l.past, l.warning = past, past.Passed().String()
+		if lately, err := past.Of(); err == nil && !o.Exam {
+			l.offers = offersOf(l.entries, lately, o.Clock())
 		}
 		return l
 	}
@@ -84,7 +85,7 @@ func offersOf(entries []Entry, records []record.Record, now time.Time) []Entry {
 
 // take puts a list in hand, and keeps the choice where it is still there.
 func (c *chooser) take(l listed) {
-	c.offers, c.entries, c.records, c.ready = l.offers, l.entries, l.records, true
+	c.offers, c.entries, c.past, c.ready = l.offers, l.entries, l.past, true
 	c.done = map[progressKey]tutor.Progress{}
 	c.comeBack()
 	c.at = min(c.at, max(len(c.found())-1, 0))
@@ -138,7 +139,11 @@ func (c *chooser) progress(p *problems.Problem) tutor.Progress {
 	key := progressKey{p, c.level}
 	done, known := c.done[key]
 	if !known {
-		done = tutor.ProgressOf(p, c.level, c.records)
+		var earlier []record.Record
+		if c.past != nil {
+			earlier, _ = c.past.Of(record.Fingerprints(p)...) // what cannot be read is told at the lesson's opening
+		}
+		done = tutor.ProgressOf(p, c.level, earlier)
 		c.done[key] = done
 	}
 	return done
