@@ -1,0 +1,241 @@
+package database
+
+import (
+	"bufio"
+	"context"
+	"database/sql"
+	"fmt"
+	"net/url"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"sync/atomic"
+	"testing"
+
+	"unpin/tutor/record"
+	"unpin/tutor/record/logtest"
+)
+
+// server is the variable with the address of a PostgreSQL server on which databases may be made; without it those tests are left out.
+const server = "UNPIN_TEST_POSTGRES"
+
+// kinds are the databases to test with: a new and empty one at each call, by its address.
+func kinds(t *testing.T) map[string]func(testing.TB) string {
+	all := map[string]func(testing.TB) string{
+		"SQLite": func(t testing.TB) string { return filepath.Join(t.TempDir(), "a class's #1.db") },
+	}
+	if os.Getenv(server) == "" {
+		t.Log("no PostgreSQL: " + server + " names no server")
+	} else {
+		all["PostgreSQL"] = newPostgres
+	}
+	return all
+}
+
+var made atomic.Int64
+
+// newPostgres makes a database on the server.
+func newPostgres(t testing.TB) string {
+	t.Helper()
+	admin, err := sql.Open("pgx", os.Getenv(server))
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer admin.Close()
+	name := fmt.Sprintf("unpin_%d_%d", os.Getpid(), made.Add(1))
+	if _, err := admin.Exec("CREATE DATABASE " + name); err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() {
+		admin, err := sql.Open("pgx", os.Getenv(server))
+		if err == nil {
+			_, err = admin.Exec("DROP DATABASE " + name + " WITH (FORCE)")
+			admin.Close()
+		}
+		if err != nil {
+			t.Error(err)
+		}
+	})
+	at, err := url.Parse(os.Getenv(server))
+	if err != nil {
+		t.Fatal(err)
+	}
+	at.Path = "/" + name
+	return at.String()
+}
+
+// opened is a database that is closed at the end of the test.
+func opened(t testing.TB, address string) *DB {
+	t.Helper()
+	db, err := Open(context.Background(), address)
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { db.Close() })
+	return db
+}
+
+func TestLogsKeep(t *testing.T) {
+	t.Parallel()
+	for name, address := range kinds(t) {
+		t.Run(name, func(t *testing.T) {
+			t.Parallel()
+			logtest.Keeps(t, func(t testing.TB) (record.Log, func() record.Log) {
+				at := address(t)
+				again := func() record.Log { return opened(t, at).log("s017") }
+				return again(), again
+			})
+		})
+	}
+}
+
+// What one learner does never shows in the log of another, whatever their names.
+func TestLearnersApart(t *testing.T) {
+	t.Parallel()
+	names := []string{"s1", "s17", "S1", "", "s1' OR '1'='1", "s1%", "ş1", "s1 "}
+	for kind, address := range kinds(t) {
+		t.Run(kind, func(t *testing.T) {
+			t.Parallel()
+			db := opened(t, address(t))
+			for _, name := range names {
+				if err := db.Learner(name).Add(record.Record{Run: "r", Typed: name}); err != nil {
+					t.Fatal(err)
+				}
+			}
+			if err := db.Learner("S1").Erase(); err != nil {
+				t.Fatal(err)
+			}
+			for _, name := range names {
+				all, _, err := db.Learner(name).Records()
+				if want := map[bool]int{true: 0, false: 1}[name == "S1"]; err != nil || len(all) != want || want == 1 && all[0].Typed != name {
+					t.Errorf("%q has %v: %v", name, all, err)
+				}
+			}
+			if all, err := db.Learners(context.Background()); err != nil || len(all) != len(names)-1 {
+				t.Errorf("%q: %v", all, err)
+			}
+		})
+	}
+}
+
+// Many programs that open a new database at once make its tables once; tables of a later version are left alone.
+func TestMigrations(t *testing.T) {
+	t.Parallel()
+	for kind, address := range kinds(t) {
+		t.Run(kind, func(t *testing.T) {
+			t.Parallel()
+			at := address(t)
+			t.Run("at once", func(t *testing.T) {
+				for i := range 8 {
+					t.Run(strconv.Itoa(i), func(t *testing.T) {
+						t.Parallel()
+						if err := opened(t, at).Learner("s").Add(record.Record{Run: "r"}); err != nil {
+							t.Error(err)
+						}
+					})
+				}
+			})
+			db := opened(t, at)
+			if all, _, err := db.Learner("s").Records(); err != nil || len(all) != 8 {
+				t.Errorf("%d records: %v", len(all), err)
+			}
+			if _, err := db.sql.Exec(`INSERT INTO schema_version (version) VALUES (99)`); err != nil {
+				t.Fatal(err)
+			}
+			if newer, err := Open(context.Background(), at); err == nil || !strings.Contains(err.Error(), "newer version of unpin") {
+				newer.Close()
+				t.Errorf("tables of version 99 are used: %v", err)
+			}
+		})
+	}
+}
+
+// What is no database, or cannot be reached, is told at the opening.
+func TestNoDatabase(t *testing.T) {
+	t.Parallel()
+	text := filepath.Join(t.TempDir(), "text.db")
+	if err := os.WriteFile(text, []byte(strings.Repeat("this is no database\n", 500)), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	for _, address := range []string{text, t.TempDir(), filepath.Join(text, "below"), "postgres://nobody@127.0.0.1:1/none?connect_timeout=2", "postgres://%zz"} {
+		if db, err := Open(context.Background(), address); err == nil {
+			db.Close()
+			t.Errorf("%s is opened", address)
+		}
+	}
+}
+
+// TestMain makes this program a writer of records where the environment asks for one.
+func TestMain(m *testing.M) {
+	if address := os.Getenv("DATABASE_TEST_WRITER"); address != "" {
+		writeRecords(address)
+		return
+	}
+	os.Exit(m.Run())
+}
+
+// writeRecords adds records until it is killed, and says of each that is kept, by its number.
+func writeRecords(address string) {
+	db, err := Open(context.Background(), address)
+	for i := 0; err == nil; i++ {
+		if err = db.Learner("s").Add(record.Record{Run: "a", Number: i, Typed: strings.Repeat("x", i%300)}); err == nil {
+			fmt.Println(i)
+		}
+	}
+	fmt.Println(err)
+}
+
+// Programs are killed while they write, again and again into one database: nothing that was kept is lost, each numbers on from what
+// it says, and nothing stays locked.
+func TestKilledWriters(t *testing.T) {
+	t.Parallel()
+	runs := 20
+	if testing.Short() {
+		runs = 4
+	}
+	for kind, address := range kinds(t) {
+		t.Run(kind, func(t *testing.T) {
+			t.Parallel()
+			at, kept := address(t), 0
+			for run := range runs {
+				last := killed(t, at, 1+run*3%40)
+				all, passed, err := opened(t, at).Learner("s").Records()
+				if err != nil || passed != (record.Passed{}) || len(all) < kept+last+1 || len(all) > kept+last+2 {
+					t.Fatalf("%d records after %d and %d more: %+v %v", len(all), kept, last+1, passed, err)
+				}
+				for i, r := range all[kept:] {
+					if r.Number != i {
+						t.Fatalf("record %d has the number %d", i, r.Number)
+					}
+				}
+				kept = len(all)
+			}
+		})
+	}
+}
+
+// killed kills a writer after so many lines, and returns the last number that it said.
+func killed(t *testing.T, address string, after int) int {
+	cmd := exec.Command(os.Args[0])
+	cmd.Env = append(os.Environ(), "DATABASE_TEST_WRITER="+address)
+	out, err := cmd.StdoutPipe()
+	if err == nil {
+		err = cmd.Start()
+	}
+	if err != nil {
+		t.Fatal(err)
+	}
+	lines, last := bufio.NewScanner(out), -1
+	for n := 0; lines.Scan(); n++ {
+		if last, err = strconv.Atoi(lines.Text()); err != nil {
+			t.Fatal(lines.Text())
+		}
+		if n == after {
+			cmd.Process.Kill()
+		}
+	}
+	cmd.Wait()
+	return last
+}
