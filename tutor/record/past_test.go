@@ -2,6 +2,7 @@ package record
 
 import (
 	"encoding/json"
+	"flag"
 	"fmt"
 	"iter"
 	"os"
@@ -221,9 +222,11 @@ func TestFewLinesAtAnOpening(t *testing.T) {
 	}
 }
 
+var records = flag.Int("records", 100_000, "lines in the longer record of BenchmarkOpening")
+
 // BenchmarkOpening opens a record of a hundred thousand lines, eight years of daily practice; with and without its brief.
 func BenchmarkOpening(b *testing.B) {
-	for _, size := range []int{1_000, 100_000} {
+	for _, size := range []int{1_000, *records} {
 		s := longRecord(b, size)
 		for _, brief := range []bool{true, false} {
 			b.Run(fmt.Sprintf("%d/brief=%v", size, brief), func(b *testing.B) {

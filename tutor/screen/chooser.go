@@ -21,7 +21,7 @@ type chooser struct {
 	offers  []Entry // for today, at the head of the list until words are typed
 	entries []Entry
 	past    *record.Past // what was practised, or nil
-	ready   bool // the list has come
+	ready   bool         // the list has come
 	filter  editor
 	at, top int // among those found: the one in hand, and the first in sight
 	level   tutor.Level

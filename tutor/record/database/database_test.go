@@ -4,6 +4,8 @@ import (
 	"bufio"
 	"context"
 	"database/sql"
+	"encoding/json"
+	"flag"
 	"fmt"
 	"net/url"
 	"os"
@@ -22,7 +24,7 @@ import (
 const server = "UNPIN_TEST_POSTGRES"
 
 // kinds are the databases to test with: a new and empty one at each call, by its address.
-func kinds(t *testing.T) map[string]func(testing.TB) string {
+func kinds(t testing.TB) map[string]func(testing.TB) string {
 	all := map[string]func(testing.TB) string{
 		"SQLite": func(t testing.TB) string { return filepath.Join(t.TempDir(), "a class's #1.db") },
 	}
@@ -238,4 +240,69 @@ func killed(t *testing.T, address string, after int) int {
 	}
 	cmd.Wait()
 	return last
+}
+
+var records = flag.Int("records", 20_000, "lines of all learners in BenchmarkOpening")
+
+// BenchmarkOpening opens the practice of one of three hundred learners, with a record of work on one problem, and adds a line.
+func BenchmarkOpening(b *testing.B) {
+	for name, address := range kinds(b) {
+		at := address(b)
+		db := opened(b, at)
+		fill(b, db)
+		again := opened(b, at)
+		b.Run(name+"/open", func(b *testing.B) {
+			for b.Loop() {
+				db, err := Open(context.Background(), at)
+				if err == nil {
+					_, err = db.Learner("s017").Past()
+					db.Close()
+				}
+				if err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+		b.Run(name+"/past", func(b *testing.B) {
+			for b.Loop() {
+				past, err := again.Learner("s017").Past()
+				if err == nil {
+					_, err = past.Of("v3:7")
+				}
+				if err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+		b.Run(name+"/add", func(b *testing.B) {
+			for b.Loop() {
+				if err := again.Learner("s018").Add(record.Record{Run: "r", Typed: "46.4 up"}); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
+}
+
+// fill adds lines of three hundred learners in turn, in one go.
+func fill(t testing.TB, db *DB) {
+	tx, err := db.sql.Begin()
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer tx.Rollback()
+	for from := 0; from < *records; from += 1000 {
+		var rows []string
+		for i := from; i < min(from+1000, *records); i++ {
+			line, _ := json.Marshal(record.Record{Version: 2, Run: fmt.Sprint("2026-11-28T08:00:00.123456789Z ", i/18000), Problem: "p", Frame: fmt.Sprint("v3:", i/300%80),
+				Level: "gradual", Number: i / 300 % 60, Question: "V(BC, 2.4 before)", Key: "2.1 arm 3", Typed: "46.4 up", Outcome: record.Exact})
+			rows = append(rows, fmt.Sprintf("('s%03d', '%s')", i%300, line))
+		}
+		if _, err := tx.Exec("INSERT INTO lines (learner, line) VALUES " + strings.Join(rows, ", ")); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if err := tx.Commit(); err != nil {
+		t.Fatal(err)
+	}
 }
