@@ -40,6 +40,21 @@ func (r *setReader) times(values map[string]*node) {
 	}
 }
 
+// ReadMoment reads a day and a time, as a set has them; where no offset stands, it is that of the place.
+func ReadMoment(text string, place *time.Location) (time.Time, bool) {
+	for _, form := range momentForms {
+		if t, err := time.Parse(form, text); err == nil {
+			return t, true
+		}
+	}
+	for _, form := range localForms {
+		if t, err := time.ParseInLocation(form, text, place); err == nil {
+			return t, true
+		}
+	}
+	return time.Time{}, false
+}
+
 // moment reads a day and a time with the offset from universal time.
 func (r *setReader) moment(n *node, what string) time.Time {
 	for _, form := range momentForms {

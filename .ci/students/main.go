@@ -33,6 +33,7 @@ func run() error {
 	levels := flag.String("levels", "values,terms,plan,blank", "levels, with commas between")
 	limit := flag.Duration("time", time.Hour, "no frame is begun after this time")
 	whole := flag.Int("papers", 0, "in place of lessons, so many papers of each kind on each frame, marked by unpin mark")
+	hand := flag.Int("by-hand", 0, "in place of lessons, so many papers to be marked by people, without verdicts")
 	flag.Parse()
 	if *unpin == "" || *out == "" {
 		return errors.New("-unpin and -out are needed")
@@ -42,6 +43,9 @@ func run() error {
 	}
 	if *whole > 0 {
 		return papers(*unpin, *out, *seed, *frames, *whole)
+	}
+	if *hand > 0 {
+		return byHand(*unpin, *out, *seed, *hand)
 	}
 	p, err := newProgram(*unpin)
 	if err != nil {

@@ -27,6 +27,7 @@ type paper struct {
 	faults [][]string
 	wrong  map[string]bool // forces that do not come out right
 	values [][2]string     // name and value, in the order of working
+	sums   []string        // as they stand on the page
 }
 
 // papersOf works papers on a frame.
@@ -35,7 +36,6 @@ type papersOf struct {
 	r     *rand.Rand
 	names []string // what is asked for
 	own   map[string]float64
-	order []done
 }
 
 // done is a step as a student takes it: sums, and the forces they give.
@@ -179,20 +179,48 @@ func (p *papersOf) work(way []done, mistakes []int) *paper {
 			if len(kinds) == 0 {
 				return nil
 			}
-			a := kinds[p.r.IntN(len(kinds))]
+			a := p.oneOf(kinds)
 			es[at] = es[at].apply(a)
 			k, rest, _ := rows(es, d.gives, p.own)
 			values, _ = settle(k, rest)
 			pa.made = a.kind
-			pa.faults = append(pa.faults, d.gives)
+			if !p.true(d.gives, values) {
+				pa.faults = append(pa.faults, d.gives)
+			}
+		}
+		for _, e := range es {
+			pa.sums = append(pa.sums, e.written(p.own))
 		}
 		for n, name := range d.gives {
+			pa.sums = append(pa.sums, "    "+name+" = "+figures(values[n], 3))
 			p.own[name] = rounded(values[n], 3)
 			pa.wrong[name] = math.Abs(p.own[name]-p.t.values[name]) > 0.02*math.Max(math.Abs(p.t.values[name]), 1e-6)
 			pa.values = append(pa.values, [2]string{name, figures(values[n], 3)})
 		}
 	}
 	return pa
+}
+
+// oneOf draws a kind of mistake, each as often as any other, and of these one.
+func (p *papersOf) oneOf(all []alteration) alteration {
+	byKind := map[string][]alteration{}
+	for _, a := range all {
+		byKind[a.kind] = append(byKind[a.kind], a)
+	}
+	kinds := sorted(byKind)
+	these := byKind[kinds[p.r.IntN(len(kinds))]]
+	return these[p.r.IntN(len(these))]
+}
+
+// true reports whether all values of a step are the true ones to three figures: then there is no mistake to be found, though
+// one was made that makes good another.
+func (p *papersOf) true(gives []string, values []float64) bool {
+	for i, n := range gives {
+		if rounded(values[i], 3) != rounded(p.t.values[n], 3) {
+			return false
+		}
+	}
+	return true
 }
 
 // shows reports whether wrong values violate a sum of the step by more than rounding comes to.
@@ -258,11 +286,16 @@ func (p *papersOf) along(pa *paper) {
 		for _, t := range e.terms {
 			scale = math.Max(scale, math.Abs(t.worth(p.own)))
 		}
-		drift := 0.0 // of the little that the place is off
+		drift, lost := 0.0, 0.0 // of the little that the place is off, and of the figures lost in the forces
 		for _, own := range p.own {
 			drift = math.Max(drift, 3e-5*math.Abs(own))
 		}
-		if truth := e.total(p.t.values); math.Abs(v) < drift || math.Abs(truth) < drift && math.Abs(v) < 0.03*scale {
+		for _, t := range e.terms {
+			if t.u != nil {
+				lost += math.Abs(t.size()) * 0.5 * math.Pow(10, math.Floor(math.Log10(math.Max(math.Abs(p.own[t.u.name]), 1e-9)))-2)
+			}
+		}
+		if truth := e.total(p.t.values); math.Abs(v) < drift || math.Abs(truth) < drift && math.Abs(v) < math.Max(0.03*scale, lost) {
 			v = 0 // a student knows what must be zero
 		}
 		pa.values = append(pa.values, [2]string{name, figures(v, 3)})
@@ -302,16 +335,20 @@ type marked struct {
 
 // paperTally counts what came of papers.
 type paperTally struct {
-	papers, full              map[string]int
-	found, carried, carriedOf map[string]int
-	all, named, extra         map[string]int
-	highest                   map[string]float64
-	misses                    []string
+	papers, full               map[string]int
+	found, carried, carriedOf  map[string]int
+	all, named, namedOf, extra map[string]int
+	each, foundOf              map[string]int // mistakes
+	highest                    map[string]float64
+	misses                     []string
 }
 
 func newPaperTally() *paperTally {
 	m := func() map[string]int { return map[string]int{} }
-	return &paperTally{m(), m(), m(), m(), m(), m(), m(), m(), map[string]float64{}, nil}
+	return &paperTally{
+		papers: m(), full: m(), found: m(), carried: m(), carriedOf: m(), all: m(), named: m(), namedOf: m(), extra: m(), each: m(), foundOf: m(),
+		highest: map[string]float64{},
+	}
 }
 
 // frame works papers on one frame and marks them.
@@ -385,13 +422,11 @@ func (p *papersOf) draw(per int) []*paper {
 		plan, other := p.planWay(), p.otherWay()
 		add(p.work(plan, nil), "honest", "plan")
 		add(p.work(other, nil), "honest", "other")
-		add(p.work(plan, []int{p.r.IntN(len(plan))}), "one", "plan")
-		add(p.work(other, []int{p.r.IntN(len(other))}), "one", "other")
+		p.mistaken(plan, 1, "plan", add)
+		p.mistaken(other, 1, "other", add)
 		if len(plan) > 2 {
-			two := p.r.Perm(len(plan))[:2]
-			if pa := p.work(plan, two); pa != nil && len(pa.faults) == 2 {
-				add(pa, "two", "plan")
-			}
+			p.mistaken(plan, 2, "plan", add)
+			p.mistaken(other, 2, "other", add)
 		}
 	}
 	for _, same := range []string{"0", "5", "12.5"} {
@@ -406,6 +441,16 @@ func (p *papersOf) draw(per int) []*paper {
 		pa.values = append(pa.values, [2]string{n, figures(p.r.Float64()*40-20, 3)})
 	}
 	return append(all, pa)
+}
+
+// mistaken adds a paper with so many mistakes that are to be found.
+func (p *papersOf) mistaken(way []done, n int, name string, add func(pa *paper, kind, way string)) {
+	if len(way) < n {
+		return
+	}
+	if pa := p.work(way, p.r.Perm(len(way))[:n]); pa != nil && len(pa.faults) == n {
+		add(pa, []string{"", "one", "two"}[n], name)
+	}
 }
 
 var atFault = []string{"slip", "wrong", "sense", "close", "unit"}
@@ -436,34 +481,51 @@ func (ta *paperTally) note(path string, pa *paper, m marked) {
 			miss("not full marks")
 		}
 	case "one", "two":
-		found := 0
-		for _, f := range pa.faults {
-			if slices.ContainsFunc(faults, func(n string) bool {
-				return slices.Contains(f, n) || slices.ContainsFunc(or[n], func(o string) bool { return slices.Contains(f, o) })
-			}) {
-				found++
+		ta.mistakes(kind, pa, m, faults, or, miss)
+	}
+}
+
+// mistakes holds what is said of a paper with mistakes against them. A reading that is told as "or" and has the mistake counts.
+func (ta *paperTally) mistakes(kind string, pa *paper, m marked, faults []string, or map[string][]string, miss func(string)) {
+	of := func(n string) bool {
+		return slices.ContainsFunc(pa.faults, func(f []string) bool {
+			return slices.Contains(f, n) || slices.ContainsFunc(or[n], func(o string) bool { return slices.Contains(f, o) })
+		})
+	}
+	found := 0
+	for _, f := range pa.faults {
+		if slices.ContainsFunc(faults, func(n string) bool {
+			return slices.Contains(f, n) || slices.ContainsFunc(or[n], func(o string) bool { return slices.Contains(f, o) })
+		}) {
+			found++
+		}
+	}
+	ta.foundOf[kind] += len(pa.faults)
+	ta.each[kind] += found
+	if found == len(pa.faults) {
+		ta.found[kind]++
+	} else {
+		miss("mistake not found")
+	}
+	if len(faults) > len(pa.faults) {
+		ta.extra[kind]++
+		miss("more faults than mistakes")
+	}
+	if found == len(pa.faults) && len(faults) == len(pa.faults) {
+		ta.all[kind]++
+	}
+	for _, a := range m.Answers {
+		switch {
+		case slices.Contains(faults, a.Name) && of(a.Name):
+			ta.namedOf[kind]++
+			if a.Verdict == "slip" || a.Verdict == "sense" || strings.Contains(a.Note, "?") {
+				ta.named[kind]++
+			} else {
+				miss("no mistake named at " + a.Name + ", " + a.Verdict + ": " + a.Note)
 			}
-		}
-		if found == len(pa.faults) {
-			ta.found[kind]++
-		} else {
-			miss("mistake not found")
-		}
-		if len(faults) > len(pa.faults) {
-			ta.extra[kind]++
-			miss("more faults than mistakes")
-		}
-		if found == len(pa.faults) && len(faults) == len(pa.faults) {
-			ta.all[kind]++
-		}
-		for _, a := range m.Answers {
-			if slices.Contains(faults, a.Name) {
-				if a.Verdict == "slip" || a.Verdict == "sense" || strings.Contains(a.Note, "?") {
-					ta.named[kind]++
-				}
-				continue
-			}
-			if a.Verdict != "missing" && a.Verdict != "right" && a.Verdict != "rounded" {
+		case a.Verdict != "missing" && a.Verdict != "right" && a.Verdict != "rounded":
+			ta.carriedOf[kind]++
+			if a.Verdict == "carried" {
 				ta.carried[kind]++
 			}
 		}
@@ -472,11 +534,17 @@ func (ta *paperTally) note(path string, pa *paper, m marked) {
 
 // report writes the table.
 func (ta *paperTally) report(w io.Writer) {
-	fmt.Fprintf(w, "%-16s %7s %10s %9s %11s %9s %9s\n", "papers", "number", "full marks", "found", "found alone", "too many", "highest")
+	fmt.Fprintf(w, "%-12s %7s %7s %8s %8s %8s %8s %8s %8s\n", "papers", "number", "full", "found", "alone", "too many", "carried", "named", "highest")
 	for _, k := range sorted(ta.papers) {
-		n := float64(ta.papers[k])
-		pct := func(m map[string]int) string { return fmt.Sprintf("%.1f %%", 100*float64(m[k])/n) }
-		fmt.Fprintf(w, "%-16s %7d %10s %9s %11s %9s %8.1f %%\n", k, ta.papers[k], pct(ta.full), pct(ta.found), pct(ta.all), pct(ta.extra), 100*ta.highest[k])
+		pct := func(n, of int) string {
+			if of == 0 {
+				return "-"
+			}
+			return fmt.Sprintf("%.2f", 100*float64(n)/float64(of))
+		}
+		n := ta.papers[k]
+		fmt.Fprintf(w, "%-12s %7d %7s %8s %8s %8s %8s %8s %8.1f\n", k, n, pct(ta.full[k], n), pct(ta.found[k], n), pct(ta.all[k], n), pct(ta.extra[k], n),
+			pct(ta.carried[k], ta.carriedOf[k]), pct(ta.named[k], ta.namedOf[k]), 100*ta.highest[k])
 	}
 	for _, m := range ta.misses {
 		fmt.Fprintln(w, m)

@@ -76,6 +76,7 @@ func TestNothingHiddenByCommands(t *testing.T) {
 			[]string{"sheet", file}, []string{"sheet", file, "--key", "--as", "markdown"}, []string{"sheet", file, "--as", "html"}, []string{"sheet", file, "--table"},
 			[]string{"sheet", file, "--table", "--as", "markdown", "--copies", "1"}, []string{"sheet", "jetty-deck", "--variants", file},
 			[]string{"mark", file, "-"}, []string{"report", file}, []string{"report", file, "--as", "html"}, []string{"mark", "jetty-deck", file, "--tell"}, []string{"mark", "jetty-deck", file, "--as", "csv"}, []string{"mark", "jetty-deck", "-", "--scheme", file},
+			[]string{"mark", "jetty-deck", "-", "--override", file}, []string{"mark", "jetty-deck", "-", "--compare", file}, []string{"mark", "jetty-deck", "-", "--roster", file},
 			[]string{"mark", "jetty-deck", file, "--as", "json"}, []string{"mark", "jetty-deck", "-", "--variants", file},
 			[]string{"practise", file, "--plain"}, []string{file},
 			[]string{"solve", "jetty-deck", "-o", file + "/x.txt"}, []string{"solve", "jetty-deck", "-o", "x." + hidden}, []string{"solve", files[0], "-o", files[0], "--as", "text"})

@@ -11,6 +11,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"unpin/problems"
+	"unpin/problems/variant"
 	"unpin/tutor/marking"
 )
 
@@ -47,6 +48,9 @@ func newMark() *cobra.Command {
 	cmd.Flags().BoolVar(&m.blank, "blank", false, "write the CSV of answers to be filled in")
 	cmd.Flags().BoolVar(&m.strict, "strict", false, "exit with 1 if marks are lost")
 	cmd.Flags().StringVar(&m.feedback, "feedback", "", "write a page for each student into `FOLDER`")
+	cmd.Flags().StringVar(&m.override, "override", "", "give answers the points decided in `FILE`: student,problem,quantity,got,reason")
+	cmd.Flags().StringVar(&m.compare, "compare", "", "tell what differs from earlier marks, CSV in `FILE`, in place of the marks")
+	cmd.Flags().StringVar(&m.roster, "roster", "", "tell who is not on the roster in `FILE`, and who has no paper")
 	cmd.Flags().StringVarP(&m.file, "output", "o", "", "write the marks to `FILE`, not to standard output")
 	return cmd
 }
@@ -69,6 +73,7 @@ func markArgs(cmd *cobra.Command, args []string) error {
 // mark is what is asked of mark.
 type mark struct {
 	format, scheme, feedback, file, variants string
+	override, compare, roster                string
 	tell, blank, strict                      bool
 }
 
@@ -77,6 +82,9 @@ func (m mark) run(cmd *cobra.Command, args []string) error {
 	if len(args) == 2 && args[0] == "-" && args[1] == "-" {
 		return usageFault(cmd, "the problem and the answers cannot both come on standard input: name a file")
 	}
+	if m.compare != "" && m.format != "text" {
+		return usageFault(cmd, "--compare tells differences as text, not as %s: leave out --as", m.format)
+	}
 	desk, err := newDesk(cmd, args[0], m.variants)
 	if err != nil {
 		return err
@@ -84,7 +92,7 @@ func (m mark) run(cmd *cobra.Command, args []string) error {
 	if m.blank {
 		return m.writeBlank(cmd, desk, args)
 	}
-	if err := notOver(cmd, m.file, args); err != nil {
+	if err := notOver(cmd, m.file, append(args, m.override, m.compare, m.roster, m.scheme, m.variants)); err != nil {
 		return err
 	}
 	scheme, err := m.readScheme(desk, args[0])
@@ -95,8 +103,14 @@ func (m mark) run(cmd *cobra.Command, args []string) error {
 	if err != nil {
 		return err
 	}
-	results := desk.mark(answers, scheme)
+	results := scheme.Counting(desk.mark(answers, scheme))
 	m.complain(cmd, answers, desk)
+	if err := m.checks(cmd, desk, answers.Papers); err != nil {
+		return err
+	}
+	if err := m.decide(results, scheme); err != nil {
+		return err
+	}
 	document, err := m.document(results, scheme)
 	if err != nil {
 		return err
@@ -114,6 +128,20 @@ func (m mark) run(cmd *cobra.Command, args []string) error {
 		}
 	}
 	return m.verdict(answers, results)
+}
+
+// checks tells of papers that are late or of nobody known.
+func (m mark) checks(cmd *cobra.Command, desk *desk, papers []*marking.Paper) error {
+	var roster *variant.Roster
+	if m.roster != "" {
+		var err error
+		if roster, err = readRoster(cmd, m.roster); err != nil {
+			return err
+		}
+	}
+	m.checkClass(cmd, papers, roster)
+	m.checkTimes(cmd, desk, papers, roster)
+	return nil
 }
 
 // verdict is errNo where marks are lost and that is to be told.
@@ -137,6 +165,9 @@ func (m mark) complain(cmd *cobra.Command, answers *marking.Answers, desk *desk)
 
 // document is the marks in the format chosen.
 func (m mark) document(results []*marking.Result, scheme *marking.Scheme) ([]byte, error) {
+	if m.compare != "" {
+		return m.changed(results)
+	}
 	switch m.format {
 	case "csv":
 		return marking.CSV(results), nil

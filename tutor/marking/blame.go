@@ -10,19 +10,19 @@ import (
 )
 
 // mostTried bounds the sums in which a mistake is looked for.
-const mostTried = 3
+const mostTried = 12
 
 // blame says what a value is like as a fault that came from one of the violated sums.
 func (w *work) blame(i, grade int, broken []*row) blame {
 	if w.Items[i].Force == statics.None { // its mistakes are looked for only where it is taken
 		if negated(w.typedOf(i)).Means(w.Items[i].Value) {
-			return blame{loss: w.weights[i].Mul(exact.Int(1).Sub(w.scheme.Verdicts[Sense])), named: true}
+			return blame{loss: w.weights[i].Mul(exact.Int(1).Sub(w.scheme.Verdicts[Sense])), named: true, story: true}
 		}
 		return blame{loss: w.weights[i]}
 	}
 	j := w.judgedAs(i, grade, broken)
 	lost := exact.Int(1).Sub(w.scheme.Verdicts[j.verdict])
-	return blame{loss: w.weights[i].Mul(lost), named: j.verdict == Slip || j.verdict == Sense}
+	return blame{loss: w.weights[i].Mul(lost), named: j.verdict == Slip || j.verdict == Sense, story: len(j.slips) > 0 || j.verdict == Sense}
 }
 
 // judgedAs is what the judge finds of a value, first in the plan's own step, then in others of the sums that it violates.
@@ -116,12 +116,16 @@ func (w *work) cases(i, grade int, broken []*row) []func(judging.Typed) judged {
 	if len(sums) == 0 || sums[0].gives != i {
 		all = append(all, own)
 	}
-	for _, r := range sums[:min(len(sums), mostTried)] {
+	sums = sums[:min(len(sums), mostTried)]
+	for _, r := range sums {
 		if w.othersRight(i, r) {
 			all = append(all, func(v judging.Typed) judged { return w.known.judge(caseKey{i, r}, w.plainCase, v) })
-			continue
 		}
-		all = append(all, func(v judging.Typed) judged { return judge(caseIn(w.judgeNow(), item.Force, r), v) })
+	}
+	for _, r := range sums { // what is right may be rounded, so that a mistake leads elsewhere in the third figure
+		if !w.othersRight(i, r) || !w.othersExact(i, r) {
+			all = append(all, func(v judging.Typed) judged { return judge(caseIn(w.judgeNow(), item.Force, r), v) })
+		}
 	}
 	return all
 }
@@ -134,13 +138,18 @@ func caseIn(j judging.Judge, force int, r *row) *judging.Case {
 
 // othersRight reports whether no other item of a row is wrong.
 func (w *work) othersRight(i int, r *row) bool {
-	return !slices.ContainsFunc(r.items, func(k int) bool { return k != i && w.trace.wrong[k] })
+	return !slices.ContainsFunc(r.items, func(k int) bool { return k != i && w.isWrong(k) })
+}
+
+// othersExact reports whether no other item of a row is rounded.
+func (w *work) othersExact(i int, r *row) bool {
+	return !slices.ContainsFunc(r.items, func(k int) bool { return k != i && !w.x.whole[k] && w.x.answered[k] })
 }
 
 // forcesRight reports whether no force is wrong.
 func (w *work) forcesRight() bool {
 	for i, item := range w.Items {
-		if item.Force != statics.None && w.trace.wrong[i] {
+		if item.Force != statics.None && w.isWrong(i) {
 			return false
 		}
 	}

@@ -11,17 +11,14 @@ import (
 func (s *Scheme) count(r *Result, points exact.Num) {
 	weights := r.Marker.weights(s)
 	charged := map[string]bool{}
-	total := exact.Num{}
 	for i := range r.Answers {
 		a := &r.Answers[i]
 		if !a.Asked {
 			continue
 		}
-		if a.hollow {
-			a.Of = weights[r.Marker.named(a.Item.Name)].Mul(points)
+		if a.Of = weights[r.Marker.named(a.Item.Name)].Mul(points); a.hollow {
 			continue
 		}
-		a.Of = weights[r.Marker.named(a.Item.Name)].Mul(points)
 		a.Got = a.Of.Mul(s.Verdicts[a.Verdict])
 		if slices.Contains(s.Once, a.Verdict) && !a.Of.IsZero() {
 			if charged[a.Verdict] {
@@ -30,9 +27,8 @@ func (s *Scheme) count(r *Result, points exact.Num) {
 			}
 			charged[a.Verdict] = true
 		}
-		total = total.Add(a.Got)
 	}
-	r.Got = s.rounded(total)
+	r.Got = s.rounded(r.points())
 }
 
 // rounded is points rounded to a multiple of the scheme's step, half up.
@@ -46,3 +42,33 @@ func (s *Scheme) rounded(points exact.Num) exact.Num {
 
 // earns reports whether a verdict earns anything.
 func (s *Scheme) earns(verdict string) bool { return !s.Verdicts[verdict].IsZero() }
+
+// Counting keeps, of each student's attempts at a problem, the one that counts by the scheme: the last, the first or the best,
+// of equal ones the first. Results keep their order.
+func (s *Scheme) Counting(results []*Result) []*Result {
+	type key struct{ student, problem string }
+	best := map[key]*Result{}
+	for _, r := range results {
+		k := key{r.Paper.Student, r.Marker.Name}
+		if old := best[k]; old == nil || r.Paper.Attempt != old.Paper.Attempt && s.counts(r, old) {
+			best[k] = r
+		}
+	}
+	return slices.DeleteFunc(slices.Clone(results), func(r *Result) bool {
+		old := best[key{r.Paper.Student, r.Marker.Name}]
+		return r != old && r.Paper.Attempt != old.Paper.Attempt
+	})
+}
+
+// counts reports whether of two attempts the first named counts, and not the other.
+func (s *Scheme) counts(r, old *Result) bool {
+	later := r.Paper.Attempt > old.Paper.Attempt
+	switch s.Attempts {
+	case "first":
+		return !later
+	case "best":
+		c := r.Got.Cmp(old.Got)
+		return c > 0 || c == 0 && !later
+	}
+	return later
+}

@@ -103,6 +103,7 @@ type work struct {
 	verdict []string // of each item, as far as it is settled
 	turned  []bool   // it is of a diagram that was turned over
 	forced  []bool   // it is at fault whatever follows from what
+	lenient []bool   // right by 1 % of its sum alone: not what others rest on where a mistake explains them all
 	trace   *trace
 	blames  map[int]judged
 }
@@ -119,7 +120,7 @@ type judged struct {
 func (w *work) settleValues() {
 	n := len(w.Items)
 	w.x = values{of: w.truths(), answered: make([]bool, n), whole: make([]bool, n)}
-	w.verdict, w.turned, w.forced = make([]string, n), make([]bool, n), make([]bool, n)
+	w.verdict, w.turned, w.forced, w.lenient = make([]string, n), make([]bool, n), make([]bool, n), make([]bool, n)
 	for i, g := range w.given {
 		if g == nil {
 			w.verdict[i] = Missing
@@ -139,7 +140,7 @@ func (w *work) settleValues() {
 		case w.isRight(i):
 			w.verdict[i] = Right
 		case w.nearlyTrue(i) && w.known.right(caseKey{i, nil}, w.plainCase, w.typedOf(i)):
-			w.verdict[i] = Rounded
+			w.verdict[i], w.lenient[i] = Rounded, true
 		}
 	}
 }
@@ -227,16 +228,18 @@ func (w *work) searchOnce() *trace {
 	wrong := make([]bool, len(w.Items))
 	some := false
 	for i := range wrong {
-		wrong[i] = w.given[i] != nil && w.verdict[i] != Right && w.verdict[i] != Rounded
-		some = some || wrong[i]
+		wrong[i] = w.isWrong(i) || w.lenient[i] && !w.forced[i]
+		some = some || w.isWrong(i)
 	}
 	if !some {
 		return nil
 	}
 	t := newTrace(w.x, wrong)
+	t.lenient = w.lenient
 	w.trace = t
 	n, one := w.oneSize()
 	t.nothing = one && n > 2 // what fits shows no work
+	t.working, t.far = w.working(), w.far()
 	t.fault, t.fits = w.blame, w.fits
 	var forces, inner []int
 	for i, item := range w.Items {
@@ -256,6 +259,11 @@ func (w *work) searchOnce() *trace {
 	return t
 }
 
+// isWrong reports whether a value is given and not settled as right.
+func (w *work) isWrong(i int) bool {
+	return w.given[i] != nil && w.verdict[i] != Right && w.verdict[i] != Rounded
+}
+
 // oneSize reports whether all values of a paper but zeros are of one size, and how many those are.
 func (w *work) oneSize() (n int, one bool) {
 	var size exact.Num
@@ -271,6 +279,34 @@ func (w *work) oneSize() (n int, one bool) {
 		n++
 	}
 	return n, true
+}
+
+// far tells which values are further from the true ones than rounding every step to three figures leads.
+func (w *work) far() []bool {
+	all := make([]bool, len(w.Items))
+	for i, item := range w.Items {
+		all[i] = !item.Place && w.x.of[i].Sub(item.Value).Abs().Cmp(w.reach[i]) > 0
+	}
+	return all
+}
+
+// working reports whether a paper shows more work than wrong zeros: more values but zeros that are right, or four times as many
+// of any.
+func (w *work) working() bool {
+	right, others, zeros := 0, 0, 0
+	for i, g := range w.given {
+		switch {
+		case g == nil:
+		case w.x.of[i].IsZero() && w.isWrong(i):
+			zeros++
+		case !w.x.of[i].IsZero():
+			others++
+			if !w.isWrong(i) {
+				right++
+			}
+		}
+	}
+	return right > zeros || others >= 4*zeros
 }
 
 // hollow reports whether a paper says one size throughout and is mostly wrong.
@@ -292,7 +328,7 @@ func (w *work) hollow() bool {
 func (w *work) unsettle() bool {
 	again := false
 	for i := range w.Items {
-		if !w.trace.wrong[i] || len(w.trace.from[i]) > 0 || w.forced[i] {
+		if !w.isWrong(i) || len(w.trace.from[i]) > 0 || w.forced[i] {
 			continue
 		}
 		if !w.isRounded(i) {

@@ -8,6 +8,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
+	"unpin/statics/notation"
 )
 
 // A Marker is what all papers of one problem are held against. It may be used from several goroutines.
@@ -22,6 +23,7 @@ type Marker struct {
 	innerRow []row // what ties N, V and M to the forces and to each other
 	stepOf   []int // for each force, the step of the plan that gives it
 	empty    []bool
+	reach    []exact.Num // how far from each value honest rounding leads
 	known    *knownCases
 }
 
@@ -51,7 +53,40 @@ func New(p problems.Solved, find []string) (*Marker, error) {
 		}
 	}
 	m.relate()
+	m.reaches()
 	return m, nil
+}
+
+// reachOf bounds the error that rounding every step to three figures leads to, as a share of the largest force of the frame, and
+// of that force times the frame's size for a moment. Of 20,000 three-hinged frames worked by the plan the worst had 0.011; other
+// orders of sums, such as centres close to a line of action, lead to two or three times that.
+var reachOf = exact.MustParse("0.03")
+
+// reaches finds how far from each value honest rounding leads.
+func (m *Marker) reaches() {
+	force, size := exact.Num{}, exact.Num{}
+	for i, f := range m.Forces {
+		if !f.Couple {
+			force = exact.Max(force, m.Values[i].Abs())
+		}
+	}
+	for _, a := range m.Actions {
+		if a.Shape != statics.Turning {
+			force = exact.Max(force, a.Size.Abs())
+		}
+	}
+	for _, j := range m.Frame.Joints {
+		for _, k := range m.Frame.Joints {
+			size = exact.Max(size, exact.Max(j.At.X.Sub(k.At.X), j.At.Y.Sub(k.At.Y)))
+		}
+	}
+	m.reach = make([]exact.Num, len(m.Items))
+	for i, item := range m.Items {
+		m.reach[i] = reachOf.Mul(force)
+		if item.Dim == notation.Moment {
+			m.reach[i] = m.reach[i].Mul(size)
+		}
+	}
 }
 
 // named is the item of exactly that name, or −1.

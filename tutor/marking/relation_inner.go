@@ -217,9 +217,7 @@ func (m *Marker) follow(r *row, i int, differ func(x values, at exact.Num) shift
 		case place >= 0 && x.answered[place]:
 			at = x.of[place]
 		case !v.IsZero():
-			if roots := stretch.V.Add(exact.Poly{v}).Roots(stretch.From, stretch.Until); len(roots) > 0 {
-				at = roots[0].X
-			}
+			at = nearest(stretch.V.Add(exact.Poly{v}).Roots(stretch.From, stretch.Until), at)
 		}
 		s := differ(x, at)
 		gives := stretch.M.At(at).Add(s.moment)
@@ -230,6 +228,17 @@ func (m *Marker) follow(r *row, i int, differ func(x values, at exact.Num) shift
 		}
 		return gives.Sub(x.of[i]), largest, slack
 	}
+}
+
+// nearest is the root that lies nearest to a place, or the place where there is none.
+func nearest(roots []exact.Root, at exact.Num) exact.Num {
+	best := at
+	for i, r := range roots {
+		if i == 0 || r.X.Sub(at).Abs().Cmp(best.Sub(at).Abs()) < 0 {
+			best = r.X
+		}
+	}
+	return best
 }
 
 // placeOff holds a place against where the shear is zero with a student's values.

@@ -20,6 +20,13 @@ type trace struct {
 	fault  func(i, grade int, broken []*row) blame
 	fits   func(r *row) bool
 	idle   map[*row]bool // rows that are all zero
+	// lenient tells which of the wrong values would stand by themselves: right to 1 % of their sums, further off than rounding
+	// explains. One follows from a mistake that has a story; else it stands, and others rest on it.
+	lenient []bool
+	// far tells which values are further from the true ones than honest rounding leads: they follow from no right values alone.
+	far []bool
+	// working tells that zeros may follow from a wrong zero: the paper shows work enough.
+	working bool
 	// nothing tells that no sum bears anything out.
 	nothing bool
 }
@@ -34,6 +41,7 @@ type came struct {
 type blame struct {
 	loss  exact.Num // of marks
 	named bool      // a mistake leads to it
+	story bool      // one mistake or several lead to it
 }
 
 // order puts the likelier fault first: what loses the fewest marks, what has a name.
@@ -86,6 +94,11 @@ func (t *trace) resolve(items []int, rows []row) {
 // pick takes the likeliest of the unknown values as a fault. Others that may have come from one sum as well, and follow from
 // it, may stand in its place.
 func (t *trace) pick(left []int, broken, holding []*row) {
+	left, standing := t.parted(left)
+	if len(left) == 0 {
+		t.known[standing[0]] = true
+		return
+	}
 	grades := map[int]int{}
 	least := len(t.wrong) + 1
 	for _, i := range left {
@@ -94,12 +107,16 @@ func (t *trace) pick(left []int, broken, holding []*row) {
 	}
 	left = slices.DeleteFunc(left, func(i int) bool { return grades[i] > least })
 	best := left[0]
-	if len(left) > 1 {
+	if len(left) > 1 || len(standing) > 0 {
 		why := t.fault(best, least, t.direct(best, least, broken))
 		for _, i := range left[1:] {
 			if b := t.fault(i, least, t.direct(i, least, broken)); b.order(why) < 0 {
 				best, why = i, b
 			}
+		}
+		if j := t.restsOn(best, standing, holding); j >= 0 && !why.story {
+			t.known[j] = true
+			return
 		}
 	}
 	t.faults, t.came[best] = append(t.faults, best), came{least, t.direct(best, least, broken)}
@@ -110,6 +127,31 @@ func (t *trace) pick(left []int, broken, holding []*row) {
 			t.other[best] = append(t.other[best], j)
 		}
 	}
+}
+
+// parted parts the values that stand by themselves from the others.
+func (t *trace) parted(all []int) (left, standing []int) {
+	for _, i := range all {
+		if t.lenient != nil && t.lenient[i] {
+			standing = append(standing, i)
+		} else {
+			left = append(left, i)
+		}
+	}
+	return left, standing
+}
+
+// restsOn is the first of the values that stand by themselves from which a value follows, or −1.
+func (t *trace) restsOn(i int, standing []int, holding []*row) int {
+	for _, j := range standing {
+		try := *t
+		try.known, try.from, try.by = slices.Clone(t.known), slices.Clone(t.from), slices.Clone(t.by)
+		try.known[j] = true
+		if try.close(holding); try.known[i] {
+			return j
+		}
+	}
+	return -1
 }
 
 // grade is the least number of other unknowns in a sum that a value violates.
@@ -151,10 +193,10 @@ func (t *trace) close(rows []*row) {
 		var best *row
 		var from []int
 		for _, r := range rows {
-			if t.unknowns(r) != 1 || !t.finds(r) || t.idle[r] && !t.carriedOnly(r) {
+			if t.unknowns(r) != 1 || !t.finds(r) || t.idle[r] && !t.working && !t.carriedOnly(r) {
 				continue
 			}
-			if f := t.rests(r); best == nil || len(f) < len(from) {
+			if f := t.rests(r); (best == nil || len(f) < len(from)) && (len(f) > 0 || !t.leadsFar(r)) {
 				best, from = r, f
 			}
 		}
@@ -170,6 +212,11 @@ func (t *trace) close(rows []*row) {
 			}
 		}
 	}
+}
+
+// leadsFar reports whether a row finds a value that is far from the true one.
+func (t *trace) leadsFar(r *row) bool {
+	return t.far != nil && slices.ContainsFunc(r.items, func(i int) bool { return !t.known[i] && t.far[i] })
 }
 
 // carriedOnly reports whether all wrong values that are known in a row follow from others: then what is all zero in it was
@@ -246,7 +293,10 @@ func (t *trace) together(rows []*row) bool {
 				from = append(from, t.rests(r)...)
 			}
 			slices.Sort(from)
-			t.from[columns[only]], t.by[columns[only]] = slices.Compact(from), with[n][0]
+			if from = slices.Compact(from); len(from) == 0 && t.far != nil && t.far[columns[only]] {
+				continue
+			}
+			t.from[columns[only]], t.by[columns[only]] = from, with[n][0]
 			found = true
 			defer func(i int) { t.known[i] = true }(columns[only])
 		}

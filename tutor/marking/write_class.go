@@ -14,7 +14,11 @@ func ClassText(results []*Result) string {
 	got, of := exact.Num{}, exact.Num{}
 	for _, r := range results {
 		got, of = got.Add(r.Got), of.Add(r.Of)
-		fmt.Fprintf(&text, "%s %s: %s of %s%s\n", r.Paper.Student, strings.TrimSpace(r.Marker.Name+" "+r.Paper.Code), Points(r.Got), Points(r.Of), r.short())
+		name := strings.TrimSpace(r.Marker.Name + " " + r.Paper.Code)
+		if r.Paper.Attempt > 1 {
+			name += fmt.Sprintf(", attempt %d", r.Paper.Attempt)
+		}
+		fmt.Fprintf(&text, "%s %s: %s of %s%s\n", r.Paper.Student, name, Points(r.Got), Points(r.Of), r.short())
 		for _, u := range r.Unread {
 			fmt.Fprintf(&text, "  unread, %s: %s: %s\n", Lines(u.Lines), u.Text, u.Why)
 		}

@@ -1,0 +1,150 @@
+package main
+
+import (
+	"fmt"
+	"os"
+	"slices"
+	"strings"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"unpin/problems"
+	"unpin/problems/variant"
+	"unpin/statics/notation"
+	"unpin/statics/wording"
+	"unpin/tutor/marking"
+)
+
+// decide gives answers the points that an instructor decided. A decision that fits no paper is an error.
+func (m mark) decide(results []*marking.Result, scheme *marking.Scheme) error {
+	if m.override == "" {
+		return nil
+	}
+	file, err := os.Open(m.override)
+	if err != nil {
+		return fmt.Errorf("unpin: %s cannot be read: %w", m.override, plainReason(err))
+	}
+	defer file.Close()
+	all, err := marking.ReadOverrides(m.override, file)
+	if err != nil {
+		return err
+	}
+	var faults []string
+	for _, o := range all {
+		found := false
+		for _, r := range results {
+			if !o.IsOf(r.Paper, r.Marker.Name) {
+				continue
+			}
+			found = true
+			if err := r.Override(o, scheme); err != nil {
+				faults = append(faults, fmt.Sprintf("%s:%d: %v", notation.Visible(m.override), o.Line, err))
+			}
+		}
+		if !found {
+			who := notation.Visible(strings.TrimSpace(o.Student + " " + o.Problem))
+			faults = append(faults, fmt.Sprintf("%s:%d: there is no paper of %s that counts", notation.Visible(m.override), o.Line, who))
+		}
+	}
+	if len(faults) > 0 {
+		return fmt.Errorf("%s", strings.Join(faults, "\n"))
+	}
+	return nil
+}
+
+// changed is what differs from earlier marks.
+func (m mark) changed(results []*marking.Result) ([]byte, error) {
+	file, err := os.Open(m.compare)
+	if err != nil {
+		return nil, fmt.Errorf("unpin: %s cannot be read: %w", m.compare, plainReason(err))
+	}
+	defer file.Close()
+	text, err := marking.Changes(m.compare, file, results)
+	return []byte(text), err
+}
+
+// mostNamed bounds the ids that are named at once.
+const mostNamed = 20
+
+// checkClass tells who is not on the roster, and who on it has no paper.
+func (m mark) checkClass(cmd *cobra.Command, papers []*marking.Paper, roster *variant.Roster) {
+	if roster == nil {
+		return
+	}
+	var unknown, absent []string
+	for _, p := range papers {
+		if !slices.ContainsFunc(roster.Students, func(s variant.Student) bool { return s.ID == p.Student }) {
+			unknown = append(unknown, p.Student)
+		}
+	}
+	for _, s := range roster.Students {
+		if !slices.ContainsFunc(papers, func(p *marking.Paper) bool { return s.ID == p.Student }) {
+			absent = append(absent, s.ID)
+		}
+	}
+	tell := func(ids []string, what string) {
+		slices.Sort(ids)
+		if ids = slices.Compact(ids); len(ids) == 0 {
+			return
+		}
+		n := len(ids)
+		if n > mostNamed {
+			ids = append(ids[:mostNamed:mostNamed], fmt.Sprintf("%d others", n-mostNamed))
+		}
+		for i, id := range ids {
+			if id == "" {
+				ids[i] = "a paper without a name"
+			}
+		}
+		fmt.Fprintf(cmd.ErrOrStderr(), "%s: %s.\n", what, notation.List(ids))
+	}
+	tell(unknown, "not on the roster")
+	tell(absent, "on the roster, without a paper")
+}
+
+// checkTimes tells which papers have answers from after the end of the set, and which times cannot be read.
+func (m mark) checkTimes(cmd *cobra.Command, desk *desk, papers []*marking.Paper, roster *variant.Roster) {
+	set := desk.means.set
+	for _, p := range papers {
+		var last time.Time
+		for _, e := range p.Entries {
+			if e.Time == "" {
+				continue
+			}
+			place := time.UTC
+			if set != nil && !set.Closes.IsZero() {
+				place = set.Closes.Location()
+			}
+			t, ok := problems.ReadMoment(e.Time, place)
+			if !ok {
+				fmt.Fprintf(cmd.ErrOrStderr(), "line %d: the time %s cannot be read: write it like 2026-12-04T10:00+01:00.\n", e.Line, notation.Visible(e.Time))
+				break
+			}
+			if t.After(last) {
+				last = t
+			}
+		}
+		if set == nil || set.Closes.IsZero() || last.IsZero() {
+			continue
+		}
+		if end := endFor(set, roster, p.Student); last.After(end) {
+			late := int((last.Sub(end) + time.Minute - 1) / time.Minute)
+			fmt.Fprintf(cmd.ErrOrStderr(), "late, by %s: %s, %s.\n", wording.Counted(late, "minute"), notation.Visible(strings.TrimSpace(p.Student+" "+p.Problem+" "+p.Code)), last.Format("2006-01-02 15:04 MST"))
+		}
+	}
+}
+
+// endFor is when a set ends for a student: more time counts from when it closes.
+func endFor(set *problems.Set, roster *variant.Roster, student string) time.Time {
+	end := set.Closes
+	if roster == nil {
+		return end
+	}
+	for _, s := range roster.Students {
+		if s.ID == student {
+			return end.Add(time.Duration(set.Minutes) * time.Minute * time.Duration(s.Extra) / 100)
+		}
+	}
+	return end
+}
