@@ -39,6 +39,8 @@ var features = []feature{
 	{"a part that no support holds, between two pins, loaded", suspendedSpan},
 	{"a beam with two pins", compoundBeam},
 	{"bars that cross at a pin", crossingBars},
+	{"a rope over a pulley", anyLoadOf(func(l statics.Load) bool { return l.Kind == statics.RopeLoad })},
+	{"a pulley with its radius given", anyLoadOf(func(l statics.Load) bool { return l.Kind == statics.RopeLoad && l.Radius.Sign() > 0 })},
 	{"letters for units", letters},
 	{"sums that must be solved together", together},
 	{"numbers that variants may change", func(p Solved) bool { return len(p.Vary) > 0 }},

@@ -11,6 +11,11 @@ func anyLoad(p Solved, is func(statics.Load) bool) bool {
 	return slices.ContainsFunc(p.Problem.Frame.Loads, is)
 }
 
+// anyLoadOf is anyLoad as a feature.
+func anyLoadOf(is func(statics.Load) bool) func(Solved) bool {
+	return func(p Solved) bool { return anyLoad(p, is) }
+}
+
 func triangle(p Solved) bool {
 	return anyLoad(p, func(l statics.Load) bool {
 		return l.Kind == statics.SpreadLoad && l.First.IsZero() != l.Last.IsZero()

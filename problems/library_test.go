@@ -11,7 +11,7 @@ import (
 )
 
 // librarySize is the number of problems, fixed so that none is lost unseen.
-const librarySize = 45
+const librarySize = 48
 
 // solvedLibrary solves every problem of the library.
 func solvedLibrary(t *testing.T) []Solved {

@@ -1,6 +1,9 @@
 package slip
 
 import (
+	"slices"
+	"sync"
+
 	"unpin/statics"
 	"unpin/statics/exact"
 )
@@ -177,22 +180,28 @@ func (s *site) isHorizontal(t statics.Term) bool {
 // degreesOf is the angle of a direction with the x axis, 0 to 90; false where it is not of so many whole tenths of a degree.
 func degreesOf(v statics.Vector) (exact.Num, bool) {
 	cos := over(v.X.Abs(), v.Length())
-	low, high := int64(0), int64(900) // tenths; the cosine falls
-	for low < high {
-		middle := (low + high) / 2
-		if exact.Cos(tenths(middle)).Cmp(cos.Add(hair)) > 0 {
-			low = middle + 1
-		} else {
-			high = middle
+	nearest, found := slices.BinarySearchFunc(cosines(), cos, func(of, cos exact.Num) int {
+		if off := cos.Sub(of); off.Abs().Cmp(hair) > 0 {
+			return off.Sign() // the cosine falls
 		}
-	}
-	return tenths(low), exact.Cos(tenths(low)).Sub(cos).Abs().Cmp(hair) <= 0
+		return 0
+	})
+	return tenths(nearest), found
 }
+
+// cosines are those of 0, 0.1, 0.2 … 90 degrees, which take too long to find anew for every force.
+var cosines = sync.OnceValue(func() []exact.Num {
+	all := make([]exact.Num, 901)
+	for n := range all {
+		all[n] = exact.Cos(tenths(n))
+	}
+	return all
+})
 
 // hair is closer than two angles of whole tenths of a degree ever are, and further than the error of their cosines.
 var hair = exact.MustParse("0.000000000001")
 
-func tenths(n int64) exact.Num { return over(exact.Int(n), exact.Int(10)) }
+func tenths(n int) exact.Num { return over(exact.Int(int64(n)), exact.Int(10)) }
 
 // turnedInto is the direction of a force counter-clockwise from the x axis, in degrees, given its angle with that axis.
 func turnedInto(v statics.Vector, acute exact.Num) exact.Num {
