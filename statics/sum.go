@@ -64,6 +64,11 @@ func (t Term) Value() exact.Num {
 	return v
 }
 
+// Same reports whether two terms are the same product of the same force or load.
+func (t Term) Same(o Term) bool {
+	return t.Force == o.Force && t.Action == o.Action && t.Sign == o.Sign && t.Size.Equal(o.Size) && t.Arm.Equal(o.Arm)
+}
+
 // Again is a sum of this assembly made anew as a sum of another with the same bodies.
 func (s Sum) Again(a *Assembly) Sum {
 	if s.Moment {

@@ -151,7 +151,7 @@ func (s SkillAccount) Says() string {
 
 // sessionText is one line about work on a problem.
 func sessionText(s record.Session) string {
-	what := s.Level
+	what := workText(s.Level)
 	if s.Exam {
 		what = "exam, " + what
 	}
@@ -160,4 +160,14 @@ func sessionText(s record.Session) string {
 		text += fmt.Sprintf(", %d of %s right at the first try", s.Steps.Right, wording.Counted(s.Steps.Of, "step"))
 	}
 	return text
+}
+
+// workText says what the work of a session was: at which level, or which exercise.
+func workText(level string) string {
+	for f := OneStep; f <= SketchFirst; f++ {
+		if f.code() == level {
+			return f.String()
+		}
+	}
+	return level
 }

@@ -19,14 +19,24 @@ func (l *Lesson) slowDown(r *Reply) {
 	if l.Clock == nil || !asking || r.Kind != Judged || r.Verdict.Right() {
 		return
 	}
-	a, now := l.sheet.inHand(), l.Clock()
-	a.wrong = append(a.wrong, now)
-	if a.wrong = slices.DeleteFunc(a.wrong, func(t time.Time) bool { return now.Sub(t) > haste }); len(a.wrong) < guesses {
+	a := l.sheet.inHand()
+	if !tooFast(&a.wrong, l.Clock()) {
 		return
 	}
-	a.wrong = nil
 	r.Pause = breath
 	n := min(a.hints, 1) // who has been pointed to the step is taught the rule
 	r.Lines = append(r.Lines, "hint: "+l.coach().hints(q)[n])
 	a.hints = max(a.hints, n+1)
+}
+
+// tooFast adds one more wrong answer to those typed just now, and reports whether they are guesses; then it begins to count anew.
+func tooFast(wrong *[]time.Time, now time.Time) bool {
+	all := append(*wrong, now)
+	all = slices.DeleteFunc(all, func(t time.Time) bool { return now.Sub(t) > haste })
+	if len(all) < guesses {
+		*wrong = all
+		return false
+	}
+	*wrong = nil
+	return true
 }

@@ -24,7 +24,7 @@ func (l *Lesson) Keep(s *record.Store, now func() time.Time, complain func(error
 		complain(errors.New(text))
 	}
 	l.recall(earlier)
-	l.keeper = &keeper{store: s, now: now, complain: complain, run: now().UTC().Format(time.RFC3339Nano) + " " + rand.Text()[:8]}
+	l.keeper = newKeeper(s, now, complain)
 	l.Heed = l.keeper.keep(l)
 }
 
@@ -45,16 +45,24 @@ type keeper struct {
 	broken   bool // a fault was told
 }
 
+// newKeeper keeps a new run.
+func newKeeper(s *record.Store, now func() time.Time, complain func(error)) *keeper {
+	return &keeper{store: s, now: now, complain: complain, run: now().UTC().Format(time.RFC3339Nano) + " " + rand.Text()[:8]}
+}
+
 // keep is what a lesson has to tell of, to be kept.
 func (k *keeper) keep(l *Lesson) func(Event) {
 	base := record.Record{Run: k.run, Problem: l.about.problem.Name, Frame: record.Fingerprint(l.about.problem), Level: l.about.levels.base().code(), Exam: l.sheet.exam}
-	return func(e Event) {
-		r := base
-		r.At, r.Number, r.Question, r.Key, r.Typed = k.now(), e.Number, e.Question, e.Key, e.Typed
-		r.Outcome, r.Slips, r.Kind, r.From, r.Skills, r.Missed = e.Outcome, e.Slips, e.Kind, e.From, e.Skills, e.Missed
-		if err := k.store.Add(r); err != nil && !k.broken {
-			k.broken = true
-			k.complain(err)
-		}
+	return func(e Event) { k.write(base, e) }
+}
+
+// write writes down an event of the work that base tells.
+func (k *keeper) write(base record.Record, e Event) {
+	r := base
+	r.At, r.Number, r.Question, r.Key, r.Typed = k.now(), e.Number, e.Question, e.Key, e.Typed
+	r.Outcome, r.Slips, r.Kind, r.From, r.Skills, r.Missed = e.Outcome, e.Slips, e.Kind, e.From, e.Skills, e.Missed
+	if err := k.store.Add(r); err != nil && !k.broken {
+		k.broken = true
+		k.complain(err)
 	}
 }

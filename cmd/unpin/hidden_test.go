@@ -78,7 +78,7 @@ func TestNothingHiddenByCommands(t *testing.T) {
 			[]string{"mark", file, "-"}, []string{"report", file}, []string{"report", file, "--as", "html"}, []string{"mark", "jetty-deck", file, "--tell"}, []string{"mark", "jetty-deck", file, "--as", "csv"}, []string{"mark", "jetty-deck", "-", "--scheme", file},
 			[]string{"mark", "jetty-deck", "-", "--override", file}, []string{"mark", "jetty-deck", "-", "--compare", file}, []string{"mark", "jetty-deck", "-", "--roster", file},
 			[]string{"mark", "jetty-deck", file, "--as", "json"}, []string{"mark", "jetty-deck", "-", "--variants", file},
-			[]string{"practise", file, "--plain"}, []string{file},
+			[]string{"practise", file, "--plain"}, []string{"practise", file, "--plain", "--find"}, []string{file},
 			[]string{"solve", "jetty-deck", "-o", file + "/x.txt"}, []string{"solve", "jetty-deck", "-o", "x." + hidden}, []string{"solve", files[0], "-o", files[0], "--as", "text"})
 	}
 	for _, flag := range []string{"--as", "--figure", "--step", "--paper", "--only", "--" + hidden, "-o"} {

@@ -23,6 +23,7 @@ func newPractise() *cobra.Command {
 	var level string
 	var exam, plain, ascii bool
 	var ask askFlag
+	var short drilling
 	cmd := &cobra.Command{
 		Use:     "practise [PROBLEM]",
 		Aliases: []string{"practice"},
@@ -45,6 +46,11 @@ func newPractise() *cobra.Command {
 			}
 			o := screen.Options{Level: r, Exam: exam, ASCII: ascii}
 			own := ask.preferences(cmd)
+			if wanted, err := short.asked(cmd); err != nil {
+				return err
+			} else if wanted {
+				return short.run(cmd, o, own, args, screened)
+			}
 			if len(args) == 0 && screened {
 				return show(cmd, o, own)
 			}
@@ -87,6 +93,7 @@ func newPractise() *cobra.Command {
 	cmd.Flags().SetNormalizeFunc(formerNames)
 	cmd.Flags().BoolVar(&exam, "exam", false, "no verdicts and no help until the end")
 	cmd.Flags().BoolVar(&plain, "plain", false, "one fact a line, one answer a line, no drawing")
+	short.flags(cmd)
 	cmd.Flags().Var(&ask, "ask", "conventions of your course, remembered: moments=cw,shear=ccw; default forgets them")
 	cmd.Flags().BoolVar(&ascii, "ascii", false, "draw with no sign beyond ASCII")
 	return cmd

@@ -27,6 +27,11 @@ func (w sums) product(s statics.Sum, t statics.Term, known func(int) (exact.Num,
 	if s.Moment && t.What != statics.TurnOnly {
 		all = append(all, sumFactor{n: t.Arm, d: notation.Length})
 	}
+	return w.factors(all)
+}
+
+// factors writes a product.
+func (w sums) factors(all []sumFactor) string {
 	var texts []string
 	for _, f := range all {
 		texts = append(texts, w.factor(f, len(all) == 1))

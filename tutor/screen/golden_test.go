@@ -18,7 +18,8 @@ var update = flag.Bool("update", false, "rewrite the screens in testdata")
 // divider parts what a test file asks for from the screen.
 const divider = "\n----\n"
 
-// TestScreens draws what each file in testdata asks for: its first line is "chooser", or a problem and a level, then the
+// TestScreens draws what each file in testdata asks for: its first line is "chooser", or a problem and a level, or "find" with a problem, a
+// skill or "any" and a number, then the
 // width and the height, perhaps "ascii" and "exam"; its second line is keys, parted by blanks. The screens were looked at one by
 // one; a change to them must be looked at too.
 func TestScreens(t *testing.T) {
@@ -74,6 +75,16 @@ func screenOf(t *testing.T, asked string) string {
 		o.Entries = fromShelf
 		m = atChooser(o)
 		words = words[1:]
+	} else if words[0] == "find" {
+		n, _ := strconv.Atoi(words[3])
+		p, _ := problems.Library(words[1])
+		d, err := tutor.FindTheMistake(p, words[2], uint64(n))
+		if err != nil {
+			t.Fatal(err)
+		}
+		o.Drill = d
+		m = New(o)
+		words = words[4:]
 	} else {
 		level, err := tutor.ParseLevel(words[1])
 		if err != nil {

@@ -21,7 +21,7 @@ func helpPage(under view, w int) []line {
 		}
 	}
 	of := under
-	if of != choosing {
+	if of != choosing && of != drilling {
 		of = working
 	}
 	for _, list := range [][]binding{bindings(of), anywhere} {
@@ -41,6 +41,14 @@ func helpPage(under view, w int) []line {
 		put("level plan", "free body and sum are chosen as well")
 		put("level blank", "any true sum is chosen and written out, in any order")
 		put("level gradual", "worked at first, and more is asked as it comes right")
+		return append(append(all, nil), folded(wording.Caution, w, 0, plainInk)...)
+	}
+	if under == drilling {
+		all = append(all, folded("Type the number of a choice, or where a value is asked for, the value.", w, 0, plainInk)...)
+		all = append(all, nil)
+		put("hint", "typed, points to the place, step by step")
+		put("tell", "typed, says the answer and goes on")
+		put("quit", "typed, stops")
 		return append(append(all, nil), folded(wording.Caution, w, 0, plainInk)...)
 	}
 	all = append(all, folded("An answer is a number, a fraction or an expression, with a unit and a sense if you like: 9.5, 45/8, 0.5*6*4, 12000 N, 15 down.", w, 0, plainInk)...)

@@ -48,6 +48,9 @@ func (m *Model) write(runes []rune, pasted bool) tea.Cmd {
 			e.insert([]rune{r})
 			m.retyped()
 		}
+		if m.view == drilling && !pasted && m.drill.oneKey() && len(e.text) == 1 && r >= '1' && r <= '9' {
+			cmds = append(cmds, m.drillEnter())
+		}
 	}
 	return tea.Batch(cmds...)
 }
@@ -71,6 +74,8 @@ func (m *Model) line() *editor {
 		return &m.chooser.filter
 	case working:
 		return &m.course.answerLine
+	case drilling:
+		return &m.drill.answerLine
 	}
 	return nil
 }

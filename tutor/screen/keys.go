@@ -34,6 +34,8 @@ func bindings(v view) []binding {
 		return openingKeys
 	case closing:
 		return closingKeys
+	case drilling:
+		return drillKeys
 	}
 	return readerKeys
 }
@@ -147,6 +149,10 @@ func (m *Model) wordNow(b binding) string {
 	switch {
 	case b.word == "figure" && m.reader.alone:
 		return "text"
+	case m.view == drilling && b.word == "answer" && m.drill.done():
+		return "go on"
+	case m.view == drilling && b.word == "figure or text":
+		return map[bool]string{true: "text", false: "figure"}[m.drill.onFigure]
 	case m.view == opening && b.word == "begin" && m.course.l.Earlier() > 0:
 		return "go on where you left it"
 	case m.view != working && m.view != closing:

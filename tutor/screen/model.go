@@ -24,12 +24,14 @@ const (
 	tasking              // the task
 	opening              // the task, before a lesson
 	closing              // what a lesson came to
+	drilling             // a short exercise
 )
 
 // Options say how a screen is run.
 type Options struct {
 	Entries func() []Entry // lists the problems to choose from; called once, when they are first shown
 	Lesson  *tutor.Lesson  // the lesson to begin with, or nil to choose one
+	Drill   *tutor.Drill   // the exercise to begin with, or nil
 	Store   *record.Store  // where progress is kept, or nil
 	Notice  string         // something to say at the start, or nothing
 	Level   tutor.Level    // for the lessons chosen
@@ -56,6 +58,7 @@ type Model struct {
 	view    view
 	chooser chooser
 	course  *course // the lesson in hand, or nil
+	drill   *drill  // the exercise in hand, or nil
 	reader  reader
 	notice  string // said in place of the last reply
 }
@@ -72,12 +75,15 @@ func New(o Options) *Model {
 		m.enter(o.Lesson)
 		m.view = opening
 	}
+	if o.Drill != nil {
+		m.beginDrill(o.Drill, nil)
+	}
 	return m
 }
 
 // Init lists the problems, unless there is a lesson to begin with.
 func (m *Model) Init() tea.Cmd {
-	if m.course != nil {
+	if m.course != nil || m.drill != nil {
 		return nil
 	}
 	return list(m.o)
@@ -109,6 +115,8 @@ func (m *Model) arrange() {
 	case m.view == choosing:
 		m.chooser.arrange(m.w, m.h)
 		return
+	case m.drill != nil:
+		m.drill.arrange(m.w, m.h)
 	}
 	if m.course != nil {
 		m.course.arrange(m.w, m.h, m.view)
@@ -156,6 +164,8 @@ func (m *Model) View() string {
 		m.chooser.draw(p, m.notice)
 	case working:
 		m.drawLesson(p)
+	case drilling:
+		m.drawDrill(p)
 	default:
 		m.reader.put(p)
 		if m.view == drawing {

@@ -1,0 +1,54 @@
+package tutor
+
+import (
+	"bufio"
+	"errors"
+	"io"
+
+	"unpin/statics/notation"
+	"unpin/statics/wording"
+)
+
+// PlainDrill runs a drill by line, as Plain runs a lesson.
+func PlainDrill(d *Drill, in io.Reader, out io.Writer) error {
+	p := plain{in: bufio.NewReader(in), out: bufio.NewWriter(out)}
+	err := p.drill(d)
+	return errors.Join(err, p.out.Flush())
+}
+
+// drill asks all questions of a drill.
+func (p *plain) drill(d *Drill) error {
+	p.say("%s", notation.ASCII(d.Title()))
+	p.lines(teller{about: d.about}.frameLines())
+	p.say("%s", wording.Caution)
+	p.say("%s", d.Task())
+	p.lines(pageTexts(d.Page()))
+	p.say("Type help to see what can be typed.")
+	for last := -1; ; {
+		says, name, unit, asking := d.Now()
+		if !asking {
+			p.lines(d.Ending())
+			return nil
+		}
+		if at, _ := d.Position(); at != last {
+			p.lines(says)
+			last = at
+		}
+		p.say("? %s [%s]", name, unit)
+		if err := p.out.Flush(); err != nil {
+			return err
+		}
+		line, err := readLine(p.in)
+		if errors.Is(err, io.EOF) {
+			return nil
+		}
+		if err != nil {
+			return err
+		}
+		r := d.Type(line)
+		p.lines(r.Lines)
+		if r.Kind == Leaving {
+			return nil
+		}
+	}
+}
