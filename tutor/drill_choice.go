@@ -73,9 +73,16 @@ func (c choice) answer() string { return c.of[c.right[0]] }
 func numberOf(line string, n int) (int, error) {
 	at, err := strconv.Atoi(strings.Trim(strings.TrimSpace(line), "()."))
 	if err != nil || at < 1 || at > n {
-		return -1, fmt.Errorf("Type a number from 1 to %d, or hint, or tell.", n)
+		return -1, outOfList(n)
 	}
 	return at - 1, nil
+}
+
+// outOfList is what is wrong with an answer that is none of so many.
+type outOfList int
+
+func (n outOfList) Error() string {
+	return fmt.Sprintf("Type a number from 1 to %d, or hint, or tell.", int(n))
 }
 
 // ask is the question of a choice.
