@@ -23,7 +23,7 @@ func newRoot() *cobra.Command {
 	root.SetVersionTemplate("unpin {{.Version}}\n")
 	root.SetHelpTemplate(helpTemplate)
 	root.SetHelpCommand(newHelp())
-	root.AddCommand(newPractise(), newSolve(), newInspect(), newVary(), newSheet(), newMark(), newReport(), newNew(), newSchema(), newRecord(), newCompletion())
+	root.AddCommand(newPractise(), newSolve(), newInspect(), newVary(), newSheet(), newMark(), newReport(), newNew(), newSchema(), newRecord(), newHost(), newCompletion())
 	for _, cmd := range append(root.Commands(), root) {
 		cmd.Flags().SortFlags = false
 		cmd.Flags().BoolP("help", "h", false, "show this help")

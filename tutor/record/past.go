@@ -31,6 +31,7 @@ const latelyName = "lately"
 type brief struct {
 	Version int               `json:"version"`
 	Last    mark              `json:"last"`
+	Frame   string            `json:"frame"` // of the last line, if it is a record
 	Passed  Passed            `json:"passed"`
 	Frames  map[string][]span `json:"frames"` // where the lines of each frame stand
 	Lately  []placed          `json:"lately"` // the records that count by themselves, see lately
@@ -106,12 +107,13 @@ func (l Line) mark() mark {
 
 // add takes one more line into a brief, and what it was parsed to.
 func (b *brief) add(l Line, r Record, why fault) {
-	b.Last = l.mark()
+	goesOn := b.Frame == r.Frame
+	b.Last, b.Frame = l.mark(), r.Frame
 	if b.Passed.count(why); why != sound {
 		return
 	}
 	spans := b.Frames[r.Frame]
-	if n := len(spans); n > 0 && spans[n-1][1] == l.At {
+	if n := len(spans); n > 0 && goesOn {
 		spans[n-1][1] = l.Next
 	} else {
 		spans = append(spans, span{l.At, l.Next})

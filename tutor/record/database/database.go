@@ -45,7 +45,7 @@ func Open(ctx context.Context, address string) (*DB, error) {
 func (db *DB) Close() error { return db.sql.Close() }
 
 // Learner is the store of one learner, by a name of the caller's choice.
-func (db *DB) Learner(id string) *record.Store { return record.On(db.log(id)) }
+func (db *DB) Learner(id string) *record.Store { return record.On(db.Log(id)) }
 
 // Learners lists those of whom something is kept, in the order of their names.
 func (db *DB) Learners(ctx context.Context) ([]string, error) {

@@ -86,7 +86,7 @@ func TestLogsKeep(t *testing.T) {
 			t.Parallel()
 			logtest.Keeps(t, func(t testing.TB) (record.Log, func() record.Log) {
 				at := address(t)
-				again := func() record.Log { return opened(t, at).log("s017") }
+				again := func() record.Log { return opened(t, at).Log("s017") }
 				return again(), again
 			})
 		})

@@ -18,8 +18,8 @@ type log struct {
 	learner string
 }
 
-// log is the log of a learner.
-func (db *DB) log(learner string) record.Log { return log{db, learner} }
+// Log is the log of a learner, by a name of the caller's choice.
+func (db *DB) Log(learner string) record.Log { return log{db, learner} }
 
 // patience is how long one statement may take: a database that does not answer is told of, and stops nobody for ever.
 const patience = 20 * time.Second

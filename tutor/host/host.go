@@ -1,0 +1,114 @@
+package host
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"log/slog"
+	"net"
+	"time"
+
+	"github.com/charmbracelet/ssh"
+	"github.com/charmbracelet/wish"
+
+	"unpin/problems"
+	"unpin/tutor/record"
+	"unpin/tutor/record/database"
+)
+
+// Options say what a host serves, and to whom.
+type Options struct {
+	Title    string              // of the class, as it is shown
+	Ids      []string            // those who may come in
+	Problems []*problems.Problem // besides the library
+	Data     *database.DB        // what the learners do
+	Key      string              // the file of the host's key, made where there is none
+	Log      *slog.Logger
+	Clock    func() time.Time // what time it is; nil for that of the machine
+}
+
+// A Host serves lessons.
+type Host struct {
+	o       Options
+	ids     map[string]bool
+	people  people
+	guesses guesses
+	seats   seats
+	server  *ssh.Server
+}
+
+// peopleName is the log of the database that belongs to no learner: an id of a roster is never empty.
+const peopleName = ""
+
+// New prepares a host.
+func New(o Options) (*Host, error) {
+	if o.Clock == nil {
+		o.Clock = time.Now
+	}
+	known, err := knownPeople(o.Data.Log(peopleName))
+	if err != nil {
+		return nil, err
+	}
+	h := &Host{o: o, ids: map[string]bool{}, people: known, seats: seats{taken: map[string]*seat{}}, guesses: guesses{now: o.Clock}}
+	for _, id := range o.Ids {
+		h.ids[id] = id != peopleName
+	}
+	h.server, err = wish.NewServer(
+		ssh.EmulatePty(),
+		wish.WithHostKeyPath(o.Key),
+		wish.WithVersion("unpin"),
+		wish.WithPublicKeyAuth(h.hearKey),
+		wish.WithKeyboardInteractiveAuth(h.hearCode),
+		wish.WithIdleTimeout(idle),
+		wish.WithMaxTimeout(longest),
+		wish.WithMiddleware(func(ssh.Handler) ssh.Handler { return h.session }),
+	)
+	if err != nil {
+		return nil, fmt.Errorf("the host's key in %s cannot be used: %w", o.Key, err)
+	}
+	return h, nil
+}
+
+// How long a connection may rest, and last.
+const (
+	idle    = 2 * time.Hour
+	longest = 12 * time.Hour
+)
+
+// Fingerprint is that of the host's key, as clients show it at their first visit.
+func (h *Host) Fingerprint() string { return fingerprint(h.server.HostSigners[0].PublicKey()) }
+
+// Serve serves those who come until the context ends; then it tells those who are there, and waits for them.
+func (h *Host) Serve(ctx context.Context, at net.Listener) error {
+	stopped := context.AfterFunc(ctx, func() {
+		h.seats.close("The host is stopping. What you have done is kept: log in again later.")
+		h.server.Close()
+	})
+	defer stopped()
+	h.o.Log.Info("serving", "address", at.Addr().String(), "key", h.Fingerprint())
+	err := h.server.Serve(at)
+	if ctx.Err() != nil && errors.Is(err, ssh.ErrServerClosed) {
+		h.seats.close("")
+		h.o.Log.Info("stopped")
+		return nil
+	}
+	return err
+}
+
+// NewCodes makes a code for each of those who have none, or with all for everybody, and lists them by id; a code cannot be read again.
+func (h *Host) NewCodes(all bool) (ids, codes []string, err error) {
+	for _, id := range h.o.Ids {
+		if !all && h.people.hasCode(id) {
+			continue
+		}
+		code, err := h.people.newCode(id)
+		if err != nil {
+			return nil, nil, err
+		}
+		ids, codes = append(ids, id), append(codes, code)
+	}
+	return ids, codes, nil
+}
+
+// store is where the work of a learner is kept.
+func (h *Host) store(id string) *record.Store { return h.o.Data.Learner(id) }

@@ -1,0 +1,106 @@
+package host
+
+import (
+	"sync"
+	"time"
+)
+
+// seats are the sessions in hand, one a learner: who logs in again takes over.
+type seats struct {
+	mutex sync.Mutex
+	taken map[string]*seat
+	full  bool // no more are given
+}
+
+// A seat is one learner's session.
+type seat struct {
+	end  chan struct{} // closed when the session has to stop
+	why  string        // told then
+	once sync.Once
+	left chan struct{} // closed when it has stopped
+	cut  func()        // ends the connection, for one that does not stop
+}
+
+// patience is how long a session has to stop by itself.
+const patience = 3 * time.Second
+
+// mostSeats is how many sessions there are at most.
+const mostSeats = 2000
+
+// take seats a learner; an earlier session of theirs is ended first, so that two never write one lesson. Without a place it is nil.
+func (s *seats) take(id string, cut func()) *seat {
+	mine := &seat{end: make(chan struct{}), left: make(chan struct{}), cut: cut}
+	for {
+		s.mutex.Lock()
+		before := s.taken[id]
+		if before == nil {
+			if s.full || len(s.taken) >= mostSeats {
+				s.mutex.Unlock()
+				return nil
+			}
+			s.taken[id] = mine
+			s.mutex.Unlock()
+			return mine
+		}
+		s.mutex.Unlock()
+		before.stop("You have logged in somewhere else, and your lesson goes on there.")
+		<-before.left
+	}
+}
+
+// leave gives a seat up.
+func (s *seats) leave(id string, mine *seat) {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	delete(s.taken, id)
+	close(mine.left)
+}
+
+// stop asks a session to stop, and says why.
+func (s *seat) stop(why string) {
+	s.once.Do(func() {
+		s.why = why
+		close(s.end)
+		go func() {
+			select {
+			case <-s.left:
+			case <-time.After(patience):
+				s.cut()
+			}
+		}()
+	})
+}
+
+// told is why the session was asked to stop; empty where it was not.
+func (s *seat) told() string {
+	select {
+	case <-s.end:
+		return s.why
+	default:
+		return ""
+	}
+}
+
+// close ends all sessions, and waits for them.
+func (s *seats) close(why string) {
+	s.mutex.Lock()
+	s.full = true
+	var all []*seat
+	for _, one := range s.taken {
+		all = append(all, one)
+	}
+	s.mutex.Unlock()
+	for _, one := range all {
+		one.stop(why)
+	}
+	for _, one := range all {
+		<-one.left
+	}
+}
+
+// count is how many sessions there are.
+func (s *seats) count() int {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	return len(s.taken)
+}

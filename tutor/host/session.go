@@ -1,0 +1,219 @@
+package host
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"runtime/debug"
+	"strings"
+
+	"github.com/charmbracelet/ssh"
+
+	"unpin/problems"
+	"unpin/statics/notation"
+	"unpin/tutor"
+	"unpin/tutor/screen"
+)
+
+// session serves one session from its beginning to its end, whatever happens in it.
+func (h *Host) session(s ssh.Session) {
+	log := h.o.Log.With("from", s.RemoteAddr().String())
+	defer func() {
+		if what := recover(); what != nil {
+			log.Error("a session failed", "fault", fmt.Sprint(what), "stack", string(debug.Stack()))
+			say(s.Stderr(), "Something went wrong on the host, and has been noted there. What you have done is kept: log in again.")
+			s.Exit(1)
+		}
+	}()
+	id, err := h.enter(s)
+	if err != nil {
+		log.Info("not let in", "reason", err.Error())
+		say(s.Stderr(), err.Error())
+		s.Exit(1)
+		return
+	}
+	mine := h.seats.take(id, func() { s.Close() })
+	if mine == nil {
+		say(s.Stderr(), "There is no place on this host now: try again in a minute.")
+		s.Exit(1)
+		return
+	}
+	defer h.seats.leave(id, mine)
+	log = log.With("id", id)
+	log.Info("in", "words", strings.Join(s.Command(), " "))
+	code := h.serve(s, id, mine)
+	if why := mine.told(); why != "" {
+		say(s, why)
+	}
+	log.Info("out", "code", code)
+	s.Exit(code)
+}
+
+// say writes a line for people to a session; what is hidden in it stays visible.
+func say(to io.Writer, text string) { io.WriteString(to, notation.VisibleLines(text)+"\n") }
+
+// refusal is why somebody is not let in, as they are told.
+type refusal string
+
+// Error is the reason.
+func (r refusal) Error() string { return string(r) }
+
+// mostCodes is how often a code is asked for in one session.
+const mostCodes = 3
+
+// enter finds out who is there: from the login, or by a code that binds the key which was proven at the login.
+func (h *Host) enter(s ssh.Session) (string, error) {
+	id, key, err := h.identity(s)
+	switch {
+	case err != nil:
+		h.o.Log.Error("keys cannot be read", "error", err.Error())
+		return "", refusal("The host cannot look up who you are: try again in a minute.")
+	case id != "":
+		return id, nil
+	case key == "":
+		return "", refusal("This key was not proven at the login.")
+	}
+	from, lines := addressOf(s.RemoteAddr()), &typed{in: s, echo: func() io.Writer { return nil }}
+	say(s, "Your key is new here. Type your personal code to bind it to you; from then on it opens your lesson by itself.")
+	for range mostCodes {
+		if h.guesses.tooMany(from) {
+			return "", refusal("There were too many wrong codes. Wait a minute, then log in again.")
+		}
+		io.WriteString(s, "Your personal code: ")
+		code, err := lines.line()
+		say(s, "")
+		if err != nil {
+			return "", refusal("No code was typed.")
+		}
+		if id, ok := h.heard(code, from); ok {
+			if err := h.people.bind(key, id); err != nil {
+				h.o.Log.Error("a key cannot be kept", "error", err.Error())
+				say(s, "Your key cannot be kept now: the code will be asked for again.")
+			}
+			return id, nil
+		}
+		say(s, "That is not a code of this class. It has ten letters and digits; ask whoever teaches it for yours.")
+	}
+	return "", refusal("Log in again when you have your code.")
+}
+
+// serve does what a session asks for: the screen, or what its words say. It returns the exit code.
+func (h *Host) serve(s ssh.Session, id string, mine *seat) int {
+	if len(s.Command()) > 0 {
+		return h.words(s, id, mine)
+	}
+	pty, changes, onTerminal := s.Pty()
+	if !onTerminal {
+		return h.plain(s, id, mine, nil)
+	}
+	sizes := make(chan screen.Size, 1)
+	sizes <- screen.Size{W: pty.Window.Width, H: pty.Window.Height}
+	go func() { // a flood of changes only keeps the latest
+		for change := range changes {
+			select {
+			case <-sizes:
+			default:
+			}
+			sizes <- screen.Size{W: change.Width, H: change.Height}
+		}
+	}()
+	o := screen.Options{Entries: h.entries, Store: h.store(id), Level: tutor.Gradual, Colour: coloured(s), Clock: h.o.Clock}
+	err := screen.Serve(o, screen.Far{In: s, Out: s, Sizes: sizes, End: mine.end})
+	if err != nil && mine.told() == "" {
+		h.o.Log.Info("a screen ended", "id", id, "error", err.Error())
+		return 1
+	}
+	return 0
+}
+
+// coloured reports whether colours may be used, by what the client sent of its environment (https://no-color.org).
+func coloured(s ssh.Session) bool {
+	for _, one := range s.Environ() {
+		if name, value, _ := strings.Cut(one, "="); name == "NO_COLOR" && value != "" {
+			return false
+		}
+	}
+	return true
+}
+
+// entries lists what there is to choose: the library, then what the class has of its own.
+func (h *Host) entries() []screen.Entry {
+	all := screen.Library()
+	for _, p := range h.o.Problems {
+		all = append(all, screen.Entry{Name: p.Name, Problem: p})
+	}
+	return all
+}
+
+// plain is the lesson by line, for who has no terminal or asks for it.
+func (h *Host) plain(s ssh.Session, id string, mine *seat, words []string) int {
+	lines := &typed{in: s, echo: func() io.Writer {
+		if _, _, onTerminal := s.Pty(); onTerminal {
+			return s
+		}
+		return nil
+	}}
+	in := bufio.NewReader(ending{lines, mine.end})
+	p, err := h.chosen(in, s, words)
+	if p == nil {
+		if err != nil {
+			say(s.Stderr(), err.Error())
+			return 2
+		}
+		return 0
+	}
+	lesson, err := tutor.NewPlain(p, tutor.Values, false)
+	if err != nil {
+		say(s.Stderr(), err.Error())
+		return 1
+	}
+	lesson.Clock = h.o.Clock
+	lesson.Keep(h.store(id), h.o.Clock, func(err error) { say(s, "warning: "+err.Error()) })
+	if err := tutor.Plain(lesson, in, s); err != nil && mine.told() == "" {
+		h.o.Log.Info("a plain lesson ended", "id", id, "error", err.Error())
+		return 1
+	}
+	return 0
+}
+
+// chosen is the problem that words name, or else one that is asked for; none at the end of what is typed.
+func (h *Host) chosen(in *bufio.Reader, out io.Writer, words []string) (*problems.Problem, error) {
+	all := h.entries()
+	if len(words) > 1 {
+		return nil, refusal("plain takes the name of one problem")
+	}
+	if len(words) == 1 {
+		if p := named(all, words[0]); p != nil {
+			return p, nil
+		}
+		return nil, refusal("there is no problem " + words[0] + " here; plain alone lists them")
+	}
+	for _, e := range all {
+		say(out, "  "+e.Name+": "+e.Problem.Title)
+	}
+	for {
+		io.WriteString(out, "? the name of a problem, or nothing to leave: ")
+		line, err := in.ReadString('\n')
+		name := strings.TrimSpace(line)
+		if name == "" {
+			return nil, nil
+		}
+		if p := named(all, name); p != nil {
+			return p, nil
+		}
+		if err != nil {
+			return nil, nil
+		}
+		say(out, "There is no problem "+name+" here.")
+	}
+}
+
+// named is the problem of a name, or nil.
+func named(all []screen.Entry, name string) *problems.Problem {
+	for _, e := range all {
+		if e.Name == name {
+			return e.Problem
+		}
+	}
+	return nil
+}
