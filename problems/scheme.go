@@ -4,6 +4,7 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
+	"maps"
 	"slices"
 
 	"unpin/statics/exact"
@@ -161,6 +162,22 @@ func (r *schemeReader) accept(n *node) {
 			}
 		}
 	}
+}
+
+// IsVoid reports whether an item is left out.
+func (s *Scheme) IsVoid(item Item) bool {
+	return slices.ContainsFunc(s.Void, func(name string) bool { return notation.NameMatches(name, item.Name) })
+}
+
+// AcceptedFor are the values that are accepted beside the true one of an item, in the order of the file's names.
+func (s *Scheme) AcceptedFor(item Item) []exact.Num {
+	var all []exact.Num
+	for _, name := range slices.Sorted(maps.Keys(s.Accept)) {
+		if notation.NameMatches(name, item.Name) {
+			all = append(all, s.Accept[name]...)
+		}
+	}
+	return all
 }
 
 // Digest stands for all that a scheme says.

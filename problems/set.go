@@ -38,8 +38,11 @@ const (
 type Task struct {
 	Solved
 	Word   string    // as the set's file names it
-	Points exact.Num // 0 where the file does not say
+	Points exact.Num // UsualPoints where the file does not say
 }
+
+// UsualPoints are those of a problem of which nothing is said, in a set or by itself.
+var UsualPoints = exact.Int(10)
 
 // mostTasks is how many problems a set can have: a copy's place in the set is one sign of its code.
 const mostTasks = 31

@@ -15,5 +15,5 @@ func Alone(p *Problem) (Task, error) {
 	if s.Count.Determinacy() != statics.Determinate {
 		return Task{}, fmt.Errorf("the frame of %s is not determinate, as unpin inspect tells", p.Name)
 	}
-	return Task{Solved: Solved{p, s}, Word: p.Name}, nil
+	return Task{Solved: Solved{p, s}, Word: p.Name, Points: UsualPoints}, nil
 }

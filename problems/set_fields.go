@@ -35,7 +35,7 @@ var setFields = fields{
 // taskFields are the fields of one problem of a set.
 var taskFields = fields{
 	{name: "problem", shapes: oneScalar, need: true, also: []string{"file", "name"}, like: "portal.yaml", doc: "A problem file, from the folder of the set, or a problem of the library."},
-	{name: "points", shapes: oneScalar, also: []string{"marks"}, like: "10", doc: "The points that it is worth."},
+	{name: "points", shapes: oneScalar, also: []string{"marks"}, like: "10", doc: "The points that it is worth; 10 if absent."},
 	{name: "find", shapes: oneList, also: []string{"asks"}, like: "[reactions, pins, M]", doc: "What is to be found: reactions, pins, N, V, M, diagrams, or names such as Cy and M(BC, 2.4); what the problem asks for if absent."},
 }
 

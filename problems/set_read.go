@@ -6,7 +6,6 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
-	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -157,6 +156,7 @@ func (r *setReader) tasks(n *node) {
 		return
 	}
 	places := map[string]int{} // the line of each problem, by name
+	var without []string
 	for _, item := range n.items {
 		if !r.shaped(item, oneTask, "{problem: portal.yaml, points: 10}", table) {
 			continue
@@ -171,20 +171,18 @@ func (r *setReader) tasks(n *node) {
 		}
 		places[t.Name] = values["problem"].at.line
 		r.set.Tasks = append(r.set.Tasks, t)
+		if values["points"] == nil {
+			without = append(without, t.Name)
+		}
 	}
-	r.pointsOfSome()
-}
-
-// pointsOfSome warns where only some of the problems say what they are worth.
-func (r *setReader) pointsOfSome() {
-	without := slices.DeleteFunc(slices.Clone(r.set.Tasks), func(t Task) bool { return t.Points.Sign() > 0 })
 	if len(without) > 0 && len(without) < len(r.set.Tasks) {
-		r.set.Warnings = append(r.set.Warnings, fmt.Sprintf("%s has no points, and others have.", without[0].Name))
+		r.set.Warnings = append(r.set.Warnings, fmt.Sprintf("%s has no points, and others have: it is worth %s.", without[0], UsualPoints))
 	}
 }
 
 // task reads one problem of the set.
 func (r *setReader) task(values map[string]*node) (t Task, ok bool) {
+	t.Points = UsualPoints
 	if n := values["points"]; n != nil {
 		t.Points = r.points(n)
 	}

@@ -15,6 +15,7 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"math/big"
 	"os"
 	"path/filepath"
 
@@ -23,6 +24,7 @@ import (
 	"unpin/problems/worksheet/qti"
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/tutor/marking"
 )
 
 func main() {
@@ -58,7 +60,12 @@ func run(out string) error {
 				return err
 			}
 			solved := problems.Solved{Problem: p, Solution: s}
-			q := qti.Question{Solved: solved, Items: solved.Items()}
+			marker, err := marking.New(solved, nil)
+			if err != nil {
+				return err
+			}
+			usual := marking.DefaultScheme()
+			q := qti.Question{Solved: solved, Items: solved.Items(), Points: problems.UsualPoints, Weights: marker.Weights(usual), Scheme: (*problems.Scheme)(usual)}
 			data, err := packed(q, qti.Version(v))
 			if err != nil {
 				return err
@@ -158,8 +165,9 @@ func responses(path string) (ids []string, err error) {
 // typings are the cases of one item.
 func typings(item string, q qti.Question, ids []string) []typing {
 	kinds := []string{"right", "low", "high", "empty", "wrong 1", "wrong 2", "wrong 3", "sense", "far"}
-	by := map[string]*typing{}
+	by, earned, charged := map[string]*typing{}, map[string]*big.Rat{}, false
 	for _, k := range kinds {
+		earned[k] = new(big.Rat)
 		by[k] = &typing{Item: item, Kind: k, Typed: map[string]string{}, Shown: map[string]string{}, Answer: len(ids)}
 	}
 	for i, it := range q.Items {
@@ -172,8 +180,15 @@ func typings(item string, q qti.Question, ids []string) []typing {
 		}
 		add := func(kind, typed, shown string) {
 			by[kind].Typed[id], by[kind].Shown[id] = typed, shown
-			if shown == "Right." {
-				by[kind].Score++
+			weight, _ := new(big.Rat).SetString(q.Weights[i].String())
+			switch {
+			case shown == "Right.":
+				earned[kind].Add(earned[kind], weight)
+			case kind == "sense" && weight.Sign() > 0: // half is taken, once
+				if earned[kind].Add(earned[kind], weight); !charged {
+					charged = true
+					earned[kind].Sub(earned[kind], weight.Quo(weight, big.NewRat(2, 1)))
+				}
 			}
 		}
 		c := worksheet.Judged(q.Solved, it)
@@ -192,6 +207,9 @@ func typings(item string, q qti.Question, ids []string) []typing {
 	}
 	var all []typing
 	for _, k := range kinds {
+		halves := earned[k].Mul(earned[k], big.NewRat(20, 1)) // of 10 points, in steps of a half, half up
+		floor := halves.Add(halves, big.NewRat(1, 2))
+		by[k].Score = float64(new(big.Int).Quo(floor.Num(), floor.Denom()).Int64()) / 2
 		all = append(all, *by[k])
 	}
 	return all

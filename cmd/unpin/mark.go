@@ -5,7 +5,6 @@ import (
 	"encoding/json"
 	"fmt"
 	"io"
-	"path/filepath"
 	"slices"
 
 	"github.com/spf13/cobra"
@@ -208,17 +207,10 @@ func (m mark) writeBlank(cmd *cobra.Command, desk *desk, args []string) error {
 
 // readScheme is the scheme of the file, or that which the set names, or the default.
 func (m mark) readScheme(desk *desk, word string) (*marking.Scheme, error) {
-	path := m.scheme
-	if path == "" && desk.means.set != nil && desk.means.set.Scheme != "" {
-		path = desk.means.set.Scheme
-		if !filepath.IsAbs(path) {
-			path = filepath.Join(filepath.Dir(word), path)
-		}
+	if m.scheme == "" {
+		return desk.means.scheme(word)
 	}
-	if path == "" {
-		return marking.DefaultScheme(), nil
-	}
-	s, err := problems.LoadScheme(path)
+	s, err := problems.LoadScheme(m.scheme)
 	return (*marking.Scheme)(s), err
 }
 

@@ -48,8 +48,8 @@ func newDesk(cmd *cobra.Command, word, list string) (*desk, error) {
 	d := &desk{means: means, copies: map[string]*marking.Marker{}, handed: map[string]string{}}
 	d.batch = sync.OnceValues(func() (variant.Batch, error) { return means.batch("1") })
 	for i, p := range means.problems() {
-		t := &task{problem: p, points: exact.Int(10)}
-		if means.set != nil && means.set.Tasks[i].Points.Sign() > 0 {
+		t := &task{problem: p, points: problems.UsualPoints}
+		if means.set != nil {
 			t.points = means.set.Tasks[i].Points
 		}
 		if t.marker, err = markerOf(p); err != nil {

@@ -10,6 +10,7 @@ import (
 
 	"unpin/problems"
 	"unpin/problems/variant"
+	"unpin/tutor/marking"
 )
 
 // A meaning is what a word of the command line stands for: a set, or else a problem.
@@ -72,6 +73,19 @@ func (m meaning) problems() []*problems.Problem {
 		all = append(all, t.Problem)
 	}
 	return all
+}
+
+// scheme is what the set of a word is marked by, or the scheme that holds by default.
+func (m meaning) scheme(word string) (*marking.Scheme, error) {
+	if m.set == nil || m.set.Scheme == "" {
+		return marking.DefaultScheme(), nil
+	}
+	path := m.set.Scheme
+	if !filepath.IsAbs(path) {
+		path = filepath.Join(filepath.Dir(word), path)
+	}
+	s, err := problems.LoadScheme(path)
+	return (*marking.Scheme)(s), err
 }
 
 // batch makes copies of it, with the seed if it is a problem.

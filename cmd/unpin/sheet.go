@@ -9,6 +9,7 @@ import (
 	"unpin/problems"
 	"unpin/problems/variant"
 	"unpin/problems/worksheet"
+	"unpin/tutor/marking"
 )
 
 // newSheet prints question sheets, keys and the table of answers.
@@ -26,7 +27,8 @@ func newSheet() *cobra.Command {
 			"letter, large (print of about 18 points), text (a text for a screen reader). --code prints one sheet or key again.\n\n" +
 			"--as qti, or -o FILE.zip, makes questions for a learning platform: a content package of 1EdTech QTI 2.1, or with\n" +
 			"--qti 3 of 3.0, of whose copies the platform draws one for each problem; with --each one package for each student.\n" +
-			"Answers are numbers with a decimal point, whatever the problem prints. What a platform cannot tell from the right\n" +
+			"Answers are numbers with a decimal point, whatever the problem prints; points are by the scheme of the set, or that of\n" +
+			"unpin mark, but what follows from an earlier mistake earns nothing there. What a platform cannot tell from the right\n" +
 			"answer is said on standard error. A sheet, a key or a question is for teaching: no real structure rests on it.\n" +
 			"The exit code is 1 if a frame is not determinate, or there are not enough good copies.",
 		Args: someProblems,
@@ -66,8 +68,9 @@ type sheeting struct {
 	heading  worksheet.Heading
 	tasks    []problems.Task
 	setLevel string
-	set      *problems.Set // nil for problems by themselves
-	batch    variant.Batch // of the tasks; nil where their own numbers are printed
+	set      *problems.Set   // nil for problems by themselves
+	scheme   *marking.Scheme // of questions for a platform
+	batch    variant.Batch   // of the tasks; nil where their own numbers are printed
 	handouts []variant.Handout
 	list     []byte // who has what; nil where nobody has a copy
 }
@@ -108,6 +111,11 @@ func (s *sheeting) read(words []string) (reads []string, err error) {
 		}
 		m.warn(s.cmd)
 		reads = append(reads, readsOf(word, m)...)
+		if s.format == questionsFormat && s.scheme == nil {
+			if s.scheme, err = m.scheme(word); err != nil {
+				faults = append(faults, err)
+			}
+		}
 		if err := s.take(m); err != nil {
 			fmt.Fprintf(s.cmd.ErrOrStderr(), "unpin: %v\n", err)
 			refused = true

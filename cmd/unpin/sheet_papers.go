@@ -90,8 +90,8 @@ func (s *sheeting) task(h variant.Handout, i int) (worksheet.Task, error) {
 	if len(s.tasks) > 1 || s.set != nil {
 		t.Number = i + 1
 	}
-	if points := s.tasks[i].Points; points.Sign() > 0 {
-		t.Points = solved.Conventions.Decimal.In(points.Decimal(3))
+	if s.set != nil {
+		t.Points = solved.Conventions.Decimal.In(s.tasks[i].Points.Decimal(3))
 	}
 	return t, nil
 }

@@ -6,8 +6,10 @@ import (
 	"fmt"
 	"io"
 
+	"unpin/problems"
 	"unpin/problems/variant"
 	"unpin/problems/worksheet/qti"
+	"unpin/tutor/marking"
 )
 
 // questionsFormat is that of questions for a learning platform.
@@ -76,7 +78,14 @@ func (s *sheeting) question(h variant.Handout, i int, v qti.Version) (*qti.Item,
 	if err != nil {
 		return nil, err
 	}
-	item, err := qti.NewItem(qti.Question{Solved: t.Solved, Items: t.Items, Points: s.tasks[i].Points, Number: t.Number, Code: t.Code}, v)
+	marker, err := marking.New(t.Solved, t.Find)
+	if err != nil {
+		return nil, errors.New("unpin: " + err.Error())
+	}
+	item, err := qti.NewItem(qti.Question{
+		Solved: t.Solved, Items: t.Items, Points: s.tasks[i].Points, Weights: marker.Weights(s.scheme), Scheme: (*problems.Scheme)(s.scheme),
+		Number: t.Number, Code: t.Code,
+	}, v)
 	if err != nil {
 		return nil, errors.New("unpin: " + err.Error())
 	}

@@ -20,7 +20,7 @@ func (s *sheeting) answers(to io.Writer, format string, shown func(int)) error {
 		if len(s.tasks) > 1 || s.set != nil {
 			parts[i].Number = i + 1
 		}
-		if t.Points.Sign() > 0 {
+		if s.set != nil {
 			parts[i].Points = t.Conventions.Decimal.In(t.Points.Decimal(3))
 		}
 	}

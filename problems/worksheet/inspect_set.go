@@ -217,9 +217,6 @@ func (s setSurvey) course() string {
 }
 
 func (s setSurvey) pointsText() string {
-	if s.Points().IsZero() {
-		return "the file gives none"
-	}
 	var each []string
 	for _, t := range s.tasks {
 		each = append(each, t.Points.Decimal(3))
@@ -254,12 +251,8 @@ func (s setSurvey) timesTexts() []string {
 
 // text tells of one problem in a few clauses.
 func (t taskSurvey) text() string {
-	points := ""
-	if t.Points.Sign() > 0 {
-		points = " for " + wordingPoints(t.Points)
-	}
-	return fmt.Sprintf("%s, %s: %s%s; grade %d, about %d minutes; %s", t.Name, oneLine(notation.VisibleLines(t.Title)), wording.Counted(t.asked, "value"),
-		points, t.grade, (t.halves+1)/2, t.copiesText())
+	return fmt.Sprintf("%s, %s: %s for %s; grade %d, about %d minutes; %s", t.Name, oneLine(notation.VisibleLines(t.Title)), wording.Counted(t.asked, "value"),
+		wordingPoints(t.Points), t.grade, (t.halves+1)/2, t.copiesText())
 }
 
 // wordingPoints is "1 point", "7.5 points".
@@ -308,10 +301,7 @@ func twoFigures(n int) int {
 // InspectSetBrief is what InspectSet says in one line: "statics-w5: 3 problems, 29.5 points, grades 1, 2 and 4, about 50 minutes".
 func InspectSetBrief(set *problems.Set) string {
 	s := surveyed(set)
-	facts := []string{wording.Counted(len(s.tasks), "problem")}
-	if !s.Points().IsZero() {
-		facts = append(facts, wordingPoints(s.Points()))
-	}
+	facts := []string{wording.Counted(len(s.tasks), "problem"), wordingPoints(s.Points())}
 	facts = append(facts, wording.Plural(len(s.tasks), "grade")+" "+notation.List(s.grades()), fmt.Sprintf("about %d minutes", s.minutes()))
 	if n := len(s.clashes); n > 0 {
 		facts = append(facts, fmt.Sprintf("conventions clash: %d", n))

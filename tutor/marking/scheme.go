@@ -1,12 +1,12 @@
 package marking
 
 import (
+	"slices"
 	"sync"
 
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
-	"unpin/statics/notation"
 )
 
 // A Scheme says what verdicts and answers are worth.
@@ -28,7 +28,7 @@ func (m *Marker) weights(s *Scheme) []exact.Num {
 	byMember := [3]map[int][]int{{}, {}, {}}
 	for i, item := range m.Items {
 		switch {
-		case !m.Asked[i] || s.isVoid(item):
+		case !m.Asked[i] || (*problems.Scheme)(s).IsVoid(item):
 		case item.Force != statics.None:
 			forces = append(forces, i)
 		case !m.weighsNothing(i):
@@ -64,6 +64,18 @@ func (m *Marker) weights(s *Scheme) []exact.Num {
 	return all
 }
 
+// Weights are what each item that is asked for is worth, of 1 together, in the order of Items; all zero where nothing is.
+func (m *Marker) Weights(s *Scheme) []exact.Num {
+	all := m.weights(s)
+	var asked []exact.Num
+	for i, w := range all {
+		if m.Asked[i] {
+			asked = append(asked, w)
+		}
+	}
+	return asked
+}
+
 // weighsNothing reports whether an item is zero under any load, or one of a diagram that is zero throughout.
 func (m *Marker) weighsNothing(i int) bool {
 	item := m.Items[i]
@@ -80,23 +92,7 @@ func (m *Marker) weighsNothing(i int) bool {
 	return true
 }
 
-func (s *Scheme) isVoid(item problems.Item) bool {
-	for _, name := range s.Void {
-		if notation.NameMatches(name, item.Name) {
-			return true
-		}
-	}
-	return false
-}
-
 // accepts reports whether a value is accepted beside the true one.
 func (s *Scheme) accepts(item problems.Item, value exact.Num) bool {
-	for name, all := range s.Accept {
-		for _, v := range all {
-			if notation.NameMatches(name, item.Name) && v.Equal(value) {
-				return true
-			}
-		}
-	}
-	return false
+	return slices.ContainsFunc((*problems.Scheme)(s).AcceptedFor(item), value.Equal)
 }

@@ -20,6 +20,8 @@ type answer struct {
 	low, high exact.Num // from where to where it is right
 	feedback  []told    // of wrong values, the first that holds counts
 	hidden    []string  // slips whose value lies in the range, by their IDs
+	points    exact.Num
+	accepted  []exact.Num // values that are right besides
 }
 
 // newAnswer is the answer that an item of a problem asks for.
@@ -40,17 +42,25 @@ func newAnswer(q Question, item problems.Item, say wording.Speaker) answer {
 	for _, s := range c.Hidden() {
 		a.hidden = append(a.hidden, s.ID)
 	}
+	if q.Scheme != nil {
+		for _, x := range q.Scheme.AcceptedFor(item) {
+			a.accepted = append(a.accepted, signed(x))
+		}
+	}
 	return a
 }
 
 // ordered are two numbers, the less first.
 func ordered(x, y exact.Num) (low, high exact.Num) { return exact.Min(x, y), exact.Max(x, y) }
 
-// A told value is from where to where an answer has feedback of its own.
+// A told value is from where to where an answer has feedback of its own, and the verdict of a scheme on it.
 type told struct {
-	id, says  string
-	low, high exact.Num
+	id, says, verdict string
+	low, high         exact.Num
 }
+
+// toldVerdicts are the verdicts on told values.
+var toldVerdicts = []string{"sense", "slip", "close"}
 
 // likelyValues is how many wrong values have feedback of their own.
 const likelyValues = 3
@@ -75,18 +85,18 @@ var closePart = exact.MustParse("0.02")
 func feedback(c *judging.Case, sensed bool, signed func(exact.Num) exact.Num) []told {
 	var all []told
 	used := map[string]bool{isRight: true, isWrong: true, isNone: true}
-	around := func(id, says string, value, reach exact.Num) {
-		all = append(all, told{unique(used, id), says, value.Sub(reach), value.Add(reach)})
+	around := func(id, says, verdict string, value, reach exact.Num) {
+		all = append(all, told{unique(used, id), says, verdict, value.Sub(reach), value.Add(reach)})
 	}
 	right := signed(c.Truth)
 	if sensed && !right.IsZero() {
-		around("sense", senseSays, right.Neg(), judging.ThirdFigure(right))
+		around("sense", senseSays, "sense", right.Neg(), judging.ThirdFigure(right))
 	}
 	for _, w := range c.LikelyWrong(likelyValues) {
-		around(identifier(w.Slips[0]), w.Says, signed(w.Value), judging.ThirdFigure(w.Value))
+		around(identifier(w.Slips[0]), w.Says, "slip", signed(w.Value), judging.ThirdFigure(w.Value))
 	}
 	if !right.IsZero() {
-		around("close", closeSays, right, right.Abs().Mul(closePart))
+		around("close", closeSays, "close", right, right.Abs().Mul(closePart))
 	}
 	return all
 }

@@ -16,9 +16,14 @@ import (
 type Question struct {
 	problems.Solved
 	Items  []problems.Item // at least one
-	Points exact.Num       // for all answers right, the same for each; 0 is one for each
-	Number int             // of the problem on the paper, from 1; 0 where it is the only one
-	Code   string          // of the copy; may be empty
+	Points exact.Num       // for all answers right
+	// Weights are what of the points each item is worth, of 1 together; without them all are worth the same.
+	Weights []exact.Num
+	// Scheme says what of its points an answer earns that is not right, what is right besides, and how the total is rounded;
+	// without it only right answers earn, and nothing is rounded.
+	Scheme *problems.Scheme
+	Number int    // of the problem on the paper, from 1; 0 where it is the only one
+	Code   string // of the copy; may be empty
 }
 
 // An Item is a question as it stands in a package.
@@ -59,9 +64,9 @@ func newItem(q Question, v Version) (*item, error) {
 	}
 	i := &item{Question: q, id: q.id(), version: v, say: wording.New(q.Assembly, q.Problem.Style(false))}
 	used := map[string]bool{}
-	for _, one := range q.Items {
+	for n, one := range q.Items {
 		a := newAnswer(q, one, i.say)
-		a.id = unique(used, a.id)
+		a.id, a.points = unique(used, a.id), i.pointsOf(n)
 		i.answers = append(i.answers, a)
 	}
 	return i, nil
@@ -102,12 +107,13 @@ func (i *item) remark() string {
 // oneLine is a text with single blanks and no ends of lines.
 func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }
 
-// points are those for all answers right.
-func (i *item) points() exact.Num {
-	if i.Points.IsZero() {
-		return exact.Int(int64(len(i.answers)))
+// pointsOf are those for answer n.
+func (q Question) pointsOf(n int) exact.Num {
+	if q.Weights != nil {
+		return q.Points.Mul(q.Weights[n])
 	}
-	return i.Points
+	each, _ := q.Points.Quo(exact.Int(int64(len(q.Items)))) // there is one at least
+	return each
 }
 
 // responses declare the answers with the right values.
@@ -127,7 +133,7 @@ func number(x exact.Num) string { return x.Decimal(12) }
 const (
 	score    = "SCORE"
 	maxScore = "MAXSCORE"
-	right    = "RIGHT"     // how many answers are
+	charged  = "CHARGED_"  // 1 if points were taken for the verdict that follows, which takes them once
 	ofAnswer = "FEEDBACK_" // what is told of the answer whose identifier follows
 )
 
@@ -139,11 +145,13 @@ func (i *item) outcomes() []*element {
 		return e
 	}
 	initial := func(value string) *element { return el("defaultValue", el("value", value)) }
-	most := number(i.points())
+	most := number(i.Points)
 	all := []*element{
 		declare(score, "float", at("normalMaximum", most), initial("0")),
 		declare(maxScore, "float", initial(most)),
-		declare(right, "integer", initial("0")),
+	}
+	for _, verdict := range i.once() {
+		all = append(all, declare(charged+verdict, "integer", initial("0")))
 	}
 	for _, a := range i.answers {
 		all = append(all, declare(ofAnswer+a.id, "identifier"))

@@ -5,6 +5,7 @@ import (
 	"bytes"
 	"encoding/xml"
 	"io"
+	"math/big"
 	"strings"
 	"testing"
 
@@ -146,6 +147,8 @@ func (p *player) value(n *node) string {
 		return boolean[number(0).Cmp(number(1)) <= 0]
 	case "sum":
 		return number(0).Add(number(1)).String()
+	case "truncate":
+		return exact.FromRat(new(big.Rat).SetInt(number(0).Floor())).String()
 	case "product":
 		return number(0).Mul(number(1)).String()
 	case "divide":
