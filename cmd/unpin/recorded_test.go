@@ -46,7 +46,7 @@ func (r *recorder) add(name string, content []byte) {
 type subject struct{ name, word string }
 
 // TestRecorded compares what the program says of all problems with what it said when testdata/recorded was written: the
-// documents of every problem, lessons in which wrong values are typed, what was made of these in codes, and screens. It
+// documents of every problem, sheets and keys, lessons in which wrong values are typed, what was made of these in codes, and screens. It
 // tells which outputs changed; to see how, write them out before and after with -record FOLDER and compare the folders. A
 // short run takes every sixth problem.
 func TestRecorded(t *testing.T) {
@@ -61,6 +61,11 @@ func TestRecorded(t *testing.T) {
 	}
 	for _, s := range lessons {
 		jobs = append(jobs, lessonJobs(t, s)...)
+	}
+	for n, s := range librarySubjects() {
+		if slices.Contains(lessons, s) {
+			jobs = append(jobs, func(r *recorder) { recordSheets(r, s, n) })
+		}
 	}
 	jobs = append(jobs, screenJobs(t)...)
 	all := carryOut(jobs)

@@ -45,7 +45,7 @@ figcaption { font-size: 0.9rem; color: var(--faint); }
   .maths { margin-left: 0.5rem; }
 }
 @media print {
-  @page { margin: 2cm; }
+  @page { margin: 2cm; @bottom-right { content: "Page " counter(page) " of " counter(pages); font-size: 9pt; } }
   body { font-size: 10.5pt; line-height: 1.35; }
   main { max-width: none; padding: 0; }
   nav, .skip { display: none; }

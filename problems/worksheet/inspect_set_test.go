@@ -48,7 +48,7 @@ func TestSurvey(t *testing.T) {
 	if !slices.Equal(two.clashes, want) {
 		t.Errorf("clashes %q, want %q", two.clashes, want)
 	}
-	if text := InspectSet(two.Set, Options{}); strings.Count(text, "\n") < 15 || !strings.Contains(text, "the file gives none") {
+	if text := InspectSet(two.Set, Options{}); strings.Count(text, "\n") < 15 || !strings.Contains(text, "30: 10, 10, 10") {
 		t.Error(text)
 	}
 }

@@ -147,18 +147,27 @@ func (c paperComposer) crowded() int {
 // openPage is the share of a page that is left free before a figure, from which on a smaller one is tried.
 const openPage = 0.3
 
-// composed are the pages of a sheet: with smaller figures where that saves a page, since one would begin another and leave the
-// page before it half empty.
+// composed are the pages of a sheet: with smaller figures where they would leave the first page half empty, or but a little on the
+// last one, if they can still be read and cost no page.
 func (c paperComposer) composed(size float64) [][]placed {
 	pages := c.compose(size)
-	last := pages[0][len(pages[0])-1]
-	if len(pages) == 1 || last.y+last.height > c.size.Height-c.foot-openPage*c.tall() {
+	if len(pages) == 1 || !c.isOpen(pages[0]) && !c.isStub(pages) {
 		return c.filled()
 	}
-	if fewer := c.compose(size * 0.75); len(fewer) >= len(pages) {
-		c.compose(size)
+	crowded := c.crowded()
+	for _, smaller := range [...]float64{0.85, 0.75, 0.65, 0.55} {
+		if fewer := c.compose(size * smaller); c.crowded() <= crowded && len(fewer) <= len(pages) && (len(fewer) < len(pages) || c.isOpen(pages[0]) && !c.isOpen(fewer[0])) {
+			return c.filled()
+		}
 	}
+	c.compose(size)
 	return c.filled()
+}
+
+// isOpen reports whether much of a page is left free.
+func (c paperComposer) isOpen(page []placed) bool {
+	last := page[len(page)-1]
+	return last.y+last.height <= c.size.Height-c.foot-openPage*c.tall()
 }
 
 // size is the size of a page in the measures of the composer, which large print makes larger.
@@ -242,32 +251,6 @@ func (c paperComposer) line(base, wide float64, s lineStyle, left, right string)
 	room := c.doc.GetStringWidth(right)
 	c.doc.Text(sideMargin+wide-room, base, right)
 	c.doc.Text(sideMargin, base, c.cutTo(printable(left), wide-room-cellGap))
-}
-
-// filled are the pages of the composed strips, the last room grown so that it fills what is left of the last page.
-func (c paperComposer) filled() [][]placed {
-	pages := c.pages()
-	last := pages[len(pages)-1]
-	end := last[len(last)-1]
-	more := int((c.size.Height - c.foot - end.y - end.height) / dotRow)
-	at := len(c.strips) - 1
-	for at >= 0 && !c.strips[at].room {
-		at--
-	}
-	if at < 0 || more < 1 {
-		return pages
-	}
-	whole := c.strips
-	grown := append([]strip{}, whole[:at]...)
-	for range more {
-		grown = append(grown, strip{height: dotRow, room: true, draw: c.dots})
-	}
-	c.strips = append(grown, whole[at:]...)
-	if fuller := c.pages(); len(fuller) == len(pages) {
-		return fuller
-	}
-	c.strips = whole
-	return pages
 }
 
 // spare is a page of nothing but room.

@@ -25,13 +25,23 @@ func (s sheet) outlines() {
 // canDrawOn reports whether there are pictures that can be drawn on: not those in characters, which stand beside lists.
 func (s sheet) canDrawOn() bool { return s.pictures && !s.medium.lists }
 
-// along is what is printed for N, V and M: when they are positive, axes for every member along which they are asked, and room.
+// along is what is printed for N, V and M: the sums that give them, at the level that prints sums; axes for every member along
+// which they are asked; and room.
 func (s sheet) along() {
 	members := s.ask.members()
-	if len(members) == 0 || s.task.Level == BlankLevel || !s.canDrawOn() {
+	sums := s.task.Level == ValuesLevel
+	if len(members) == 0 || s.task.Level == BlankLevel || !s.canDrawOn() && !sums {
 		return
 	}
 	s.section("N, V and M")
+	if sums {
+		s.cuts()
+	} else {
+		defer s.room(alongRoom * len(members))
+	}
+	if !s.canDrawOn() {
+		return
+	}
 	if beam := s.beam(members); beam != nil {
 		s.axes(beam)
 	} else {
@@ -39,7 +49,6 @@ func (s sheet) along() {
 			s.axes([]int{m})
 		}
 	}
-	s.room(alongRoom * len(members))
 }
 
 // beam is the members from left to right, if they are a beam: level, one after the other, and named that way; else nil.

@@ -182,10 +182,23 @@ func (q spokenTask) answers() {
 	}
 	for _, m := range q.ask.members() {
 		q.out(q.say.Member(m)+".", q.say.SectionSigns(m))
-		for _, k := range q.ask.sections(m) {
-			q.places(m, k)
+		for _, c := range q.ask.cuts(m) {
+			if q.task.Level == ValuesLevel {
+				q.cut(c)
+			}
+			q.places(m, c.section)
 		}
 	}
+}
+
+// cut is the sums that give N, V and M at a place.
+func (q spokenTask) cut(c cut) {
+	if c.station.Found {
+		q.out(c.toFind(q.ask))
+		return
+	}
+	q.out(wording.Capital(q.say.KeptTitle(c.kept)) + ".")
+	q.out(c.sums...)
 }
 
 // places are the answers at one place along a member.
