@@ -130,6 +130,8 @@ func (d *Drill) Type(line string) Reply {
 		return d.hint()
 	case word == "tell":
 		return d.tell()
+	case word == "back":
+		return d.back()
 	case word == "":
 		return Reply{Kind: Unread, Lines: []string{"Type an answer, or help."}}
 	}
@@ -141,6 +143,7 @@ var drillHelp = []string{
 	"Type the number of a choice, or where a value is asked for, the value.",
 	"hint: points to the place, step by step.",
 	"tell: says the answer and goes on.",
+	"back: returns to the answer before, where it is only noted.",
 	"sheet: shows once more what there is to read.",
 	"quit: stops.",
 }
@@ -173,6 +176,25 @@ func (d *Drill) tell() Reply {
 	d.heed("tell", record.Told, nil)
 	d.goOn()
 	return Reply{Kind: Told, Lines: []string{says}}
+}
+
+// back returns to the question before, if its answer is only noted.
+func (d *Drill) back() Reply {
+	if d.at == 0 || !d.asks[d.at-1].commits {
+		return Reply{Kind: Unread, Lines: []string{"There is nothing to go back to here."}}
+	}
+	d.heed("back", record.Back, nil)
+	d.at--
+	return Reply{Kind: WentBack, Lines: []string{"Back to " + d.asks[d.at].name + "."}}
+}
+
+// Offers reports whether one of the answers to choose from begins with a word.
+func (d *Drill) Offers(word string) bool {
+	if d.at >= len(d.asks) {
+		return false
+	}
+	_, err := d.asks[d.at].read(word)
+	return err == nil
 }
 
 // answer judges what was typed, and goes on where it stands.

@@ -52,9 +52,12 @@ func (c choice) read(line string) (drillRuling, error) {
 	return drillRuling{verdict: judging.Wrong, says: c.not}, nil
 }
 
-// beginning is the place of the one answer that begins as typed, or -1.
+// beginning is the place of the one answer that is or begins as typed, or -1.
 func (c choice) beginning(line string) int {
 	word, found := strings.ToLower(strings.TrimSpace(line)), -1
+	if at := slices.Index(c.of, word); at >= 0 {
+		return at
+	}
 	for i, text := range c.of {
 		if text = strings.ToLower(text); strings.HasPrefix(text, word) {
 			if found >= 0 {

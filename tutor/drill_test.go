@@ -54,6 +54,9 @@ func drillOf(t *testing.T, head string) *Drill {
 		t.Fatalf("there is no %s", name)
 	}
 	d, err := FindTheMistake(p, skill, n)
+	if form == "sketch" {
+		d, err = Sketch(p, n)
+	}
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -55,6 +55,9 @@ func (c *drill) give(text string, now time.Time) tutor.Reply {
 	c.reply = r
 	if c.done() {
 		c.onFigure, c.scroll = false, 0
+		if r.Kind == tutor.Noted {
+			c.reply = tutor.Reply{}
+		}
 	}
 	return r
 }

@@ -21,6 +21,10 @@ func TestDrillsAtEverySize(t *testing.T) {
 			t.Fatal(err)
 		}
 		playDrill(t, fmt.Sprint(name, at), New(Options{Drill: d, ASCII: i%2 == 0}), at)
+		if d, err = tutor.Sketch(p, uint64(i)); err != nil {
+			t.Fatal(err)
+		}
+		playDrill(t, fmt.Sprint(name, at, " sketched"), New(Options{Drill: d, ASCII: i%2 == 0}), at)
 	}
 }
 

@@ -18,7 +18,7 @@ var update = flag.Bool("update", false, "rewrite the screens in testdata")
 // divider parts what a test file asks for from the screen.
 const divider = "\n----\n"
 
-// TestScreens draws what each file in testdata asks for: its first line is "chooser", or a problem and a level, or "find" with a problem, a
+// TestScreens draws what each file in testdata asks for: its first line is "chooser", or a problem and a level, or "find" or "sketch" with a problem, a
 // skill or "any" and a number, then the
 // width and the height, perhaps "ascii" and "exam"; its second line is keys, parted by blanks. The screens were looked at one by
 // one; a change to them must be looked at too.
@@ -75,10 +75,13 @@ func screenOf(t *testing.T, asked string) string {
 		o.Entries = fromShelf
 		m = atChooser(o)
 		words = words[1:]
-	} else if words[0] == "find" {
+	} else if words[0] == "find" || words[0] == "sketch" {
 		n, _ := strconv.Atoi(words[3])
 		p, _ := problems.Library(words[1])
 		d, err := tutor.FindTheMistake(p, words[2], uint64(n))
+		if words[0] == "sketch" {
+			d, err = tutor.Sketch(p, uint64(n))
+		}
 		if err != nil {
 			t.Fatal(err)
 		}
