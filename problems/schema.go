@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"slices"
+	"strings"
 
 	"unpin/statics/notation"
 )
@@ -90,8 +91,7 @@ var (
 	number = schema{"type": []string{"number", "string"}}
 	word   = schema{"type": "string", "minLength": 1}
 	pair   = schema{"type": "array", "items": number, "minItems": 2, "maxItems": 2}
-	along  = schema{"anyOf": []schema{direct, pair}}
-	direct = schema{"type": "string", "pattern": directionPattern}
+	along  = schema{"anyOf": []schema{{"enum": directionWords}, {"type": "string", "pattern": directionPattern}, pair}}
 )
 
 func listOf(s schema) schema { return schema{"type": "array", "items": s} }
@@ -101,8 +101,10 @@ func byName(pattern string, value schema) schema {
 	return schema{"type": "object", "propertyNames": schema{"pattern": pattern}, "additionalProperties": value}
 }
 
-// Patterns of names and directions. A direction is a word, an angle, or, of a slot or sleeve, a member; two numbers beside.
-const directionPattern = `^(up|down|left|right|along|normal|.*(deg|°)|[A-Z].*)$`
+// directionWords are the directions that are words; besides, a direction is an angle, two numbers, or, of a slot or sleeve, a member.
+var directionWords = []string{"up", "down", "left", "right", "along", "normal"}
+
+const directionPattern = `^(.*(deg|°)|[A-Z].*)$`
 
 var (
 	jointPattern = jointName.String()
@@ -113,7 +115,7 @@ var (
 var schemaOfFile = map[string]schema{
 	"title":    {"type": "string", "minLength": 1, "maxLength": maxTitle},
 	"text":     {"type": "string", "minLength": 1, "maxLength": maxText},
-	"units":    {"type": "string"},
+	"units":    unitsSchema(),
 	"given":    byName(givenPattern, number),
 	"joints":   {"type": "object", "propertyNames": schema{"pattern": jointPattern}, "additionalProperties": pair, "minProperties": 1, "maxProperties": maxJoints},
 	"members":  {"type": "array", "items": word, "minItems": 1, "maxItems": maxMembers},
@@ -125,6 +127,12 @@ var schemaOfFile = map[string]schema{
 	"vary":     {"type": "object", "properties": map[string]any{whereWord: whereSchema}, "additionalProperties": variationSchema, "propertyNames": schema{"pattern": givenPattern}},
 	"grade":    {"type": "integer", "minimum": 1, "maximum": 6},
 	"ask":      askFields.schema(map[string]schema{"figures": {"type": "integer", "minimum": notation.LeastFigures, "maximum": notation.MostFigures}}),
+}
+
+// unitsSchema is a unit of force and one of length, or the letters; a comma between them is read too.
+func unitsSchema() schema {
+	pairs := notation.UnitPairs()
+	return schema{"anyOf": []schema{{"enum": pairs}, {"type": "string", "pattern": `^\s*(` + strings.ReplaceAll(strings.Join(pairs, "|"), " ", `[\s,]+`) + `)\s*$`}}}
 }
 
 // pinTable says which pieces are hinged at each joint: a word for all of them or a list of members, walks and lists.

@@ -66,6 +66,17 @@ func ParseUnits(text string) (Units, error) {
 	return Units{}, notIn(text, length, lengthUnits, "is not a unit of length for a problem")
 }
 
+// UnitPairs lists all that units of a problem can be, as ParseUnits reads and String writes them.
+func UnitPairs() []string {
+	var all []string
+	for _, force := range forceUnits {
+		for _, length := range lengthUnits {
+			all = append(all, force+" "+length)
+		}
+	}
+	return append(all, "P L")
+}
+
 const unitsRemedy = "write one of N kN MN lb kip, then one of mm m in ft, as in kN m; or the letters P L"
 
 // notIn is the fault of a word of the text that is none of the units; it may be another spelling of one.
