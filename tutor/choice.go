@@ -85,7 +85,7 @@ func (c *chooser) body() (statics.FreeBody, error) {
 	case a.Bodies() == 1:
 		return a.Whole(), nil
 	}
-	return nil, fmt.Errorf("begin with a free body: %s, or several joined by +, or whole", notation.List(c.about.bodyNames()))
+	return nil, fmt.Errorf("begin with a free body: %s, or several joined by +, or whole", strings.Join(c.about.bodyNames(), ", "))
 }
 
 // oneBody takes the name of a part or pin, or leaves the words as they are and gives None.

@@ -48,11 +48,9 @@ func IsCommand(line string) bool {
 }
 
 func help(l *Lesson, q Question, asking bool) Reply {
-	lines := []string{
-		"Type a number, a fraction or an expression, with a unit and a sense if you like: 9.5, 45/8, 0.5*6*4, 12000 N, 15 down.",
-	}
-	if asking && takesFunction(l.about, q) {
-		lines = append(lines, "For the whole stretch "+problems.StretchName(l.about.solution, q.Member, stretchOf(l.about, q))+" you may type "+functionForm(l.about, q)+".")
+	var lines []string
+	if asking && q.Kind != Reading {
+		lines = answerHelp(l, q)
 	}
 	for _, c := range commands {
 		switch {
@@ -68,6 +66,33 @@ func help(l *Lesson, q Question, asking bool) Reply {
 			": takes an unknown in that sense from now on; sums and values are then read by it.")
 	}
 	return Reply{Kind: Listed, Lines: lines}
+}
+
+// answerHelp says what can be typed in answer to a question.
+func answerHelp(l *Lesson, q Question) []string {
+	number := "Type a number, a fraction or an expression, with a unit"
+	switch first := l.about.bodyNames()[0]; {
+	case q.Kind == ChooseSum:
+		return []string{"Type a free body and a sum of it, as in: " + first + " x; whole y; " + first + " M A; whole M (2, 3); whole F along [4, 3]."}
+	case q.Kind == TypeSum:
+		return []string{"Type the sum as an equation: forces by name or, once known, by value; all terms, in any order and on either side of =. Another sum named here is taken in place of this one."}
+	case q.Kind == TermSign:
+		return []string{"Type + or -."}
+	case q.Kind == ShapeDegree:
+		return []string{"Type a degree: 0 level, 1 straight, 2 or 3 for a curve."}
+	case q.Kind == ShapeSlope:
+		return []string{"Type rises or falls."}
+	case q.ofTerm() && l.sheet.exam:
+		return []string{number + "."}
+	case q.ofTerm():
+		return []string{number + "; or the whole term with its sign, as a product; or the whole sum in one line, with = 0."}
+	case takesFunction(l.about, q):
+		return []string{
+			number + " and a sense if you like.",
+			"For the whole stretch " + problems.StretchName(l.about.solution, q.Member, stretchOf(l.about, q)) + " you may type " + functionForm(l.about, q) + ".",
+		}
+	}
+	return []string{number + " and a sense if you like: 9.5, 45/8, 0.5*6*4, 12000 N, 15 down."}
 }
 
 func quit(*Lesson, Question, bool) Reply { return Reply{Kind: Leaving} }

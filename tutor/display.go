@@ -97,8 +97,8 @@ func (d Display) known() map[int]exact.Num {
 	return known
 }
 
-// HidesTerms reports whether the terms of a step's sums are asked for and, in an exam, not told yet.
-func (d Display) HidesTerms(step int) bool { return d.Hiding() && d.LevelOf(step) == Terms }
+// HidesTerms reports whether the terms of a step's sums are the student's own to set down and, in an exam, not told yet.
+func (d Display) HidesTerms(step int) bool { return d.Hiding() && d.LevelOf(step) >= Terms }
 
 // MembersBegun lists the members along which something was asked, in order.
 func (d Display) MembersBegun() []int {
@@ -112,12 +112,16 @@ func (d Display) MembersBegun() []int {
 	return list
 }
 
-// Equations are the sum in hand in symbols, of those solved together all; nothing where it is asked for itself.
+// Equations are the sum in hand in symbols, of those solved together all; nothing where it is asked for itself. In an exam
+// they are as the student set them down.
 func (d Display) Equations() []string {
 	q, asking := d.lesson.Now()
 	reads := asking && q.Kind == Reading
-	if !asking || q.Step == statics.None || !reads && (q.Kind != ForceValue || d.HidesTerms(q.Step)) {
+	switch {
+	case !asking || q.Step == statics.None || !reads && q.Kind != ForceValue:
 		return nil
+	case !reads && d.HidesTerms(q.Step):
+		return d.ownEquations(q)
 	}
 	var all []string
 	sums := d.step(q.Step).Sums

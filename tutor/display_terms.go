@@ -13,6 +13,7 @@ type ShownTerm struct {
 	size, arm, sign string // settled, or a question mark, or empty where it is not asked
 	Settled         bool   // all that is asked of it
 	InHand          bool   // something of it is asked now
+	asksArm         bool
 	ascii           bool
 }
 
@@ -55,6 +56,7 @@ func (d Display) TermsAsked(i, n int) []ShownTerm {
 		_, settled, _, _ := d.lesson.Standing(k)
 		s.Settled = s.Settled && settled
 		s.InHand = s.InHand || k == at
+		s.asksArm = s.asksArm || q.Kind == TermArm
 		field := map[Kind]*string{TermSize: &s.size, TermArm: &s.arm, TermSign: &s.sign}[q.Kind]
 		*field = d.askedText(k, t, st)
 	}

@@ -155,6 +155,9 @@ func (l *Lesson) Type(line string) Reply {
 func (l *Lesson) take(line string) Reply {
 	q, asking := l.Now()
 	word := strings.ToLower(strings.TrimSpace(line))
+	if slices.Contains([]string{"?", "? help", "help me", "help?"}, word) {
+		word = "help"
+	}
 	for _, c := range commands {
 		if c.word == word {
 			if c.outcome != "" {
@@ -178,6 +181,10 @@ func (l *Lesson) take(line string) Reply {
 		return Reply{Kind: ReadOn}
 	case q.Composing() && word != "":
 		return l.compose(q, line)
+	case q.Composing():
+		return Reply{Kind: Unread, Lines: []string{"Type " + map[Kind]string{ChooseSum: "a free body and a sum of it", TypeSum: "the equation"}[q.Kind] + ", or help."}}
+	case word == "" && (q.Shape() || q.Kind == TermSign):
+		return Reply{Kind: Unread, Lines: []string{"Type an answer, or help."}}
 	case word == "":
 		return Reply{Kind: Unread, Lines: []string{"Type a value for " + q.Name + ", or help."}}
 	}
@@ -190,7 +197,7 @@ func (l *Lesson) take(line string) Reply {
 }
 
 // losses are what people type who do not know how to go on.
-var losses = []string{"n't know", "dont know", "not know", "not sure", "no idea", "idk", "no clue", "stuck", "?", "help me", "how do i"}
+var losses = []string{"n't know", "dont know", "not know", "not sure", "no idea", "idk", "no clue", "stuck", "how do i", "?"}
 
 // atALoss reports whether a line that is no answer says that its writer does not know how to go on.
 func atALoss(line string) bool {
@@ -198,14 +205,22 @@ func atALoss(line string) bool {
 	return slices.ContainsFunc(losses, func(s string) bool { return strings.Contains(line, s) })
 }
 
+// unread is the reply to a line that could not be read as an answer.
+func (l *Lesson) unread(line string, err error) Reply {
+	switch {
+	case !atALoss(line):
+		return unread(err)
+	case l.sheet.exam:
+		return Reply{Kind: Unread, Lines: []string{"Type help to see what can be typed, or tell to leave this open and go on."}}
+	}
+	return Reply{Kind: Unread, Lines: []string{"Type hint for a hint, or tell to be shown what is asked for."}}
+}
+
 // value reads and judges a value for the question in hand.
 func (l *Lesson) value(q Question, line string) Reply {
 	v, err := l.bench().read(q, line)
-	if err != nil && atALoss(line) {
-		return Reply{Kind: Unread, Lines: []string{"Type hint for a hint, or tell to be shown what is asked for."}}
-	}
 	if err != nil {
-		return unread(err)
+		return l.unread(line, err)
 	}
 	l.sheet.inHand().tries++
 	c := l.bench().caseOf(q)

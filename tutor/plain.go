@@ -33,7 +33,7 @@ func Plain(l *Lesson, in io.Reader, out io.Writer) error {
 
 // work asks all questions of a lesson, and reports whether the student is still there.
 func (p *plain) work(l *Lesson, opening, closing func()) (on bool, err error) {
-	p.l, p.step, p.member, p.stretch, p.shownHow, p.left = l, statics.None, statics.None, "", false, 0
+	p.l, p.step, p.member, p.stretch, p.shownHow, p.left, p.made = l, statics.None, statics.None, "", false, 0, 0
 	opening()
 	for {
 		q, asking := l.Now()
@@ -42,6 +42,7 @@ func (p *plain) work(l *Lesson, opening, closing func()) (on bool, err error) {
 			return true, nil
 		}
 		p.introduce(q)
+		p.gathered(q)
 		if q.Kind == Reading {
 			l.Type("")
 			continue
@@ -106,6 +107,7 @@ type plain struct {
 	step, member int     // introduced last
 	shownHow     bool    // how a sum is chosen
 	left         int     // unknowns told of as left
+	made         int     // the question before which the sum of its terms was written
 	renewed      *Lesson // begun next, in place of this one
 	stretch      string  // introduced last
 }
@@ -197,6 +199,19 @@ func (p *plain) introduce(q Question) {
 	if q.Kind == TermSize || q.Kind == TermArm || q.Kind == TermSign {
 		s := p.l.about.solution.Plan[q.Step].Sums[q.Sum]
 		p.say("Term: %s.", notation.ASCII(p.l.about.words().Component(s.Terms[q.Term])))
+	}
+}
+
+// gathered writes the sum that the terms asked for make, before the first value that follows from it.
+func (p *plain) gathered(q Question) {
+	at, _ := p.l.Position()
+	if q.Kind != ForceValue || at == 0 || at == p.made || !p.l.sheet.questions[at-1].ofTerm() {
+		return
+	}
+	p.made = at
+	if sums := p.l.Display(true).Equations(); len(sums) > 0 {
+		said := map[bool]string{true: "You set down", false: "The terms make"}[p.l.sheet.exam]
+		p.say("%s: %s.", said, strings.Join(sums, "; "))
 	}
 }
 

@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"strings"
+	"unicode"
 
 	"unpin/problems"
 	"unpin/statics"
@@ -37,6 +38,12 @@ func takeWhole(l *Lesson, q Question, line string) (Reply, bool) {
 	switch {
 	case !ok:
 		return Reply{}, false
+	case w.bare && (w.right() || w.opposite()):
+		// Whether the whole term is meant, or a piece that meets its size by chance, nothing tells.
+		return Reply{Kind: Unread, Lines: []string{"As it stands this is the whole term, its force times its arm: type that with its sign or as a product, or its " +
+			pieceWord(q) + " alone."}}, true
+	case w.right() && w.estranged():
+		return settlePieces(l, line, "the term has this value, though not by the factors typed: its own are its force and its arm.", q.sameTerm), true
 	case w.right():
 		return settlePieces(l, line, "that is the whole term, with its sign.", q.sameTerm), true
 	case w.opposite() && !w.signed && q.Kind != TermSign:
@@ -90,6 +97,15 @@ func settlePieces(l *Lesson, line, says string, sort func(Question) bool) Reply 
 	return Reply{Kind: Judged, Verdict: judging.Exact, Lines: []string{judging.Exact.String() + ": " + says}}
 }
 
+// nearly reports whether a number is another to within half a per cent, as one of three figures is.
+func nearly(x, y exact.Num) bool { return x.Sub(y).Abs().Mul(exact.Int(200)).Cmp(y.Abs()) <= 0 }
+
+// pieceWord is what a question asks for of a term.
+func pieceWord(q Question) string {
+	word, _, _ := strings.Cut(q.Name, " ")
+	return word
+}
+
 // pieceText is a piece of a term as a student would type it.
 func pieceText(q Question) string {
 	if q.Kind == TermSign {
@@ -105,11 +121,42 @@ type wholeTerm struct {
 	typed   judging.Typed
 	factors []exact.Num
 	signed  bool // a sign or a sense was typed
+	bare    bool // a mere number was typed: no sign, no unit, no product
 }
 
-func (w wholeTerm) right() bool { return w.typed.Means(w.truth) }
+// estranged reports whether a product was typed of whose factors none, alone or with others, is the arm of the term.
+func (w wholeTerm) estranged() bool {
+	if w.term.What == statics.TurnOnly || w.term.Force != statics.None || len(w.factors) < 2 || len(w.factors) > 6 {
+		return false
+	}
+	size, arm := w.term.Size, w.term.Arm
+	for some := range 1 << len(w.factors) {
+		product := exact.Int(1)
+		for i, f := range w.factors {
+			if some>>i&1 == 1 {
+				product = product.Mul(f).Abs()
+			}
+		}
+		if nearly(product, size) || nearly(product, arm) {
+			return false
+		}
+	}
+	return true
+}
 
-func (w wholeTerm) opposite() bool { return w.typed.Means(w.truth.Neg()) }
+func (w wholeTerm) right() bool { return w.comesTo(w.truth) }
+
+func (w wholeTerm) opposite() bool { return w.comesTo(w.truth.Neg()) }
+
+// comesTo reports whether what was typed is a value of the term, but for three figures of its force, its arm and both.
+func (w wholeTerm) comesTo(value exact.Num) bool {
+	size, arm := w.term.Size, w.term.Arm
+	if w.term.What == statics.TurnOnly || arm.IsZero() { // not of moments, or without an arm
+		return w.typed.Means(value)
+	}
+	off := judging.OnlyLong(value).Add(judging.OnlyLong(size).Mul(arm)).Add(judging.OnlyLong(arm).Mul(size))
+	return w.typed.Means(value) || w.typed.Value.Sub(value).Abs().Cmp(off) <= 0
+}
 
 // readWhole reads a line as the whole term that a question is about; false where it is none.
 func (b bench) readWhole(q Question, line string, named bool) (wholeTerm, bool) {
@@ -145,6 +192,7 @@ func (b bench) readWhole(q Question, line string, named bool) (wholeTerm, bool) 
 	if w.typed, err = b.judge().Read(judging.Asked{Name: q.Name, Dim: dim, Force: &force}, line); err != nil {
 		return w, false
 	}
+	w.bare = s.Moment && w.term.What != statics.TurnOnly && !w.signed && len(w.factors) == 1 && !strings.ContainsFunc(line, unicode.IsLetter)
 	w.signed = w.signed || strings.ContainsAny(strings.ToLower(line), "abcdefghijopqrtuvwyz") && len(w.factors) == 0
 	return w, true
 }

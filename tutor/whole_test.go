@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"unpin/problems/librarytest"
+	"unpin/statics/exact"
 	"unpin/statics/judging"
 )
 
@@ -21,6 +22,12 @@ func TestWholeLines(t *testing.T) {
 		{"2 force", "20*2.5 ccw", "not yet: ", "2 force"},
 		{"2 force", "-20*3", "not yet: ", "2 force"},
 		{"2 force", "20", "right: ", "2 arm"},
+		{"2 force", "50", "As it stands this is the whole term", "2 force"}, // or 50 for 20 by mistake: asked, not guessed
+		{"2 arm", "50", "As it stands this is the whole term", "2 arm"},
+		{"2 arm", "50 kNm", "right: that is the size of the term", "2 sign"},
+		{"2 force", "-5*10", "right: the term has this value, though", "3 force"},
+		{"2 force", "-2.5*4*5", "right: that is the whole term", "3 force"},
+		{"2 force", "-100/2", "right: the term has this value, though", "3 force"},
 		{"2 sign", "-20*2.5", "right: that is the whole term", "3 force"},
 		{"3 force", "-4*3*9.5", "right: that is the whole term", "RB"},
 		{"3 force", "-4 x 3 x 8", "not yet: ", "3 force"},
@@ -47,6 +54,35 @@ func TestWholeLines(t *testing.T) {
 		q, _ := l.Now()
 		if !strings.HasPrefix(reply.Lines[0], r.says) || short(q) != r.next {
 			t.Errorf("%q at %s: %v, then %s; want %q, then %s", r.typed, r.at, reply.Lines, short(q), r.says, r.next)
+		}
+	}
+}
+
+// A whole term may be worked to three figures: its arm here is 4/3 m, in MA - Bx*4 - 9*4*2 - 0.5*6*4*1.3333 = 0.
+func TestWholeTermsRounded(t *testing.T) {
+	t.Parallel()
+	rows := []struct{ typed, says string }{
+		{"-0.5*6*4*4/3", "right: that is the whole term"},
+		{"-0.5*6*4*1.33", "right: that is the whole term"},
+		{"-12*1.333", "right: that is the whole term"},
+		{"-15.96", "right: that is the whole term"},
+		{"12*1.33", "right: that is the size of the term"},
+		{"+12*1.33", "not yet: "},
+		{"-12*1.3", "not yet: "},
+		{"-12*1.35", "not yet: "},
+		{"-12*2.67", "not yet: "},
+		{"-15.9", "not yet: "},
+	}
+	for _, r := range rows {
+		l := lesson(t, "sluice-panels", Terms)
+		for q, asking := l.Now(); asking; q, asking = l.Now() {
+			if s := l.about.solution.Plan[max(q.Step, 0)].Sums[q.Sum]; q.Kind == TermSize && s.Terms[q.Term].Arm.Mul(exact.Int(3)).Equal(exact.Int(4)) {
+				break
+			}
+			l.Type("tell")
+		}
+		if reply := l.Type(r.typed); !strings.HasPrefix(reply.Lines[0], r.says) {
+			t.Errorf("%q: %v; want %q", r.typed, reply.Lines, r.says)
 		}
 	}
 }

@@ -88,7 +88,7 @@ func (q Asked) SenseSign(s notation.Sense) (int, error) {
 		sign = map[notation.Sense]int{notation.Tension: 1, notation.Compression: -1}[s]
 	}
 	if sign == 0 {
-		return 0, fmt.Errorf("%s has no such sense; %s", q.Name, q.Senses())
+		return 0, fmt.Errorf("%s has no such sense: %s", q.Name, q.Senses())
 	}
 	return sign, nil
 }
@@ -102,8 +102,10 @@ func (q Asked) Senses() string {
 		return "the forces on the side of the member's start push " + q.ways(" or ") + "."
 	case q.Bends:
 		return "name the side that is stretched, as in: " + q.ways(" or ") + "."
+	case q.Force == nil && q.Dim == notation.Length:
+		return "a length is a number with a unit."
 	case q.Force == nil:
-		return "give its sign."
+		return "its size is asked for, and its sign after it."
 	case q.Force.Couple:
 		return "it is cw or ccw."
 	case q.Force.Along.X.IsZero():
