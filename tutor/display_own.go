@@ -34,7 +34,7 @@ func (d Display) ownSum(i, n int) string {
 		}
 		sign := strings.ReplaceAll(t.sign, "-", "−")
 		if sign == "" {
-			sign = "±"
+			sign = "(+ or −)"
 		}
 		text += " " + sign + " " + orMark(size)
 		if t.asksArm {
