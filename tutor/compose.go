@@ -70,7 +70,7 @@ func (l *Lesson) choose(line string) (r Reply, equation string) {
 	}
 	s, err := l.about.readChoice(name)
 	if err != nil {
-		return l.unread(line, err), ""
+		return unreadLine(line, err, l.sheet.exam), ""
 	}
 	l.sheet.inHand().tries++
 	if says := l.route.useless(s); says != "" {
@@ -89,7 +89,7 @@ func (l *Lesson) choose(line string) (r Reply, equation string) {
 func (l *Lesson) write(line string) Reply {
 	typed, err := notation.ReadSum(l.bench().judge().Decimals(line), l.about.problem.Units, l.about.namesForce)
 	if err != nil {
-		return l.unread(line, judging.Placed(line, err))
+		return unreadLine(line, judging.Placed(line, err), l.sheet.exam)
 	}
 	l.sheet.inHand().tries++
 	if l.sheet.exam {

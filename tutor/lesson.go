@@ -205,12 +205,12 @@ func atALoss(line string) bool {
 	return slices.ContainsFunc(losses, func(s string) bool { return strings.Contains(line, s) })
 }
 
-// unread is the reply to a line that could not be read as an answer.
-func (l *Lesson) unread(line string, err error) Reply {
+// unreadLine is unread of a line whose writer may not know how to go on.
+func unreadLine(line string, err error, exam bool) Reply {
 	switch {
 	case !atALoss(line):
 		return unread(err)
-	case l.sheet.exam:
+	case exam:
 		return Reply{Kind: Unread, Lines: []string{"Type help to see what can be typed, or tell to leave this open and go on."}}
 	}
 	return Reply{Kind: Unread, Lines: []string{"Type hint for a hint, or tell to be shown what is asked for."}}
@@ -220,7 +220,7 @@ func (l *Lesson) unread(line string, err error) Reply {
 func (l *Lesson) value(q Question, line string) Reply {
 	v, err := l.bench().read(q, line)
 	if err != nil {
-		return l.unread(line, err)
+		return unreadLine(line, err, l.sheet.exam)
 	}
 	l.sheet.inHand().tries++
 	c := l.bench().caseOf(q)
