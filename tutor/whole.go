@@ -97,8 +97,8 @@ func settlePieces(l *Lesson, line, says string, sort func(Question) bool) Reply 
 	return Reply{Kind: Judged, Verdict: judging.Exact, Lines: []string{judging.Exact.String() + ": " + says}}
 }
 
-// nearly reports whether a number is another to within half a per cent, as one of three figures is.
-func nearly(x, y exact.Num) bool { return x.Sub(y).Abs().Mul(exact.Int(200)).Cmp(y.Abs()) <= 0 }
+// alike reports whether a number is another to within half a per cent, as one of three figures is.
+func alike(x, y exact.Num) bool { return x.Sub(y).Abs().Mul(exact.Int(200)).Cmp(y.Abs()) <= 0 }
 
 // pieceWord is what a question asks for of a term.
 func pieceWord(q Question) string {
@@ -137,7 +137,7 @@ func (w wholeTerm) estranged() bool {
 				product = product.Mul(f).Abs()
 			}
 		}
-		if nearly(product, size) || nearly(product, arm) {
+		if alike(product, size) || alike(product, arm) {
 			return false
 		}
 	}
