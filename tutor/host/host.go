@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"log/slog"
 	"net"
+	"sync"
 	"time"
 
 	"github.com/charmbracelet/ssh"
@@ -14,6 +15,7 @@ import (
 	"unpin/problems"
 	"unpin/tutor/record"
 	"unpin/tutor/record/database"
+	"unpin/tutor/screen"
 )
 
 // Options say what a host serves, and to whom.
@@ -34,6 +36,7 @@ type Host struct {
 	people  people
 	guesses guesses
 	seats   seats
+	entries func() []screen.Entry // what there is to choose: the library, then what the class has of its own; read once for all
 	server  *ssh.Server
 }
 
@@ -53,6 +56,13 @@ func New(o Options) (*Host, error) {
 	for _, id := range o.Ids {
 		h.ids[id] = id != peopleName
 	}
+	h.entries = sync.OnceValue(func() []screen.Entry {
+		all := screen.Library()
+		for _, p := range o.Problems {
+			all = append(all, screen.Entry{Name: p.Name, Problem: p})
+		}
+		return all
+	})
 	h.server, err = wish.NewServer(
 		ssh.EmulatePty(),
 		wish.WithHostKeyPath(o.Key),

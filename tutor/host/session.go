@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 	"runtime/debug"
+	"slices"
 	"strings"
 
 	"github.com/charmbracelet/ssh"
@@ -117,7 +118,7 @@ func (h *Host) serve(s ssh.Session, id string, mine *seat) int {
 			sizes <- screen.Size{W: change.Width, H: change.Height}
 		}
 	}()
-	o := screen.Options{Entries: h.entries, Store: h.store(id), Level: tutor.Gradual, Colour: coloured(s), Clock: h.o.Clock}
+	o := screen.Options{Entries: func() []screen.Entry { return slices.Clone(h.entries()) }, Store: h.store(id), Level: tutor.Gradual, Colour: coloured(s), Clock: h.o.Clock}
 	err := screen.Serve(o, screen.Far{In: s, Out: s, Sizes: sizes, End: mine.end})
 	if err != nil && mine.told() == "" {
 		h.o.Log.Info("a screen ended", "id", id, "error", err.Error())
@@ -134,15 +135,6 @@ func coloured(s ssh.Session) bool {
 		}
 	}
 	return true
-}
-
-// entries lists what there is to choose: the library, then what the class has of its own.
-func (h *Host) entries() []screen.Entry {
-	all := screen.Library()
-	for _, p := range h.o.Problems {
-		all = append(all, screen.Entry{Name: p.Name, Problem: p})
-	}
-	return all
 }
 
 // plain is the lesson by line, for who has no terminal or asks for it.
