@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"encoding/json"
 	"fmt"
 	"io"
 	"slices"
@@ -11,6 +10,7 @@ import (
 
 	"unpin/problems"
 	"unpin/problems/variant"
+	"unpin/statics/wording"
 	"unpin/tutor/marking"
 )
 
@@ -50,6 +50,7 @@ func newMark() *cobra.Command {
 	cmd.Flags().StringVar(&m.override, "override", "", "give answers the points decided in `FILE`: student,problem,quantity,got,reason")
 	cmd.Flags().StringVar(&m.compare, "compare", "", "tell what differs from earlier marks, CSV in `FILE`, in place of the marks")
 	cmd.Flags().StringVar(&m.roster, "roster", "", "tell who is not on the roster in `FILE`, and who has no paper")
+	cmd.Flags().Var(oneOf(&m.as, "text", []string{"text", "html", "pdf"}), "pages", "the format of the pages of --feedback")
 	cmd.Flags().StringVarP(&m.file, "output", "o", "", "write the marks to `FILE`, not to standard output")
 	return cmd
 }
@@ -72,7 +73,7 @@ func markArgs(cmd *cobra.Command, args []string) error {
 // mark is what is asked of mark.
 type mark struct {
 	format, scheme, feedback, file, variants string
-	override, compare, roster                string
+	override, compare, roster, as            string
 	tell, blank, strict                      bool
 }
 
@@ -83,6 +84,9 @@ func (m mark) run(cmd *cobra.Command, args []string) error {
 	}
 	if m.compare != "" && m.format != "text" {
 		return usageFault(cmd, "--compare tells differences as text, not as %s: leave out --as", m.format)
+	}
+	if m.feedback == "" && cmd.Flags().Changed("pages") {
+		return usageFault(cmd, "--pages is the format of the pages of --feedback: name a folder with it")
 	}
 	desk, err := newDesk(cmd, args[0], m.variants)
 	if err != nil {
@@ -102,15 +106,15 @@ func (m mark) run(cmd *cobra.Command, args []string) error {
 	if err != nil {
 		return err
 	}
-	results := scheme.Counting(desk.mark(answers, scheme))
 	m.complain(cmd, answers, desk)
 	if err := m.checks(cmd, desk, answers.Papers); err != nil {
 		return err
 	}
-	if err := m.decide(results, scheme); err != nil {
+	o, err := m.marked(desk, answers, scheme)
+	if err != nil {
 		return err
 	}
-	document, err := m.document(results, scheme)
+	document, err := o.document()
 	if err != nil {
 		return err
 	}
@@ -122,11 +126,29 @@ func (m mark) run(cmd *cobra.Command, args []string) error {
 		return err
 	}
 	if m.feedback != "" {
-		if err := m.giveFeedback(cmd, results); err != nil {
-			return err
+		fmt.Fprintf(cmd.ErrOrStderr(), "%s in %s.\n", wording.Counted(len(o.pages), "page"), m.feedback)
+	}
+	if m.strict && (len(answers.Faults) > 0 || o.lost) {
+		return errNo
+	}
+	return nil
+}
+
+// marked marks all papers. Decisions that fit no paper are told before anything is written.
+func (m mark) marked(desk *desk, answers *marking.Answers, scheme *marking.Scheme) (*outcome, error) {
+	o, err := m.newOutcome(scheme)
+	if err != nil {
+		return nil, err
+	}
+	if len(o.decisions) > 0 {
+		if err := desk.mark(answers, scheme, o.decide); err != nil {
+			return nil, err
+		}
+		if err := o.undecided(m.override); err != nil {
+			return nil, err
 		}
 	}
-	return m.verdict(answers, results)
+	return o, desk.mark(answers, scheme, o.take)
 }
 
 // checks tells of papers that are late or of nobody known.
@@ -143,58 +165,14 @@ func (m mark) checks(cmd *cobra.Command, desk *desk, papers []*marking.Paper) er
 	return nil
 }
 
-// verdict is errNo where marks are lost and that is to be told.
-func (m mark) verdict(answers *marking.Answers, results []*marking.Result) error {
-	lost := func(r *marking.Result) bool { return r.Got.Cmp(r.Of) < 0 || len(r.Unread) > 0 }
-	if m.strict && (len(answers.Faults) > 0 || slices.ContainsFunc(results, lost)) {
-		return errNo
-	}
-	return nil
-}
-
 // complain tells of lines that belong to no paper, and of columns that mean nothing.
 func (m mark) complain(cmd *cobra.Command, answers *marking.Answers, desk *desk) {
-	for _, f := range slices.Concat(answers.Faults, desk.faults) {
+	for _, f := range slices.Concat(answers.Faults, desk.refused(answers.Papers)) {
 		fmt.Fprintf(cmd.ErrOrStderr(), "unread, %s: %s: %s.\n", marking.Lines(f.Lines), f.Text, f.Why)
 	}
 	if len(answers.Ignored) > 0 {
 		fmt.Fprintf(cmd.ErrOrStderr(), "warning: columns passed over, for they mean nothing here: %q.\n", answers.Ignored)
 	}
-}
-
-// document is the marks in the format chosen.
-func (m mark) document(results []*marking.Result, scheme *marking.Scheme) ([]byte, error) {
-	if m.compare != "" {
-		return m.changed(results)
-	}
-	switch m.format {
-	case "csv":
-		return marking.CSV(results), nil
-	case "json":
-		return jsonOf(results, scheme)
-	}
-	if len(results) == 1 {
-		return []byte(results[0].Text(m.tell)), nil
-	}
-	return []byte(marking.ClassText(results)), nil
-}
-
-// jsonOf is one object a paper, in a list where there are several.
-func jsonOf(results []*marking.Result, scheme *marking.Scheme) ([]byte, error) {
-	var all []json.RawMessage
-	for _, r := range results {
-		one, err := r.JSON((*problems.Scheme)(scheme).Digest())
-		if err != nil {
-			return nil, err
-		}
-		all = append(all, one)
-	}
-	var what any = all
-	if len(all) == 1 {
-		what = all[0]
-	}
-	text, err := json.MarshalIndent(what, "", "  ")
-	return append(text, '\n'), err
 }
 
 // writeBlank writes the table to be filled in.

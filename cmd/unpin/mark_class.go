@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"os"
 	"slices"
 	"strings"
 	"time"
@@ -15,54 +14,6 @@ import (
 	"unpin/statics/wording"
 	"unpin/tutor/marking"
 )
-
-// decide gives answers the points that an instructor decided. A decision that fits no paper is an error.
-func (m mark) decide(results []*marking.Result, scheme *marking.Scheme) error {
-	if m.override == "" {
-		return nil
-	}
-	file, err := os.Open(m.override)
-	if err != nil {
-		return fmt.Errorf("unpin: %s cannot be read: %w", m.override, plainReason(err))
-	}
-	defer file.Close()
-	all, err := marking.ReadOverrides(m.override, file)
-	if err != nil {
-		return err
-	}
-	var faults []string
-	for _, o := range all {
-		found := false
-		for _, r := range results {
-			if !o.IsOf(r.Paper, r.Marker.Name) {
-				continue
-			}
-			found = true
-			if err := r.Override(o, scheme); err != nil {
-				faults = append(faults, fmt.Sprintf("%s:%d: %v", notation.Visible(m.override), o.Line, err))
-			}
-		}
-		if !found {
-			who := notation.Visible(strings.TrimSpace(o.Student + " " + o.Problem))
-			faults = append(faults, fmt.Sprintf("%s:%d: there is no paper of %s that counts", notation.Visible(m.override), o.Line, who))
-		}
-	}
-	if len(faults) > 0 {
-		return fmt.Errorf("%s", strings.Join(faults, "\n"))
-	}
-	return nil
-}
-
-// changed is what differs from earlier marks.
-func (m mark) changed(results []*marking.Result) ([]byte, error) {
-	file, err := os.Open(m.compare)
-	if err != nil {
-		return nil, fmt.Errorf("unpin: %s cannot be read: %w", m.compare, plainReason(err))
-	}
-	defer file.Close()
-	text, err := marking.Changes(m.compare, file, results)
-	return []byte(text), err
-}
 
 // mostNamed bounds the ids that are named at once.
 const mostNamed = 20

@@ -35,7 +35,6 @@ type desk struct {
 	handed map[string]string // the code of each student, attempt and problem, by a list
 	copies map[string]*marking.Marker
 	mutex  sync.Mutex
-	faults []marking.Unread
 }
 
 // newDesk is the desk for the problem or the set that a word means; list is the file of who has which copy, or empty.
@@ -107,36 +106,65 @@ func markerOf(p *problems.Problem) (*marking.Marker, error) {
 	return m, nil
 }
 
-// mark marks all papers, on all cores, in their order.
-func (d *desk) mark(answers *marking.Answers, scheme *marking.Scheme) []*marking.Result {
-	all := make([]*marking.Result, len(answers.Papers))
-	var next sync.Mutex
-	var group sync.WaitGroup
-	at := 0
+// ahead is how many students are marked before those in front of them are done with, on each core.
+const ahead = 8
+
+// mark marks all papers on all cores, and hands on those of each student together, in their order. What is handed on need not be
+// kept, so that a large class takes no more room than a small one.
+func (d *desk) mark(answers *marking.Answers, scheme *marking.Scheme, take func([]*marking.Result) error) error {
+	waiting := make(chan chan []*marking.Result, ahead*runtime.GOMAXPROCS(0))
+	work := make(chan func())
+	done := make(chan struct{})
+	defer close(done)
 	for range runtime.GOMAXPROCS(0) {
-		group.Go(func() {
-			for {
-				next.Lock()
-				i := at
-				at++
-				next.Unlock()
-				if i >= len(all) {
-					return
-				}
-				all[i] = d.markOne(answers.Papers[i], scheme)
+		go func() {
+			for job := range work {
+				job()
 			}
-		})
+		}()
 	}
-	group.Wait()
-	var marked []*marking.Result
-	for i, r := range all {
-		if r != nil {
-			marked = append(marked, r)
-		} else {
-			d.refuse(answers.Papers[i])
+	go func() {
+		defer close(work)
+		defer close(waiting)
+		for _, papers := range byStudent(answers.Papers) {
+			results := make(chan []*marking.Result, 1)
+			select {
+			case waiting <- results:
+			case <-done:
+				return
+			}
+			work <- func() { results <- d.markAll(papers, scheme) }
+		}
+	}()
+	for results := range waiting {
+		if err := take(<-results); err != nil {
+			return err
 		}
 	}
-	return marked
+	return nil
+}
+
+// byStudent parts papers, which are sorted, into those of each student.
+func byStudent(papers []*marking.Paper) [][]*marking.Paper {
+	var all [][]*marking.Paper
+	for i, p := range papers {
+		if i == 0 || papers[i-1].Student != p.Student {
+			all = append(all, nil)
+		}
+		all[len(all)-1] = append(all[len(all)-1], p)
+	}
+	return all
+}
+
+// markAll marks papers of one student, and notes those of no problem here.
+func (d *desk) markAll(papers []*marking.Paper, scheme *marking.Scheme) []*marking.Result {
+	var all []*marking.Result
+	for _, p := range papers {
+		if r := d.markOne(p, scheme); r != nil {
+			all = append(all, r)
+		}
+	}
+	return all
 }
 
 // markOne marks a paper; nil where it is of no problem here.
@@ -148,11 +176,22 @@ func (d *desk) markOne(p *marking.Paper, scheme *marking.Scheme) *marking.Result
 	return marker.Mark(p, scheme, t.points)
 }
 
-// refuse notes a paper that is of no problem here.
-func (d *desk) refuse(p *marking.Paper) {
+// refused lists papers that are of no problem here.
+func (d *desk) refused(papers []*marking.Paper) []marking.Unread {
+	var all []marking.Unread
+	for _, p := range papers {
+		if u, bad := d.refuse(p); bad {
+			all = append(all, u)
+		}
+	}
+	return all
+}
+
+// refuse says why a paper is of no problem here; false if it is of one.
+func (d *desk) refuse(p *marking.Paper) (marking.Unread, bool) {
 	_, _, why := d.of(p)
 	text := strings.TrimSpace(p.Student + " " + p.Problem + " " + p.Code)
-	d.faults = append(d.faults, marking.Unread{Lines: []int{p.Line}, Text: text, Why: why})
+	return marking.Unread{Lines: []int{p.Line}, Text: text, Why: why}, why != ""
 }
 
 // of is what a paper is held against; or why it is of no problem here.

@@ -12,13 +12,15 @@ import (
 // newReport tells what a class got wrong.
 func newReport() *cobra.Command {
 	var format, file string
+	var anonymous bool
 	cmd := &cobra.Command{
 		Use:   "report MARKS",
 		Short: "Say what a class got wrong.",
 		Long: "Read marks as unpin mark --as csv writes them, and say what the class got wrong: of each value how many have it\n" +
 			"right, carried on from before, or begin to go wrong there; the commonest mistakes; what to teach again; and from 50\n" +
-			"papers on, values that most good papers have alike against the true one. No student is named, and nothing is told of\n" +
-			"a problem with fewer than five papers. The HTML page needs no other file. The exit code is 2 if MARKS cannot be read.",
+			"papers on, values that most good papers have alike against the true one. With --anonymous no student is named, and\n" +
+			"nothing is told of a problem with fewer than five papers. The HTML page needs no other file. The exit code is 2 if\n" +
+			"MARKS cannot be read.",
 		Args: func(cmd *cobra.Command, args []string) error {
 			if len(args) != 1 {
 				return usageFault(cmd, "report takes one file of marks, as unpin mark --as csv writes it, not %d words", len(args))
@@ -29,32 +31,40 @@ func newReport() *cobra.Command {
 			if err := notOver(cmd, file, args); err != nil {
 				return err
 			}
-			r, err := readReport(cmd, args[0])
+			r, err := readReport(cmd, args[0], anonymous)
 			if err != nil {
 				return err
 			}
-			document := map[string]func() []byte{
-				"text": func() []byte { return []byte(r.Text()) },
-				"csv":  r.CSV,
-				"html": func() []byte { return []byte(r.HTML()) },
+			document, err := map[string]func() ([]byte, error){
+				"text": func() ([]byte, error) { return []byte(r.Text()), nil },
+				"csv":  func() ([]byte, error) { return r.CSV(), nil },
+				"html": func() ([]byte, error) { return []byte(r.HTML()), nil },
+				"pdf":  r.PDF,
 			}[format]()
+			if err != nil {
+				return err
+			}
+			if format == "pdf" {
+				return deliver(document, file, cmd.OutOrStdout())
+			}
 			return deliver(document, file, visibleWriter{cmd.OutOrStdout()})
 		},
 	}
-	cmd.Flags().Var(oneOf(&format, "text", []string{"text", "html", "csv"}), "as", "the format of the report")
+	cmd.Flags().Var(oneOf(&format, "text", []string{"text", "html", "pdf", "csv"}), "as", "the format of the report")
+	cmd.Flags().BoolVar(&anonymous, "anonymous", false, "name no student, and tell nothing of problems with fewer than five papers")
 	cmd.Flags().StringVarP(&file, "output", "o", "", "write to `FILE`, not to standard output")
 	return cmd
 }
 
 // readReport reads marks from a file or, as -, from standard input.
-func readReport(cmd *cobra.Command, word string) (*marking.Report, error) {
+func readReport(cmd *cobra.Command, word string, anonymous bool) (*marking.Report, error) {
 	if word == "-" {
-		return marking.ReadReport("standard input", cmd.InOrStdin())
+		return marking.ReadReport("standard input", cmd.InOrStdin(), anonymous)
 	}
 	in, err := os.Open(word)
 	if err != nil {
 		return nil, fmt.Errorf("unpin: %s cannot be read: %w", word, plainReason(err))
 	}
 	defer in.Close()
-	return marking.ReadReport(word, in)
+	return marking.ReadReport(word, in, anonymous)
 }

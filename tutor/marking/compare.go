@@ -10,24 +10,21 @@ import (
 	"unpin/statics/wording"
 )
 
-// Changes says in which papers and answers results differ from earlier marks, called name, as CSV writes them: after an appeal,
-// or with another scheme.
-func Changes(name string, earlier io.Reader, results []*Result) (string, error) {
+// Changes are marks held against earlier ones: after an appeal, or with another scheme.
+type Changes struct{ before, now map[string][]markRow }
+
+// ReadChanges reads earlier marks that are called name, as CSV writes them.
+func ReadChanges(name string, earlier io.Reader) (*Changes, error) {
 	rows, err := readMarks(name, earlier)
-	if err != nil {
-		return "", err
-	}
-	c := changes{before: byPaper(rows)}
-	var now []markRow
-	for _, r := range results {
-		now = append(now, r.markRows()...)
-	}
-	c.now = byPaper(now)
-	return c.text(), nil
+	return &Changes{before: byPaper(rows), now: map[string][]markRow{}}, err
 }
 
-// changes are two sets of marks, by paper.
-type changes struct{ before, now map[string][]markRow }
+// Add adds a paper as it is marked now.
+func (c *Changes) Add(r *Result) {
+	for paper, rows := range byPaper(r.markRows()) {
+		c.now[paper] = append(c.now[paper], rows...)
+	}
+}
 
 func byPaper(rows []markRow) map[string][]markRow {
 	all := map[string][]markRow{}
@@ -48,7 +45,8 @@ func (r *Result) markRows() []markRow {
 	return all
 }
 
-func (c changes) text() string {
+// Text says in which papers and answers the marks differ.
+func (c *Changes) Text() string {
 	var papers []string
 	for _, m := range []map[string][]markRow{c.before, c.now} {
 		for p := range m {
@@ -70,7 +68,7 @@ func (c changes) text() string {
 }
 
 // paper says what changed in a paper; nothing where all is as before.
-func (c changes) paper(p string) string {
+func (c *Changes) paper(p string) string {
 	cells := strings.Split(p, "\x00")
 	name := strings.TrimSpace(strings.Join(cells[:3], " "))
 	if cells[3] != "1" {

@@ -7,10 +7,12 @@ import (
 	"unpin/statics/judging"
 )
 
-// knownCases are cases with true values: many papers of a class have their first mistake in the same sum.
+// knownCases is what many papers share: what their quantities mean, and cases with true values, since many of a class have their
+// first mistake in the same sum.
 type knownCases struct {
 	mutex sync.Mutex
 	cases map[caseKey]*knownCase
+	meant map[string]meaning // what quantities mean
 }
 
 // A caseKey is an item, with the sum it is taken from for a force.

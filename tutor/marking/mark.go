@@ -63,6 +63,9 @@ type Result struct {
 	Faults  []string // the values in which the trouble began
 	Unread  []Unread
 	Got, Of exact.Num // points; Got is rounded as the scheme says
+	// own are the forces as the student has them, and answered which of them were given.
+	own      []exact.Num
+	answered []bool
 }
 
 // Mark marks a paper, of so many points.
@@ -70,7 +73,12 @@ func (m *Marker) Mark(p *Paper, s *Scheme, points exact.Num) *Result {
 	w := &work{reading: m.read(p), scheme: s, weights: m.weights(s), blames: map[int]judged{}}
 	w.settleValues()
 	w.search()
-	r := &Result{Paper: p, Marker: m, Unread: w.unread, Of: points}
+	r := &Result{Paper: p, Marker: m, Unread: w.unread, Of: points, own: w.own(), answered: make([]bool, len(m.Forces))}
+	for i, item := range m.Items {
+		if item.Force != statics.None {
+			r.answered[item.Force] = w.x.answered[i]
+		}
+	}
 	hollow := w.hollow()
 	for i := range m.Items {
 		if m.Asked[i] || w.given[i] != nil {

@@ -36,7 +36,7 @@ func New(p problems.Solved, find []string) (*Marker, error) {
 	if err != nil {
 		return nil, err
 	}
-	m := &Marker{Solved: p, known: &knownCases{cases: map[caseKey]*knownCase{}}, Items: p.Items(), judge: judging.Judge{Solution: p.Solution, Style: p.Style(false)}}
+	m := &Marker{Solved: p, known: &knownCases{cases: map[caseKey]*knownCase{}, meant: map[string]meaning{}}, Items: p.Items(), judge: judging.Judge{Solution: p.Solution, Style: p.Style(false)}}
 	for _, item := range asked {
 		if m.named(item.Name) < 0 {
 			m.Items = append(m.Items, item)

@@ -32,8 +32,32 @@ var (
 	shapeForm   = regexp.MustCompile(`^shape\s*(?:of\s+)?([NVM])\s*\(\s*([A-Z][A-Za-z0-9']*)\s*,\s*(.+?)\s*\.\.\s*(.+?)\s*\)$`)
 )
 
+// mostMeant bounds the quantities whose meaning is kept.
+const mostMeant = 4096
+
+// A meaning is what a quantity was found to mean.
+type meaning struct {
+	spot spot
+	err  error
+}
+
 // find finds what a quantity means. The error says what would be right.
 func (m *Marker) find(quantity string) (spot, error) {
+	m.known.mutex.Lock()
+	found, ok := m.known.meant[quantity]
+	m.known.mutex.Unlock()
+	if !ok {
+		found.spot, found.err = m.findAnew(quantity)
+		m.known.mutex.Lock()
+		if len(m.known.meant) < mostMeant {
+			m.known.meant[strings.Clone(quantity)] = found
+		}
+		m.known.mutex.Unlock()
+	}
+	return found.spot, found.err
+}
+
+func (m *Marker) findAnew(quantity string) (spot, error) {
 	for i, item := range m.Items {
 		if notation.NameMatches(quantity, item.Name) {
 			return m.spotOf(i), nil

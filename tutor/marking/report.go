@@ -16,7 +16,7 @@ import (
 	"unpin/statics/slip"
 )
 
-// A Report is what a class got wrong, by the marks that CSV writes. It names no student.
+// A Report is what a class got wrong, by the marks that CSV writes.
 type Report struct {
 	Papers    int
 	Got, Of   exact.Num
@@ -25,7 +25,9 @@ type Report struct {
 	Topics    []Topic      // what to teach again, the most needed first
 	Suspects  []Suspect    // items whose true value looks wrong
 	Few       []string     // problems with so few papers that nothing is told of them
-	Unread    int          // answers of which nothing was made
+	Students  []Standing   // who got what; none where no names are to be told
+	anonymous bool
+	Unread    int // answers of which nothing was made
 	byProblem map[string]*sums
 }
 
@@ -43,6 +45,22 @@ type Mistake struct {
 	Quantities []string       // at which it was made
 	At         map[string]int // how many papers have it at each
 	Papers, Of int
+	Example    Example // the commonest of the wrong values
+	examples   map[Example]int
+}
+
+// An Example is a wrong value of the class, and what comes of it.
+type Example struct {
+	Quantity, Given string
+	Papers          int
+	Leaves          string // the sum that it violates, and what that comes to; empty where that is not in the marks
+}
+
+// A Standing is what one student got for one problem, and in which values the trouble began.
+type Standing struct {
+	Student, Problem string
+	Got, Of          exact.Num
+	Begins           []string
 }
 
 // A Topic is a group of slips, with how many papers have one.
@@ -73,16 +91,18 @@ type sums struct {
 type markRow struct {
 	paper                                                     string // what tells papers apart
 	problem, quantity, expected, given, verdict, slip, copyOf string
+	student, note                                             string
 	got, of                                                   exact.Num
 }
 
-// ReadReport reads marks that are called name, as CSV writes them, and counts.
-func ReadReport(name string, from io.Reader) (*Report, error) {
+// ReadReport reads marks that are called name, as CSV writes them, and counts. Anonymous names no student, and tells nothing of
+// problems with fewer than Few papers.
+func ReadReport(name string, from io.Reader, anonymous bool) (*Report, error) {
 	rows, err := readMarks(name, from)
 	if err != nil {
 		return nil, err
 	}
-	return newReport(rows), nil
+	return newReport(rows, anonymous), nil
 }
 
 func readMarks(name string, from io.Reader) ([]markRow, error) {
@@ -119,6 +139,7 @@ func readMarks(name string, from io.Reader) ([]markRow, error) {
 		r := markRow{paper: strings.Join(cells[:4], "\x00"), problem: cells[1], copyOf: cells[2], quantity: strings.Clone(cells[4]), expected: strings.Clone(cells[5]),
 			given: strings.Clone(cells[6]), verdict: strings.Clone(cells[7]), slip: strings.Clone(cells[8])}
 		r.problem, r.copyOf = strings.Clone(r.problem), strings.Clone(r.copyOf)
+		r.student, r.note = strings.Clone(cells[0]), strings.Clone(cells[12])
 		var errGot, errOf error
 		r.got, errGot = exact.Parse(cells[10])
 		r.of, errOf = exact.Parse(cells[11])
@@ -140,8 +161,8 @@ type counting struct {
 	slips    map[string]*slip.Slip
 }
 
-func newReport(rows []markRow) *Report {
-	c := counting{Report: &Report{byProblem: map[string]*sums{}}, items: map[[2]string]*ItemReport{}, mistakes: map[[2]string]*Mistake{}, made: map[[3]string]bool{},
+func newReport(rows []markRow, anonymous bool) *Report {
+	c := counting{Report: &Report{anonymous: anonymous, byProblem: map[string]*sums{}}, items: map[[2]string]*ItemReport{}, mistakes: map[[2]string]*Mistake{}, made: map[[3]string]bool{},
 		topics: map[slip.Group]map[string]int{}, papers: map[string]*sums{}, slips: map[string]*slip.Slip{}}
 	for _, s := range slip.Catalogue() {
 		c.slips[s.ID] = s
@@ -200,12 +221,13 @@ func (c *counting) row(r markRow) {
 func (c *counting) mistake(r markRow, s *slip.Slip) {
 	m := c.mistakes[[2]string{r.problem, r.slip}]
 	if m == nil {
-		m = &Mistake{Slip: s, Problem: r.problem, At: map[string]int{}}
+		m = &Mistake{Slip: s, Problem: r.problem, At: map[string]int{}, examples: map[Example]int{}}
 		c.mistakes[[2]string{r.problem, r.slip}] = m
 	}
 	if m.At[r.quantity]++; m.At[r.quantity] == 1 {
 		m.Quantities = append(m.Quantities, r.quantity)
 	}
+	m.examples[Example{Quantity: r.quantity, Given: r.given, Leaves: leaves(r.note)}]++
 	if key := [3]string{r.paper, r.problem, r.slip}; !c.made[key] {
 		c.made[key] = true
 		m.Papers++
@@ -214,7 +236,7 @@ func (c *counting) mistake(r markRow, s *slip.Slip) {
 
 // finish puts what was counted in order. Of a problem with few papers nothing is told.
 func (c *counting) finish(rows []markRow) {
-	few := func(problem string) bool { return c.byProblem[problem].papers < Few }
+	few := func(problem string) bool { return c.anonymous && c.byProblem[problem].papers < Few }
 	for problem := range c.byProblem {
 		if few(problem) {
 			c.Few = append(c.Few, problem)
@@ -231,6 +253,7 @@ func (c *counting) finish(rows []markRow) {
 	for _, m := range c.mistakes {
 		if m.Of = c.byProblem[m.Problem].papers; !few(m.Problem) {
 			slices.Sort(m.Quantities)
+			m.Example = commonest(m.examples)
 			c.Mistakes = append(c.Mistakes, *m)
 		}
 	}
@@ -242,12 +265,15 @@ func (c *counting) finish(rows []markRow) {
 		for _, n := range papers {
 			times += n
 		}
-		if c.Papers >= Few {
+		if c.Papers >= Few || !c.anonymous {
 			c.Topics = append(c.Topics, Topic{group.String(), len(papers), times})
 		}
 	}
 	slices.SortFunc(c.Topics, func(a, b Topic) int { return cmp.Or(b.Papers-a.Papers, cmp.Compare(a.Name, b.Name)) })
 	c.suspects(rows)
+	if !c.anonymous {
+		c.standings(rows)
+	}
 }
 
 // fromPapers is how many papers it takes to doubt a true value.

@@ -41,11 +41,26 @@ func (p *page) put(format string, args ...any) {
 	fmt.Fprintf(p, format+"\n", safe...)
 }
 
+// newPage is a page with nothing in it but its title.
+func newPage(title string) *page {
+	p := &page{}
+	p.WriteString("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
+	p.put("<title>%s</title>", title)
+	p.WriteString("<style>" + reportStyle + "</style>\n</head>\n<body>\n<main>\n")
+	p.put("<h1>%s</h1>", title)
+	return p
+}
+
+// close ends the page.
+func (p *page) close() string {
+	p.put("<p>%s</p>", wording.Caution)
+	p.WriteString("</main>\n</body>\n</html>\n")
+	return p.String()
+}
+
 // HTML is a report as a page that needs nothing else.
 func (r *Report) HTML() string {
-	p := &page{}
-	p.WriteString("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>What the class got wrong</title>\n<style>" + reportStyle + "</style>\n</head>\n<body>\n<main>\n")
-	p.put("<h1>What the class got wrong</h1>")
+	p := newPage("What the class got wrong")
 	p.put("<p>%s</p>", r.head())
 	for _, n := range r.notes() {
 		p.put("<p>%s</p>", n)
@@ -57,9 +72,8 @@ func (r *Report) HTML() string {
 		r.itemTable(p, problem)
 		r.heatMap(p, problem)
 	}
-	p.put("<p>%s</p>", wording.Caution)
-	p.WriteString("</main>\n</body>\n</html>\n")
-	return p.String()
+	r.studentTable(p)
+	return p.close()
 }
 
 // bar is a share as a bar with its number.
@@ -76,7 +90,7 @@ func (r *Report) topicTable(p *page) {
 	}
 	p.put("<table>\n<caption>To teach again: papers with a mistake of the kind</caption>\n<thead><tr><th scope=\"col\">kind</th><th scope=\"col\">papers</th></tr></thead>\n<tbody>")
 	for _, t := range r.Topics {
-		p.put("<tr><th scope=\"row\">%s</th><td class=\"words\">", t.Name)
+		p.put("<tr><th scope=\"row\">%s</th><td class=\"words\">", t.words())
 		p.WriteString(bar(t.Papers, r.Papers) + "</td></tr>\n")
 	}
 	p.put("</tbody>\n</table>")
@@ -90,7 +104,7 @@ func (r *Report) mistakeTable(p *page) {
 	for _, m := range r.Mistakes[:min(len(r.Mistakes), mostTold)] {
 		p.put("<tr><th scope=\"row\">%s, %s</th><td class=\"words\">", m.Problem, m.where())
 		p.WriteString(bar(m.Papers, m.Of))
-		p.put("</td><td class=\"words\">%s</td></tr>", m.Slip.Says)
+		p.put("</td><td class=\"words\">%s</td></tr>", strings.TrimSpace(m.Slip.Says+" "+m.example()))
 	}
 	p.put("</tbody>\n</table>\n</div>")
 }
@@ -151,6 +165,17 @@ func (r *Report) heatMap(p *page, problem string) {
 			fmt.Fprintf(p, "<td class=\"cell\" style=\"background:rgba(var(--shade),%d%%)\">%s</td>", 60*n/most, shown)
 		}
 		p.WriteString("</tr>\n")
+	}
+	p.put("</tbody>\n</table>\n</div>")
+}
+
+func (r *Report) studentTable(p *page) {
+	if len(r.Students) == 0 {
+		return
+	}
+	p.put("<h2>Papers</h2>\n<div class=\"wide\" tabindex=\"0\">\n<table>\n<thead><tr><th scope=\"col\">student</th><th scope=\"col\">problem</th><th scope=\"col\">marks</th><th scope=\"col\">trouble begins at</th></tr></thead>\n<tbody>")
+	for _, s := range r.Students {
+		p.put("<tr><th scope=\"row\">%s</th><td>%s</td><td class=\"cell\">%s</td><td>%s</td></tr>", s.Student, s.Problem, s.marks(), s.begins())
 	}
 	p.put("</tbody>\n</table>\n</div>")
 }

@@ -1,6 +1,7 @@
 package marking
 
 import (
+	"bytes"
 	"fmt"
 	"os"
 	"strings"
@@ -18,7 +19,7 @@ func classMarks(papers int) string {
 			rows = append(rows, []string{fmt.Sprintf("s%03d", i), "beam", "", "1", quantity, expected, given, verdict, slip, from, got, "1", ""})
 		}
 		if i%3 == 0 {
-			row("RB", "20.5", "6.25", Slip, "load-left-off", "", "0")
+			rows = append(rows, []string{fmt.Sprintf("s%03d", i), "beam", "", "1", "RB", "20.5", "6.25", Slip, "load-left-off", "", "0", "1", "is each load in your sum?; violates part AB, ΣM about A, which comes to −114 kN·m"})
 			row("Ay", "11.5", "25.8", Carried, "", "RB", "1")
 		} else {
 			row("RB", "20.5", "20.5", Right, "", "", "1")
@@ -35,7 +36,7 @@ func classMarks(papers int) string {
 func TestReport(t *testing.T) {
 	t.Parallel()
 	for _, papers := range []int{4, 30, 60} {
-		r, err := ReadReport("marks.csv", strings.NewReader(classMarks(papers)))
+		r, err := ReadReport("marks.csv", strings.NewReader(classMarks(papers)), true)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -51,6 +52,23 @@ func TestReport(t *testing.T) {
 	}
 }
 
+// TestNamedReport holds a report with names, of a class that is too small to be told of without.
+func TestNamedReport(t *testing.T) {
+	t.Parallel()
+	r, err := ReadReport("marks.csv", strings.NewReader(classMarks(4)), false)
+	if err != nil {
+		t.Fatal(err)
+	}
+	compare(t, "testdata/report/named.txt", r.Text())
+	if page := r.HTML(); !strings.Contains(page, "s003") || strings.Contains(page, "<b>") {
+		t.Errorf("the page names nobody, or in a way that a browser takes for its own: %s", page)
+	}
+	pdf, err := r.PDF()
+	if again, _ := r.PDF(); err != nil || !bytes.HasPrefix(pdf, []byte("%PDF-")) || !bytes.Equal(pdf, again) {
+		t.Errorf("%v, %d bytes of PDF, the same again: %v", err, len(pdf), bytes.Equal(pdf, again))
+	}
+}
+
 // Rows: a file of marks that is none, and what is said of it.
 func TestBrokenMarks(t *testing.T) {
 	t.Parallel()
@@ -62,7 +80,7 @@ func TestBrokenMarks(t *testing.T) {
 		head + "a,b,,1,c,1,1,right,,,x,1,\n": `m.csv:2: got and of are numbers, not "x" and "1"`,
 		head + "\"a\"b,b,,1,c,1,1,right,,,1,1,\n": "m.csv:2: a quotation mark is not where a cell begins and ends",
 	} {
-		_, err := ReadReport("m.csv", strings.NewReader(text))
+		_, err := ReadReport("m.csv", strings.NewReader(text), false)
 		if err == nil || !strings.Contains(err.Error(), want) {
 			t.Errorf("%q: %v, not %s", text, err, want)
 		}
@@ -75,7 +93,7 @@ func FuzzMarks(f *testing.F) {
 	data, _ := os.ReadFile("testdata/report/30.txt")
 	f.Add(string(data))
 	f.Fuzz(func(t *testing.T, text string) {
-		if r, err := ReadReport("m.csv", strings.NewReader(text)); err == nil {
+		if r, err := ReadReport("m.csv", strings.NewReader(text), false); err == nil {
 			_, _, _ = r.Text(), r.HTML(), r.CSV()
 		}
 	})

@@ -70,13 +70,16 @@ func (r *Report) Text() string {
 	if len(r.Topics) > 0 {
 		line("\nTo teach again")
 		for _, t := range r.Topics {
-			line("  %-40s %s of the papers", t.Name, percentOf(t.Papers, r.Papers))
+			line("  %-40s %s of the papers", t.words(), percentOf(t.Papers, r.Papers))
 		}
 	}
 	if len(r.Mistakes) > 0 {
 		line("\nThe commonest mistakes")
 		for _, m := range r.Mistakes[:min(len(r.Mistakes), mostTold)] {
 			line("  %s of %s, %s, at %s: %s", percentOf(m.Papers, m.Of), wording.Counted(m.Of, "paper"), m.Problem, m.where(), m.Slip.Says)
+			if e := m.example(); e != "" {
+				line("    %s", e)
+			}
 		}
 	}
 	for _, p := range r.problems() {
@@ -88,7 +91,35 @@ func (r *Report) Text() string {
 			}
 		}
 	}
+	if len(r.Students) > 0 {
+		line("\nPapers")
+		for _, s := range r.Students {
+			line("  %s", s.text())
+		}
+	}
 	return text.String()
+}
+
+// example is a wrong value of the class and what it leaves, for the board; empty where the marks do not tell.
+func (m Mistake) example() string {
+	if m.Example.Leaves == "" {
+		return ""
+	}
+	return fmt.Sprintf("As in %s = %s (%s): with it, %s.", m.Example.Quantity, m.Example.Given, wording.Counted(m.Example.Papers, "paper"), m.Example.Leaves)
+}
+
+// text is a student's standing in one line.
+func (s Standing) text() string {
+	text := fmt.Sprintf("%s: %s", strings.TrimSpace(s.Student+" "+s.Problem), s.marks())
+	if len(s.Begins) > 0 {
+		text += ", trouble begins at " + s.begins()
+	}
+	return text
+}
+
+// begins are the values in which the trouble began; of many, some.
+func (s Standing) begins() string {
+	return Mistake{Quantities: s.Begins}.where()
 }
 
 // CSV is a report as a table, a row for each value and each mistake.
@@ -107,6 +138,19 @@ func (r *Report) CSV() []byte {
 		}
 	}
 	return variant.WriteCSV(rows)
+}
+
+// topicWords say what a group of mistakes is about, to who teaches.
+var topicWords = map[string]string{
+	"body": "what belongs to a free body", "connection": "what a support or a pin can transmit", "pin pair": "opposite forces at a pin", "moment": "moments and arms",
+	"component": "components of inclined forces", "distributed load": "distributed loads", "algebra": "solving, signs and figures", "section": "N, V and M",
+}
+
+func (t Topic) words() string {
+	if w := topicWords[t.Name]; w != "" {
+		return w
+	}
+	return t.Name
 }
 
 // where are the values at which a mistake was made; of many, some.

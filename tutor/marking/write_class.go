@@ -8,23 +8,30 @@ import (
 	"unpin/statics/wording"
 )
 
-// ClassText is a line for each paper, then what they came to.
-func ClassText(results []*Result) string {
-	var text strings.Builder
-	got, of := exact.Num{}, exact.Num{}
-	for _, r := range results {
-		got, of = got.Add(r.Got), of.Add(r.Of)
-		name := strings.TrimSpace(r.Marker.Name + " " + r.Paper.Code)
-		if r.Paper.Attempt > 1 {
-			name += fmt.Sprintf(", attempt %d", r.Paper.Attempt)
-		}
-		fmt.Fprintf(&text, "%s %s: %s of %s%s\n", r.Paper.Student, name, Points(r.Got), Points(r.Of), r.short())
-		for _, u := range r.Unread {
-			fmt.Fprintf(&text, "  unread, %s: %s: %s\n", Lines(u.Lines), u.Text, u.Why)
-		}
+// A ClassList is a line for each paper, then what they came to.
+type ClassList struct {
+	text    strings.Builder
+	papers  int
+	got, of exact.Num
+}
+
+// Add adds a paper.
+func (c *ClassList) Add(r *Result) {
+	c.papers++
+	c.got, c.of = c.got.Add(r.Got), c.of.Add(r.Of)
+	name := strings.TrimSpace(r.Marker.Name + " " + r.Paper.Code)
+	if r.Paper.Attempt > 1 {
+		name += fmt.Sprintf(", attempt %d", r.Paper.Attempt)
 	}
-	fmt.Fprintf(&text, "%s: %s of %s marks\n", wording.Counted(len(results), "paper"), Points(got), Points(of))
-	return text.String()
+	fmt.Fprintf(&c.text, "%s %s: %s of %s%s\n", r.Paper.Student, name, Points(r.Got), Points(r.Of), r.short())
+	for _, u := range r.Unread {
+		fmt.Fprintf(&c.text, "  unread, %s: %s: %s\n", Lines(u.Lines), u.Text, u.Why)
+	}
+}
+
+// Text is the whole list.
+func (c *ClassList) Text() string {
+	return c.text.String() + fmt.Sprintf("%s: %s of %s marks\n", wording.Counted(c.papers, "paper"), Points(c.got), Points(c.of))
 }
 
 // short says in few words why marks are lost.

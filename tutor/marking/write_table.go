@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"unpin/problems/variant"
+	"unpin/statics/wording"
 )
 
 // Columns are those of marks as CSV.
@@ -27,14 +28,11 @@ func (r *Result) Rows() [][]string {
 	return all
 }
 
-// CSV are results as a table.
-func CSV(results []*Result) []byte {
-	rows := [][]string{Columns}
-	for _, r := range results {
-		rows = append(rows, r.Rows()...)
-	}
-	return variant.WriteCSV(rows)
-}
+// Head is the first line of marks as CSV.
+func Head() []byte { return variant.WriteCSV([][]string{Columns}) }
+
+// CSV is a result as lines of a table.
+func (r *Result) CSV() []byte { return variant.WriteCSV(r.Rows()) }
 
 // expected is the true value as a decimal, in the conventions of the problem.
 func (r *Result) expected(a Answer) string {
@@ -57,7 +55,9 @@ func (r *Result) note(a Answer) string {
 		parts = append(parts, "or in "+strings.Join(a.Or, ", "))
 	}
 	if len(a.Violates) > 0 {
-		parts = append(parts, "violates "+a.Violates[0].Name)
+		v := a.Violates[0]
+		off := wording.New(r.Marker.Assembly, r.Marker.judge.Style).Value(v.By, sumDimension(v))
+		parts = append(parts, violates+v.Name+comesTo+off)
 	}
 	if a.Remark != "" {
 		parts = append(parts, a.Remark)
