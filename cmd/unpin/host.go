@@ -28,8 +28,9 @@ func newHost() *cobra.Command {
 		Use:   "host FOLDER",
 		Short: "Serve lessons to a class over SSH.",
 		Long: "Serve lessons to a class over SSH: nobody has to install anything, and what each learner does is kept here. FOLDER holds\n" +
-			"roster.csv, with a line for each learner (see unpin help vary), and problem files to be offered besides the library. Beside\n" +
-			"them unpin keeps class.db, what the learners do, and host-key, by which their computers know this one again.\n\n" +
+			"roster.csv, with a line for each learner; if wanted problem files, which are offered besides the library, and the file\n" +
+			"instructors, with the public keys of those who see the board of who does what. Beside them unpin keeps class.db, what the\n" +
+			"learners do, and host-key, by which their computers know this one again.\n\n" +
 			"First make the personal codes, print and hand them out: unpin host FOLDER --codes codes.csv. Then serve: a learner types\n" +
 			"ssh -p 2222 class@ADDRESS, and the code, once for each key. ctrl+c stops; whoever is there is told, and nothing is lost.",
 		Args: func(cmd *cobra.Command, args []string) error {
@@ -92,8 +93,12 @@ func (o hosting) host(cmd *cobra.Command, folder string, roster *variant.Roster)
 	if err != nil {
 		return nil, nil, fmt.Errorf("unpin: %s: %w", databaseName(at), err)
 	}
+	keys, err := instructors(filepath.Join(folder, "instructors"))
+	if err != nil {
+		return nil, nil, errors.Join(err, data.Close())
+	}
 	options := host.Options{
-		Title: filepath.Base(absolute(folder)), Ids: ids(roster), Problems: ownProblems(cmd, folder), Data: data,
+		Title: filepath.Base(absolute(folder)), Ids: ids(roster), Keys: keys, Problems: ownProblems(cmd, folder), Data: data,
 		Key: filepath.Join(folder, "host-key"), Log: slog.New(slog.NewTextHandler(cmd.ErrOrStderr(), nil)),
 	}
 	h, err := host.New(options)
@@ -101,6 +106,18 @@ func (o hosting) host(cmd *cobra.Command, folder string, roster *variant.Roster)
 		return nil, nil, errors.Join(fmt.Errorf("unpin: %w", err), data.Close())
 	}
 	return h, data, nil
+}
+
+// instructors are the keys in a file, none where there is no such file.
+func instructors(path string) ([]string, error) {
+	text, err := os.ReadFile(path)
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil, nil
+	}
+	if err != nil {
+		return nil, fmt.Errorf("unpin: %s cannot be read: %w", path, plainReason(err))
+	}
+	return host.ReadKeys(path, text)
 }
 
 // databaseName names a database without the password that its address may hold.

@@ -22,6 +22,7 @@ import (
 type Options struct {
 	Title    string              // of the class, as it is shown
 	Ids      []string            // those who may come in
+	Keys     []string            // fingerprints of the keys of instructors, who see the board
 	Problems []*problems.Problem // besides the library
 	Data     *database.DB        // what the learners do
 	Key      string              // the file of the host's key, made where there is none
@@ -31,13 +32,15 @@ type Options struct {
 
 // A Host serves lessons.
 type Host struct {
-	o       Options
-	ids     map[string]bool
-	people  people
-	guesses guesses
-	seats   seats
-	entries func() []screen.Entry // what there is to choose: the library, then what the class has of its own; read once for all
-	server  *ssh.Server
+	o        Options
+	ids      map[string]bool
+	people   people
+	guesses  guesses
+	seats    seats
+	activity activity
+	entries  func() []screen.Entry // what there is to choose: the library, then what the class has of its own; read once for all
+	server   *ssh.Server
+	stopping chan struct{} // closed when the host stops
 }
 
 // peopleName is the log of the database that belongs to no learner: an id of a roster is never empty.
@@ -52,7 +55,8 @@ func New(o Options) (*Host, error) {
 	if err != nil {
 		return nil, err
 	}
-	h := &Host{o: o, ids: map[string]bool{}, people: known, seats: seats{taken: map[string]*seat{}}, guesses: guesses{now: o.Clock}}
+	h := &Host{o: o, ids: map[string]bool{}, people: known, seats: seats{taken: map[string]*seat{}}, guesses: guesses{now: o.Clock}, stopping: make(chan struct{}),
+		activity: activity{learners: map[string]*doing{}}}
 	for _, id := range o.Ids {
 		h.ids[id] = id != peopleName
 	}
@@ -91,6 +95,7 @@ func (h *Host) Fingerprint() string { return fingerprint(h.server.HostSigners[0]
 // Serve serves those who come until the context ends; then it tells those who are there, and waits for them.
 func (h *Host) Serve(ctx context.Context, at net.Listener) error {
 	stopped := context.AfterFunc(ctx, func() {
+		close(h.stopping)
 		h.seats.close("The host is stopping. What you have done is kept: log in again later.")
 		h.server.Close()
 	})
@@ -121,4 +126,6 @@ func (h *Host) NewCodes(all bool) (ids, codes []string, err error) {
 }
 
 // store is where the work of a learner is kept.
-func (h *Host) store(id string) *record.Store { return h.o.Data.Learner(id) }
+func (h *Host) store(id string) *record.Store {
+	return record.On(watched{h.o.Data.Log(id), id, h.activity.saw})
+}

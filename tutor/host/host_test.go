@@ -48,15 +48,15 @@ func (n *noted) String() string {
 	return n.text.String()
 }
 
-// opened starts a host for three learners in a folder, on a port of its own.
-func opened(t *testing.T, folder string) *class {
+// opened starts a host for three learners in a folder, on a port of its own, with the keys of instructors.
+func opened(t *testing.T, folder string, keys ...string) *class {
 	t.Helper()
 	data, err := database.Open(context.Background(), filepath.Join(folder, "class.db"))
 	if err != nil {
 		t.Fatal(err)
 	}
 	log := &noted{}
-	h, err := New(Options{Title: "Statics, week 5", Ids: []string{"s001", "s002", "s003"}, Data: data, Key: filepath.Join(folder, "host-key"), Log: slog.New(slog.NewTextHandler(log, nil))})
+	h, err := New(Options{Title: "Statics, week 5", Ids: []string{"s001", "s002", "s003"}, Keys: keys, Data: data, Key: filepath.Join(folder, "host-key"), Log: slog.New(slog.NewTextHandler(log, nil))})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -371,5 +371,47 @@ func TestFloods(t *testing.T) {
 	other.sees("Nothing has been practised here yet")
 	if got := other.ends(); got != 0 {
 		t.Errorf("another session ends with %d", got)
+	}
+}
+
+// An instructor sees on the board who does what, reads it, and says a word to all; nobody else sees the board.
+func TestBoard(t *testing.T) {
+	t.Parallel()
+	key := newKey(t)
+	keys, err := ReadKeys("instructors", append([]byte("# ours\n\n"), ssh.MarshalAuthorizedKey(key.PublicKey())...))
+	if err != nil {
+		t.Fatal(err)
+	}
+	c := opened(t, t.TempDir(), keys...)
+	v := begin(t, c.in(t, ssh.PublicKeys(key)), true, "")
+	v.sees("Nobody has begun")
+	plain := begin(t, c.in(t, code(c.codes["s001"])), false, "plain jetty-deck")
+	plain.sees("?")
+	plain.types("tell\n123456\n")
+	plain.sees("told")
+	v.sees("s001")
+	v.sees("jetty-deck")
+	screen := begin(t, c.in(t, code(c.codes["s002"])), true, "")
+	screen.sees("for today")
+	v.types("\r")
+	v.sees("123456")
+	v.types("w")
+	v.types("Look at B again.\r")
+	v.sees("Told to 2 sessions")
+	plain.sees("From your instructor: Look at B again.")
+	screen.sees("Look at B again.")
+	v.types("\x03")
+	if got := v.ends(); got != 0 {
+		t.Errorf("the board ends with %d", got)
+	}
+	if other := begin(t, c.in(t, code(c.codes["s003"])), true, ""); true {
+		other.sees("for today")
+		if strings.Contains(other.out.String(), "s001") {
+			t.Error("a learner sees another")
+		}
+	}
+	word := begin(t, c.in(t, ssh.PublicKeys(key)), false, "record --export")
+	if got := word.ends(); got != 2 {
+		t.Errorf("an instructor's word ends with %d", got)
 	}
 }

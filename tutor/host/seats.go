@@ -19,6 +19,7 @@ type seat struct {
 	once sync.Once
 	left chan struct{} // closed when it has stopped
 	cut  func()        // ends the connection, for one that does not stop
+	news chan string   // words from the instructor
 }
 
 // patience is how long a session has to stop by itself.
@@ -29,7 +30,7 @@ const mostSeats = 2000
 
 // take seats a learner; an earlier session of theirs is ended first, so that two never write one lesson. Without a place it is nil.
 func (s *seats) take(id string, cut func()) *seat {
-	mine := &seat{end: make(chan struct{}), left: make(chan struct{}), cut: cut}
+	mine := &seat{end: make(chan struct{}), left: make(chan struct{}), cut: cut, news: make(chan string, 4)}
 	for {
 		s.mutex.Lock()
 		before := s.taken[id]
@@ -103,4 +104,25 @@ func (s *seats) count() int {
 	s.mutex.Lock()
 	defer s.mutex.Unlock()
 	return len(s.taken)
+}
+
+// holds reports whether a learner is there.
+func (s *seats) holds(id string) bool {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	return s.taken[id] != nil
+}
+
+// tell says a word to all who are there, and returns to how many; who has not heard the last four yet misses it.
+func (s *seats) tell(word string) (heard int) {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	for _, one := range s.taken {
+		select {
+		case one.news <- word:
+			heard++
+		default:
+		}
+	}
+	return heard
 }

@@ -26,6 +26,11 @@ func (h *Host) session(s ssh.Session) {
 			s.Exit(1)
 		}
 	}()
+	if h.instructs(s) {
+		log.Info("an instructor in")
+		s.Exit(h.board(s))
+		return
+	}
 	id, err := h.enter(s)
 	if err != nil {
 		log.Info("not let in", "reason", err.Error())
@@ -107,24 +112,30 @@ func (h *Host) serve(s ssh.Session, id string, mine *seat) int {
 	if !onTerminal {
 		return h.plain(s, id, mine, nil)
 	}
-	sizes := make(chan screen.Size, 1)
-	sizes <- screen.Size{W: pty.Window.Width, H: pty.Window.Height}
-	go func() { // a flood of changes only keeps the latest
-		for change := range changes {
-			select {
-			case <-sizes:
-			default:
-			}
-			sizes <- screen.Size{W: change.Width, H: change.Height}
-		}
-	}()
+	far := screen.Far{In: s, Out: s, Sizes: sizes(pty, changes), End: mine.end, News: mine.said()}
 	o := screen.Options{Entries: func() []screen.Entry { return slices.Clone(h.entries()) }, Store: h.store(id), Level: tutor.Gradual, Colour: coloured(s), Clock: h.o.Clock}
-	err := screen.Serve(o, screen.Far{In: s, Out: s, Sizes: sizes, End: mine.end})
+	err := screen.Serve(o, far)
 	if err != nil && mine.told() == "" {
 		h.o.Log.Info("a screen ended", "id", id, "error", err.Error())
 		return 1
 	}
 	return 0
+}
+
+// sizes are those of a terminal; of a flood of changes only the latest.
+func sizes(pty ssh.Pty, changes <-chan ssh.Window) <-chan screen.Size {
+	latest := make(chan screen.Size, 1)
+	latest <- screen.Size{W: pty.Window.Width, H: pty.Window.Height}
+	go func() {
+		for change := range changes {
+			select {
+			case <-latest:
+			default:
+			}
+			latest <- screen.Size{W: change.Width, H: change.Height}
+		}
+	}()
+	return latest
 }
 
 // coloured reports whether colours may be used, by what the client sent of its environment (https://no-color.org).
@@ -159,6 +170,16 @@ func (h *Host) plain(s ssh.Session, id string, mine *seat, words []string) int {
 		say(s.Stderr(), err.Error())
 		return 1
 	}
+	go func() {
+		for {
+			select {
+			case word := <-mine.news:
+				say(s, fromInstructor+word)
+			case <-mine.left:
+				return
+			}
+		}
+	}()
 	lesson.Clock = h.o.Clock
 	lesson.Keep(h.store(id), h.o.Clock, func(err error) { say(s, "warning: "+err.Error()) })
 	if err := tutor.Plain(lesson, in, s); err != nil && mine.told() == "" {

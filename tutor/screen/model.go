@@ -97,6 +97,8 @@ func (m *Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 		m.w, m.h = min(max(msg.Width, 0), mostWidth), min(max(msg.Height, 0), mostHeight)
 	case tea.KeyMsg:
 		cmd = m.key(msg)
+	case Said:
+		m.notice = string(msg)
 	case listed:
 		m.chooser.take(msg)
 		if msg.warning != "" {

@@ -13,15 +13,22 @@ type Far struct {
 	Out   io.Writer
 	Sizes <-chan Size     // how large it is, at once and at every change
 	End   <-chan struct{} // closed when the lesson has to stop
+	News  <-chan tea.Msg  // what else the program is to hear of, as Said; may be nil
 }
+
+// Said is a message for the learner from outside of the lesson, shown in place of a notice.
+type Said string
 
 // A Size is how many cells wide and high a terminal is.
 type Size struct{ W, H int }
 
 // Serve shows the program on a terminal far away until the student leaves, nothing more comes from there, or End is closed. Signals
 // of this process are none of its concern, and ctrl+z does nothing.
-func Serve(o Options, far Far) error {
-	s := &shown{program: New(o), terminal: &terminal{in: far.In, out: far.Out}}
+func Serve(o Options, far Far) error { return ServeProgram(New(o), far) }
+
+// ServeProgram does the same for any program, which must be a pointer that its Update returns.
+func ServeProgram(program tea.Model, far Far) error {
+	s := &shown{program: program, terminal: &terminal{in: far.In, out: far.Out}}
 	if err := s.terminal.hold(); err != nil {
 		return err
 	}
@@ -46,6 +53,8 @@ func (s *shown) serve(far Far) error {
 					continue
 				}
 				p.Send(tea.WindowSizeMsg{Width: size.W, Height: size.H})
+			case news := <-far.News:
+				p.Send(news)
 			case <-far.End:
 				p.Quit()
 				return

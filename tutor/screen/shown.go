@@ -34,7 +34,7 @@ func Run(o Options, in io.Reader, out io.Writer) error {
 // so that a lesson at rest wakes nothing: bubbletea's own renderer looks sixty times a second whether there is something
 // to paint.
 type shown struct {
-	program  *Model
+	program  tea.Model
 	terminal *terminal
 	painter  painter
 	signals  chan os.Signal

@@ -1,0 +1,131 @@
+package host
+
+import (
+	"cmp"
+	"encoding/json"
+	"slices"
+	"sync"
+	"time"
+
+	"unpin/tutor/record"
+)
+
+// activity is what the learners of this host do now, drawn from what they add to their records.
+type activity struct {
+	mutex    sync.Mutex
+	learners map[string]*doing
+	slips    []slipped // the latest, see lately
+}
+
+// doing is what one learner does.
+type doing struct {
+	id       string
+	problem  string
+	frame    string
+	run      string
+	level    string
+	exam     bool
+	question string
+	since    time.Time // when the question before was settled, or the lesson was opened
+	last     time.Time // of anything
+	wrong    int       // tries at the question in hand that were not right
+	helped   int       // hints and answers that were asked for, in this run
+	first    record.Count
+	slip     string // recognised last in this run
+}
+
+// slipped is a mistake that was recognised.
+type slipped struct {
+	at   time.Time
+	slip string
+}
+
+// lately is how long a mistake counts for the moment.
+const lately = 15 * time.Minute
+
+// saw takes what a learner has added.
+func (a *activity) saw(id string, r record.Record) {
+	a.mutex.Lock()
+	defer a.mutex.Unlock()
+	d := a.learners[id]
+	if d == nil || d.run != r.Run {
+		d = &doing{id: id, problem: r.Problem, frame: r.Frame, run: r.Run, level: r.Level, exam: r.Exam, since: r.At}
+		a.learners[id] = d
+	}
+	d.last = r.At
+	if r.Kind != "" {
+		return
+	}
+	if r.Question != d.question {
+		d.question, d.wrong = r.Question, 0
+	}
+	d.take(r)
+	if len(r.Slips) == 1 {
+		d.slip = r.Slips[0]
+		a.slips = append(a.slips, slipped{r.At, r.Slips[0]})
+	}
+	a.slips = slices.DeleteFunc(a.slips, func(s slipped) bool { return r.At.Sub(s.at) > lately })
+}
+
+// take counts one event of the run in hand.
+func (d *doing) take(r record.Record) {
+	switch {
+	case r.Outcome.Try() && !r.Outcome.Right() && r.Outcome != record.Noted:
+		d.wrong++
+	case r.Outcome == record.Hinted, r.Outcome == record.Told, r.Outcome == record.Example:
+		d.helped++
+	}
+	if r.Outcome.Settles() || r.Outcome.Notes() {
+		d.first.Of++
+		if r.Outcome.Right() && d.wrong == 0 {
+			d.first.Right++
+		}
+		d.since, d.wrong = r.At, 0
+	}
+}
+
+// all lists what everybody does: who is stuck first, by wrong tries, then by how long the question is in hand.
+func (a *activity) all() []doing {
+	a.mutex.Lock()
+	defer a.mutex.Unlock()
+	var list []doing
+	for _, d := range a.learners {
+		list = append(list, *d)
+	}
+	slices.SortFunc(list, func(x, y doing) int {
+		return cmp.Or(y.wrong-x.wrong, x.since.Compare(y.since), cmp.Compare(x.id, y.id))
+	})
+	return list
+}
+
+// frequent lists the mistakes of the moment, the most frequent first.
+func (a *activity) frequent(now time.Time) []record.Mistake {
+	a.mutex.Lock()
+	defer a.mutex.Unlock()
+	var all []record.Record
+	for _, s := range a.slips {
+		if now.Sub(s.at) <= lately {
+			all = append(all, record.Record{At: s.at, Slips: []string{s.slip}})
+		}
+	}
+	return record.Mistakes(all)
+}
+
+// watched is a learner's log that tells of what is added.
+type watched struct {
+	record.Log
+	id   string
+	told func(id string, r record.Record)
+}
+
+// Append adds a line, then tells of it.
+func (w watched) Append(line []byte) error {
+	if err := w.Log.Append(line); err != nil {
+		return err
+	}
+	var r record.Record
+	if json.Unmarshal(line, &r) == nil {
+		w.told(w.id, r)
+	}
+	return nil
+}

@@ -1,0 +1,74 @@
+package host
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+	"strings"
+
+	tea "github.com/charmbracelet/bubbletea"
+	"github.com/charmbracelet/ssh"
+	gossh "golang.org/x/crypto/ssh"
+
+	"unpin/tutor/screen"
+)
+
+// ReadKeys reads the keys of instructors, one a line as in a file of authorized keys (sshd(8)), and returns their fingerprints. All
+// lines at fault are told.
+func ReadKeys(name string, text []byte) (fingerprints []string, err error) {
+	for i, line := range strings.Split(string(text), "\n") {
+		line = strings.TrimSpace(line)
+		if line == "" || strings.HasPrefix(line, "#") {
+			continue
+		}
+		key, _, _, _, no := gossh.ParseAuthorizedKey([]byte(line))
+		if no != nil {
+			err = errors.Join(err, fmt.Errorf("%s:%d: this is no public key; one begins with its kind, as ssh-ed25519, and stands on one line, as in ~/.ssh/id_ed25519.pub", name, i+1))
+			continue
+		}
+		fingerprints = append(fingerprints, fingerprint(key))
+	}
+	return fingerprints, err
+}
+
+// instructs reports whether a session is an instructor's, by the key that was proven at its login.
+func (h *Host) instructs(s ssh.Session) bool {
+	return s.PublicKey() != nil && fingerprint(s.PublicKey()) == s.Permissions().Extensions[byKey] && slices.Contains(h.o.Keys, fingerprint(s.PublicKey()))
+}
+
+// board shows the board, and returns the exit code.
+func (h *Host) board(s ssh.Session) int {
+	pty, changes, onTerminal := s.Pty()
+	if !onTerminal || len(s.Command()) > 0 {
+		say(s.Stderr(), "An instructor's key shows the board, on a terminal and without words.")
+		return 2
+	}
+	err := screen.ServeProgram(&board{host: h}, screen.Far{In: s, Out: s, Sizes: sizes(pty, changes), End: h.stopping})
+	if err != nil {
+		return 1
+	}
+	return 0
+}
+
+// fromInstructor begins what an instructor says to all.
+const fromInstructor = "From your instructor: "
+
+// said are the words from the instructor as the screen takes them, until the session ends.
+func (s *seat) said() <-chan tea.Msg {
+	all := make(chan tea.Msg)
+	go func() {
+		for {
+			select {
+			case word := <-s.news:
+				select {
+				case all <- screen.Said(fromInstructor + word):
+				case <-s.left:
+					return
+				}
+			case <-s.left:
+				return
+			}
+		}
+	}()
+	return all
+}
