@@ -113,39 +113,69 @@ func (c *composer) boxes(t table) {
 	for _, r := range t.rows {
 		rows = append(rows, set(r, body))
 	}
+	wasTight := c.tight
 	c.narrow(t, widths)
 	c.row(t, heads, widths, head, true)
 	for i := range rows {
-		c.strips = append(c.strips, strip{above: 1, height: boxRow, with: len(rows) <= wholeTable && i < len(rows)-1 || i == 0 && len(rows) > 1, draw: func(y float64) {
-			x := sideMargin
-			for k, words := range rows[i] {
-				if t.rows[i][k] == box {
-					c.box(x, y, widths[k])
-				} else {
-					c.write(words, x, y+boxTall/2+bodySize*0.38, bodySize)
-				}
-				x += widths[k] + cellGap
-			}
-		}})
+		c.boxesRow(t.rows[i], rows[i], widths, body, len(rows) <= wholeTable && i < len(rows)-1 || i == 0 && len(rows) > 1)
 	}
+	c.tight = wasTight
 }
 
-// narrow makes the boxes of a table narrower where its columns are wider than the page.
-func (c *composer) narrow(t table, widths []float64) {
-	over, boxes := -cellGap-c.wide(), 0
-	for i, w := range widths {
-		over += w + cellGap
-		boxes += strings.Count(t.align[i:i+1], "b")
+// boxesRow sets a row of such a table; texts that are too wide for their columns stand in several lines.
+func (c *composer) boxesRow(cells []string, words [][]typeWord, widths []float64, s lineStyle, with bool) {
+	folded := make([][][]typeWord, len(words))
+	deep := 1
+	for i := range words {
+		folded[i] = c.lines(words[i], widths[i]+0.01, s)
+		deep = max(deep, len(folded[i]))
 	}
-	if over <= 0 || boxes == 0 {
+	tall, gap := max(boxRow, float64(deep)*s.leading()+3), c.cellGap()
+	c.strips = append(c.strips, strip{above: 1, height: tall, with: with, draw: func(y float64) {
+		x := sideMargin
+		for k, lines := range folded {
+			if cells[k] == box {
+				c.box(x, y+(tall-boxRow)/2, widths[k])
+			}
+			top := y + boxTall/2 + (tall-boxRow)/2 + bodySize*0.38 - float64(len(lines)-1)*s.leading()/2
+			for n, line := range lines {
+				c.write(line, x, top+float64(n)*s.leading(), bodySize)
+			}
+			x += widths[k] + gap
+		}
+	}})
+}
+
+// narrow makes the boxes of a table narrower where its columns are wider than the page, and where that is not enough also the gaps
+// between columns, then those of texts, which are folded: the last one, then the first.
+func (c *composer) narrow(t table, widths []float64) {
+	over := func() float64 {
+		total := -c.cellGap()
+		for _, w := range widths {
+			total += w + c.cellGap()
+		}
+		return total - c.wide()
+	}
+	boxes := strings.Count(t.align, "b")
+	if over() <= 0 || boxes == 0 {
 		return
 	}
+	less := over() / float64(boxes)
 	for i := range widths {
 		if t.align[i] == 'b' {
-			widths[i] = max(widths[i]-over/float64(boxes), boxLeast)
+			widths[i] = max(widths[i]-less, boxLeast)
+		}
+	}
+	c.tight = c.tight || over() > 0.1
+	for _, i := range [2]int{len(widths) - 1, 0} {
+		if t.align[i] != 'b' && over() > 0 {
+			widths[i] = max(widths[i]-over(), foldedLeast)
 		}
 	}
 }
+
+// foldedLeast is the least width to which a column of texts is folded.
+const foldedLeast = 50.0
 
 // box draws a box to write in.
 func (c *composer) box(x, y, wide float64) {

@@ -181,7 +181,7 @@ func (c *composer) row(t table, cells [][]typeWord, widths []float64, s lineStyl
 		folded[i] = c.lines(words, widths[i]+0.01, s)
 		deep = max(deep, len(folded[i]))
 	}
-	left := sideMargin + c.inset
+	left, gap := sideMargin+c.inset, c.cellGap()
 	for k := range deep {
 		c.strips = append(c.strips, strip{height: s.leading(), with: with || k < deep-1, draw: func(y float64) {
 			x := left
@@ -193,7 +193,7 @@ func (c *composer) row(t table, cells [][]typeWord, widths []float64, s lineStyl
 					}
 					c.write(lines[k], at, y+s.base(), s.size)
 				}
-				x += widths[i] + c.cellGap()
+				x += widths[i] + gap
 			}
 		}})
 	}

@@ -24,6 +24,9 @@ func (p *layout) arrow(a figure.Arrow) {
 		at = p.besides(at, a.Beside, ray)
 	}
 	near, far := p.room(at, ray, arrowLength)
+	if length := p.runs(a, ray); a.Rope && length >= leastRun {
+		near, far = at, at.by(ray, min(arrowLength, 0.4*length))
+	}
 	tip, tail := near, far
 	if a.Pull {
 		tip, tail = far, near
@@ -47,6 +50,25 @@ func (p *layout) arrow(a figure.Arrow) {
 	}
 	p.ask(w)
 	p.askSlope(near.between(far, 0.5), ray, a.Slope, a.Text, a.Look)
+}
+
+// leastRun is how far apart two pulleys are at least that both pulls of the rope between them stand there.
+const leastRun = 32.0
+
+// runs is how far it is along a ray to where the same rope pulls back at another pulley of the frame; 0 where it does not. Past
+// that pulley a pull would seem to act on the other side of it.
+func (p *layout) runs(a figure.Arrow, ray figure.Direction) float64 {
+	for _, b := range p.scene.Arrows {
+		if !b.Rope || b.Pull != a.Pull || b.Toward != a.Toward.Opposite() {
+			continue
+		}
+		from, to := p.place(a.At), p.place(b.At)
+		length := from.distance(to)
+		if to.distance(from.by(ray, length)) < 1 {
+			return length
+		}
+	}
+	return 0
 }
 
 // besides is the nearest place on that side of a point from which an arrow finds room along a ray.

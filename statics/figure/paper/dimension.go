@@ -85,6 +85,7 @@ func (p *layout) dimension(d figure.Dimension, k local, length float64) {
 		for i := range text {
 			text[i].Under = true
 		}
+		p.offScale = true
 	}
 	p.dimensionText(text, k, length, d.Vertical)
 }

@@ -125,6 +125,7 @@ type layout struct {
 	slopeAsks []slopeAsk
 	isPart    bool
 	hasShort  bool // a dimension too short for its heads
+	offScale  bool // a dimension is underlined
 }
 
 // place is where a point of the frame lies. A point on a member stays on it even where joints are held apart.
@@ -224,7 +225,7 @@ func (p *layout) paint() {
 	for _, line := range p.scene.Legend {
 		p.remark(line)
 	}
-	if p.stretched && !(p.isPart && len(p.scene.Dimensions) == 0) {
+	if p.stretched && (p.offScale || len(p.scene.Dimensions) == 0 && !p.isPart) {
 		p.remark(p.scaleRemark())
 	}
 }

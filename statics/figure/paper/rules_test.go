@@ -2,10 +2,13 @@ package paper_test
 
 import (
 	"flag"
+	"math"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
 
+	"unpin/statics/figure"
 	"unpin/statics/figure/figuretest"
 	"unpin/statics/figure/paper"
 )
@@ -66,3 +69,33 @@ const published = "../../../testdata/cases/published.json"
 
 // whole asks for all of what a plain run takes a sample of.
 var whole = flag.Bool("whole", false, "hold all figures to the rules, not a sample")
+
+// TestRopeBetweenPulleys: where a rope runs from one pulley of a frame to another, its two pulls stand between them, at any size
+// at which the figure fits; past the other pulley each would seem to act there.
+func TestRopeBetweenPulleys(t *testing.T) {
+	t.Parallel()
+	pairs := 0
+	for _, k := range figuretest.OfProblems(t, false) {
+		if !strings.HasPrefix(k.Name, "fly-loft") {
+			continue
+		}
+		for _, width := range []float64{160, 220, 300, 470} {
+			sheet := paper.Layout(k.Scene, width, 420)
+			for _, a := range sheet.Drawn {
+				for _, b := range sheet.Drawn {
+					facing := a.Kind == figure.DrawnArrow && b.Kind == figure.DrawnArrow && a.Text == b.Text && a.To.X > a.From.X && b.To.X < b.From.X &&
+						math.Abs(a.To.Y-a.From.Y) < 1 && math.Abs(a.At.Y-b.At.Y) < 1 && a.At.X < b.At.X
+					if !facing {
+						continue
+					}
+					if pairs++; a.To.X > b.To.X {
+						t.Errorf("%s, %.0f wide: the pulls of a rope from %.0f to %.0f reach to %.0f and %.0f", k.Name, width, a.At.X, b.At.X, a.To.X, b.To.X)
+					}
+				}
+			}
+		}
+	}
+	if pairs < 8 {
+		t.Errorf("only %d pairs", pairs)
+	}
+}
