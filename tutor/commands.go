@@ -171,6 +171,9 @@ func (l *Lesson) giveUp() {
 	q := l.sheet.questions[l.sheet.at]
 	l.sheet.goOn()
 	l.finish(q)
+	if l.about.withholds(q.Step) {
+		l.about.aside.state = asideDone
+	}
 }
 
 // truthText is the value of what q asks, with its unit and sense.

@@ -32,7 +32,7 @@ func (d Display) Step(i int) ShownStep {
 	step := d.step(i)
 	before := d.about.solution.KnownBefore(i)
 	s := ShownStep{Title: d.StepTitle(i), Forces: step.Gives}
-	if !d.own(i) {
+	if !d.own(i) && !d.about.withholds(i) {
 		s.Because = d.Words(d.Style()).Because(step, func(f int) bool { _, ok := before(f); return ok })
 	}
 	for n, sum := range step.Sums {

@@ -127,6 +127,7 @@ func (m *matter) fade(right map[record.Kind]int) {
 			m.levels.members[d.Member] = next(task{statics.None, d.Member})
 		}
 	}
+	m.aside = asideOf(m)
 }
 
 // finish keeps how a task came out, once all of it is settled.

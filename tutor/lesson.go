@@ -30,6 +30,8 @@ type Lesson struct {
 	before map[record.Kind]record.Count // how steps on other frames came out in earlier work
 	notes  []string                     // said at the start
 	traced []string                     // the slips that lead to the line in hand
+
+	replaying bool // earlier work is taken up
 }
 
 // An answer is how far a student is with one question.
@@ -153,6 +155,9 @@ func (l *Lesson) Type(line string) Reply {
 
 // take is Type without what may have to be asked next.
 func (l *Lesson) take(line string) Reply {
+	if r, taken := l.about.aside.take(l, line); taken {
+		return r
+	}
 	q, asking := l.Now()
 	word := strings.ToLower(strings.TrimSpace(line))
 	if slices.Contains([]string{"?", "? help", "help me", "help?"}, word) {
@@ -254,6 +259,9 @@ func (l *Lesson) settle(line string, r ruling) Reply {
 	if r.verdict.Right() || l.sheet.exam {
 		l.sheet.goOn()
 		l.finish(q)
+		if l.about.aside.turn(l, q) && r.verdict.Exactly() { // what is said of a right value is the reason
+			reply.Lines = []string{r.verdict.String() + ": one more question before you go on."}
+		}
 	}
 	return reply
 }

@@ -18,6 +18,7 @@ type matter struct {
 	solution *statics.Solution
 	levels   ladder
 	renewed  *renewal // where it has other numbers than a problem that is known, or nil
+	aside    *aside   // at the level gradual: what is asked once beside the values, or nil
 	signs    bool     // sums are written with the signs of the trade, not in ASCII
 }
 

@@ -41,13 +41,11 @@ func (p *plain) work(l *Lesson, opening, closing func()) (on bool, err error) {
 			closing()
 			return true, nil
 		}
-		p.introduce(q)
-		p.gathered(q)
-		if q.Kind == Reading {
+		aside := p.asks(q)
+		if q.Kind == Reading && !aside {
 			l.Type("")
 			continue
 		}
-		p.say("? %s%s [%s]", q.Name, map[bool]string{true: " again"}[l.again], p.unit(q))
 		if err := p.out.Flush(); err != nil {
 			return false, err
 		}
@@ -67,6 +65,26 @@ func (p *plain) work(l *Lesson, opening, closing func()) (on bool, err error) {
 			return true, p.renew()
 		}
 	}
+}
+
+// asks says what stands before a question and asks it, or what is asked beside; it reports which. Nothing is asked of what is only read.
+func (p *plain) asks(q Question) (aside bool) {
+	why, aside := AsideOf(p.l)
+	switch {
+	case aside && !p.why:
+		p.lines(why.Says)
+	case !aside:
+		p.introduce(q)
+		p.gathered(q)
+	}
+	p.why = aside
+	switch {
+	case aside:
+		p.say("? reason [%s]", why.Unit)
+	case q.Kind != Reading:
+		p.say("? %s%s [%s]", q.Name, map[bool]string{true: " again"}[p.l.again], p.unit(q))
+	}
+	return aside
 }
 
 // renew has the lesson go on as one on the same frame with other numbers.
@@ -110,6 +128,7 @@ type plain struct {
 	made         int     // the question before which the sum of its terms was written
 	renewed      *Lesson // begun next, in place of this one
 	stretch      string  // introduced last
+	why          bool    // the reasons to choose from were said
 }
 
 // say writes one line. What goes wrong in writing is found when the line is flushed.

@@ -133,7 +133,7 @@ func (l *Lesson) Resume() {
 		return
 	}
 	heed, clock := l.Heed, l.Clock
-	l.Heed, l.Clock = nil, nil // it is kept already
+	l.Heed, l.Clock, l.replaying = nil, nil, true // it is kept already
 	for n := l.Earlier(); ; {
 		q, asking := l.Now()
 		switch {
@@ -145,7 +145,7 @@ func (l *Lesson) Resume() {
 		}
 		break
 	}
-	l.Heed, l.Clock = heed, clock
+	l.Heed, l.Clock, l.replaying = heed, clock, false
 }
 
 // restore does at the question in hand what was done there in earlier work, and reports whether that settles it.

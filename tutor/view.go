@@ -8,7 +8,12 @@ import (
 
 // UseSigns has sums, numbers and units in replies written with the signs of the trade, as Σ, · and −, where they are
 // otherwise in ASCII.
-func (l *Lesson) UseSigns() { l.about.signs = true }
+func (l *Lesson) UseSigns() {
+	l.about.signs = true
+	if l.about.aside != nil {
+		l.about.aside = asideOf(l.about)
+	}
+}
 
 // Composing reports whether the question is for the student's own plan: a sum to choose, or its equation.
 func (q Question) Composing() bool { return q.Kind == ChooseSum || q.Kind == TypeSum }

@@ -33,12 +33,12 @@ func (t teller) stepLines(i int) []string {
 	case t.open:
 		lines = []string{fmt.Sprintf("Step %d.", i+1)}
 	}
-	if !t.own(i) {
+	if !t.own(i) && !t.about.withholds(i) {
 		lines = append(lines, wording.New(a, st).Because(step, known))
 	}
 	for _, s := range step.Sums {
 		lines = append(lines, "Free body: "+wording.Body(a, s.Body)+".", "Sum: "+wording.New(a, st).SumTitle(s)+".")
-		if absent := wording.New(a, st).Absent(s); absent != "" && !(t.exam && t.open) {
+		if absent := wording.New(a, st).Absent(s); absent != "" && !(t.exam && t.open) && !t.about.withholds(i) {
 			lines = append(lines, absent)
 		}
 		if pulleys := wording.New(a, st).KeptPulleys(s.Body); s.Moment && pulleys != "" && !t.exam && t.firstOn(i, s.Body) {

@@ -54,6 +54,10 @@ const (
 	StepRight  Outcome = "step-right"  // all of a step at the first try and without help
 	StepHelped Outcome = "step-helped" // with wrong tries or help
 	StepTold   Outcome = "step-told"   // some of it was told
+
+	ReasonRight Outcome = "reason-right" // why a sum gives what it gives, which counts for nothing
+	ReasonWrong Outcome = "reason-wrong"
+	ReasonTold  Outcome = "reason-told"
 )
 
 // Right reports whether an answer stands.

@@ -69,7 +69,8 @@ func (c *course) take(r tutor.Reply) {
 		c.changes++
 	}
 	c.reply, c.last = r, ""
-	c.looked, c.other, c.up = statics.None, tutor.Fitting, 0
+	aside, _ := tutor.AsideOf(c.l)
+	c.looked, c.other, c.up = aside.Step, tutor.Fitting, 0
 	c.turn()
 }
 

@@ -23,6 +23,9 @@ func (c *current) figures() tutor.Figures { return c.shows().Figures() }
 // equation is the sum in hand in symbols, of those solved together all, in lines of a width; where its terms are asked
 // for, the one in hand.
 func (c *current) equation(w int) []line {
+	if aside, open := tutor.AsideOf(c.l); open {
+		return choiceLines(aside.Says, w)
+	}
 	q, _ := c.l.Now()
 	if q.Kind == tutor.TermSize || q.Kind == tutor.TermArm || q.Kind == tutor.TermSign {
 		return c.termLine(q, w)

@@ -80,6 +80,11 @@ func (c *drill) question(w int) []line {
 	if !asking {
 		return nil
 	}
+	return choiceLines(says, w)
+}
+
+// choiceLines are a question and the answers to choose from.
+func choiceLines(says []string, w int) []line {
 	var all []line
 	for i, text := range says {
 		k, in := askedInk, 0

@@ -45,6 +45,9 @@ func (c talk) question(in rect) (equation, sense []line) {
 		equation = equation[:room]
 		equation[room-1] = say(short(plainText(equation[room-1])+" …", in.w), plainInk)
 	}
+	if _, open := tutor.AsideOf(c.l); open {
+		return equation, nil
+	}
 	note := c.shows().SenseOfAsked(q)
 	sense = folded(note, in.w, 0, noteInk)
 	if note == "" || len(equation)+len(sense)+1+max(len(c.said(in.w)), 2) > in.h {
@@ -81,7 +84,10 @@ func (c talk) drawAnswer(p *page, in rect, noted bool) {
 	st := c.shows().Style()
 	end := in.x + in.w
 	x := in.x
+	why, aside := tutor.AsideOf(c.l)
 	switch {
+	case aside:
+		x = p.put(x, in.y, end, "reason ["+why.Unit+"] = ", askedInk)
 	case !asking && len(c.next()) > 0:
 		x = p.put(x, in.y, end, "enter brings a step that was told once more  ", noteInk)
 	case !asking:

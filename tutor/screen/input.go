@@ -4,6 +4,8 @@ import (
 	"slices"
 
 	tea "github.com/charmbracelet/bubbletea"
+
+	"unpin/tutor"
 )
 
 // key takes one key message, which may hold several runes that were typed fast or pasted.
@@ -48,8 +50,8 @@ func (m *Model) write(runes []rune, pasted bool) tea.Cmd {
 			e.insert([]rune{r})
 			m.retyped()
 		}
-		if m.view == drilling && !pasted && m.drill.oneKey() && len(e.text) == 1 && r >= '1' && r <= '9' {
-			cmds = append(cmds, m.drillEnter())
+		if e != nil && !pasted && len(e.text) == 1 && r >= '1' && r <= '9' {
+			cmds = append(cmds, m.chosen())
 		}
 	}
 	return tea.Batch(cmds...)
@@ -85,4 +87,17 @@ func (m *Model) retyped() {
 	if m.view == choosing {
 		m.chooser.retyped()
 	}
+}
+
+// chosen gives a digit for an answer where one of a few is to be chosen.
+func (m *Model) chosen() tea.Cmd {
+	if m.view == drilling && m.drill.oneKey() {
+		return m.drillEnter()
+	}
+	if m.view == working {
+		if _, open := tutor.AsideOf(m.course.l); open {
+			return m.answer()
+		}
+	}
+	return nil
 }

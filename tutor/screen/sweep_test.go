@@ -137,6 +137,9 @@ func work(t testing.TB, m *Model, n int) {
 		if before == of {
 			return
 		}
+		if _, open := tutor.AsideOf(m.course.l); open {
+			press(m, "tell", "enter")
+		}
 		press(m, right(m.course.l), "enter")
 		if at, _ := m.course.l.Position(); at != before+1 {
 			t.Fatalf("question %d of %d: %q was not right: %v", before+1, of, right(m.course.l), m.course.reply.Lines)
