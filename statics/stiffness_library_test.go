@@ -1,6 +1,7 @@
 package statics_test
 
 import (
+	"flag"
 	"testing"
 
 	"unpin/problems"
@@ -8,8 +9,10 @@ import (
 	"unpin/statics"
 )
 
-// TestCopiesAgainstStiffness solves every problem of the library, and one copy of each with other numbers, by the displacement
-// method too.
+var copiesEach = flag.Int("copies", 1, "look at `N` copies of each problem in TestCopiesAgainstStiffness")
+
+// TestCopiesAgainstStiffness solves every problem of the library, and copies of each with other numbers, by the displacement
+// method too. What a wide run gave stands in testdata/measured/variants.md: go test ./statics -run CopiesAgainst -v -copies 1000
 func TestCopiesAgainstStiffness(t *testing.T) {
 	t.Parallel()
 	compared := 0
@@ -27,16 +30,18 @@ func TestCopiesAgainstStiffness(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		copies, err := m.Copies(t.Context(), variant.Job{Source: variant.Source{Set: name, Seed: "stiff", Place: 1}, Wishes: variant.Numbered(1)})
+		copies, err := m.Copies(t.Context(), variant.Job{Source: variant.Source{Set: name, Seed: "stiff", Place: 1}, Wishes: variant.Numbered(*copiesEach), Distinct: true})
 		if err != nil {
 			t.Errorf("%s: %v", name, err)
 			continue
 		}
-		copied, err := m.At(copies[0].Draw)
-		if err != nil {
-			t.Fatal(err)
+		for _, c := range copies {
+			copied, err := m.At(c.Draw)
+			if err != nil {
+				t.Fatal(err)
+			}
+			try(name+" "+c.Code, copied)
 		}
-		try(name+" "+copies[0].Code, copied)
 	}
 	if t.Logf("%d values compared", compared); compared < 20*len(problems.Names()) {
 		t.Errorf("only %d values were compared", compared)

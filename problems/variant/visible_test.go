@@ -15,14 +15,18 @@ import (
 var each = flag.Int("each", 2, "look at `N` copies of each problem in TestMistakesShow")
 
 // A tally counts copies, the wrong values that mistakes lead to in them, how many of these look like the right one to three
-// figures, and the grades that the copies are told to have.
+// figures, and how the copies differ from the problem in what makes them hard.
 type tally struct {
-	copies, wrong, alike int
-	grades               map[int]int // how many are how much harder than the problem itself
+	copies, wrong, alike          int
+	grades, steps, negative, long map[int]int // how many are off the problem by how much; long is the most figures of a force
+}
+
+func newTally() *tally {
+	return &tally{grades: map[int]int{}, steps: map[int]int{}, negative: map[int]int{}, long: map[int]int{}}
 }
 
 // add counts a copy of a problem.
-func (n *tally) add(p *problems.Problem, own int) {
+func (n *tally) add(p *problems.Problem, own problems.Solved) {
 	s, err := statics.Solve(p.Frame)
 	if err != nil || s.Count.Determinacy() != statics.Determinate {
 		return
@@ -34,21 +38,40 @@ func (n *tally) add(p *problems.Problem, own int) {
 	for _, h := range hidden {
 		n.alike += len(h.Slips)
 	}
-	n.grades[solved.Difficulty().Grade-own]++
+	n.grades[solved.Difficulty().Grade-own.Difficulty().Grade]++
+	n.steps[len(solved.Plan)-len(own.Plan)]++
+	n.negative[negatives(solved)-negatives(own)]++
+	n.long[mostFigures(solved)]++
+}
+
+// negatives is how many forces of a problem are negative.
+func negatives(p problems.Solved) (n int) {
+	for _, v := range p.Values {
+		if v.Sign() < 0 {
+			n++
+		}
+	}
+	return n
+}
+
+// mostFigures is how many figures the longest force has, 9 if it has more or does not end.
+func mostFigures(p problems.Solved) (most int) {
+	for _, v := range p.Values {
+		figures := 9
+		if v.Terminates() {
+			figures = len(strings.Trim(strings.Replace(v.Abs().Decimal(40), ".", "", 1), "0"))
+		}
+		most = max(most, min(figures, 9))
+	}
+	return most
 }
 
 // share is how many of the wrong values show, in percent.
 func (n *tally) share() float64 { return 100 - 100*float64(n.alike)/float64(max(1, n.wrong)) }
 
 func (n *tally) String() string {
-	var grades []string
-	for off := -5; off <= 5; off++ {
-		if n.grades[off] > 0 {
-			grades = append(grades, fmt.Sprintf("%+d: %d", off, n.grades[off]))
-		}
-	}
-	return fmt.Sprintf("%d copies, %d of %d wrong values look right, %.3f %% show; grades off by %s",
-		n.copies, n.alike, n.wrong, n.share(), strings.Join(grades, ", "))
+	return fmt.Sprintf("%d copies, %d of %d wrong values look right, %.3f %% show; off the problem: grade %v, steps %v, negative forces %v; figures of the longest force %v",
+		n.copies, n.alike, n.wrong, n.share(), n.grades, n.steps, n.negative, n.long)
 }
 
 // TestMistakesShow makes every mistake of the catalogue that a step allows, at every step, in copies of the library as they are
@@ -56,14 +79,14 @@ func (n *tally) String() string {
 // one. What a wide run gave stands in testdata/measured/variants.md: go test ./problems/variant -run MistakesShow -v -whole -each 12
 func TestMistakesShow(t *testing.T) {
 	t.Parallel()
-	drawn, good := tally{grades: map[int]int{}}, tally{grades: map[int]int{}}
+	drawn, good := newTally(), newTally()
 	for _, name := range librarytest.Names() {
 		p, _ := problems.Library(name)
 		m, err := New(p)
 		if err != nil {
 			t.Fatal(err)
 		}
-		own := m.screen.own.Difficulty().Grade
+		own := m.screen.own
 		n := 0
 		for d := Draw(0); n < *each && d < 400; d++ {
 			if copied, err := m.At(d); err == nil {
@@ -82,13 +105,16 @@ func TestMistakesShow(t *testing.T) {
 			t.Errorf("%s has no good copy in 400 draws", name)
 		}
 	}
-	t.Logf("drawn: %v", &drawn)
-	t.Logf("let through: %v", &good)
+	t.Logf("drawn: %v", drawn)
+	t.Logf("let through: %v", good)
 	if good.share() < 99.5 {
-		t.Errorf("let through: %v", &good)
+		t.Errorf("let through: %v", good)
+	}
+	if good.steps[0] < good.copies || good.negative[-1]+good.negative[0]+good.negative[1] < good.copies {
+		t.Errorf("not all let through are as hard as the problem: %v", good)
 	}
 	if good.copies < len(librarytest.Names()) || good.wrong < 1000 {
-		t.Errorf("too little was tried: %v", &good)
+		t.Errorf("too little was tried: %v", good)
 	}
 }
 
