@@ -2,7 +2,6 @@ package problems
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -69,11 +68,11 @@ func (item Item) answersTo(word string, p Solved) bool {
 }
 
 // sectionWord is M(BC, 2.4) or V(BC, 2.4 after).
-var sectionWord = regexp.MustCompile(`^([NVM])\(\s*([A-Z][A-Za-z0-9']*)\s*,\s*([0-9./]+)(?:\s+(before|after))?\s*\)$`)
+var sectionWord = notation.Pattern(`^([NVM])\(\s*([A-Z][A-Za-z0-9']*)\s*,\s*([0-9./]+)(?:\s+(before|after))?\s*\)$`)
 
 // itemAt is the item that a word names at a place where nothing special is.
 func (p Solved) itemAt(word string) (Item, error) {
-	parts := sectionWord.FindStringSubmatch(strings.TrimSpace(word))
+	parts := sectionWord().FindStringSubmatch(strings.TrimSpace(word))
 	if parts == nil {
 		return Item{}, fmt.Errorf("%q is no answer of this problem: write reactions, pins, N, V, M, diagrams, a force (%s), or a place along a member (M(%s, 0))",
 			word, notation.List(p.forceNames()), p.Frame.Members[0].Name)

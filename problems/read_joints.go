@@ -2,7 +2,6 @@ package problems
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 
 	"unpin/statics"
@@ -11,7 +10,7 @@ import (
 )
 
 // jointName is the name of a joint.
-var jointName = regexp.MustCompile(`^[A-Z][a-z0-9']*$`)
+var jointName = notation.Pattern(`^[A-Z][a-z0-9']*$`)
 
 // A frameReader reads joints and members, and what is measured along them.
 type frameReader struct {
@@ -40,7 +39,7 @@ func (r *frameReader) readJoints(n *node) {
 	places := map[string]string{}
 	for _, e := range n.entries {
 		name := e.key.text
-		if !jointName.MatchString(name) {
+		if !jointName().MatchString(name) {
 			r.fault(e.key.at, quoted(name)+" cannot be the name of a joint", "A name is a capital letter, then small letters, digits or ': C, S1, B'.")
 			continue
 		}

@@ -2,16 +2,16 @@ package problems
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/notation"
 )
 
 // memberName is the name of a member: those of two joints run together. A joint's name begins with its only capital, so
 // that it comes apart in one way.
-var memberName = regexp.MustCompile(`^([A-Z][a-z0-9']*)([A-Z][a-z0-9']*)$`)
+var memberName = notation.Pattern(`^([A-Z][a-z0-9']*)([A-Z][a-z0-9']*)$`)
 
 // readMembers reads the members and notes what meets at each joint.
 func (r *frameReader) readMembers(n *node) {
@@ -37,7 +37,7 @@ func (r *frameReader) readMembers(n *node) {
 
 // readMember reads one member, and reports whether it is one.
 func (r *frameReader) readMember(n *node) bool {
-	ends := memberName.FindStringSubmatch(n.text)
+	ends := memberName().FindStringSubmatch(n.text)
 	if ends == nil {
 		r.fault(n.at, quoted(n.text)+" is not two joints run together", "Write a member by its two joints, such as AB; joints begin with a capital.")
 		return false
@@ -83,7 +83,7 @@ func (r *frameReader) ends(n *node, ends []string) (from, to int, ok bool) {
 
 // turnedRound is the name of a member with its joints exchanged.
 func turnedRound(name string) string {
-	ends := memberName.FindStringSubmatch(name)
+	ends := memberName().FindStringSubmatch(name)
 	if ends == nil {
 		return name
 	}
@@ -145,7 +145,7 @@ func (r *frameReader) member(n *node) (ref, bool) {
 		return m, ok
 	}
 	remedy := onlyOnes("member", r.memberNames())
-	if joints := memberName.FindStringSubmatch(n.text); joints == nil {
+	if joints := memberName().FindStringSubmatch(n.text); joints == nil {
 		remedy = "Write a member by its two joints, such as " + r.frame().Members[0].Name + "."
 	}
 	r.fault(n.at, fmt.Sprintf("there is no member %s", quoted(n.text)), remedy)

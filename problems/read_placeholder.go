@@ -2,7 +2,6 @@ package problems
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -73,13 +72,13 @@ func (t template) fill(given []Given, sign notation.DecimalSign) string {
 	return text.String()
 }
 
-var wholeNumber = regexp.MustCompile(`[0-9]+([.,/][0-9]+)*`)
+var wholeNumber = notation.Pattern(`[0-9]+([.,/][0-9]+)*`)
 
 // PlainNumber is the first number that stands in title or text as it is, not as the name of a given number; or nothing.
 func (p *Problem) PlainNumber() string {
 	for _, t := range []template{p.title, p.text} {
 		for _, piece := range t {
-			if n := wholeNumber.FindString(piece.text); n != "" {
+			if n := wholeNumber().FindString(piece.text); n != "" {
 				return n
 			}
 		}

@@ -2,7 +2,6 @@ package problems
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 
 	"unpin/statics"
@@ -103,20 +102,20 @@ func (r *frameReader) fraction(n *node, text string) (exact.Num, bool) {
 }
 
 var (
-	fractionText = regexp.MustCompile(`^[0-9., ()*/+−-]*/[0-9., ()*/+−-]*$`)
-	plainText    = regexp.MustCompile(`^ *[0-9.,]+ *$`)
+	fractionText = notation.Pattern(`^[0-9., ()*/+−-]*/[0-9., ()*/+−-]*$`)
+	plainText    = notation.Pattern(`^ *[0-9.,]+ *$`)
 )
 
 // isFraction reports whether a number before run or rise is a fraction of it: it is written with % or, without names and
 // units, with a stroke.
 func isFraction(text string) bool {
-	return strings.HasSuffix(strings.TrimSpace(text), "%") || fractionText.MatchString(text)
+	return strings.HasSuffix(strings.TrimSpace(text), "%") || fractionText().MatchString(text)
 }
 
 // warnPlain warns of a plain number below 1 before run or rise, which is a distance but looks like a fraction. Where
 // lengths are in letters such distances are usual.
 func (r *frameReader) warnPlain(n *node, text, base string, x exact.Num) {
-	if !plainText.MatchString(text) || x.Sign() <= 0 || x.Cmp(exact.Int(1)) >= 0 || r.problem.Units.Letters() {
+	if !plainText().MatchString(text) || x.Sign() <= 0 || x.Cmp(exact.Int(1)) >= 0 || r.problem.Units.Letters() {
 		return
 	}
 	r.warn("The place %s on line %d is %s along the %s; the fraction would be written %s%% %s.", n.text, n.at.line, r.lengthText(x), base, x.Mul(exact.Int(100)), base)

@@ -2,8 +2,9 @@ package problems
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
+
+	"unpin/statics/notation"
 )
 
 // piece reads members at joint j that are joined, some perhaps as a walk; taken are those listed before.
@@ -28,7 +29,7 @@ func (r *pinReader) piece(items []*node, j int, taken map[int]bool) ([]int, bool
 }
 
 // walkName is the name of a walk: a joint, the one in the middle, and another, run together.
-var walkName = regexp.MustCompile(`^([A-Z][a-z0-9']*)([A-Z][a-z0-9']*)([A-Z][a-z0-9']*)$`)
+var walkName = notation.Pattern(`^([A-Z][a-z0-9']*)([A-Z][a-z0-9']*)([A-Z][a-z0-9']*)$`)
 
 // stepwise is the items with each walk through joint j taken apart into its two members. What is no walk there, and no
 // single name, is a fault and makes good false.
@@ -39,7 +40,7 @@ func (r *pinReader) stepwise(items []*node, j int, good *bool) []*node {
 			*good = false
 			continue
 		}
-		walk := walkName.FindStringSubmatch(item.text)
+		walk := walkName().FindStringSubmatch(item.text)
 		if walk == nil {
 			members = append(members, item)
 			continue

@@ -107,7 +107,7 @@ var directionWords = []string{"up", "down", "left", "right", "along", "normal"}
 const directionPattern = `^(.*(deg|°)|[A-Z].*)$`
 
 var (
-	jointPattern = jointName.String()
+	jointPattern = jointName().String()
 	givenPattern = `^\p{L}[\p{L}\p{N}_]*$`
 )
 

@@ -67,7 +67,7 @@ func Holds(data []byte) bool {
 	}
 	tree, _ := parse(src)
 	if tree == nil {
-		return listsProblems.MatchString(src.text)
+		return listsProblems().MatchString(src.text)
 	}
 	return tree.field("problems") != nil
 }

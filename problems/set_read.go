@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
-	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -16,7 +15,7 @@ import (
 )
 
 // listsProblems finds the list of problems in a file whose YAML cannot be read.
-var listsProblems = regexp.MustCompile(`(?m)^["']?problems["']?[ \t]*:`)
+var listsProblems = notation.Pattern(`(?m)^["']?problems["']?[ \t]*:`)
 
 // LoadSet reads the set at a path, and the problems that it names: files from its folder, or problems of the library. The
 // error tells all that is wrong, with a *Faults for each file.

@@ -3,7 +3,6 @@ package problems
 import (
 	"errors"
 	"fmt"
-	"regexp"
 	"strings"
 	"unicode/utf8"
 
@@ -146,7 +145,7 @@ func scalarNode(tk *token.Token) *node {
 // decimalComma reports whether a name is the rest of a number that was written with a decimal comma, as the 5 in at: 2,5.
 // That is a fault; the number is put right, so that no other comes of it.
 func (b *builder) decimalComma(t *node, key *node, v *ast.MappingValueNode) bool {
-	if len(t.entries) == 0 || !decimals.MatchString(key.text) || v.Value.Type() != ast.NullType {
+	if len(t.entries) == 0 || !decimals().MatchString(key.text) || v.Value.Type() != ast.NullType {
 		return false
 	}
 	before := t.entries[len(t.entries)-1].value
@@ -160,13 +159,13 @@ func (b *builder) decimalComma(t *node, key *node, v *ast.MappingValueNode) bool
 }
 
 var (
-	wholePart = regexp.MustCompile(`^[-−]?[0-9]+$`)
-	decimals  = regexp.MustCompile(`^[0-9]+( ?[A-Za-z][A-Za-z0-9/·]*)?$`) // with a unit perhaps
+	wholePart = notation.Pattern(`^[-−]?[0-9]+$`)
+	decimals  = notation.Pattern(`^[0-9]+( ?[A-Za-z][A-Za-z0-9/·]*)?$`) // with a unit perhaps
 )
 
 // splitBy reports whether a comma without a blank, with digits on both sides, is all that parts n from the next value.
 func (n *node) splitBy(next *node) bool {
-	return n.shape == scalar && wholePart.MatchString(n.text) && decimals.MatchString(next.text) && n.literal && n.quote == 0 &&
+	return n.shape == scalar && wholePart().MatchString(n.text) && decimals().MatchString(next.text) && n.literal && n.quote == 0 &&
 		n.at.line == next.at.line && n.at.column+n.at.width+1 == next.at.column
 }
 

@@ -2,13 +2,13 @@ package tutor
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
+	"unpin/statics/notation"
 	"unpin/tutor/record"
 )
 
@@ -33,14 +33,14 @@ func stretchOf(m *matter, q Question) statics.Stretch {
 }
 
 // functionName is a quantity named as a function, as in M(x) = 11.5x - 2x^2.
-var functionName = regexp.MustCompile(`(?i)^\s*[NVM]\s*\(\s*x\s*\)\s*=`)
+var functionName = notation.Pattern(`(?i)^\s*[NVM]\s*\(\s*x\s*\)\s*=`)
 
 // lastX is an x that multiplies no number after it.
-var lastX = regexp.MustCompile(`[xX]\s*([-+−)²³^*/·]|$)`)
+var lastX = notation.Pattern(`[xX]\s*([-+−)²³^*/·]|$)`)
 
 // readsAsFunction reports whether a line is meant as a function: it is named as one, or holds an x and is no value.
 func (b bench) readsAsFunction(q Question, line string) bool {
-	if functionName.MatchString(line) || lastX.MatchString(line) {
+	if functionName().MatchString(line) || lastX().MatchString(line) {
 		return true
 	}
 	_, err := b.read(q, line)
@@ -72,7 +72,7 @@ func takeFunction(l *Lesson, q Question, line string) (Reply, bool) {
 // meant is which question of a stretch a function is for, from the one numbered at on: that of the quantity that it is named
 // by, else that one itself.
 func (sh *sheet) meant(at int, p statics.Stretch, line string) (int, error) {
-	named := functionName.FindString(line)
+	named := functionName().FindString(line)
 	if named == "" {
 		return at, nil
 	}

@@ -2,12 +2,12 @@ package variant
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
 	"unpin/problems"
 	"unpin/statics/exact"
+	"unpin/statics/notation"
 )
 
 // Where a problem does not say what may vary, sensible changes are found for it, by its numbers that are written as decimals
@@ -65,11 +65,11 @@ type lead struct {
 	fraction bool
 }
 
-var leadText = regexp.MustCompile(`^(-?[0-9]+(?:\.[0-9]+)?(?:/[0-9]+)?)( ?[A-Za-z][A-Za-z·/]*)?$`)
+var leadText = notation.Pattern(`^(-?[0-9]+(?:\.[0-9]+)?(?:/[0-9]+)?)( ?[A-Za-z][A-Za-z·/]*)?$`)
 
 // leading parts a text into number and unit.
 func leading(text string) (lead, bool) {
-	parts := leadText.FindStringSubmatch(text)
+	parts := leadText().FindStringSubmatch(text)
 	if parts == nil {
 		return lead{}, false
 	}

@@ -4,8 +4,9 @@ import (
 	"fmt"
 	"io"
 	"iter"
-	"regexp"
 	"strings"
+
+	"unpin/statics/notation"
 )
 
 // PapersHTML writes papers as one page for a browser that needs nothing besides itself and is meant to be printed: each problem
@@ -90,11 +91,11 @@ func (w *web) sketch(i int) {
 }
 
 // blankRuns are blanks to write on.
-var blankRuns = regexp.MustCompile(`_{3,}`)
+var blankRuns = notation.Pattern(`_{3,}`)
 
 // blanked is a text with its blanks as lines to write on, which are told to who hears them.
 func blanked(text string) string {
-	return blankRuns.ReplaceAllStringFunc(text, func(run string) string {
+	return blankRuns().ReplaceAllStringFunc(text, func(run string) string {
 		return fmt.Sprintf(`<span class="blank" style="min-width: %dch"><span class="heard">blank</span></span>`, len(run)*3/4)
 	})
 }

@@ -42,7 +42,7 @@ func (w *web) table(i int, t table) {
 				continue
 			}
 			text := w.typeset(cell, t.lettersOf(k))
-			if runes(cell) <= shortCell && !blankRuns.MatchString(cell) {
+			if runes(cell) <= shortCell && !blankRuns().MatchString(cell) {
 				text = strings.ReplaceAll(text, " ", string(bound))
 			}
 			if k == 0 {

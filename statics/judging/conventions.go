@@ -1,7 +1,6 @@
 package judging
 
 import (
-	"regexp"
 	"strings"
 
 	"unpin/statics/notation"
@@ -10,13 +9,13 @@ import (
 // What is typed is by the conventions of the style, as what is printed is; a Typed value has the signs of package statics.
 
 // decimalComma is a comma between two digits.
-var decimalComma = regexp.MustCompile(`(\d),(\d)`)
+var decimalComma = notation.Pattern(`(\d),(\d)`)
 
 // Decimals is a line with points for decimal commas, where the style prints these: what it prints it reads, also before
 // three digits, which are asked about elsewhere. Places in the line stay what they are.
 func (j Judge) Decimals(line string) string {
 	if j.Style.Decimal == notation.DecimalComma {
-		return decimalComma.ReplaceAllString(line, "$1.$2")
+		return decimalComma().ReplaceAllString(line, "$1.$2")
 	}
 	return line
 }

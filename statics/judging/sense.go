@@ -2,7 +2,6 @@ package judging
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 
 	"unpin/statics"
@@ -29,7 +28,7 @@ func (q Asked) withoutName(line string) string {
 }
 
 // onPart is the end of a line that says on which part or pin a force is meant.
-var onPart = regexp.MustCompile(`(?i)\s+on\s+(?:(?:the\s+)?part\s+)?((?:pin\s+)?[\w'’+]+)\s*\.?\s*$`)
+var onPart = notation.Pattern(`(?i)\s+on\s+(?:(?:the\s+)?part\s+)?((?:pin\s+)?[\w'’+]+)\s*\.?\s*$`)
 
 // withoutPart is a line without the name asked for and without the part that a force is meant on, as in 10.2 right on CDE
 // or Cx.CDE = 10.2; the turn is −1 if that is the part on which the force acts reversed.
@@ -44,7 +43,7 @@ func (j Judge) withoutPart(q Asked, line string) (text string, turn int, err err
 			return strings.Repeat(" ", len(name)+1) + text[len(name)+1:], turn, err
 		}
 	}
-	m := onPart.FindStringSubmatchIndex(text)
+	m := onPart().FindStringSubmatchIndex(text)
 	if m == nil {
 		return text, 1, nil
 	}

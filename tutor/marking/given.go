@@ -3,7 +3,6 @@ package marking
 import (
 	"errors"
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -165,11 +164,11 @@ func (m *Marker) asked(item problems.Item, s spot) judging.Asked {
 }
 
 // unitForm is a number with a unit behind it.
-var unitForm = regexp.MustCompile(`^([-+−]?[0-9.,/ ]*[0-9])\s*[A-Za-zµ]+(?:\s*[*·./-]?\s*[A-Za-z]+)*(\s+(?:up|down|left|right|cw|ccw|clockwise|counter-clockwise|tension|compression).*)?$`)
+var unitForm = notation.Pattern(`^([-+−]?[0-9.,/ ]*[0-9])\s*[A-Za-zµ]+(?:\s*[*·./-]?\s*[A-Za-z]+)*(\s+(?:up|down|left|right|cw|ccw|clockwise|counter-clockwise|tension|compression).*)?$`)
 
 // withoutUnit is a value without its unit; false where it is no plain number with one.
 func withoutUnit(value string) (string, bool) {
-	parts := unitForm.FindStringSubmatch(strings.TrimSpace(value))
+	parts := unitForm().FindStringSubmatch(strings.TrimSpace(value))
 	if parts == nil {
 		return "", false
 	}
@@ -183,11 +182,11 @@ func negated(v judging.Typed) judging.Typed {
 }
 
 // placeForm is what follows the value of a peak: at 5.96.
-var placeForm = regexp.MustCompile(`^(.*\S)\s+at\s+(?:x\s*=\s*)?(\S.*)$`)
+var placeForm = notation.Pattern(`^(.*\S)\s+at\s+(?:x\s*=\s*)?(\S.*)$`)
 
 // cutPlace parts a value from the place after it.
 func cutPlace(value string) (bare, place string) {
-	if parts := placeForm.FindStringSubmatch(value); parts != nil {
+	if parts := placeForm().FindStringSubmatch(value); parts != nil {
 		return parts[1], parts[2]
 	}
 	return value, ""

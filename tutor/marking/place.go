@@ -2,7 +2,6 @@ package marking
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -27,9 +26,9 @@ type spot struct {
 }
 
 var (
-	sectionForm = regexp.MustCompile(`^([NVM])\s*\(\s*([A-Z][A-Za-z0-9']*)\s*,\s*(.+?)(?:\s+(before|after))?\s*\)$`)
-	peakForm    = regexp.MustCompile(`^(?:max|min)\s*M\s*\(\s*([A-Z][A-Za-z0-9']*)\s*\)$`)
-	shapeForm   = regexp.MustCompile(`^shape\s*(?:of\s+)?([NVM])\s*\(\s*([A-Z][A-Za-z0-9']*)\s*,\s*(.+?)\s*\.\.\s*(.+?)\s*\)$`)
+	sectionForm = notation.Pattern(`^([NVM])\s*\(\s*([A-Z][A-Za-z0-9']*)\s*,\s*(.+?)(?:\s+(before|after))?\s*\)$`)
+	peakForm    = notation.Pattern(`^(?:max|min)\s*M\s*\(\s*([A-Z][A-Za-z0-9']*)\s*\)$`)
+	shapeForm   = notation.Pattern(`^shape\s*(?:of\s+)?([NVM])\s*\(\s*([A-Z][A-Za-z0-9']*)\s*,\s*(.+?)\s*\.\.\s*(.+?)\s*\)$`)
 )
 
 // mostMeant bounds the quantities whose meaning is kept.
@@ -66,13 +65,13 @@ func (m *Marker) findAnew(quantity string) (spot, error) {
 	if f, sign := judging.ForceMeant(m.Assembly, quantity); f != statics.None {
 		return spot{item: m.ofForce(f), turn: sign}, nil
 	}
-	if parts := sectionForm.FindStringSubmatch(quantity); parts != nil {
+	if parts := sectionForm().FindStringSubmatch(quantity); parts != nil {
 		return m.section(quantity, parts)
 	}
-	if parts := peakForm.FindStringSubmatch(quantity); parts != nil {
+	if parts := peakForm().FindStringSubmatch(quantity); parts != nil {
 		return m.peak(quantity, parts[1])
 	}
-	if parts := shapeForm.FindStringSubmatch(quantity); parts != nil {
+	if parts := shapeForm().FindStringSubmatch(quantity); parts != nil {
 		return m.shape(quantity, parts)
 	}
 	return spot{}, fmt.Errorf("%s is no quantity of this problem: write a force (%s) or a place along a member, such as M(%s, 0)",
