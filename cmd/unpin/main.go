@@ -7,6 +7,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 
 	"unpin/tutor/screen"
@@ -53,7 +54,15 @@ func run(args []string, in io.Reader, out, errs io.Writer) (code int) {
 	case errors.As(err, &ended):
 		return endedBy(ended.Signal)
 	default:
-		fmt.Fprintln(errs, err)
+		fmt.Fprintln(errs, plainError(err))
 		return badIn
 	}
+}
+
+// plainError is an error as it is told: one of writing to standard output says so, and not by which name the system knows it.
+func plainError(err error) error {
+	if path := (*fs.PathError)(nil); errors.As(err, &path) && path.Path == os.Stdout.Name() {
+		return fmt.Errorf("unpin: standard output cannot be written: %w", path.Err)
+	}
+	return err
 }
