@@ -136,7 +136,7 @@ func (r *reader) read(tree *node) {
 		return
 	}
 	if n := tree.field("problems"); n != nil && tree.field("joints") == nil {
-		r.fault(n.at, "this is a set of problems, not a problem", "Name one of its problems; inspect, vary, sheet and mark take sets.")
+		r.fault(n.at, "this is a set of problems, not a problem", "Name one of its problems; practise, inspect, vary, sheet and mark take sets.")
 		return
 	}
 	values := r.fields(tree, wholeFile, problemFields)

@@ -71,3 +71,36 @@ func TestChooseNarrowed(t *testing.T) {
 		t.Errorf("of words that nothing holds it is said %q, and of an empty line then %q", none, hint)
 	}
 }
+
+// Rows: what is typed at the list of a set's problems, the problem it leads to, or none, and how often it is asked.
+func TestChooseTask(t *testing.T) {
+	t.Parallel()
+	set, err := problems.ReadSet("w.yaml", []byte("id: w1\ntitle: \"Week 1\\t1\"\nseed: 5\nproblems: [{problem: jetty-deck}, {problem: mill-bridge}]\n"), problems.Beside("."))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, r := range []struct {
+		typed, want string
+		asked       int
+	}{
+		{"2\nnot read\n", "mill-bridge", 1},
+		{" JETTY-DECK\n", "jetty-deck", 1},
+		{"3\n0\nriding-hall\n1", "jetty-deck", 4},
+		{"quit\n", "", 1},
+		{"", "", 1},
+		{"nonsense", "", 1},
+	} {
+		var out strings.Builder
+		task, err := chooseTask(set, bufio.NewReader(strings.NewReader(r.typed)), &out)
+		got := ""
+		if task != nil {
+			got = task.Name
+		}
+		if asked := strings.Count(out.String(), "? problem [number or name]\n"); err != nil || got != r.want || asked != r.asked {
+			t.Errorf("%q leads to %q after %d questions, want %q after %d: %v", r.typed, got, asked, r.want, r.asked, err)
+		}
+		if !strings.Contains(out.String(), "\n2: mill-bridge: ") || strings.Contains(out.String(), "\t") {
+			t.Errorf("the list is %q", out.String())
+		}
+	}
+}

@@ -25,11 +25,12 @@ func newPractise() *cobra.Command {
 	var ask askFlag
 	var short drilling
 	cmd := &cobra.Command{
-		Use:     "practise [PROBLEM]",
+		Use:     "practise [PROBLEM|SET]",
 		Aliases: []string{"practice"},
 		Short:   "Solve a problem step by step, every value judged.",
 		Long: "Solve a problem step by step. Every value is asked for and judged exactly. hint, tell, back, sheet, help and quit\n" +
-			"work at every question. Without PROBLEM you choose one; where there is no terminal it is the first of the library.",
+			"work at every question. Without PROBLEM you choose one; where there is no terminal it is the first of the library. Of a\n" +
+			"SET you choose one of its problems, which are asked in the conventions and at the level of the set.",
 		Args: perhapsProblem,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			r, err := tutor.ParseLevel(level)
@@ -55,30 +56,27 @@ func newPractise() *cobra.Command {
 				return show(cmd, o, own)
 			}
 			in := bufio.NewReader(cmd.InOrStdin())
-			if len(args) == 0 && onTerminal(cmd) {
-				name, err := choose(in, wrapped(cmd.OutOrStdout()))
+			if len(args) == 0 {
+				name, err := fromLibraryList(cmd, in)
 				if err != nil || name == "" {
 					return err
 				}
 				args = []string{name}
 			}
-			if len(args) == 0 {
-				args = problems.Names()[:1]
-				fmt.Fprintf(cmd.ErrOrStderr(), "%s is the first problem of the library; unpin practise NAME takes another: %s.\n",
-					args[0], strings.Join(problems.Names()[1:], ", "))
-			}
 			begin := tutor.New
 			if !screened {
 				begin = tutor.NewPlain
 			}
-			lesson, err := newLesson(cmd, args[0], func(p *problems.Problem) (*tutor.Lesson, error) {
-				return begin(p.In(own.Over(p.Conventions)), r, exam)
-			})
+			task, left, err := fromSet(cmd, args, in, &r)
+			if err != nil || left {
+				return err
+			}
+			lesson, err := lessonFor(cmd, args[0], task, own, func(p *problems.Problem) (*tutor.Lesson, error) { return begin(p, r, exam) })
 			switch {
 			case err != nil:
 				return err
 			case screened:
-				o.Lesson = lesson
+				o.Lesson, o.Level = lesson, r
 				return show(cmd, o, own)
 			}
 			keep(cmd, lesson)
@@ -97,6 +95,17 @@ func newPractise() *cobra.Command {
 	cmd.Flags().Var(&ask, "ask", "conventions of your course, remembered: moments=cw,shear=ccw; default forgets them")
 	cmd.Flags().BoolVar(&ascii, "ascii", false, "draw with no sign beyond ASCII")
 	return cmd
+}
+
+// fromLibraryList has a problem of the library chosen line by line; where there is no terminal it is the first. It gives "" where the
+// student leaves.
+func fromLibraryList(cmd *cobra.Command, in *bufio.Reader) (string, error) {
+	if onTerminal(cmd) {
+		return choose(in, wrapped(cmd.OutOrStdout()))
+	}
+	first, others := problems.Names()[0], problems.Names()[1:]
+	fmt.Fprintf(cmd.ErrOrStderr(), "%s is the first problem of the library; unpin practise NAME takes another: %s.\n", first, strings.Join(others, ", "))
+	return first, nil
 }
 
 // formerNames takes a flag by the name that it had before.
