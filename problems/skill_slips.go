@@ -44,3 +44,6 @@ func SkillOfSlip(id string) string {
 	}
 	return ""
 }
+
+// SlipsOf lists the mistakes that show a skill to be wanting, by their IDs.
+func SlipsOf(skill string) []string { return slices.Clone(slipSkills[skill]) }

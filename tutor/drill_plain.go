@@ -12,12 +12,12 @@ import (
 // PlainDrill runs a drill by line, as Plain runs a lesson.
 func PlainDrill(d *Drill, in io.Reader, out io.Writer) error {
 	p := plain{in: bufio.NewReader(in), out: bufio.NewWriter(out)}
-	err := p.drill(d)
+	_, err := p.drill(d)
 	return errors.Join(err, p.out.Flush())
 }
 
-// drill asks all questions of a drill.
-func (p *plain) drill(d *Drill) error {
+// drill asks all questions of a drill, and reports whether the student is still there.
+func (p *plain) drill(d *Drill) (on bool, err error) {
 	p.say("%s", notation.ASCII(d.Title()))
 	p.lines(teller{about: d.about}.frameLines())
 	p.say("%s", wording.Caution)
@@ -28,7 +28,7 @@ func (p *plain) drill(d *Drill) error {
 		says, name, unit, asking := d.Now()
 		if !asking {
 			p.lines(d.Ending())
-			return nil
+			return true, nil
 		}
 		if at, _ := d.Position(); at != last {
 			p.lines(says)
@@ -36,19 +36,19 @@ func (p *plain) drill(d *Drill) error {
 		}
 		p.say("? %s [%s]", name, unit)
 		if err := p.out.Flush(); err != nil {
-			return err
+			return false, err
 		}
 		line, err := readLine(p.in)
 		if errors.Is(err, io.EOF) {
-			return nil
+			return false, nil
 		}
 		if err != nil {
-			return err
+			return false, err
 		}
 		r := d.Type(line)
 		p.lines(r.Lines)
 		if r.Kind == Leaving {
-			return nil
+			return false, nil
 		}
 	}
 }

@@ -32,6 +32,7 @@ type Lesson struct {
 	traced []string                     // the slips that lead to the line in hand
 
 	replaying bool // earlier work is taken up
+	excerpt   bool // it asks for one step or one member of a problem
 }
 
 // An answer is how far a student is with one question.

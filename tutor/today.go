@@ -17,6 +17,8 @@ type Offer struct {
 	Level   Level
 	Skill   problems.Skill // for which it is offered; empty where nothing is wanting
 	Why     string         // one line
+	Form    Form           // a whole problem, unless it is a piece of a portion
+	Halves  int            // of a piece: about how many half minutes it takes
 }
 
 // mostOffers is how many problems are offered at once: about half an hour's work.
@@ -26,12 +28,7 @@ const mostOffers = 3
 // stuck, by an example to read; then the weakest of those in work; then what was not met yet, a little at a time; where nothing is wanting, the
 // problem that was not worked on for longest. Problems that follow each other differ in shape, and none is offered twice.
 func Today(all []record.Record, now time.Time, at []*problems.Problem) []Offer {
-	t := today{standings: record.Standings(all), now: now, last: lastWork(all)}
-	for _, p := range at {
-		if m, ok := materialOf(p); ok {
-			t.materials = append(t.materials, m)
-		}
-	}
+	t := newToday(all, now, at)
 	for _, need := range t.needs() {
 		if len(t.offers) < mostOffers && !t.covered(need.skill.Name) {
 			t.offer(need)
@@ -53,6 +50,17 @@ type today struct {
 	materials []material
 	offers    []Offer
 	taken     []material // of the offers
+}
+
+// newToday gathers what is known before offers are made.
+func newToday(all []record.Record, now time.Time, at []*problems.Problem) *today {
+	t := &today{standings: record.Standings(all), now: now, last: lastWork(all)}
+	for _, p := range at {
+		if m, ok := materialOf(p); ok {
+			t.materials = append(t.materials, m)
+		}
+	}
+	return t
 }
 
 // A need is a skill to be practised, and why.
@@ -94,7 +102,7 @@ func (t *today) covered(skill string) bool {
 // offer adds the problem that suits a need best, if any exercises the skill.
 func (t *today) offer(n need) {
 	if m, found := t.best(func(m material) bool { return slices.Contains(m.skills, n.skill.Name) }); found {
-		t.take(m, Offer{m.problem, n.level, n.skill, n.why})
+		t.take(m, Offer{Problem: m.problem, Level: n.level, Skill: n.skill, Why: n.why})
 	}
 }
 
@@ -103,7 +111,7 @@ func (t *today) offerNew() bool {
 	m, found := t.best(func(m material) bool { return len(t.unmet(m)) > 0 })
 	if found {
 		skill := t.unmet(m)[0]
-		t.take(m, Offer{m.problem, Gradual, skill, "new: " + skill.Doc})
+		t.take(m, Offer{Problem: m.problem, Level: Gradual, Skill: skill, Why: "new: " + skill.Doc})
 	}
 	return found
 }

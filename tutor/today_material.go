@@ -13,7 +13,8 @@ type material struct {
 	problem *problems.Problem
 	skills  []string // that its steps and members ask for, in teaching order
 	grade   int
-	steps   int    // and members, that are asked
+	steps   int // and members, that are asked
+	tasks   []pieceWork
 	shape   string // alike for frames that begin alike: how many parts, and the sum that comes first
 }
 
@@ -25,25 +26,49 @@ func materialOf(p *problems.Problem) (material, bool) {
 	}
 	both := problems.Solved{Problem: p, Solution: s}
 	m := material{problem: p, grade: both.Difficulty().Grade}
-	add := func(skills []string) {
+	add := func(of task, skills []string, halves int) {
 		m.steps++
+		m.tasks = append(m.tasks, pieceWork{of, skills, halves})
 		for _, skill := range skills {
 			if !slices.Contains(m.skills, skill) {
 				m.skills = append(m.skills, skill)
 			}
 		}
 	}
-	for _, step := range s.Plan {
+	for i, step := range s.Plan {
 		if len(step.Gives) > 0 {
-			add(stepSkills(both, step))
+			add(task{i, statics.None}, stepSkills(both, step), halvesOf(step))
 		}
 	}
 	for _, d := range s.Diagrams {
-		add(both.MemberSkills(d))
+		add(task{statics.None, d.Member}, both.MemberSkills(d), alongHalves*3*len(d.Stations()))
 	}
 	first := s.Plan[0].Sums[0]
 	m.shape = fmt.Sprint(both.Bodies(), first.Moment, len(first.Body), len(s.Plan[0].Sums))
 	return m, true
+}
+
+// A pieceWork is a step or a member of a problem: what it asks for, and about how many half minutes it takes.
+type pieceWork struct {
+	task
+	skills []string
+	halves int
+}
+
+// asks reports whether it asks for a skill.
+func (w pieceWork) asks(skill string) bool { return slices.Contains(w.skills, skill) }
+
+// halvesOf is about how many half minutes a step takes.
+func halvesOf(step statics.Step) int {
+	halves := stepHalves
+	for _, sum := range step.Sums {
+		for _, t := range sum.Terms {
+			if t.Why == statics.Counts {
+				halves++
+			}
+		}
+	}
+	return halves
 }
 
 // stepSkills are what a step asks for: what its sums show, and to solve it.

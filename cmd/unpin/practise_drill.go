@@ -15,26 +15,37 @@ import (
 )
 
 // A drilling is a short exercise that is asked for in place of a lesson.
-type drilling struct{ find, sketch bool }
+type drilling struct{ find, sketch, today bool }
 
 // flags adds the flags that ask for one.
 func (d *drilling) flags(cmd *cobra.Command) {
 	cmd.Flags().BoolVar(&d.find, "find", false, "find the mistake in a worked solution, with new numbers, name it and mend it")
+	cmd.Flags().BoolVar(&d.today, "today", false, "about ten minutes of short pieces, of what is due and wanting by what you have done")
 	cmd.Flags().BoolVar(&d.sketch, "sketch", false, "say what you expect before any sum, with new numbers: senses, the largest moment, shapes")
 }
 
 // asked reports whether an exercise is asked for; what has no effect on one is refused.
 func (d *drilling) asked(cmd *cobra.Command) (bool, error) {
-	name := map[bool]string{true: "find", false: "sketch"}[d.find]
+	var names []string
+	for _, x := range []struct {
+		wanted bool
+		name   string
+	}{{d.find, "find"}, {d.sketch, "sketch"}, {d.today, "today"}} {
+		if x.wanted {
+			names = append(names, x.name)
+		}
+	}
 	switch {
-	case !d.find && !d.sketch:
+	case len(names) == 0:
 		return false, nil
-	case d.find && d.sketch:
-		return false, usageFault(cmd, "--find and --sketch are two exercises: leave out one")
+	case len(names) > 1:
+		return false, usageFault(cmd, "--%s and --%s are two exercises: leave out one", names[0], names[1])
+	case d.today && cmd.Flags().NArg() > 0:
+		return false, usageFault(cmd, "--today picks the problems itself: leave out %s", cmd.Flags().Arg(0))
 	}
 	for _, other := range []string{"level", "exam"} {
 		if cmd.Flags().Changed(other) {
-			return false, usageFault(cmd, "--%s has questions of its own: leave out --%s", name, other)
+			return false, usageFault(cmd, "--%s has questions of its own: leave out --%s", names[0], other)
 		}
 	}
 	return true, nil
@@ -51,6 +62,9 @@ func (d *drilling) make(p *problems.Problem, now time.Time) (*tutor.Drill, error
 
 // run runs an exercise on a problem with new numbers: on the screen, or line by line.
 func (d *drilling) run(cmd *cobra.Command, o screen.Options, own notation.Preferences, args []string, screened bool) error {
+	if d.today {
+		return d.runToday(cmd, o, own, screened)
+	}
 	if len(args) == 0 {
 		args = problems.Names()[:1]
 	}
@@ -68,11 +82,56 @@ func (d *drilling) run(cmd *cobra.Command, o screen.Options, own notation.Prefer
 		o.Drill = made
 		return show(cmd, o, own)
 	}
-	made.Clock = time.Now
-	if store, err := record.Open(); err == nil {
-		made.Keep(store, time.Now, func(err error) { fmt.Fprintf(cmd.ErrOrStderr(), "warning: %v\n", err) })
-	} else {
+	keepPiece(cmd, tutor.Piece{Drill: made})
+	return tutor.PlainDrill(made, bufio.NewReader(cmd.InOrStdin()), wrapped(cmd.OutOrStdout()))
+}
+
+// runToday runs about ten minutes of practice: of the library and the folder's problems, by what was done.
+func (d *drilling) runToday(cmd *cobra.Command, o screen.Options, own notation.Preferences, screened bool) error {
+	var done []record.Record
+	store, err := record.Open()
+	if err == nil {
+		var past *record.Past
+		if past, err = store.Past(); err == nil {
+			done, err = past.Of()
+		}
+	}
+	if err != nil {
 		fmt.Fprintf(cmd.ErrOrStderr(), "warning: %v\n", err)
 	}
-	return tutor.PlainDrill(made, bufio.NewReader(cmd.InOrStdin()), wrapped(cmd.OutOrStdout()))
+	var at []*problems.Problem
+	for _, e := range append(screen.Library(), screen.Folder(".")...) {
+		if e.Problem != nil {
+			at = append(at, e.Problem.In(own.Over(e.Problem.Conventions)))
+		}
+	}
+	o.Portion = tutor.Portion(done, time.Now(), at)
+	if screened {
+		return show(cmd, o, own)
+	}
+	begin := func(o tutor.Offer) (tutor.Piece, error) {
+		piece, err := o.Begin(time.Now())
+		if err == nil {
+			keepPiece(cmd, piece)
+		}
+		return piece, err
+	}
+	return tutor.PlainPortion(o.Portion, begin, cmd.InOrStdin(), wrapped(cmd.OutOrStdout()))
+}
+
+// keepPiece has what is done in a piece kept, in the user's state folder.
+func keepPiece(cmd *cobra.Command, piece tutor.Piece) {
+	if piece.Lesson != nil {
+		keep(cmd, piece.Lesson)
+		piece.Lesson.Clock = time.Now
+		return
+	}
+	complain := func(err error) { fmt.Fprintf(cmd.ErrOrStderr(), "warning: %v\n", err) }
+	piece.Drill.Clock = time.Now
+	store, err := record.Open()
+	if err != nil {
+		complain(err)
+		return
+	}
+	piece.Drill.Keep(store, time.Now, complain)
 }

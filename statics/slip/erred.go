@@ -64,6 +64,11 @@ func (s *Slip) shows(solving bool) bool {
 	return s.Needs < Copying
 }
 
+// InWorking reports whether a worked solution of the forces can show a slip, in a sum or in solving it.
+func (s *Slip) InWorking() bool {
+	return s.Group != Internal && !s.Slight && (s.shows(false) || s.shows(true))
+}
+
 // alike reports whether another way is about the same of the same giver, and comes to the same.
 func (e Erred) alike(other Erred) bool {
 	return e.Giver == other.Giver && e.Slip.About == other.Slip.About && e.Value.Equal(other.Value)

@@ -28,6 +28,10 @@ func (m *Model) keep(l *tutor.Lesson) {
 // begin opens the problem in hand; one that is offered for today with numbers of its own, at the level that it is offered at.
 func (m *Model) begin() {
 	e, _ := m.chooser.choice()
+	if m.portion = nil; len(e.Portion) > 0 {
+		m.beginPortion(e.Portion)
+		return
+	}
 	p, level := e.Problem, m.chooser.level
 	if e.Offer != nil {
 		p, level = tutor.Fresh(e.Problem, m.o.Clock()), e.Offer.Level
@@ -92,7 +96,7 @@ func (m *Model) answer() tea.Cmd {
 func (m *Model) leadOn() tea.Cmd {
 	next := m.course.next()
 	if len(next) == 0 {
-		return m.toChooser()
+		return m.onward()
 	}
 	m.enter(next[0])
 	m.course.again, m.course.once = next[1:], true
@@ -157,6 +161,7 @@ func (m *Model) leave() tea.Cmd {
 
 // toChooser shows the problems, with what was done just now counted.
 func (m *Model) toChooser() tea.Cmd {
+	m.portion, m.piece = nil, ""
 	m.chooser.from = m.course.l.Display(false).Name()
 	m.view, m.course, m.notice = choosing, nil, ""
 	return list(m.o)

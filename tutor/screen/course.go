@@ -15,10 +15,12 @@ type course struct {
 	reply      tutor.Reply
 	last       string          // what was typed last, where it was not right
 	pause      time.Time       // until then no answer is taken
+	hintFrom   time.Time       // from then on another hint may be asked for
 	again      []*tutor.Lesson // what was told before and comes once more
 	ended      bool            // all is asked, and what was told here is among those
 	once       bool            // it is one step that was told in another lesson
 	summary    tutor.Summary   // what it came to, once all is asked
+	onward     bool            // another piece of a portion follows
 }
 
 func newCourse(l *tutor.Lesson, ascii bool) *course {
@@ -32,7 +34,14 @@ func newCourse(l *tutor.Lesson, ascii bool) *course {
 
 // give gives a line to the lesson at a time and shows what it brings.
 func (c *course) give(text string, now time.Time) tutor.Reply {
+	hint := strings.EqualFold(strings.TrimSpace(text), "hint")
+	if hint && now.Before(c.hintFrom) {
+		return tutor.Reply{}
+	}
 	r := c.l.Type(text)
+	if c.hintFrom = (time.Time{}); hint {
+		c.hintFrom = now.Add(hintPause)
+	}
 	if r.Kind == tutor.Leaving {
 		return r
 	}
@@ -56,6 +65,9 @@ func (c *course) give(text string, now time.Time) tutor.Reply {
 	}
 	return r
 }
+
+// hintPause is how long a hint is to be read before the next may be asked for, so that nobody clicks through to the last.
+const hintPause = 4 * time.Second
 
 // done reports whether all is asked.
 func (c *course) done() bool {
@@ -122,6 +134,8 @@ func (c *course) enterWord(now time.Time) string {
 	switch {
 	case !asking && len(c.next()) > 0:
 		return "a step again"
+	case !asking && c.onward:
+		return "the next piece"
 	case !asking:
 		return "to the problems"
 	case q.Kind == tutor.Reading:

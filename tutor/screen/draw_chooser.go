@@ -117,7 +117,7 @@ func (c *chooser) drawEntry(p *page, in rect, e Entry, chosen bool) {
 		return
 	}
 	grade := " "
-	if e.Problem.Grade > 0 {
+	if e.Problem.Grade > 0 && len(e.Portion) == 0 {
 		grade = strconv.Itoa(e.Problem.Grade)
 	}
 	done := "today"
@@ -134,6 +134,9 @@ func (c *chooser) drawEntry(p *page, in rect, e Entry, chosen bool) {
 
 // titleOf is what an entry is called in the list.
 func titleOf(e Entry) string {
+	if len(e.Portion) > 0 {
+		return fmt.Sprintf("About %d minutes, in %s", tutor.Minutes(e.Portion), wording.Counted(len(e.Portion), "piece"))
+	}
 	if e.Problem.Title != "" {
 		return e.Problem.Title
 	}
@@ -160,11 +163,23 @@ func (c *chooser) drawDetails(p *page, in rect) {
 
 // whyLines say why an entry is offered for today; nothing for one that is not.
 func whyLines(e Entry, w int) []line {
+	if len(e.Portion) > 0 {
+		return portionLines(e, w)
+	}
 	if e.Offer == nil {
 		return nil
 	}
 	how := "New numbers, at the level " + e.Offer.Level.String() + "."
 	return append(append(folded(wording.Sentence(e.Offer.Why), w, 0, strongInk), folded(how, w, 0, noteInk)...), nil)
+}
+
+// portionLines tell what a portion is made of.
+func portionLines(e Entry, w int) []line {
+	all := append(folded(titleOf(e)+":", w, 0, strongInk), nil)
+	for _, text := range tutor.PortionLines(e.Portion) {
+		all = append(all, folded(text, w, 3, plainInk)...)
+	}
+	return append(append(all, nil), folded("New numbers in each. Enter begins the first; each next one follows.", w, 0, noteInk)...)
 }
 
 // leastFigure is the fewest rows that a figure of a frame is drawn in.
@@ -174,6 +189,9 @@ const leastFigure = 7
 func splitDetails(e Entry, in rect) (words []line, place rect) {
 	words = append(whyLines(e, in.w), taskLines(tutor.TaskOf(e.Problem), in.w)...)
 	most := max(in.h-leastFigure-1, in.h*2/5, 3)
+	if len(e.Portion) > 0 {
+		words, most = whyLines(e, in.w), in.h
+	}
 	if in.h < leastFigure+3 {
 		most = max(in.h-leastFigure, 1)
 	}

@@ -118,9 +118,12 @@ func (c *drill) said(w int) []line {
 func (m *Model) drawDrill(p *page) {
 	c, l := m.drill, m.drill.places(m.w, m.h)
 	at, of := c.d.Position()
-	right := fmt.Sprintf("%s   %d of %d", c.d.Form(), min(at+1, of), of)
+	right := fmt.Sprintf("%s   question %d of %d", c.d.Form(), min(at+1, of), of)
 	if c.done() {
 		right = c.d.Form().String() + "   done"
+	}
+	if m.piece != "" {
+		right = m.piece + "   " + right
 	}
 	p.put(1, 0, m.w-columns(right)-3, short(c.d.Title(), m.w-columns(right)-4), titleInk)
 	p.put(m.w-columns(right)-1, 0, m.w, right, noteInk)

@@ -90,6 +90,8 @@ func (c talk) drawAnswer(p *page, in rect, noted bool) {
 		x = p.put(x, in.y, end, "reason ["+why.Unit+"] = ", askedInk)
 	case !asking && len(c.next()) > 0:
 		x = p.put(x, in.y, end, "enter brings a step that was told once more  ", noteInk)
+	case !asking && c.onward:
+		x = p.put(x, in.y, end, "enter brings the next piece  ", noteInk)
 	case !asking:
 		x = p.put(x, in.y, end, "enter leads to the problems  ", noteInk)
 	case q.Kind == tutor.Reading:

@@ -16,6 +16,7 @@ type drill struct {
 	answerLine editor
 	reply      tutor.Reply
 	pause      time.Time // until then no answer is taken
+	hintFrom   time.Time // from then on another hint may be asked for
 	gallery    gallery
 	figure     *picture
 	onFigure   bool // where there is room for one, the figure is in sight and not the text
@@ -44,7 +45,14 @@ func (c *drill) give(text string, now time.Time) tutor.Reply {
 		c.answerLine.insert([]rune(text))
 		return tutor.Reply{}
 	}
+	hint := strings.EqualFold(strings.TrimSpace(text), "hint")
+	if hint && now.Before(c.hintFrom) {
+		return tutor.Reply{}
+	}
 	r := c.d.Type(text)
+	if c.hintFrom = (time.Time{}); hint {
+		c.hintFrom = now.Add(hintPause)
+	}
 	if r.Pause > 0 {
 		c.pause = now.Add(r.Pause)
 	}
@@ -108,7 +116,7 @@ func (m *Model) beginDrill(d *tutor.Drill, err error) {
 		m.notice = err.Error()
 		return
 	}
-	m.notice, m.course = "", nil
+	m.notice, m.course, m.reader = "", nil, reader{}
 	d.Clock = m.o.Clock
 	if m.o.Store != nil {
 		d.Keep(m.o.Store, m.o.Clock, func(err error) { m.notice = "warning: " + err.Error() })
@@ -124,7 +132,7 @@ func (m *Model) drillEnter() tea.Cmd {
 		c.answerLine.take()
 	}
 	if c.done() {
-		return m.drillOver()
+		return m.onward()
 	}
 	m.notice = ""
 	return m.drillTyped(c.answerLine.take())
@@ -150,7 +158,7 @@ func (m *Model) drillTyped(text string) tea.Cmd {
 
 // drillOver leaves a drill for the problems.
 func (m *Model) drillOver() tea.Cmd {
-	m.drill, m.notice = nil, ""
+	m.drill, m.notice, m.portion, m.piece = nil, "", nil, ""
 	m.view = choosing
 	return list(m.o)
 }

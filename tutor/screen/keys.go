@@ -150,7 +150,7 @@ func (m *Model) wordNow(b binding) string {
 	case b.word == "figure" && m.reader.alone:
 		return "text"
 	case m.view == drilling && b.word == "answer" && m.drill.done():
-		return "go on"
+		return map[bool]string{true: "the next piece", false: "to the problems"}[len(m.portion) > 0]
 	case m.view == drilling && b.word == "figure or text":
 		return map[bool]string{true: "text", false: "figure"}[m.drill.onFigure]
 	case m.view == opening && b.word == "begin" && m.course.l.Earlier() > 0:

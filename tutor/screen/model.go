@@ -32,6 +32,7 @@ type Options struct {
 	Entries func() []Entry // lists the problems to choose from; called once, when they are first shown
 	Lesson  *tutor.Lesson  // the lesson to begin with, or nil to choose one
 	Drill   *tutor.Drill   // the exercise to begin with, or nil
+	Portion []tutor.Offer  // the pieces to begin with, or none
 	Store   *record.Store  // where progress is kept, or nil
 	Notice  string         // something to say at the start, or nothing
 	Level   tutor.Level    // for the lessons chosen
@@ -46,7 +47,8 @@ type Entry struct {
 	Name    string
 	Problem *problems.Problem // nil if it cannot be used
 	Fault   string
-	Offer   *tutor.Offer // where it is offered for today, and not because it is there
+	Offer   *tutor.Offer  // where it is offered for today, and not because it is there
+	Portion []tutor.Offer // where it is about ten minutes of practice; Problem is that of the first piece
 }
 
 // A Model is the whole program on the screen. Update translates messages into what a student does; View draws what
@@ -57,8 +59,11 @@ type Model struct {
 	w, h    int // of the terminal; zero until it has told
 	view    view
 	chooser chooser
-	course  *course // the lesson in hand, or nil
-	drill   *drill  // the exercise in hand, or nil
+	course  *course       // the lesson in hand, or nil
+	drill   *drill        // the exercise in hand, or nil
+	portion []tutor.Offer // the pieces that follow the one in hand
+	total   int           // how many pieces the portion in hand has
+	piece   string        // of a portion, which piece is in hand
 	reader  reader
 	notice  string // said in place of the last reply
 }
@@ -77,6 +82,9 @@ func New(o Options) *Model {
 	}
 	if o.Drill != nil {
 		m.beginDrill(o.Drill, nil)
+	}
+	if len(o.Portion) > 0 {
+		m.beginPortion(o.Portion)
 	}
 	return m
 }

@@ -111,6 +111,9 @@ func (c *course) closing() leaf {
 func (c *chooser) task() leaf {
 	e, _ := c.choice()
 	text := func(w int) []line {
+		if len(e.Portion) > 0 {
+			return portionLines(e, w)
+		}
 		all := append(whyLines(e, w), taskLines(tutor.TaskOf(e.Problem), w)...)
 		if done := c.told(e.Problem); done != "" {
 			all = append(append(all, nil), folded(done, w, 0, plainInk)...)
