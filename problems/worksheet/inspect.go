@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"unpin/problems"
+	"unpin/problems/variant"
 	"unpin/statics"
 	"unpin/statics/notation"
 	"unpin/statics/wording"
@@ -117,6 +118,13 @@ func (d inspection) untidy() {
 			label = "Untidy     "
 		}
 		d.item(label, x.Detail+"; better: "+x.Rule.Says+", for "+x.Rule.Why)
+	}
+	if steps := variant.Tidy(d.solved()); len(steps) > 0 {
+		var made []string
+		for _, s := range steps {
+			made = append(made, madeText(s.Name, s.To))
+		}
+		d.item("           ", "the smallest change: "+notation.List(made)+" would make it tidy")
 	}
 }
 

@@ -55,6 +55,14 @@ func (d inspection) showText() string {
 	if !ok {
 		return ""
 	}
-	text := fmt.Sprintf("%s made %s would show %s", better.Name, better.To, map[bool]string{true: "them all", false: fmt.Sprintf("%d of them", better.Shown)}[better.Remain == 0])
+	text := fmt.Sprintf("%s would show %s", madeText(better.Name, better.To), map[bool]string{true: "them all", false: fmt.Sprintf("%d of them", better.Shown)}[better.Remain == 0])
 	return "the smallest change: " + text
+}
+
+// madeText says what a number becomes. Lengths that keep their angles are only made larger or smaller.
+func madeText(name, to string) string {
+	if times, ok := strings.CutSuffix(to, " times, raised by 0"); ok {
+		to = times + " times as long"
+	}
+	return name + " made " + to
 }

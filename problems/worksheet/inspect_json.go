@@ -10,13 +10,14 @@ import (
 )
 
 // InspectJSON is what Inspect says, for programs: an object with the fields title, units, count and parts as in JSON,
-// warnings, and either answers, plan, grade, untidy and hidden of a determinate frame, or refusal of another.
+// warnings, and either answers, plan, grade, untidy, tidier and hidden of a determinate frame, or refusal of another.
 //
 //   - answers counts the values of the forces: whole, decimals, fractions, roots, inexact.
 //   - plan has the number of steps, as together how many sums are solved together at each step that does so, and as list the
 //     steps, each with its text, the forces it gives and the skills it asks for.
 //   - grade has what is told (1 to 6), what the file says (0 if nothing) and the reasons.
-//   - untidy lists where the numbers break a rule; hidden has all, the number of mistakes gone through, mistakes, those that
+//   - untidy lists where the numbers break a rule, tidier the numbers that would mend it all if made others, if there are
+//     such; hidden has all, the number of mistakes gone through, mistakes, those that
 //     the numbers hide, by step, force and slip, and the smallest change that shows most of them, if there is one.
 //   - refusal has undetermined, the forces that equilibrium cannot give; motions; and ways, lists of changes each of
 //     which would make the frame determinate.
@@ -29,7 +30,7 @@ func InspectJSON(p *problems.Problem, s *statics.Solution) []byte {
 	fields := append(headFields(p, s), field{"warnings", texts(p.Warnings)})
 	if s.Count.Determinacy() == statics.Determinate {
 		fields = append(fields, field{"answers", d.jsonAnswers()}, field{"plan", d.jsonPlanning()}, field{"grade", d.jsonGrade()},
-			field{"untidy", d.jsonUntidy()}, field{"hidden", d.jsonHidden()})
+			field{"untidy", d.jsonUntidy()}, field{"tidier", d.jsonTidier()}, field{"hidden", d.jsonHidden()})
 	} else {
 		fields = append(fields, field{"refusal", d.jsonRefusal()})
 	}
@@ -74,6 +75,14 @@ func (d inspection) jsonUntidy() string {
 		all = append(all, inline(field{"rule", quote(x.Rule.Name)}, field{"text", quote(x.Detail)}))
 	}
 	return list(1, all)
+}
+
+func (d inspection) jsonTidier() string {
+	var all []string
+	for _, s := range variant.Tidy(d.solved()) {
+		all = append(all, inline(field{"number", quote(s.Name)}, field{"to", quote(s.To)}))
+	}
+	return row(all)
 }
 
 func (d inspection) jsonHidden() string {

@@ -208,6 +208,7 @@ type inspectDocument struct {
 		Reasons    []string
 	}
 	Untidy []struct{ Rule, Text string }
+	Tidier []struct{ Number, To string }
 	Hidden *struct {
 		All      int
 		Mistakes []struct {
