@@ -20,8 +20,8 @@ func (l *Lesson) ownRoute() {
 	l.extend()
 }
 
-// extend adds what is asked next, once all that is listed is answered: values that kept sums give, a sum to choose, or
-// after the last force the sections.
+// extend adds what is asked next, once all that is listed is answered: what kept sums give, at the level plan after their
+// terms, a sum to choose, or after the last force the sections.
 func (l *Lesson) extend() {
 	r := l.route
 	if r == nil || r.ended || l.sheet.at < len(l.sheet.questions) {
@@ -29,7 +29,7 @@ func (l *Lesson) extend() {
 	}
 	switch sums, gives := l.route.usable(); {
 	case len(gives) > 0:
-		l.route.addStep(statics.Step{Sums: sums, Gives: gives, Why: statics.RelationUsed}, false)
+		l.route.addStep(statics.Step{Sums: sums, Gives: gives, Why: statics.RelationUsed}, l.about.levels.base() == Plan)
 	case l.sheet.allKnown():
 		r.ended = true
 		l.sheet.ask(l.about.script().sections()...)

@@ -103,6 +103,8 @@ func (fb *feedback) sectionRight(q Question) string {
 	at := fb.about.spotOf(q)
 	after := q.Station.Side == statics.After && !q.Station.At.IsZero()
 	switch {
+	case q.Quantity == statics.BendingMoment && q.Station.Extreme && !q.Station.V.IsZero():
+		return "the shear changes its sign here, so the moment has a peak."
 	case q.Quantity == statics.BendingMoment && q.Station.Extreme:
 		return "the shear is zero here, so the moment has a peak."
 	case q.Quantity == statics.BendingMoment && q.truth.IsZero():

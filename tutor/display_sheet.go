@@ -73,7 +73,7 @@ func (d Display) Kept() []ShownSum {
 	}
 	var all []ShownSum
 	for _, s := range d.route.kept {
-		all = append(all, ShownSum{Title: d.bodyAndSum(s), Numbers: d.Words(d.Style()).Numbers(s, d.lesson.Known)})
+		all = append(all, ShownSum{Title: d.bodyAndSum(s), Numbers: d.route.keptText(s, d.Words(d.Style()))})
 	}
 	return all
 }

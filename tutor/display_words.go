@@ -106,6 +106,21 @@ func (d Display) SenseOfAsked(q Question) string {
 	return "" // of a term it is asked
 }
 
+// AlsoTyped says what longer line may be typed in answer to a question, where one may: the whole term or the whole sum, or
+// functions for a whole stretch. It is said once, where such a line would begin.
+func (d Display) AlsoTyped(q Question) string {
+	first := func(o Question) bool { return o.Step == q.Step && o.Sum == q.Sum && o.ofTerm() }
+	all := d.lesson.Asked()
+	at, _ := d.lesson.Position()
+	switch {
+	case q.ofTerm() && !d.lesson.Exam() && slices.IndexFunc(all, first) == at:
+		return "Or the whole sum in one line, with = 0; or a whole term."
+	case takesFunction(d.about, q):
+		return "Or N(x), V(x), M(x) as functions, as in M(x) = 5x - 2x^2; x from " + d.about.startOf(q) + "."
+	}
+	return ""
+}
+
 // SenseWord is the positive sense of what is asked in a word or two, or nothing.
 func (d Display) SenseWord(q Question) string {
 	switch q.Kind {

@@ -33,7 +33,7 @@ func Plain(l *Lesson, in io.Reader, out io.Writer) error {
 
 // work asks all questions of a lesson, and reports whether the student is still there.
 func (p *plain) work(l *Lesson, opening, closing func()) (on bool, err error) {
-	p.l, p.step, p.member, p.stretch, p.shownHow, p.left, p.made = l, statics.None, statics.None, "", false, 0, 0
+	p.l, p.step, p.member, p.stretch, p.shownHow, p.left, p.made, p.sum = l, statics.None, statics.None, "", false, 0, 0, [2]int{statics.None}
 	opening()
 	for {
 		q, asking := l.Now()
@@ -129,6 +129,7 @@ type plain struct {
 	renewed      *Lesson // begun next, in place of this one
 	stretch      string  // introduced last
 	why          bool    // the reasons to choose from were said
+	sum          [2]int  // step and sum whose terms were introduced last, where a step has more than one
 }
 
 // say writes one line. What goes wrong in writing is found when the line is flushed.
@@ -216,7 +217,12 @@ func (p *plain) introduce(q Question) {
 		p.lines(lines)
 	}
 	if q.Kind == TermSize || q.Kind == TermArm || q.Kind == TermSign {
-		s := p.l.about.solution.Plan[q.Step].Sums[q.Sum]
+		sums := p.l.about.solution.Plan[q.Step].Sums
+		s := sums[q.Sum]
+		if at := [2]int{q.Step, q.Sum}; len(sums) > 1 && at != p.sum {
+			p.sum = at
+			p.say("Terms of sum %d of %d: %s.", q.Sum+1, len(sums), p.l.about.words().BodyAndSum(s))
+		}
 		p.say("Term: %s.", notation.ASCII(p.l.about.words().Component(s.Terms[q.Term])))
 	}
 }

@@ -154,7 +154,15 @@ func (r *route) keptLines() []string {
 	var lines []string
 	for _, s := range r.kept {
 		lines = append(lines, "Kept, "+wording.Body(r.about.solution.Assembly, s.Body)+", "+r.about.words().SumName(s)+": "+
-			r.about.words().Numbers(s, r.sheet.known))
+			r.keptText(s, r.about.words()))
 	}
 	return lines
+}
+
+// keptText says what a kept sum holds: the sum itself where the student wrote it, else, and in an exam, only its unknowns.
+func (r *route) keptText(s statics.Sum, words wording.Speaker) string {
+	if r.about.levels.base() == Plan || r.sheet.exam {
+		return "it holds " + notation.List(r.about.forceNames(s.Unknowns(r.sheet.settledForce)))
+	}
+	return words.Numbers(s, r.sheet.known)
 }

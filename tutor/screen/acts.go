@@ -87,6 +87,7 @@ func (m *Model) answer() tea.Cmd {
 	case !asking && !command:
 		return m.leadOn()
 	case asking && !command && m.course.pausing(m.o.Clock()):
+		e.waits = true
 		return nil
 	}
 	return m.typed(e.take())

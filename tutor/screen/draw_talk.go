@@ -31,6 +31,10 @@ func (c talk) draw(p *page, in rect) {
 		said[room-1] = line{{short(plainText(last), in.w-16), last[0].ink}, {"  ctrl+o: all", noteInk}}
 	}
 	p.lines(rect{in.x, in.y + y + 1, in.w, room}, said)
+	q, asking := c.l.Now()
+	if also := folded(c.shows().AlsoTyped(q), in.w, 0, noteInk); asking && len(said)+len(also) <= room {
+		p.lines(rect{in.x, in.y + in.h - len(also), in.w, len(also)}, also)
+	}
 }
 
 // question is the equation in hand, of which as much stands as leaves a line for the reply, and the sense that counts as

@@ -43,6 +43,7 @@ func (c *drill) done() bool {
 func (c *drill) give(text string, now time.Time) tutor.Reply {
 	if now.Before(c.pause) && !tutor.IsCommand(text) {
 		c.answerLine.insert([]rune(text))
+		c.answerLine.waits = true
 		return tutor.Reply{}
 	}
 	hint := strings.EqualFold(strings.TrimSpace(text), "hint")

@@ -15,11 +15,13 @@ type editor struct {
 	text []rune
 	at   int  // the cursor stands before text[at]
 	read bool // what stands was given and could not be read: what is typed next takes its place, unless it is mended first
+
+	waits bool // what stands was given while no answer was taken: so too, but it can be given again as it is
 }
 
 // insert puts runes in at the cursor, each that can be shown; a line's end, as in what is pasted, becomes a blank.
 func (e *editor) insert(runes []rune) {
-	if e.read {
+	if e.read || e.waits {
 		e.take()
 	}
 	for _, r := range runes {
@@ -36,8 +38,8 @@ func (e *editor) insert(runes []rune) {
 
 // key does what a key does to a line, and reports whether it does anything there.
 func (e *editor) key(k tea.KeyMsg) bool {
-	read := e.read
-	e.read = false
+	read, waits := e.read, e.waits
+	e.read, e.waits = false, false
 	switch k.Type {
 	case tea.KeyLeft, tea.KeyCtrlB:
 		e.at = max(e.at-1, 0)
@@ -61,14 +63,14 @@ func (e *editor) key(k tea.KeyMsg) bool {
 	case tea.KeyCtrlW:
 		e.remove(e.wordStart(), e.at)
 	default:
-		e.read = read
+		e.read, e.waits = read, waits
 		return false
 	}
 	return true
 }
 
 // open reports whether what is typed next is the first of a line.
-func (e *editor) open() bool { return len(e.text) == 0 || e.read }
+func (e *editor) open() bool { return len(e.text) == 0 || e.read || e.waits }
 
 func (e *editor) remove(from, until int) {
 	e.text = slices.Delete(e.text, from, until)

@@ -76,7 +76,7 @@ func (c *panes) swap(places lessonPlaces) { c.pane = c.nextPane(places) }
 
 // paneWord is what tab leads to.
 func (c *panes) paneWord(places lessonPlaces) string {
-	return [...]string{"figure", "diagram", "sheet"}[c.nextPane(places)]
+	return [...]string{"figure", "N V M", "sheet"}[c.nextPane(places)]
 }
 
 // shown is the scene in the lesson's pane.

@@ -20,6 +20,10 @@ func TestPauseAfterGuesses(t *testing.T) {
 	if at, _ := m.course.l.Position(); at != 0 || string(m.course.answerLine.text) != "0" {
 		t.Error("an answer is taken during the pause, or lost")
 	}
+	press(m, "5", "enter", "hint", "enter", "0", "enter") // each takes the place of what waits
+	if text := string(m.course.answerLine.text); text != "0" {
+		t.Errorf("%q stands in the line", text)
+	}
 	now = now.Add(10 * time.Second)
 	press(m, "enter")
 	if at, _ := m.course.l.Position(); at != 1 {
