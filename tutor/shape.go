@@ -70,7 +70,7 @@ func (b bench) readShape(q Question, line string) (judging.Typed, error) {
 	switch {
 	case ok:
 		return judging.Word(n), nil
-	case functionName.MatchString(line):
+	case functionName().MatchString(line):
 		return judging.Typed{}, fmt.Errorf("first the shape: the function can be typed where the values of this stretch are asked for")
 	case q.Kind == ShapeSlope:
 		return judging.Typed{}, fmt.Errorf("type rises or falls: how does the slope of M go along the stretch, from its start?")
