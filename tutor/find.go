@@ -107,7 +107,14 @@ func shows(m *matter, x mishap) bool {
 	h.values = slices.Clone(m.solution.Values)
 	h.values[h.force()] = x.erred.Value
 	_, wrong := h.written()
-	return wrong > 0 && !noRule(x.erred.Slip)
+	return wrong > 0 && !noRule(x.erred.Slip) && !oddlyWritten(m, x.erred)
+}
+
+// oddlyWritten reports whether a mistake would stand there as nobody writes it: a single force with a factor of two.
+func oddlyWritten(m *matter, e slip.Erred) bool {
+	return e.Slip.ID == "spread-counted-twice" && slices.ContainsFunc(e.Terms, func(t statics.Term) bool {
+		return t.Action == statics.None || !m.solution.Actions[t.Action].Shape.Spread()
+	})
 }
 
 // force is what the step of the mistake gives.

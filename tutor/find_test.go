@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -30,7 +31,9 @@ func TestMistakesToFind(t *testing.T) {
 			if len(all) == 0 {
 				t.Fatal("no mistake can be put in")
 			}
-			all = firstAndLast(all)
+			if len(librarytest.Names()) < len(problems.Names()) { // with -whole every place
+				all = firstAndLast(all)
+			}
 			leads := map[int][]slip.Candidate{}
 			for _, x := range all {
 				if leads[x.step] == nil {
@@ -102,9 +105,13 @@ func stepAt(m *matter, i int) int {
 	return i
 }
 
+// zeroTimes is a value of zero with its arm in letters, which has no unit of force to be read by.
+var zeroTimes = regexp.MustCompile(`[+-] 0\*\([^)]*\) `)
+
 // lineHolds reads a line as a student's sum is read and reports whether it holds with these values, but for the figures that are printed.
 func lineHolds(m *matter, line string, values []exact.Num) bool {
 	line, _, _ = strings.Cut(line, ": ")
+	line = zeroTimes.ReplaceAllString(line, "")
 	s, err := notation.ReadSum(line, m.problem.Units, m.namesForce)
 	if err != nil {
 		return false

@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"cmp"
 	"slices"
 	"time"
 
@@ -19,11 +20,22 @@ const (
 	alongHalves   = 1 // for each value along a member
 )
 
+// newEvery is after how many days something new is met, as long as there is something.
+const newEvery = 3
+
 // Portion is about ten minutes of practice, made up of short pieces on different frames: first what is most urgent, as a single step or
-// the diagrams of one member; a mistake to find in what stands already; a sketch; then what else is wanting. For who has not begun, and
+// the diagrams of one member; a mistake to find in what stands already; a sketch; then what else is wanting. Every third day it is a
+// whole problem that asks for something new. For who has not begun, and
 // where little is wanting, it is a whole problem.
 func Portion(all []record.Record, now time.Time, at []*problems.Problem) []Offer {
-	t := newToday(all, now, at)
+	return newToday(all, now, at).portion()
+}
+
+// portion is what Portion makes up.
+func (t *today) portion() []Offer {
+	if t.now.YearDay()%newEvery == 0 && len(t.standings) > 0 && t.offerNew() { // something new as well, as a whole problem
+		return t.offers
+	}
 	left := portionHalves
 	add := func(o Offer, m material, halves int) {
 		o.Halves = halves
@@ -37,7 +49,7 @@ func Portion(all []record.Record, now time.Time, at []*problems.Problem) []Offer
 		if o, m, halves, found := t.piece(n, left); found {
 			add(o, m, halves)
 		}
-		if len(t.offers) == 1 && now.YearDay()%2 == 0 { // every other day, so that there is room for more steps on the others
+		if len(t.offers) == 1 && t.now.YearDay()%2 == 0 { // every other day, so that there is room for more steps on the others
 			if o, m, found := t.mistake(); found && left >= findHalves {
 				add(o, m, findHalves)
 			}
@@ -49,14 +61,14 @@ func Portion(all []record.Record, now time.Time, at []*problems.Problem) []Offer
 	if len(t.offers) > 0 && left < portionHalves/2 {
 		return t.offers
 	}
-	whole := Today(all, now, at)
+	whole := t.anew().wholes()
 	return whole[:min(len(whole), 1)]
 }
 
 // piece is the step, or the member, that suits a need best, of those that take no more than so long.
 func (t *today) piece(n need, left int) (o Offer, m material, halves int, found bool) {
 	var of task
-	m, found = t.best(func(m material) bool {
+	m, found = t.freshest(func(m material) bool {
 		_, _, fits := m.taskFor(n.skill.Name, left)
 		return fits
 	})
@@ -72,6 +84,22 @@ func (t *today) piece(n need, left int) (o Offer, m material, halves int, found 
 		level = Terms
 	}
 	return Offer{Problem: m.problem, Level: level, Skill: n.skill, Why: n.why, Form: form}, m, halves, true
+}
+
+// freshest is the problem, of those that will do and are not offered, that serves best for a piece.
+func (t *today) freshest(will func(material) bool) (best material, found bool) {
+	for _, m := range t.materials {
+		if will(m) && !t.offered(m) && (!found || t.fresher(m, best)) {
+			best, found = m, true
+		}
+	}
+	return best, found
+}
+
+// fresher reports whether a problem serves better than another for a piece: it was not worked on for longer, it is of another shape than the
+// piece before, it is gentler. So a skill is met on one frame after the other.
+func (t *today) fresher(a, b material) bool {
+	return cmp.Or(t.last[a.problem.Name].Compare(t.last[b.problem.Name]), t.alike(a)-t.alike(b), a.grade-b.grade) < 0
 }
 
 // taskFor is the shortest step or member of a problem that asks for a skill, and how long it takes; false where all take longer than wanted.
@@ -96,7 +124,7 @@ func (t *today) mistake() (o Offer, m material, found bool) {
 	if oldest.Name == "" {
 		return o, m, false
 	}
-	m, found = t.best(func(m material) bool {
+	m, found = t.freshest(func(m material) bool {
 		_, _, asks := m.taskFor(oldest.Name, 1<<10)
 		return asks && len(m.tasks) <= mostTasks
 	})
@@ -113,7 +141,7 @@ const mostTasks = 14
 
 // sketch is a frame to look at before any sum.
 func (t *today) sketch() (o Offer, m material, found bool) {
-	m, found = t.best(func(m material) bool { return len(m.tasks) <= mostTasks })
+	m, found = t.freshest(func(m material) bool { return len(m.tasks) <= mostTasks })
 	return Offer{Problem: m.problem, Form: SketchFirst, Why: "for the eye: what do you expect of this frame"}, m, found
 }
 

@@ -28,7 +28,22 @@ const mostOffers = 3
 // stuck, by an example to read; then the weakest of those in work; then what was not met yet, a little at a time; where nothing is wanting, the
 // problem that was not worked on for longest. Problems that follow each other differ in shape, and none is offered twice.
 func Today(all []record.Record, now time.Time, at []*problems.Problem) []Offer {
+	return newToday(all, now, at).wholes()
+}
+
+// Offers are a portion and what Today lists, with the problems looked over once.
+func Offers(all []record.Record, now time.Time, at []*problems.Problem) (portion, wholes []Offer) {
 	t := newToday(all, now, at)
+	return t.anew().portion(), t.anew().wholes()
+}
+
+// anew is what is known, before offers are made.
+func (t *today) anew() *today {
+	return &today{standings: t.standings, now: t.now, last: t.last, materials: t.materials}
+}
+
+// wholes are the problems to practise.
+func (t *today) wholes() []Offer {
 	for _, need := range t.needs() {
 		if len(t.offers) < mostOffers && !t.covered(need.skill.Name) {
 			t.offer(need)

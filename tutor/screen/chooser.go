@@ -77,10 +77,11 @@ func offersOf(entries []Entry, records []record.Record, now time.Time) []Entry {
 		}
 	}
 	var offers []Entry
-	if portion := tutor.Portion(records, now, at); len(portion) > 1 {
+	portion, wholes := tutor.Offers(records, now, at)
+	if len(portion) > 1 {
 		offers = append(offers, Entry{Name: portion[0].Problem.Name, Problem: portion[0].Problem, Offer: &portion[0], Portion: portion})
 	}
-	for _, o := range tutor.Today(records, now, at) {
+	for _, o := range wholes {
 		offers = append(offers, Entry{Name: o.Problem.Name, Problem: o.Problem, Offer: &o})
 	}
 	return offers

@@ -2,9 +2,11 @@ package screen
 
 import (
 	"fmt"
+	"strings"
 
 	tea "github.com/charmbracelet/bubbletea"
 
+	"unpin/statics/wording"
 	"unpin/tutor"
 )
 
@@ -32,6 +34,8 @@ func (m *Model) nextPiece(of int) {
 		m.course.once = o.Form != tutor.WholeProblem
 		if m.course.once {
 			m.view = working
+			what := map[bool]string{true: "N, V and M along one member", false: "one step"}[o.Form == tutor.OneMember]
+			m.course.reply = tutor.Reply{Kind: tutor.Listed, Lines: []string{strings.TrimPrefix(wording.Capital(m.piece)+": ", ": ") + what + ". What comes before it is worked, on the sheet."}}
 		}
 	}
 	m.total = of
