@@ -155,7 +155,7 @@ func (h *hunt) mended(c *judging.Case, q Question, v judging.Typed) drillRuling 
 	case verdict.Right():
 		return drillRuling{verdict, "the line is mended.", nil}
 	case v.Value.Equal(h.erred.Value):
-		return drillRuling{verdict, "that is the value that stands there: which is it once the rule is kept?", []string{h.erred.Slip.ID}}
+		return drillRuling{verdict, "that is the value that stands there: which is it once the rule is kept?", nil}
 	}
 	f := c.Find(verdict, v)
 	return drillRuling{verdict, cmp.Or(f.Says, "write this sum anew, then solve it: what does it give?"), f.Slips}
