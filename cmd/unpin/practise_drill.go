@@ -40,6 +40,8 @@ func (d *drilling) asked(cmd *cobra.Command) (bool, error) {
 		return false, nil
 	case len(names) > 1:
 		return false, usageFault(cmd, "--%s and --%s are two exercises: leave out one", names[0], names[1])
+	case !d.today && cmd.Flags().NArg() == 0:
+		return false, usageFault(cmd, "--%s goes with a problem, as in unpin practise jetty-deck --%s; --today picks problems itself", names[0], names[0])
 	case d.today && cmd.Flags().NArg() > 0:
 		return false, usageFault(cmd, "--today picks the problems itself: leave out %s", cmd.Flags().Arg(0))
 	}
@@ -64,9 +66,6 @@ func (d *drilling) make(p *problems.Problem, now time.Time) (*tutor.Drill, error
 func (d *drilling) run(cmd *cobra.Command, o screen.Options, own notation.Preferences, args []string, screened bool) error {
 	if d.today {
 		return d.runToday(cmd, o, own, screened)
-	}
-	if len(args) == 0 {
-		args = problems.Names()[:1]
 	}
 	now := time.Now()
 	var made *tutor.Drill

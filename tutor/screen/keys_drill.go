@@ -28,7 +28,7 @@ func init() {
 		{keys: []string{"ctrl+t"}, shown: "ctrl+t", word: "hint", help: "gives a hint", able: func(m *Model) bool { return m.drill.d.CanHint() }, do: func(m *Model) tea.Cmd { return m.drillTyped("hint") }},
 		{keys: []string{"up"}, shown: "arrows", word: "which way", help: "answer where a sense is asked for", able: offers("up"), do: answers("up")},
 		{keys: []string{"down"}, able: offers("down"), do: answers("down")},
-		{keys: []string{"left"}, able: offers("left"), do: answers("left")},
+		{keys: []string{"left"}, shown: "arrows", word: "which way", able: offers("left"), do: answers("left")},
 		{keys: []string{"right"}, able: offers("right"), do: answers("right")},
 		{keys: []string{"up"}, shown: "up, down", word: "scroll", help: "scrolls the text", able: func(m *Model) bool { return m.drill.scrolls() }, do: inDrill(func(c *drill) { c.scroll-- })},
 		{keys: []string{"down"}, able: func(m *Model) bool { return m.drill.scrolls() }, do: inDrill(func(c *drill) { c.scroll++ })},
