@@ -59,5 +59,11 @@ func (p *plain) piece(n int, o Offer, begin func(Offer) (Piece, error)) (on bool
 		p.renewed = nil
 		on, err = p.work(l, p.opening, func() { p.say("Done.%s", p.score()) })
 	}
+	for _, again := range at.Lesson.Again() {
+		if !on || err != nil {
+			break
+		}
+		on, err = p.work(again, p.reopening, func() { p.say("Done again.") })
+	}
 	return on, err
 }

@@ -100,7 +100,7 @@ func (m *Model) leadOn() tea.Cmd {
 		return m.onward()
 	}
 	m.enter(next[0])
-	m.course.again, m.course.once = next[1:], true
+	m.course.again, m.course.once, m.course.onward = next[1:], true, len(m.portion) > 0
 	m.course.reply = tutor.Reply{Kind: tutor.Listed, Lines: []string{"This was told: here is a step of its kind once more, with other numbers."}}
 	return nil
 }

@@ -138,8 +138,8 @@ func drawFigure(p *page, in rect, title string, k *picture, note string) {
 	k.put(p, rect{in.x, in.y + 1, in.w, in.h - 1})
 }
 
-// drawHead tells the problem and how far one is.
-func (c *current) drawHead(p *page, in rect) {
+// drawHead tells the problem and how far one is, and of a portion which piece it is.
+func (c *current) drawHead(p *page, in rect, piece string) {
 	l := c.l
 	at, of := l.Position()
 	how := l.Level().String()
@@ -152,6 +152,9 @@ func (c *current) drawHead(p *page, in rect) {
 	}
 	if at == of {
 		right = how + "   all done"
+	}
+	if piece != "" {
+		right = piece + "   " + right
 	}
 	n := columns(right)
 	p.put(1, in.y, in.w-n-2, short(l.Display(false).Title(), in.w-n-4), titleInk)

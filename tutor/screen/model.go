@@ -190,7 +190,7 @@ func (m *Model) View() string {
 // drawLesson draws the lesson.
 func (m *Model) drawLesson(p *page) {
 	l := m.course.places(m.w, m.h)
-	m.course.drawHead(p, l.head)
+	m.course.drawHead(p, l.head, m.piece)
 	m.course.put(p, l)
 	m.course.drawStep(p, l.step)
 	m.talk().draw(p, l.talk)
