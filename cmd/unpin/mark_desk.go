@@ -278,33 +278,63 @@ func (d *desk) blank() []byte {
 	return variant.WriteCSV(rows)
 }
 
-// ask has a person on a terminal type the answers one by one. An answer that names what it is of is taken for that.
+// ask has a person on a terminal type the answers one by one. An answer that names what it is of is taken for that, in place of an
+// earlier one; one that cannot be read is asked for again.
 func (d *desk) ask(in io.Reader, out io.Writer) io.Reader {
-	fmt.Fprintln(out, "Type each answer; an empty line leaves one out, the word end ends.")
-	var typed bytes.Buffer
-	fmt.Fprintln(&typed, "# answers")
+	fmt.Fprintln(out, askedFor)
+	answers := map[string]string{}
+	var order []string
+	typed := func() io.Reader {
+		var text bytes.Buffer
+		fmt.Fprintln(&text, "# answers")
+		for _, q := range order {
+			fmt.Fprintf(&text, "%s = %s\n", q, answers[q])
+		}
+		return &text
+	}
 	lines := bufio.NewScanner(in)
-	names := d.tasks[0].marker.Wanted()
+	marker := d.tasks[0].marker
+	names := marker.Wanted()
 	for n := 0; n < len(names); {
+		if answers[names[n]] != "" {
+			n++
+			continue
+		}
 		fmt.Fprintf(out, "%s = ", names[n])
 		if !lines.Scan() {
 			fmt.Fprintln(out)
 			break
 		}
-		switch text := strings.TrimSpace(lines.Text()); {
+		text := strings.TrimSpace(lines.Text())
+		quantity, value, named := strings.Cut(text, "=")
+		switch {
 		case text == "end":
-			return &typed
-		case strings.Contains(text, "="):
-			fmt.Fprintln(&typed, text)
-		default:
-			if text != "" {
-				fmt.Fprintln(&typed, names[n]+" = "+text)
-			}
+			return typed()
+		case text == "help":
+			fmt.Fprintln(out, askedFor)
+			continue
+		case text == "":
 			n++
+			continue
+		case !named:
+			quantity, value = names[n], text
 		}
+		quantity, value = strings.TrimSpace(quantity), strings.TrimSpace(value)
+		if err := marker.Check(quantity, value); err != nil {
+			fmt.Fprintf(out, "That cannot be read: %s.\n", notation.Visible(err.Error()))
+			continue
+		}
+		if answers[quantity] == "" {
+			order = append(order, quantity)
+		}
+		answers[quantity] = value
 	}
-	return &typed
+	return typed()
 }
+
+// askedFor says what can be typed where answers are asked for.
+const askedFor = "Type each answer, such as 9.5 kN up; an empty line leaves one out, and the word end ends.\n" +
+	"An answer to something else names it: M(AB, 2) = 12 tension top."
 
 // readAnswers reads a file of answers.
 func readAnswers(path string) (*marking.Answers, error) {

@@ -55,6 +55,13 @@ func (m *Marker) read(p *Paper) *reading {
 	return r
 }
 
+// Check says what is wrong with an answer, so that nothing would be made of it; nil where it can be read. It does not look at
+// whether it is right.
+func (m *Marker) Check(quantity, value string) error {
+	r := &reading{Marker: m, given: make([]*given, len(m.Items))}
+	return r.take(Entry{Quantity: quantity, Value: value})
+}
+
 // refuse notes entries of which nothing is made.
 func (r *reading) refuse(entries []Entry, why string) {
 	u := Unread{Why: why}

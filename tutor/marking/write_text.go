@@ -129,7 +129,7 @@ func (r *Result) verdictText(a Answer, tell bool) string {
 	switch {
 	case a.Verdict == Carried:
 		text += ": follows from your " + notation.List(a.From)
-	case a.Verdict == Sense && strings.HasPrefix(a.Says, "the size is right"):
+	case a.Verdict == Unit, a.Verdict == Sense && strings.HasPrefix(a.Says, "the size is right"):
 		text = a.Says
 	case a.Says != "":
 		text += ": " + a.Says

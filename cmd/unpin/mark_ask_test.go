@@ -1,0 +1,34 @@
+package main
+
+import (
+	"io"
+	"strings"
+	"testing"
+
+	"unpin/problems"
+)
+
+// TestAskedOnATerminal types answers as they are asked for: one that cannot be read is asked for again, one that names what it is
+// of is taken for that in place of an earlier one, and what was given is not asked for.
+func TestAskedOnATerminal(t *testing.T) {
+	t.Parallel()
+	p, _ := problems.Library("jetty-deck")
+	m, err := markerOf(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	d := &desk{tasks: []*task{{problem: p, marker: m}}}
+	var shown strings.Builder
+	typed, err := io.ReadAll(d.ask(strings.NewReader("0\nabc\nAy = 11.6\n20,5 kN up\nAy = 11.5\n\nend\n5\n"), &shown))
+	if want := "# answers\nAx = 0\nAy = 11.5\nRB = 20,5 kN up\n"; err != nil || string(typed) != want {
+		t.Errorf("%v, %q, not %q", err, typed, want)
+	}
+	for _, want := range []string{"RB = That cannot be read: RB: \"abc\" is not a number", "N(AB, 0) = V(AB, 0) = "} {
+		if !strings.Contains(shown.String(), want) {
+			t.Errorf("nothing is said like %q in\n%s", want, shown.String())
+		}
+	}
+	if strings.Count(shown.String(), "Ay = ") != 0 {
+		t.Errorf("Ay was given and is asked for:\n%s", shown.String())
+	}
+}
