@@ -14,7 +14,7 @@ import (
 
 // lessonJobs record lessons on a problem at every rung: in each, a list of wrong values is typed to every question, or to
 // every third where the same is asked in much the same way at another rung; then hints, and then the right value or tell.
-// Where sums are chosen, a lesson more is taken with sums in an order of its own; and two exams.
+// Where sums are chosen, a lesson more is taken with sums in an order of its own; and exams.
 func lessonJobs(t *testing.T, s subject) []func(*recorder) {
 	var jobs []func(*recorder)
 	for _, rung := range tutor.Levels() {
@@ -29,6 +29,9 @@ func lessonJobs(t *testing.T, s subject) []func(*recorder) {
 	}
 	for _, rung := range []string{"order", "blank"} {
 		jobs = append(jobs, func(r *recorder) { recordOwnOrder(t, r, s, rung) })
+	}
+	for _, rung := range []string{"plan", "blank"} {
+		jobs = append(jobs, func(r *recorder) { recordOwnExam(t, r, s, rung) })
 	}
 	for _, rung := range []string{"values", "terms"} {
 		jobs = append(jobs, func(r *recorder) {
@@ -105,6 +108,9 @@ func wrongLines(q asked, text string) []string {
 		return []string{"banana", "whole z", "nobody x", "hint", "hint", "hint"}
 	}
 	t, ok := amount(text)
+	if section.MatchString(q.name) && ok && t.Sign() != 0 { // a function too, for the stretch
+		return []string{q.name[:1] + "(x) = 3x - 2", "0", "7.77", "banana", "hint", "hint", "hint", q.name[:1] + "(x) = " + decimal(t)}
+	}
 	if !ok || t.Sign() == 0 {
 		return []string{"7.77", "-0.5", "banana", "hint", "hint", "hint"}
 	}
@@ -211,6 +217,30 @@ func (a answers) ownOrder(sums, equations []string) func(asked) string {
 		return "tell"
 	}
 }
+
+// recordOwnExam records an exam in which sums are chosen in an order of its own; of what is asked of them some is right, some
+// wrong, and some left open.
+func recordOwnExam(t *testing.T, r *recorder, s subject, rung string) {
+	values := tellAll("values", s.word)
+	next := values.ownOrder(sumsOf(s.word), nil)
+	answer := func(q asked) string {
+		line := next(q)
+		word, found := map[string]string{"+ or -": "+", "0, 1, 2 or 3": "1", "rises or falls": "falls"}[q.unit]
+		switch {
+		case line != "tell" || q.number%3 == 2 || q.unit == "free body and sum" || strings.HasPrefix(q.unit, "all terms"):
+			return line
+		case section.MatchString(q.name) && q.number%2 == 0:
+			return q.name[:1] + "(x) = 3x - 2"
+		case found:
+			return word
+		}
+		return "2.5"
+	}
+	recordLesson(t, r, s, rung, "exam", takeLesson(answer, "--rung", rung, "--exam", s.word))
+}
+
+// section is the name of a question for N, V or M at a place.
+var section = regexp.MustCompile(`^[NVM]\(`)
 
 // falseEquations are an equation with its first term turned round, without it, and without sense.
 func falseEquations(equation string) []string {
