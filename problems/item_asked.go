@@ -67,38 +67,54 @@ func (item Item) answersTo(word string, p Solved) bool {
 	return notation.NameMatches(word, item.Name)
 }
 
-// sectionWord is M(BC, 2.4) or V(BC, 2.4 after).
-var sectionWord = notation.Pattern(`^([NVM])\(\s*([A-Z][A-Za-z0-9']*)\s*,\s*([0-9./]+)(?:\s+(before|after))?\s*\)$`)
+// A NamedSection is what the name of N, V or M at a place says: M(BC, 2.4), V(BC, 2.4 after).
+type NamedSection struct {
+	Quantity      statics.Quantity
+	Member, Place string // as written
+	Side          statics.Side
+	side          string // the same in a word
+}
+
+var sectionForm = notation.Pattern(`^([NVM])\s*\(\s*([A-Z][A-Za-z0-9']*)\s*,\s*(.+?)(?:\s+(before|after))?\s*\)$`)
+
+// ReadSectionName reads such a name; false where a text is none. Whether member and place are the frame's is not looked at.
+func ReadSectionName(text string) (NamedSection, bool) {
+	parts := sectionForm().FindStringSubmatch(strings.TrimSpace(text))
+	if parts == nil {
+		return NamedSection{}, false
+	}
+	side := map[string]statics.Side{"before": statics.Before, "after": statics.After}[parts[4]]
+	return NamedSection{statics.Quantity(strings.Index("NVM", parts[1])), parts[2], parts[3], side, parts[4]}, true
+}
 
 // itemAt is the item that a word names at a place where nothing special is.
 func (p Solved) itemAt(word string) (Item, error) {
-	parts := sectionWord().FindStringSubmatch(strings.TrimSpace(word))
-	if parts == nil {
+	name, ok := ReadSectionName(word)
+	if !ok {
 		return Item{}, fmt.Errorf("%q is no answer of this problem: write reactions, pins, N, V, M, diagrams, a force (%s), or a place along a member (M(%s, 0))",
 			word, notation.List(p.forceNames()), p.Frame.Members[0].Name)
 	}
-	member := slices.IndexFunc(p.Frame.Members, func(m statics.Member) bool { return m.Name == parts[2] })
+	member := slices.IndexFunc(p.Frame.Members, func(m statics.Member) bool { return m.Name == name.Member })
 	if member < 0 {
 		return Item{}, fmt.Errorf("%q names no member of this frame: write its members as its file does", word)
 	}
-	at, err := exact.Parse(parts[3])
+	at, err := exact.Parse(name.Place)
 	if err != nil {
 		return Item{}, fmt.Errorf("%q: %w", word, err)
 	}
 	if p.Diagrams[member].Withheld {
-		return Item{}, fmt.Errorf("%q cannot be asked: %s lies in a rigid ring, where equilibrium alone does not give N, V and M", word, parts[2])
+		return Item{}, fmt.Errorf("%q cannot be asked: %s lies in a rigid ring, where equilibrium alone does not give N, V and M", word, name.Member)
 	}
-	side := map[string]statics.Side{"before": statics.Before, "after": statics.After}[parts[4]]
-	forces, on := p.Diagrams[member].Section(at, side)
+	forces, on := p.Diagrams[member].Section(at, name.Side)
 	if !on {
-		return Item{}, fmt.Errorf("%q lies off %s, which is %s long", word, parts[2], PlaceText(p.Frame.Length(member)))
+		return Item{}, fmt.Errorf("%q lies off %s, which is %s long", word, name.Member, PlaceText(p.Frame.Length(member)))
 	}
-	q := statics.Quantity(strings.Index("NVM", parts[1]))
-	if before, within := p.Diagrams[member].Section(at, statics.Before); within && side == statics.Both && !before.Of(q).Equal(forces.Of(q)) {
-		return Item{}, fmt.Errorf("%q jumps there: write %s(%s, %s before) or after", word, parts[1], parts[2], parts[3])
+	q := name.Quantity
+	if before, within := p.Diagrams[member].Section(at, statics.Before); within && name.Side == statics.Both && !before.Of(q).Equal(forces.Of(q)) {
+		return Item{}, fmt.Errorf("%q jumps there: write %s(%s, %s before) or after", word, q.Letter(), name.Member, name.Place)
 	}
-	st := statics.Station{At: at, Side: side, InternalForces: forces, Exact: true}
-	return SectionItem(p.Solution, member, q, st, parts[4]), nil
+	st := statics.Station{At: at, Side: name.Side, InternalForces: forces, Exact: true}
+	return SectionItem(p.Solution, member, q, st, name.side), nil
 }
 
 // forceNames are the names of all forces.

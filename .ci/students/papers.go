@@ -414,6 +414,9 @@ func (p *papersOf) draw(per int) []*paper {
 	add := func(pa *paper, kind, way string) {
 		if pa != nil {
 			p.along(pa)
+			if way == "part" {
+				pa.values = slices.DeleteFunc(pa.values, func([2]string) bool { return p.r.IntN(3) == 0 })
+			}
 			pa.kind, pa.way, pa.id = kind, way, fmt.Sprintf("%s-%s-%d", kind, way, len(all))
 			all = append(all, pa)
 		}
@@ -422,6 +425,7 @@ func (p *papersOf) draw(per int) []*paper {
 		plan, other := p.planWay(), p.otherWay()
 		add(p.work(plan, nil), "honest", "plan")
 		add(p.work(other, nil), "honest", "other")
+		add(p.work(other, nil), "honest", "part")
 		p.mistaken(plan, 1, "plan", add)
 		p.mistaken(other, 1, "other", add)
 		if len(plan) > 2 {
@@ -477,8 +481,10 @@ func (ta *paperTally) note(path string, pa *paper, m marked) {
 	}
 	switch pa.kind {
 	case "honest":
-		if share < 0.9999 {
+		if pa.way == "part" && len(faults) > 0 || pa.way != "part" && share < 0.9999 {
 			miss("not full marks")
+		} else if pa.way == "part" {
+			ta.full[kind]++
 		}
 	case "one", "two":
 		ta.mistakes(kind, pa, m, faults, or, miss)

@@ -289,11 +289,20 @@ func (w *work) oneSize() (n int, one bool) {
 	return n, true
 }
 
-// far tells which values are further from the true ones than rounding every step to three figures leads.
+// far tells which values are further from the true ones than rounding every step to three figures leads: those beyond reach, and
+// forces a third as far off to which a mistake in the plan's own sum leads.
 func (w *work) far() []bool {
 	all := make([]bool, len(w.Items))
 	for i, item := range w.Items {
-		all[i] = !item.Place && w.x.of[i].Sub(item.Value).Abs().Cmp(w.reach[i]) > 0
+		if item.Place || w.given[i] == nil {
+			continue
+		}
+		off := w.x.of[i].Sub(item.Value).Abs()
+		all[i] = off.Cmp(w.reach[i]) > 0
+		if !all[i] && item.Force != statics.None && w.isWrong(i) && off.Mul(exact.Int(3)).Cmp(w.reach[i]) > 0 {
+			j := w.known.judge(caseKey{i, nil}, w.plainCase, w.typedOf(i))
+			all[i] = j.verdict != Close && len(j.slips) > 0
+		}
 	}
 	return all
 }
@@ -357,7 +366,7 @@ func (w *work) isRounded(i int) bool {
 		rows = w.forceRow
 	}
 	for k := range rows {
-		if r := &rows[k]; r.has(i) && r.holds(w.x) && len(w.trace.rests(r)) == 0 {
+		if r := &rows[k]; r.has(i) && r.holds(w.x) && len(w.trace.rests(r)) == 0 && w.trace.bearsOut(r) {
 			return true
 		}
 	}

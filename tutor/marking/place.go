@@ -26,9 +26,8 @@ type spot struct {
 }
 
 var (
-	sectionForm = notation.Pattern(`^([NVM])\s*\(\s*([A-Z][A-Za-z0-9']*)\s*,\s*(.+?)(?:\s+(before|after))?\s*\)$`)
-	peakForm    = notation.Pattern(`^(?:max|min)\s*M\s*\(\s*([A-Z][A-Za-z0-9']*)\s*\)$`)
-	shapeForm   = notation.Pattern(`^shape\s*(?:of\s+)?([NVM])\s*\(\s*([A-Z][A-Za-z0-9']*)\s*,\s*(.+?)\s*\.\.\s*(.+?)\s*\)$`)
+	peakForm  = notation.Pattern(`^(?:max|min)\s*M\s*\(\s*([A-Z][A-Za-z0-9']*)\s*\)$`)
+	shapeForm = notation.Pattern(`^shape\s*(?:of\s+)?([NVM])\s*\(\s*([A-Z][A-Za-z0-9']*)\s*,\s*(.+?)\s*\.\.\s*(.+?)\s*\)$`)
 )
 
 // mostMeant bounds the quantities whose meaning is kept.
@@ -65,8 +64,8 @@ func (m *Marker) findAnew(quantity string) (spot, error) {
 	if f, sign := judging.ForceMeant(m.Assembly, quantity); f != statics.None {
 		return spot{item: m.ofForce(f), turn: sign}, nil
 	}
-	if parts := sectionForm().FindStringSubmatch(quantity); parts != nil {
-		return m.section(quantity, parts)
+	if name, ok := problems.ReadSectionName(quantity); ok {
+		return m.section(quantity, name)
 	}
 	if parts := peakForm().FindStringSubmatch(quantity); parts != nil {
 		return m.peak(quantity, parts[1])
@@ -115,21 +114,20 @@ func (m *Marker) memberNamed(name string) (member int, against bool, err error) 
 }
 
 // section finds N, V or M at a place.
-func (m *Marker) section(quantity string, parts []string) (spot, error) {
-	member, against, err := m.memberNamed(parts[2])
+func (m *Marker) section(quantity string, name problems.NamedSection) (spot, error) {
+	member, against, err := m.memberNamed(name.Member)
 	if err != nil {
 		return spot{}, err
 	}
 	d := m.Diagrams[member]
 	if d.Withheld {
-		return spot{}, fmt.Errorf("%s lies in a rigid ring, where equilibrium alone does not give N, V and M", parts[2])
+		return spot{}, fmt.Errorf("%s lies in a rigid ring, where equilibrium alone does not give N, V and M", name.Member)
 	}
-	at, err := notation.ReadNumber(m.judge.Decimals(parts[3]), nil, m.Units, notation.Length)
+	at, err := notation.ReadNumber(m.judge.Decimals(name.Place), nil, m.Units, notation.Length)
 	if err != nil {
 		return spot{}, fmt.Errorf("the place in %s cannot be read: %w", shortened(quantity), err)
 	}
-	q := statics.Quantity(strings.Index("NVM", parts[1]))
-	side := map[string]statics.Side{"before": statics.Before, "after": statics.After}[parts[4]]
+	q, side := name.Quantity, name.Side
 	s := spot{turn: 1, span: m.Frame.Span(member)}
 	if against {
 		at, s.span = d.Length.Sub(at), s.span.Neg()

@@ -3,6 +3,7 @@ package marking
 import (
 	"fmt"
 	"html"
+	"slices"
 	"strings"
 
 	"unpin/statics/notation"
@@ -19,12 +20,13 @@ table { border-collapse: collapse; margin: 1rem 0; }
 caption { text-align: left; font-weight: 600; padding-bottom: .3rem; }
 th, td { border-bottom: 1px solid var(--line); padding: .2rem .6rem; text-align: left; vertical-align: top; }
 td.cell { text-align: right; }
+th.name { white-space: nowrap; }
 td:has(.bar) { white-space: nowrap; }
 .wide { overflow-x: auto; }
 .bar { display: inline-block; height: .7rem; background: var(--bar); vertical-align: middle; margin-right: .4rem; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 td.cell { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 @media (prefers-color-scheme: dark) { :root { --bar: #7db7e0; --shade: 125, 183, 224; } }
-@media print { body { max-width: none; margin: 0; } h2 { break-after: avoid; } tr { break-inside: avoid; } .wide { overflow: visible; } }
+@media print { body { max-width: none; margin: 0; font-size: .8rem; } th, td { padding: .15rem .35rem; } h2 { break-after: avoid; } tr { break-inside: avoid; } .wide { overflow: visible; } }
 `
 
 // page is an HTML page in the writing.
@@ -115,7 +117,7 @@ func (r *Report) itemTable(p *page, problem string) {
 		if i.Problem != problem {
 			continue
 		}
-		p.put("<tr><th scope=\"row\">%s</th>", i.Quantity)
+		p.put("<tr><th scope=\"row\" class=\"name\">%s</th>", i.Quantity)
 		for _, n := range []int{i.Right, i.Carried, i.Begins, i.Blank} {
 			p.WriteString("<td class=\"words\">" + bar(n, i.Papers) + "</td>")
 		}
@@ -142,7 +144,8 @@ func (r *Report) heatMap(p *page, problem string) {
 		}
 	}
 	for _, i := range r.Items {
-		if i.Problem == problem && i.Begins > 0 {
+		named := slices.ContainsFunc(slips[:min(len(slips), mostTold)], func(s string) bool { return times[[2]string{i.Quantity, s}] > 0 })
+		if i.Problem == problem && named {
 			items = append(items, i.Quantity)
 		}
 	}
@@ -155,7 +158,7 @@ func (r *Report) heatMap(p *page, problem string) {
 	}
 	p.put("</tr></thead>\n<tbody>")
 	for _, i := range items {
-		p.put("<tr><th scope=\"row\">%s</th>", i)
+		p.put("<tr><th scope=\"row\" class=\"name\">%s</th>", i)
 		for _, s := range slips {
 			n := times[[2]string{i, s}]
 			shown := ""

@@ -196,7 +196,7 @@ func (t *trace) close(rows []*row) {
 			if t.unknowns(r) != 1 || !t.finds(r) || t.idle[r] && !t.working && !t.carriedOnly(r) {
 				continue
 			}
-			if f := t.rests(r); (best == nil || len(f) < len(from)) && (len(f) > 0 || !t.leadsFar(r)) {
+			if f := t.rests(r); (best == nil || len(f) < len(from)) && (len(f) > 0 || t.bearsOut(r)) {
 				best, from = r, f
 			}
 		}
@@ -214,9 +214,25 @@ func (t *trace) close(rows []*row) {
 	}
 }
 
-// leadsFar reports whether a row finds a value that is far from the true one.
-func (t *trace) leadsFar(r *row) bool {
-	return t.far != nil && slices.ContainsFunc(r.items, func(i int) bool { return !t.known[i] && t.far[i] })
+// bearsOut reports whether a row of right values shows that what it finds is right but for rounding: that is not far from the true
+// one, and of a free body the student had at least one of the others. A value alone is held against the plan's own sum, as in a
+// lesson.
+func (t *trace) bearsOut(r *row) bool {
+	if t.far == nil {
+		return true
+	}
+	others, had := 0, 0
+	for _, i := range r.items {
+		switch {
+		case !t.known[i] && t.far[i]:
+			return false
+		case t.known[i] && t.x.answered[i]:
+			had++
+		case t.known[i]:
+			others++
+		}
+	}
+	return had > 0 || others == 0 || r.inner.kind != ""
 }
 
 // carriedOnly reports whether all wrong values that are known in a row follow from others: then what is all zero in it was
@@ -293,7 +309,7 @@ func (t *trace) together(rows []*row) bool {
 				from = append(from, t.rests(r)...)
 			}
 			slices.Sort(from)
-			if from = slices.Compact(from); len(from) == 0 && t.far != nil && t.far[columns[only]] {
+			if from = slices.Compact(from); len(from) == 0 && slices.ContainsFunc(with[n], func(r *row) bool { return !t.bearsOut(r) }) {
 				continue
 			}
 			t.from[columns[only]], t.by[columns[only]] = from, with[n][0]
