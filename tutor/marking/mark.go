@@ -290,18 +290,18 @@ func (w *work) oneSize() (n int, one bool) {
 }
 
 // far tells which values are further from the true ones than rounding every step to three figures leads: those beyond reach, and
-// forces a third as far off to which a mistake in the plan's own sum leads.
+// forces that come of a mistake in the plan's own sum and are a third as far off, or where several are to be asked about two thirds.
 func (w *work) far() []bool {
 	all := make([]bool, len(w.Items))
 	for i, item := range w.Items {
 		if item.Place || w.given[i] == nil {
 			continue
 		}
-		off := w.x.of[i].Sub(item.Value).Abs()
-		all[i] = off.Cmp(w.reach[i]) > 0
-		if !all[i] && item.Force != statics.None && w.isWrong(i) && off.Mul(exact.Int(3)).Cmp(w.reach[i]) > 0 {
+		off := w.x.of[i].Sub(item.Value).Abs().Mul(exact.Int(3))
+		all[i] = off.Cmp(w.reach[i].Mul(exact.Int(3))) > 0
+		if !all[i] && item.Force != statics.None && w.isWrong(i) && off.Cmp(w.reach[i]) > 0 {
 			j := w.known.judge(caseKey{i, nil}, w.plainCase, w.typedOf(i))
-			all[i] = j.verdict != Close && len(j.slips) > 0
+			all[i] = j.verdict == Slip || len(j.slips) > 0 && j.verdict != Close && off.Cmp(w.reach[i].Mul(exact.Int(2))) > 0
 		}
 	}
 	return all
