@@ -31,7 +31,7 @@ type outcome struct {
 
 // newOutcome reads what the marks are decided by and compared with.
 func (m mark) newOutcome(scheme *marking.Scheme) (*outcome, error) {
-	o := &outcome{mark: m, of: scheme, pages: map[string]string{}}
+	o := &outcome{mark: m, of: scheme, objects: []json.RawMessage{}, pages: map[string]string{}}
 	o.table.Write(marking.Head())
 	if m.override != "" {
 		file, err := os.Open(m.override)
