@@ -96,8 +96,8 @@ func TestHonestRounding(t *testing.T) {
 		}
 	}
 	t.Logf("%d honest values, %d zeros", values, zeros)
-	if values < 4536 || zeros < 195 {
-		t.Errorf("only %d values and %d zeros, want the 4536 and the 195 of the library as it was measured first", values, zeros)
+	if values < 4500 || zeros < 190 {
+		t.Errorf("only %d values and %d zeros, want over 4,500 and 190, as the library has them", values, zeros)
 	}
 }
 
