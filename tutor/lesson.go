@@ -29,6 +29,7 @@ type Lesson struct {
 	done   map[task]bool
 	before map[record.Kind]record.Count // how steps on other frames came out in earlier work
 	notes  []string                     // said at the start
+	marked []string                     // of an exam that is over
 	traced []string                     // the slips that lead to the line in hand
 
 	replaying bool // earlier work is taken up

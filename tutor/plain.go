@@ -254,7 +254,7 @@ func (p *plain) closing() {
 		p.lines(p.l.teller().stepLines(i))
 	}
 	if p.l.sheet.exam {
-		p.lines(p.l.sheet.marks())
+		p.lines(p.l.Marks())
 	}
 	p.say("All done.%s", p.score())
 	for _, said := range SummaryOf(p.l).Passages() {

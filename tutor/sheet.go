@@ -1,7 +1,6 @@
 package tutor
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
@@ -138,35 +137,6 @@ func (sh *sheet) begun() bool {
 		}
 	}
 	return false
-}
-
-// marks lists, after an exam, each answer with its verdict.
-func (sh *sheet) marks() []string {
-	var lines []string
-	for n, q := range sh.questions {
-		a := sh.answers[n]
-		switch {
-		case q.Kind == Reading:
-		case q.Composing():
-			lines = append(lines, sh.markOfSum(q, a))
-		case a.tries == 0:
-			lines = append(lines, q.Name+" left open; "+sh.about.truthText(q)+".")
-		default:
-			lines = append(lines, fmt.Sprintf("%s typed %s: %s; %s.", q.Name, a.typed, a.verdict, sh.about.truthText(q)))
-		}
-	}
-	return lines
-}
-
-// markOfSum is what there is to say after an exam of a sum that was chosen, or of its equation.
-func (sh *sheet) markOfSum(q Question, a answer) string {
-	switch {
-	case a.tries == 0:
-		return q.Name + " left open."
-	case a.verdict.Right() || a.says == "":
-		return fmt.Sprintf("%s typed %s: %s.", q.Name, a.typed, a.verdict)
-	}
-	return fmt.Sprintf("%s typed %s: %s; %s", q.Name, a.typed, a.verdict, a.says)
 }
 
 // inHand is how far the student is with the question in hand.

@@ -49,7 +49,7 @@ func (l ending) summary() Summary {
 	s := Summary{Results: l.about.results(l.sheet.asksAlong()), Checks: l.about.checks(), Skills: l.skills(), Help: l.sheet.helped()}
 	s.First, s.Of = l.sheet.score()
 	if l.sheet.exam {
-		s.Marks = l.sheet.marks()
+		s.Marks = l.Marks()
 	} else {
 		s.Mistakes = l.mistakes()
 	}

@@ -57,6 +57,3 @@ func (l *Lesson) Standing(n int) (typed string, settled, told bool, v judging.Ve
 
 // Score is how many questions were right at the first try without help, of those that ask for a value.
 func (l *Lesson) Score() (first, of int) { return l.sheet.score() }
-
-// Marks lists, after an exam, each answer with its verdict.
-func (l *Lesson) Marks() []string { return l.sheet.marks() }

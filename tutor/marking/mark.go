@@ -102,6 +102,10 @@ func (m *Marker) Mark(p *Paper, s *Scheme, points exact.Num) *Result {
 	return r
 }
 
+// Forces are the forces as the student has them, by the senses of the solution, and which of them were given; the others are the true
+// ones.
+func (r *Result) Forces() (values []exact.Num, given []bool) { return r.own, r.answered }
+
 // work is the marking of one paper.
 type work struct {
 	*reading

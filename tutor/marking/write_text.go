@@ -22,6 +22,9 @@ var words = map[string]string{
 	Missing: "missing",
 }
 
+// Words are what a person reads of a verdict.
+func Words(verdict string) string { return words[verdict] }
+
 // Text is a result as the student reads it: a line for each value, then where the trouble began. True values stand there
 // only where they are to be told.
 func (r *Result) Text(tell bool) string {
