@@ -74,6 +74,25 @@ func (e *exam) paper() *marking.Paper {
 	return p
 }
 
+// PaperOf is an exam that is over as a paper that unpin mark reads, sealed; the sums stand there as comments. Before the end it is none.
+func PaperOf(l *Lesson) (text string, over bool) {
+	if _, asking := l.Now(); asking || !l.sheet.exam {
+		return "", false
+	}
+	e := &exam{Lesson: l}
+	var b strings.Builder
+	fmt.Fprintf(&b, "# An exam at the level %s. unpin mark PROBLEM FILE marks its values.\nproblem: %s\n", l.Level(), l.about.problem.Name)
+	for n, q := range l.sheet.questions {
+		if a := l.sheet.answers[n]; a.tries > 0 && q.Kind != Reading && q.Kind != ForceValue && q.Kind != SectionPart && q.Kind != ZeroPlace {
+			fmt.Fprintf(&b, "# %s: %s\n", q.Name, a.typed)
+		}
+	}
+	for _, entry := range e.paper().Entries {
+		fmt.Fprintf(&b, "%s = %s\n", entry.Quantity, entry.Value)
+	}
+	return marking.Seal(b.String()), true
+}
+
 // valueText is a value as it is written on a paper: as it was typed, but for what stands there by other senses or as a function.
 func (e *exam) valueText(q Question, a answer) string {
 	switch {
@@ -129,7 +148,7 @@ func (e *exam) line(n int, q Question, a answer) string {
 	case ChooseSum:
 		return said + e.judged(bodyMark, a)
 	case TypeSum:
-		return said + e.equation(a)
+		return said + e.equation(n, a)
 	case ForceValue, SectionPart, ZeroPlace:
 		verdict, says := e.value(n, q, a)
 		return said + verdict + e.truthOf(q) + "." + says
@@ -181,9 +200,9 @@ func (e *exam) judged(m mark, a answer) string {
 }
 
 // equation is what an equation earns: the method if it has every term that it needs and none besides, the accuracy if all are right.
-func (e *exam) equation(a answer) string {
+func (e *exam) equation(n int, a answer) string {
 	right := a.verdict.Right()
-	method := right || len(a.slips) > 0 && !slices.ContainsFunc(a.slips, wrongTerms)
+	method := right || e.complete(n, a) || len(a.slips) > 0 && !slices.ContainsFunc(a.slips, wrongTerms)
 	e.give(methodMark, one(method), exact.Int(1))
 	e.give(accuracyMark, one(right), exact.Int(1))
 	switch {
@@ -193,6 +212,32 @@ func (e *exam) equation(a answer) string {
 		return "the method is right, a term is not; " + a.says
 	}
 	return "not yet; " + a.says
+}
+
+// complete reports whether an equation has as many terms as the sum that was chosen before it, and no force that is not in that.
+func (e *exam) complete(n int, a answer) bool {
+	name, _, _ := strings.Cut(e.sheet.answers[n-1].typed, ":")
+	sum, err := e.about.readChoice(name)
+	if err != nil {
+		return false
+	}
+	typed, err := notation.ReadSum(e.bench().judge().Decimals(a.typed), e.about.problem.Units, e.about.namesForce)
+	if err != nil {
+		return false
+	}
+	wanted := 0
+	for _, t := range sum.Terms {
+		if t.Why == statics.Counts {
+			wanted++
+		}
+	}
+	terms := slices.Concat(typed.Left, typed.Right)
+	for _, t := range terms {
+		if f, _ := judging.ForceMeant(e.about.solution.Assembly, t.Force); t.Force != "" && (f == statics.None || sum.Factor(f).IsZero()) {
+			return false
+		}
+	}
+	return len(terms) == wanted
 }
 
 // wrongTerms reports whether a mistake leaves out a term or brings one in that does not belong there.

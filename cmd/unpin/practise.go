@@ -20,7 +20,7 @@ import (
 
 // newPractise is the lesson.
 func newPractise() *cobra.Command {
-	var level string
+	var level, paper string
 	var exam, plain, ascii bool
 	var ask askFlag
 	var short drilling
@@ -44,6 +44,9 @@ func newPractise() *cobra.Command {
 				r = tutor.Plan
 			case screened: // each step at the level that its kind has earned
 				r = tutor.Gradual
+			}
+			if err := forPaper(cmd, paper, exam, args); err != nil {
+				return err
 			}
 			o := screen.Options{Level: r, Exam: exam, ASCII: ascii}
 			own := ask.preferences(cmd)
@@ -72,16 +75,14 @@ func newPractise() *cobra.Command {
 				return err
 			}
 			lesson, err := lessonFor(cmd, args[0], task, own, func(p *problems.Problem) (*tutor.Lesson, error) { return begin(p, r, exam) })
-			switch {
-			case err != nil:
+			if err != nil {
 				return err
-			case screened:
-				o.Lesson, o.Level = lesson, r
-				return show(cmd, o, own)
 			}
-			keep(cmd, lesson)
-			lesson.Clock = time.Now
-			return tutor.Plain(lesson, in, wrapped(cmd.OutOrStdout()))
+			o.Level = r
+			if err := work(cmd, lesson, o, own, in, screened); err != nil {
+				return err
+			}
+			return writePaper(cmd, lesson, paper)
 		},
 	}
 	levels := oneOf(&level, tutor.Values.String(), tutor.Levels())
@@ -89,7 +90,8 @@ func newPractise() *cobra.Command {
 	cmd.Flags().Var(levels, "level", "how much of each step is left to you; if absent gradual on the screen, values line by line, plan in an exam")
 	cmd.Flags().Lookup("level").DefValue = ""
 	cmd.Flags().SetNormalizeFunc(formerNames)
-	cmd.Flags().BoolVar(&exam, "exam", false, "no verdicts and no help until the end")
+	cmd.Flags().BoolVar(&exam, "exam", false, "no verdicts and no help until the end; for practice, since unpin solve has the key")
+	cmd.Flags().StringVar(&paper, "answers", "", "with --exam: write the answers to `FILE` at the end, for unpin mark")
 	cmd.Flags().BoolVar(&plain, "plain", false, "one fact a line, one answer a line, no drawing")
 	short.flags(cmd)
 	cmd.Flags().Var(&ask, "ask", "conventions of your course, remembered: moments=cw,shear=ccw; default forgets them")
@@ -106,6 +108,38 @@ func fromLibraryList(cmd *cobra.Command, in *bufio.Reader) (string, error) {
 	first, others := problems.Names()[0], problems.Names()[1:]
 	fmt.Fprintf(cmd.ErrOrStderr(), "%s is the first problem of the library; unpin practise NAME takes another: %s.\n", first, strings.Join(others, ", "))
 	return first, nil
+}
+
+// work does a lesson on the screen, or line by line.
+func work(cmd *cobra.Command, lesson *tutor.Lesson, o screen.Options, own notation.Preferences, in *bufio.Reader, screened bool) error {
+	if screened {
+		o.Lesson = lesson
+		return show(cmd, o, own)
+	}
+	keep(cmd, lesson)
+	lesson.Clock = time.Now
+	return tutor.Plain(lesson, in, wrapped(cmd.OutOrStdout()))
+}
+
+// forPaper refuses to write answers of what is no exam, or over a file that is read.
+func forPaper(cmd *cobra.Command, path string, exam bool, words []string) error {
+	if path != "" && (!exam || len(words) == 0) {
+		return usageFault(cmd, "--answers writes the answers of an exam on one problem: unpin practise PROBLEM --exam --answers FILE")
+	}
+	return notOver(cmd, path, words)
+}
+
+// writePaper writes the paper of an exam, once it is over.
+func writePaper(cmd *cobra.Command, lesson *tutor.Lesson, path string) error {
+	if path == "" {
+		return nil
+	}
+	text, over := tutor.PaperOf(lesson)
+	if !over {
+		fmt.Fprintf(cmd.ErrOrStderr(), "The exam is not over: %s is written at its end. unpin takes it up again where you left it.\n", path)
+		return nil
+	}
+	return deliver([]byte(text), path, cmd.OutOrStdout())
 }
 
 // formerNames takes a flag by the name that it had before.

@@ -41,6 +41,7 @@ func ReadAnswers(name string, from io.Reader) (*Answers, error) {
 		}
 		r.read(i+1, line)
 	}
+	all.checkSeal(lines)
 	all.Papers = gather(all.Papers)
 	return all, nil
 }
