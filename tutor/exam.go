@@ -263,7 +263,9 @@ func (e *exam) value(n int, q Question, a answer) (verdict, says string) {
 	}
 	e.give(accuracyMark, e.schemeOf(v.Verdict), exact.Int(1))
 	if v.Says != "" {
-		says = " " + wording.Sentence(v.Says)
+		if says = " " + wording.Capital(v.Says); !strings.HasSuffix(says, "?") {
+			says += "."
+		}
 	}
 	return marking.Words(v.Verdict), says
 }
