@@ -20,6 +20,9 @@ var sample string
 // Sample lists the problems that show between them whatever a frame can have, the gentlest first.
 func Sample() []string { return strings.Fields(sample) }
 
+// Whole reports whether costly tests are to leave nothing out.
+func Whole() bool { return *whole }
+
 // Names lists the problems that a costly test goes over: the sample, or with the flag -whole the library.
 func Names() []string {
 	if *whole {

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"unpin/problems"
+	"unpin/problems/librarytest"
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/figure"
@@ -62,14 +63,17 @@ func viewsOf(p *problems.Problem, s *statics.Solution) []view {
 	return views
 }
 
-// TestFigures draws all scenes of all problems at all sizes, and once on paper: nothing is cut off, no two labels collide,
-// and where there is room nothing is left out. In short mode each
-// has every fifth of the sizes, beginning with another one.
+// TestFigures draws all scenes of all problems, and once on paper: nothing is cut off, no two labels collide, and where there
+// is room nothing is left out. Each has every third of the sizes, beginning with another one, with -whole all of them and in
+// short mode every fifth.
 func TestFigures(t *testing.T) {
 	t.Parallel()
-	step, scenes, drawings := 1, 0, 0
+	step, scenes, drawings := 3, 0, 0
 	unfit := map[string]bool{}
-	if testing.Short() {
+	switch {
+	case librarytest.Whole():
+		step = 1
+	case testing.Short():
 		step = 5
 	}
 	every(t, func(t *testing.T, p *problems.Problem, s *statics.Solution) {
