@@ -16,6 +16,7 @@ func Cut(f Frame) (*Assembly, error) {
 		c.connectionForces(j)
 	}
 	c.actions()
+	c.runOn()
 	c.a.index()
 	return c.a, nil
 }

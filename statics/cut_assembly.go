@@ -9,7 +9,7 @@ type Assembly struct {
 	Parts   []Part
 	Pins    []PinBody
 	Forces  []Force  // the unknowns, in file order of their joints
-	Actions []Action // what the loads do to the bodies
+	Actions []Action // what the loads do to the bodies, a load that runs on over members of one part in line taken together
 
 	axes      []axes  // of each member
 	trees     []tree  // of each part
@@ -17,6 +17,9 @@ type Assembly struct {
 	places    places  // of the joints
 	forcesOn  [][]int // forces that touch each body
 	actionsOn [][]int // actions on each body
+
+	pieces   []Action // what the loads do, each member's stretch for itself
+	piecesOn [][]int  // pieces on each body
 }
 
 // A Part is a rigid piece of the frame.
@@ -78,14 +81,15 @@ func (s ActionShape) Spread() bool { return s != AtPoint && s != Turning }
 // An Action is what a load, or one simple shape of it, does to one body: a resultant force at a point, or a couple. A
 // trapezoid comes as a uniform and a triangle, a load that changes sense as two triangles.
 type Action struct {
-	Load  int // index into Frame.Loads
+	Load  int   // index into Frame.Loads
+	Loads []int // of a load that runs on over members in line, all of them, as it goes from Start to End, with Load among them; else nil
 	Body  int
 	Shape ActionShape
 	Size  exact.Num // along Along, or a couple counter-clockwise; may be negative
 	Along Vector    // unscaled
 	At    Point
 
-	// A spread action's stretch of its member, from the member's start, and the intensity of its uniform or of its
+	// A spread action's stretch of its member, from the member's start (where it runs on, beyond the member's ends), and the intensity of its uniform or of its
 	// triangle's tall end, in the load's own terms (Per as given there).
 	Start, End, Intensity exact.Num
 }

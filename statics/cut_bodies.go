@@ -170,9 +170,17 @@ func (a *Assembly) index() {
 			}
 		}
 	})
-	a.actionsOn = lists(a.Bodies(), func(tell func(body, action int)) {
-		for i := range a.Actions {
-			tell(a.Actions[i].Body, i)
+	a.actionsOn = a.byBody(a.Actions)
+	if a.piecesOn = a.actionsOn; slices.ContainsFunc(a.Actions, func(x Action) bool { return x.Loads != nil }) {
+		a.piecesOn = a.byBody(a.pieces)
+	}
+}
+
+// byBody lists the actions on each body.
+func (a *Assembly) byBody(actions []Action) [][]int {
+	return lists(a.Bodies(), func(tell func(body, action int)) {
+		for i := range actions {
+			tell(actions[i].Body, i)
 		}
 	})
 }

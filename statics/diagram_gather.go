@@ -21,8 +21,8 @@ func (g *gathering) part(p int, t *tree) {
 	for _, i := range g.a.forcesOn[p] {
 		g.force(p, i)
 	}
-	for _, i := range g.a.actionsOn[p] {
-		x := &g.a.Actions[i]
+	for _, i := range g.a.piecesOn[p] {
+		x := &g.a.pieces[i]
 		w := x.effect(Point{})
 		if l := &g.a.Frame.Loads[x.Load]; l.Joint != None {
 			g.atJoint[l.Joint].add(&w)

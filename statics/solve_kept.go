@@ -36,6 +36,7 @@ func (k Kept) Sum(q Quantity) (*Assembly, Sum) {
 	if err != nil {
 		panic("internal error: a frame that was cut before cannot be cut with shorter loads: " + err.Error())
 	}
+	a = a.Apart() // a stretch of another member may lie beyond the cut
 	part := k.Solution.PartOf(k.Member)
 	s := k.Only(a, k.partSum(a, part, q))
 	if k.Side == Between {

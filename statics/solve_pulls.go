@@ -131,7 +131,7 @@ func (r *reduction) choose(bars []Bar) bool {
 // bodies makes the assembly without the parts that are bars.
 func (r *reduction) bodies() {
 	s := r.s
-	r.a = &Assembly{Frame: s.Frame, Pins: s.Pins, Actions: slices.Clone(s.Actions), axes: s.axes, outer: s.outer}
+	r.a = &Assembly{Frame: s.Frame, Pins: s.Pins, axes: s.axes, outer: s.outer}
 	for b := range r.bodyOf {
 		switch {
 		case r.barOf[b] != nil:
@@ -143,9 +143,16 @@ func (r *reduction) bodies() {
 			r.a.Parts, r.a.trees = append(r.a.Parts, s.Parts[b]), append(r.a.trees, s.trees[b])
 		}
 	}
-	for i := range r.a.Actions {
-		r.a.Actions[i].Body = r.bodyOf[s.Actions[i].Body]
+	r.a.Actions, r.a.pieces = r.rebodied(s.Actions), r.rebodied(s.pieces)
+}
+
+// rebodied are actions with their bodies numbered as they are afterwards.
+func (r *reduction) rebodied(actions []Action) []Action {
+	actions = slices.Clone(actions)
+	for i := range actions {
+		actions[i].Body = r.bodyOf[actions[i].Body]
 	}
+	return actions
 }
 
 // force takes over force i, or, if it is the first on a bar, puts the bar's pull in its place.

@@ -31,7 +31,9 @@ func DescribeBody(a *statics.Assembly, body statics.FreeBody, known map[int]exac
 	for _, i := range a.ActionsOn(body) {
 		if l := a.Actions[i].Load; l != seen {
 			seen = l
-			lines = append(lines, w.Load(a.Frame.Loads[l]))
+			for _, l := range a.LoadsOf(i) {
+				lines = append(lines, w.Load(a.Frame.Loads[l]))
+			}
 		}
 	}
 	for _, i := range a.ForcesOn(body) {

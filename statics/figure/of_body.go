@@ -109,8 +109,8 @@ func (c cutBody) hasPin(j int) bool {
 func (c cutBody) loadsOn() []int {
 	var list []int
 	for _, i := range c.a.ActionsOn(c.body) {
-		if l := c.a.Actions[i].Load; len(list) == 0 || list[len(list)-1] != l {
-			list = append(list, l)
+		if l := c.a.LoadsOf(i); len(list) == 0 || list[len(list)-1] != l[len(l)-1] {
+			list = append(list, l...)
 		}
 	}
 	return list

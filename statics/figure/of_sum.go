@@ -31,22 +31,29 @@ func OfSum(a *statics.Assembly, s statics.Sum, known map[int]exact.Num, o Option
 // idleIn lists the forces and the loads of the frame that act on the body of a sum but add nothing to it.
 func idleIn(a *statics.Assembly, s statics.Sum) (forces, loads []int) {
 	counts := map[[2]int]bool{}
-	key := func(t statics.Term) [2]int {
+	keys := func(t statics.Term) (all [][2]int) {
 		if t.Force != statics.None {
-			return [2]int{t.Force, statics.None}
+			return [][2]int{{t.Force, statics.None}}
 		}
-		return [2]int{statics.None, a.Actions[t.Action].Load}
+		for _, l := range a.LoadsOf(t.Action) {
+			all = append(all, [2]int{statics.None, l})
+		}
+		return all
 	}
 	for _, t := range s.Terms {
-		counts[key(t)] = counts[key(t)] || t.Why == statics.Counts
+		for _, k := range keys(t) {
+			counts[k] = counts[k] || t.Why == statics.Counts
+		}
 	}
 	for _, t := range s.Terms {
-		switch k := key(t); {
-		case counts[k]:
-		case t.Force != statics.None:
-			forces = append(forces, t.Force)
-		default:
-			loads = append(loads, k[1])
+		for _, k := range keys(t) {
+			switch {
+			case counts[k]:
+			case t.Force != statics.None:
+				forces = append(forces, t.Force)
+			default:
+				loads = append(loads, k[1])
+			}
 		}
 	}
 	return forces, loads
@@ -118,7 +125,8 @@ func (c cutBody) resultant(t statics.Term) {
 		return // another component of the same
 	}
 	at := point(x.At)
-	c.onMember(at, c.a.Frame.Loads[x.Load].Member)
+	member, _ := c.a.CentroidOf(t.Action)
+	c.onMember(at, member)
 	c.arrow(Arrow{At: at, Toward: vector(along), Text: c.o.given(size.Abs(), notation.Force), Look: Look{Role: ResultantMark}}, vector(along), false)
 }
 

@@ -156,7 +156,11 @@ func (r *reader) support() {
 
 func (r *reader) load() {
 	l := statics.Load{Entry: len(r.Frame.Loads)}
-	switch r.next() {
+	kind := r.next()
+	if kind == "and" { // a stretch of the load before it
+		l.Entry, kind = r.Frame.Loads[len(r.Frame.Loads)-1].Entry, r.next()
+	}
+	switch kind {
 	case "couple":
 		l.Kind, l.Size = statics.CoupleLoad, r.number()
 	case "spread":

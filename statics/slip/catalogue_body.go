@@ -1,6 +1,8 @@
 package slip
 
 import (
+	"slices"
+
 	"unpin/statics"
 	"unpin/statics/exact"
 )
@@ -116,6 +118,32 @@ func loadLeftOff(s *setting) []change {
 		if len(entry.grouped(s.byGiver)) > 1 { // one load over several members of this body
 			all = append(all, groups{entry}.leftOut()...)
 		}
+	}
+	for _, g := range loads.grouped(s.byGiver) {
+		all = append(all, s.withoutAStretch(g)...)
+	}
+	return all
+}
+
+// withoutAStretch leaves out of a load that runs on over several members the stretch of one of them.
+func (s *setting) withoutAStretch(whole terms) []change {
+	of := s.action(whole.first()).Loads
+	if of == nil {
+		return nil
+	}
+	apart := s.sum.Again(s.Assembly.Apart())
+	var all []change
+	for _, left := range of {
+		c := whole.together(without)[0]
+		for _, t := range apart.Terms {
+			if !isLoad(t) || t.Why != statics.Counts {
+				continue
+			}
+			if l := s.Assembly.Apart().Actions[t.Action].Load; l != left && slices.Contains(of, l) {
+				c.stray = append(c.stray, amountOf(t.Value())...)
+			}
+		}
+		all = append(all, c)
 	}
 	return all
 }

@@ -151,8 +151,8 @@ func distanceToLoadForgotten(s *setting) []change {
 		return nil
 	}
 	all := s.spreads().shifted(func(t statics.Term, x statics.Action) exact.Num {
-		from := s.at(s.Assembly.Frame.Members[s.load(t).Member].From)
-		return from.To(t.At).Length().Sub(x.Start)
+		from, _ := s.Assembly.Reach(t.Action)
+		return s.along(x, from).To(t.At).Length().Sub(x.Start.Sub(from))
 	})
 	return append(all, s.spreads().byWhole(func(t statics.Term, x statics.Action) statics.Term {
 		near, _ := s.endsOf(t, x)
@@ -226,10 +226,10 @@ func (s *setting) loadRedirected(load int, along statics.Vector) []change {
 // wholeMemberLoaded lets a uniform load run over the whole of its member.
 func wholeMemberLoaded(s *setting) []change {
 	return s.shaped(statics.Uniform).byLoad(func(t statics.Term, x statics.Action) statics.Term {
-		length := s.Assembly.Frame.Length(s.Assembly.Frame.Loads[x.Load].Member)
-		t = sized(t, over(length, x.End.Sub(x.Start)))
+		from, until := s.Assembly.Reach(t.Action)
+		t = sized(t, over(until.Sub(from), x.End.Sub(x.Start)))
 		if s.sum.Moment {
-			return movedTo(t, s.sum.About, s.along(x, length.Mul(half)))
+			return movedTo(t, s.sum.About, s.along(x, from.Add(until).Mul(half)))
 		}
 		return t
 	})

@@ -281,7 +281,7 @@ func (k *cut) wholePart(like statics.Sum, load int) exact.Num {
 
 // partSum is the sum for all of the part that is like one of a piece of it.
 func (k *cut) partSum(like statics.Sum) (*statics.Assembly, statics.Sum) {
-	a := k.Solution.Assembly
+	a := k.Solution.Apart()
 	if like.Moment {
 		return a, a.MomentSum(statics.FreeBody{k.part}, like.About)
 	}

@@ -61,7 +61,7 @@ func (k *cut) loadsHere() []statics.Load {
 
 // whole is an action of a trimmed distributed load as it was before the cut; false if the cut does not go through it.
 func (k *cut) whole(x statics.Action) (statics.Action, bool) {
-	for _, y := range k.Solution.Actions {
+	for _, y := range k.Solution.Apart().Actions {
 		if y.Load == x.Load && y.Shape == x.Shape && y.End.Sub(y.Start).Cmp(x.End.Sub(x.Start)) > 0 {
 			return y, true
 		}
@@ -79,7 +79,7 @@ func (k *cut) parts(load int) bool {
 // resultantBeyond reports whether the resultant of a distributed load on the cut member lies beyond the cut.
 func (k *cut) resultantBeyond(load int) bool {
 	var force, moment exact.Num
-	for _, y := range k.Solution.Actions {
+	for _, y := range k.Solution.Apart().Actions {
 		if y.Load == load {
 			force = force.Add(y.Size)
 			moment = moment.Add(y.Size.Mul(k.at.To(y.At).Dot(k.along)))

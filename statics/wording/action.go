@@ -2,6 +2,7 @@ package wording
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"unpin/statics"
@@ -26,21 +27,44 @@ func (w actions) Action(i int) string {
 func (w actions) Whole(load int) string {
 	for i, x := range w.a.Actions {
 		switch l := w.a.Frame.Loads[load]; {
-		case x.Load != load:
+		case !slices.Contains(w.a.LoadsOf(i), load):
 		case !isPart(w.a, i):
 			return w.Action(i)
 		case isPull(w.a, x):
 			return w.pulls(x)
 		default:
 			first, last := l.First, l.Last
+			if x.Loads != nil {
+				first, last = w.endsOf(i)
+			}
 			if first.Sign() < 0 || first.IsZero() && last.Sign() < 0 {
 				first, last = first.Neg(), last.Neg()
 			}
 			return fmt.Sprintf("the linearly varying load %s to %s%s %s", w.st.Given(first, notation.Intensity),
-				w.st.WithUnit(last, notation.Intensity), perText(w.a, x), w.loadPlace(load))
+				w.st.WithUnit(last, notation.Intensity), perText(w.a, x), w.onWhat(i))
 		}
 	}
 	return ""
+}
+
+// endsOf are the intensities at the ends of a load that runs on over several members, of which action i is a shape.
+func (w actions) endsOf(i int) (first, last exact.Num) {
+	x, loads := w.a.Actions[i], w.a.Frame.Loads
+	base, final := loads[x.Loads[0]], loads[x.Loads[len(x.Loads)-1]]
+	first, last = base.First, final.Last
+	if w.against(base, x) {
+		first = base.Last
+	}
+	if w.against(final, x) {
+		last = final.First
+	}
+	return first, last
+}
+
+// against reports whether the member of a load leads the other way than that from which an action's distances are counted.
+func (w actions) against(l statics.Load, x statics.Action) bool {
+	f := &w.a.Frame
+	return f.Span(l.Member).Dot(f.Span(f.Loads[x.Load].Member)).Sign() < 0
 }
 
 // alike reports whether two actions would bear the same name.
@@ -50,7 +74,7 @@ func alike(a *statics.Assembly, i, j int) bool {
 	if l.Kind == statics.RopeLoad && notation.DirectionWord(x.Along) != notation.DirectionWord(y.Along) {
 		return false // their names tell them apart
 	}
-	return (l.Kind == statics.RopeLoad) == (m.Kind == statics.RopeLoad) && x.Shape == y.Shape && l.Joint == m.Joint &&
+	return (l.Kind == statics.RopeLoad) == (m.Kind == statics.RopeLoad) && slices.Equal(x.Loads, y.Loads) && x.Shape == y.Shape && l.Joint == m.Joint &&
 		l.Member == m.Member && l.Per == m.Per && size(x).Abs().Equal(size(y).Abs())
 }
 
@@ -68,7 +92,7 @@ func (w actions) action(i int) string {
 	if isPull(w.a, x) {
 		return w.pull(x)
 	}
-	on := " " + w.loadPlace(x.Load)
+	on := " " + w.onWhat(i)
 	switch x.Shape {
 	case statics.AtPoint:
 		return "the " + w.st.WithUnit(x.Size.Abs(), notation.Force) + " load" + on
@@ -106,6 +130,19 @@ func perText(a *statics.Assembly, x statics.Action) string {
 	return ""
 }
 
+// onWhat is where action i acts: a place of its load, or the members over which that runs on.
+func (w actions) onWhat(i int) string {
+	x := w.a.Actions[i]
+	if x.Loads == nil {
+		return w.loadPlace(x.Load)
+	}
+	var members []int
+	for _, l := range x.Loads {
+		members = append(members, w.a.Frame.Loads[l].Member)
+	}
+	return "on " + notation.List(w.members(members))
+}
+
 // loadPlace is where a load of the frame acts: "on BC", "at B (on BC)", "at C".
 func (w actions) loadPlace(load int) string {
 	l := w.a.Frame.Loads[load]
@@ -128,6 +165,9 @@ func (w actions) actionPlace(i int) string {
 	if l.Joint != statics.None {
 		return notation.DirectionWord(x.Along)
 	}
+	if x.Loads != nil {
+		return "beginning " + w.placeOn(i, x.Start) + " and ending " + w.placeOn(i, x.End)
+	}
 	if l.Kind == statics.SpreadLoad {
 		return "from " + w.st.WithUnit(x.Start, notation.Length) + " to " + w.st.WithUnit(x.End, notation.Length)
 	}
@@ -146,15 +186,43 @@ func (w actions) Resultant(i int) string {
 		return w.Load(l)
 	}
 	text := fmt.Sprintf("%s %s, %s: the resultant of %s", w.st.WithUnit(x.Size.Abs(), notation.Force),
-		strings.TrimSuffix(w.loadDirection(l, x.Size.Sign()), ","), w.Along(l.Member, centroid(x)), w.Action(i))
+		strings.TrimSuffix(w.loadDirection(l, x.Size.Sign()), ","), w.centroid(i), w.Action(i))
+	if x.Loads != nil {
+		return w.wholeRun(i, text)
+	}
 	if x.Start.IsZero() && x.End.Equal(w.a.Frame.Length(l.Member)) || strings.Contains(text, " to "+w.st.WithUnit(x.End, notation.Length)) {
 		return text
 	}
 	return text + w.stretch(l.Member, x.Start, x.End)
 }
 
-// centroid is the distance at which the resultant of a spread action stands on its member.
-func centroid(x statics.Action) exact.Num {
-	part := map[statics.ActionShape]exact.Num{statics.Uniform: half, statics.RisingRamp: over(exact.Int(2), exact.Int(3)), statics.FallingRamp: over(one, exact.Int(3))}
-	return x.Start.Add(x.End.Sub(x.Start).Mul(part[x.Shape]))
+// wholeRun adds to the text of the resultant of a load that runs on where that begins and ends, unless it covers its members
+// or the text says so already.
+func (w actions) wholeRun(i int, text string) string {
+	x := w.a.Actions[i]
+	if from, until := w.a.Reach(i); from.Equal(x.Start) && until.Equal(x.End) || strings.Contains(text, ", beginning ") {
+		return text
+	}
+	return text + ", beginning " + w.placeOn(i, x.Start) + " and ending " + w.placeOn(i, x.End)
+}
+
+// placeOn is a place at a distance as an action has it: on its member, or on one of those over which its load runs on.
+func (w actions) placeOn(i int, d exact.Num) string {
+	member, at := w.a.Bearer(i, d)
+	return w.onOneOf(i, member, at)
+}
+
+// centroid is where the resultant of a distributed load stands.
+func (w actions) centroid(i int) string {
+	member, at := w.a.CentroidOf(i)
+	return w.onOneOf(i, member, at)
+}
+
+// onOneOf is a place on a member of an action's load, named unless it is clear which one it is.
+func (w actions) onOneOf(i, member int, at exact.Num) string {
+	x := w.a.Actions[i]
+	if x.Loads == nil || member == w.a.Frame.Loads[x.Load].Member || at.IsZero() || at.Equal(w.a.Frame.Length(member)) {
+		return w.Along(member, at)
+	}
+	return w.Along(member, at) + " on " + w.member(member)
 }

@@ -17,61 +17,19 @@ type run struct {
 	from, until string    // places: "at A", "1 m from B"
 }
 
-// A way is a stretch of a distributed load as one goes along it, in either sense.
-type way struct {
-	from, to    statics.Point
-	first, last exact.Num
-}
-
-// wayOf is the stretch of a load, from the member's start on or, back, toward it.
-func (w givens) wayOf(l statics.Load, back bool) way {
-	s := way{w.a.Frame.Along(l.Member, l.Start), w.a.Frame.Along(l.Member, l.End), l.First, l.Last}
-	if back {
-		s.from, s.to, s.first, s.last = s.to, s.from, s.last, s.first
-	}
-	return s
-}
-
 // runAt is the run that begins with load i, and over how many loads it goes; false where it is no more than one.
 func (w givens) runAt(i int) (r run, n int, ok bool) {
-	loads := w.a.Frame.Loads
-	for _, back := range []bool{false, true} {
-		if loads[i].Kind != statics.SpreadLoad {
-			break
-		}
-		s := w.wayOf(loads[i], back)
-		r = run{[]int{loads[i].Member}, s.first, s.last, w.end(loads[i], back), ""}
-		for n = 1; i+n < len(loads) && joins(loads[i+n-1], loads[i+n]); n++ {
-			next, nextBack, ok := w.next(s, loads[i+n])
-			if !ok {
-				break
-			}
-			s = next
-			r.members, r.last, r.until = append(r.members, loads[i+n].Member), s.last, w.end(loads[i+n], !nextBack)
-		}
-		if n > 1 {
-			return r, n, true
-		}
+	f := &w.a.Frame
+	all := f.RunAt(i)
+	if n = len(all.Loads); n == 1 {
+		return run{}, 1, false
 	}
-	return run{}, 1, false
-}
-
-// joins reports whether two loads stem from one, which acts along one direction.
-func joins(l, m statics.Load) bool {
-	return m.Kind == statics.SpreadLoad && l.Entry == m.Entry && l.Per == m.Per && l.Along.Cross(m.Along).IsZero() && l.Along.Dot(m.Along).Sign() > 0
-}
-
-// next is the stretch of a load as it goes on from another, in the same line and with the same slope of its intensity.
-func (w givens) next(s way, l statics.Load) (next way, back, ok bool) {
-	for _, back := range []bool{false, true} {
-		next := w.wayOf(l, back)
-		a, b := s.from.To(s.to), next.from.To(next.to)
-		if next.from.Equal(s.to) && next.first.Equal(s.last) && a.Cross(b).IsZero() && a.Dot(b).Sign() > 0 &&
-			s.last.Sub(s.first).Mul(b.Dot(a)).Equal(next.last.Sub(next.first).Mul(a.Dot(a))) {
-			return next, back, true
-		}
+	for _, l := range all.Loads {
+		r.members = append(r.members, f.Loads[l].Member)
 	}
-	return way{}, false, false
+	r.first, r.last = f.Ends(all)
+	r.from, r.until = w.end(f.Loads[all.Loads[0]], all.Back[0]), w.end(f.Loads[all.Loads[n-1]], !all.Back[n-1])
+	return r, n, true
 }
 
 // end is where a load begins, or, far, where it ends.

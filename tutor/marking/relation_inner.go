@@ -138,7 +138,7 @@ func (m *Marker) keptRow(i int, side statics.KeptSide) row {
 		}
 		rest = rest.Sub(k.Mul(m.Values[j]))
 	}
-	for _, x := range m.Actions {
+	for _, x := range m.Apart().Actions {
 		if !m.actsOn(f, x, item.Member) {
 			continue
 		}
