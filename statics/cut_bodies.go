@@ -170,15 +170,15 @@ func (a *Assembly) index() {
 			}
 		}
 	})
-	a.actionsOn = a.byBody(a.Actions)
+	a.actionsOn = byBody(a.Actions, a.Bodies())
 	if a.piecesOn = a.actionsOn; slices.ContainsFunc(a.Actions, func(x Action) bool { return x.Loads != nil }) {
-		a.piecesOn = a.byBody(a.pieces)
+		a.piecesOn = byBody(a.pieces, a.Bodies())
 	}
 }
 
-// byBody lists the actions on each body.
-func (a *Assembly) byBody(actions []Action) [][]int {
-	return lists(a.Bodies(), func(tell func(body, action int)) {
+// byBody lists the actions on each of so many bodies.
+func byBody(actions []Action, bodies int) [][]int {
+	return lists(bodies, func(tell func(body, action int)) {
 		for i := range actions {
 			tell(actions[i].Body, i)
 		}

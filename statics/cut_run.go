@@ -73,9 +73,8 @@ func (a *Assembly) Apart() *Assembly {
 	return &b
 }
 
-// LoadsOf lists the loads of the frame that an action stems from: one, or those of a load that runs on over several members.
-func (a *Assembly) LoadsOf(action int) []int {
-	x := &a.Actions[action]
+// AllLoads lists the loads of the frame that an action stems from: one, or those of a load that runs on over several members.
+func (x Action) AllLoads() []int {
 	if x.Loads != nil {
 		return x.Loads
 	}
@@ -83,16 +82,16 @@ func (a *Assembly) LoadsOf(action int) []int {
 }
 
 // Bearer is the member on which a distance of a distributed load's action lies, and how far from its start.
-func (a *Assembly) Bearer(action int, d exact.Num) (member int, at exact.Num) {
-	x := &a.Actions[action]
-	base := &a.axes[a.Frame.Loads[x.Load].Member]
+func (f *Frame) Bearer(x Action, d exact.Num) (member int, at exact.Num) {
+	base := f.Loads[x.Load].Member
 	if x.Loads == nil {
-		return a.Frame.Loads[x.Load].Member, d
+		return base, d
 	}
+	place := f.Along(base, d)
 	for _, i := range x.Loads {
-		member = a.Frame.Loads[i].Member
-		axes := &a.axes[member]
-		if at = axes.origin.To(base.at(d)).Dot(axes.e); at.Sign() >= 0 && at.Cmp(axes.length) <= 0 {
+		member = f.Loads[i].Member
+		e, length := f.Span(member).unit()
+		if at = f.Joints[f.Members[member].From].At.To(place).Dot(e); at.Sign() >= 0 && at.Cmp(length) <= 0 {
 			break
 		}
 	}
@@ -100,19 +99,19 @@ func (a *Assembly) Bearer(action int, d exact.Num) (member int, at exact.Num) {
 }
 
 // CentroidOf is the member on which the resultant of a distributed load's action stands, and how far from its start.
-func (a *Assembly) CentroidOf(action int) (member int, at exact.Num) {
-	x := &a.Actions[action]
-	return a.Bearer(action, x.Start.Add(x.End.Sub(x.Start).Mul(centroids[x.Shape])))
+func (f *Frame) CentroidOf(x Action) (member int, at exact.Num) {
+	return f.Bearer(x, x.Start.Add(x.End.Sub(x.Start).Mul(centroids[x.Shape])))
 }
 
 // Reach is where the members of a distributed load's action begin and end, as distances from the start of its load's member.
-func (a *Assembly) Reach(action int) (from, until exact.Num) {
-	base := &a.axes[a.Frame.Loads[a.Actions[action].Load].Member]
-	until = base.length
-	for _, i := range a.Actions[action].Loads {
-		m := a.Frame.Members[a.Frame.Loads[i].Member]
+func (f *Frame) Reach(x Action) (from, until exact.Num) {
+	base := f.Loads[x.Load].Member
+	e, until := f.Span(base).unit()
+	start := f.Joints[f.Members[base].From].At
+	for _, i := range x.Loads {
+		m := f.Members[f.Loads[i].Member]
 		for _, j := range []int{m.From, m.To} {
-			d := base.origin.To(a.Frame.Joints[j].At).Dot(base.e)
+			d := start.To(f.Joints[j].At).Dot(e)
 			from, until = exact.Min(from, d), exact.Max(until, d)
 		}
 	}

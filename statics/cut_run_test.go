@@ -36,7 +36,7 @@ func TestRunsOn(t *testing.T) {
 			sameLoads(t, "ΣM apart", a.Apart().MomentSum(b, about), m)
 		}
 		for i := range a.Actions {
-			m, at := a.CentroidOf(i)
+			m, at := f.CentroidOf(a.Actions[i])
 			if !f.Along(m, at).Equal(a.Actions[i].At) || at.Sign() < 0 || at.Cmp(f.Length(m)) > 0 {
 				t.Fatalf("the resultant of action %d is said to be %s along %s", i, at, f.Members[m].Name)
 			}

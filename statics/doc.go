@@ -48,8 +48,9 @@
 //     it drops out of a sum of both, and the sums of single bodies add up to that of all. (TestPairsCancel)
 //   - S3 Forces and actions on a body are listed in rising order, and those of one connection or support are
 //     neighbours, so that forces at one joint stand together. (TestBodies)
-//   - S4 What the actions of a load come to is what the load comes to, in force and in moment about any point. No action
-//     is zero. (TestTermsAddUp, TestBodies)
+//   - S4 What the actions of a load come to is what the load comes to, in force and in moment about any point; so it is
+//     where a load runs on in line over members of one part and they are taken together. No action is zero.
+//     (TestTermsAddUp, TestBodies, TestRunsOn)
 //
 // Of a sum:
 //

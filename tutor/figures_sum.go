@@ -49,7 +49,7 @@ func (d Figures) light(q Question, s statics.Sum, o *figure.Options) {
 	case d.assembly().PullOf(s.Terms[q.Term].Action) != statics.None:
 		o.LitPulls = figure.Pulls(nil, d.assembly(), s.Terms[q.Term].Action)
 	default:
-		o.LitLoads = d.assembly().LoadsOf(s.Terms[q.Term].Action)
+		o.LitLoads = d.assembly().Actions[s.Terms[q.Term].Action].AllLoads()
 	}
 }
 
@@ -85,7 +85,7 @@ func fade(a *statics.Assembly, s statics.Sum, o *figure.Options) {
 		case t.Force != statics.None:
 			forces = append(forces, t.Force)
 		default:
-			loads = append(loads, a.LoadsOf(t.Action)...)
+			loads = append(loads, a.Actions[t.Action].AllLoads()...)
 		}
 	}
 	for i := range a.Forces {

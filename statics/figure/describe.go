@@ -31,7 +31,7 @@ func DescribeBody(a *statics.Assembly, body statics.FreeBody, known map[int]exac
 	for _, i := range a.ActionsOn(body) {
 		if l := a.Actions[i].Load; l != seen {
 			seen = l
-			for _, l := range a.LoadsOf(i) {
+			for _, l := range a.Actions[i].AllLoads() {
 				lines = append(lines, w.Load(a.Frame.Loads[l]))
 			}
 		}

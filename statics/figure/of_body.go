@@ -109,7 +109,7 @@ func (c cutBody) hasPin(j int) bool {
 func (c cutBody) loadsOn() []int {
 	var list []int
 	for _, i := range c.a.ActionsOn(c.body) {
-		if l := c.a.LoadsOf(i); len(list) == 0 || list[len(list)-1] != l[len(l)-1] {
+		if l := c.a.Actions[i].AllLoads(); len(list) == 0 || list[len(list)-1] != l[len(l)-1] {
 			list = append(list, l...)
 		}
 	}

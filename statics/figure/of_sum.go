@@ -35,7 +35,7 @@ func idleIn(a *statics.Assembly, s statics.Sum) (forces, loads []int) {
 		if t.Force != statics.None {
 			return [][2]int{{t.Force, statics.None}}
 		}
-		for _, l := range a.LoadsOf(t.Action) {
+		for _, l := range a.Actions[t.Action].AllLoads() {
 			all = append(all, [2]int{statics.None, l})
 		}
 		return all
@@ -125,7 +125,7 @@ func (c cutBody) resultant(t statics.Term) {
 		return // another component of the same
 	}
 	at := point(x.At)
-	member, _ := c.a.CentroidOf(t.Action)
+	member, _ := c.a.Frame.CentroidOf(x)
 	c.onMember(at, member)
 	c.arrow(Arrow{At: at, Toward: vector(along), Text: c.o.given(size.Abs(), notation.Force), Look: Look{Role: ResultantMark}}, vector(along), false)
 }

@@ -25,6 +25,7 @@ import (
 //	load couple -20 joint E
 //	load rope 12 0 -1 -1 0 joint D radius 0.3
 //	load spread 0 12 0 -1 on BC from 1 to 7.2 per run
+//	load and spread 12 9 0 -1 on CD        a stretch of the load before it
 //
 // Lines that begin with another word are what is asked.
 type Text struct {

@@ -120,13 +120,14 @@ func loadLeftOff(s *setting) []change {
 		}
 	}
 	for _, g := range loads.grouped(s.byGiver) {
-		all = append(all, s.withoutAStretch(g)...)
+		all = append(all, g.withoutAStretch()...)
 	}
 	return all
 }
 
 // withoutAStretch leaves out of a load that runs on over several members the stretch of one of them.
-func (s *setting) withoutAStretch(whole terms) []change {
+func (whole terms) withoutAStretch() []change {
+	s := whole.in
 	of := s.action(whole.first()).Loads
 	if of == nil {
 		return nil

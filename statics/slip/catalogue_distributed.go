@@ -151,7 +151,7 @@ func distanceToLoadForgotten(s *setting) []change {
 		return nil
 	}
 	all := s.spreads().shifted(func(t statics.Term, x statics.Action) exact.Num {
-		from, _ := s.Assembly.Reach(t.Action)
+		from, _ := s.Assembly.Frame.Reach(x)
 		return s.along(x, from).To(t.At).Length().Sub(x.Start.Sub(from))
 	})
 	return append(all, s.spreads().byWhole(func(t statics.Term, x statics.Action) statics.Term {
@@ -226,7 +226,7 @@ func (s *setting) loadRedirected(load int, along statics.Vector) []change {
 // wholeMemberLoaded lets a uniform load run over the whole of its member.
 func wholeMemberLoaded(s *setting) []change {
 	return s.shaped(statics.Uniform).byLoad(func(t statics.Term, x statics.Action) statics.Term {
-		from, until := s.Assembly.Reach(t.Action)
+		from, until := s.Assembly.Frame.Reach(x)
 		t = sized(t, over(until.Sub(from), x.End.Sub(x.Start)))
 		if s.sum.Moment {
 			return movedTo(t, s.sum.About, s.along(x, from.Add(until).Mul(half)))

@@ -27,7 +27,7 @@ func (w actions) Action(i int) string {
 func (w actions) Whole(load int) string {
 	for i, x := range w.a.Actions {
 		switch l := w.a.Frame.Loads[load]; {
-		case !slices.Contains(w.a.LoadsOf(i), load):
+		case !slices.Contains(x.AllLoads(), load):
 		case !isPart(w.a, i):
 			return w.Action(i)
 		case isPull(w.a, x):
@@ -200,7 +200,7 @@ func (w actions) Resultant(i int) string {
 // or the text says so already.
 func (w actions) wholeRun(i int, text string) string {
 	x := w.a.Actions[i]
-	if from, until := w.a.Reach(i); from.Equal(x.Start) && until.Equal(x.End) || strings.Contains(text, ", beginning ") {
+	if from, until := w.a.Frame.Reach(x); from.Equal(x.Start) && until.Equal(x.End) || strings.Contains(text, ", beginning ") {
 		return text
 	}
 	return text + ", beginning " + w.placeOn(i, x.Start) + " and ending " + w.placeOn(i, x.End)
@@ -208,13 +208,13 @@ func (w actions) wholeRun(i int, text string) string {
 
 // placeOn is a place at a distance as an action has it: on its member, or on one of those over which its load runs on.
 func (w actions) placeOn(i int, d exact.Num) string {
-	member, at := w.a.Bearer(i, d)
+	member, at := w.a.Frame.Bearer(w.a.Actions[i], d)
 	return w.onOneOf(i, member, at)
 }
 
 // centroid is where the resultant of a distributed load stands.
 func (w actions) centroid(i int) string {
-	member, at := w.a.CentroidOf(i)
+	member, at := w.a.Frame.CentroidOf(w.a.Actions[i])
 	return w.onOneOf(i, member, at)
 }
 
