@@ -198,8 +198,11 @@ func splitDetails(e Entry, in rect) (words []line, place rect) {
 	if len(words) > most {
 		const more = "  tab: all"
 		words = words[:most]
-		last := &words[most-1]
-		*last = line{{short(plainText(*last)+" …", in.w-columns(more)), (*last)[0].ink}, {more, noteInk}}
+		last, k := &words[most-1], plainInk
+		if len(*last) > 0 { // no blank row
+			k = (*last)[0].ink
+		}
+		*last = line{{short(plainText(*last)+" …", in.w-columns(more)), k}, {more, noteInk}}
 	}
 	n := min(len(words)+1, in.h)
 	return words, rect{in.x, in.y + n, in.w, max(in.h-n, 0)}

@@ -92,7 +92,9 @@ func (c *drill) arrange(w, h int) {
 	c.lines = c.text(l.text.w)
 	if at, _ := c.d.Position(); at != c.asked {
 		c.asked = at
-		c.bringIn()
+		if c.scroll = 0; !c.done() { // at the end what came of it stands first
+			c.bringIn()
+		}
 	}
 	c.scroll = max(min(c.scroll, len(c.lines)-c.rows), 0)
 	c.figure = nil

@@ -23,9 +23,10 @@ var (
 // comes to its end, and the next day offers something.
 func TestDayAfterDay(t *testing.T) {
 	t.Parallel()
-	s := student{t: t, store: record.At(filepath.Join(t.TempDir(), "practice.jsonl")), at: [2]int{100, 30}}
+	s := student{t: t, store: record.At(filepath.Join(t.TempDir(), "practice.jsonl"))}
 	days := max(*weeks*7, 3)
 	for day := range days {
+		s.at = [][2]int{{100, 30}, {60, 18}, {80, 24}, {140, 45}}[day%4]
 		s.now = time.Date(2026, 3, 2+day, 17, 0, 0, 0, time.UTC)
 		s.day(day)
 	}
@@ -115,7 +116,7 @@ func (s *student) turn(n int) {
 // answer answers the question in hand, every seventh time wrong at first.
 func (s *student) answer(n int) {
 	l := s.m.course.l
-	if s.m.course.reply.Lines == nil && s.m.course.once {
+	if lines := s.m.course.reply.Lines; len(lines) == 1 && strings.Contains(lines[0], "What comes before it is worked") {
 		s.begin(n, "a piece")
 	}
 	if _, open := tutor.AsideOf(l); open {
