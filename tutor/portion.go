@@ -3,6 +3,7 @@ package tutor
 import (
 	"cmp"
 	"slices"
+	"strings"
 	"time"
 
 	"unpin/problems"
@@ -43,8 +44,11 @@ func (t *today) portion() []Offer {
 		left -= halves
 	}
 	for _, n := range t.needs() {
-		if n.level == Read || t.covered(n.skill.Name) {
+		if t.covered(n.skill.Name) {
 			continue
+		}
+		if n.level == Read { // who is stuck reads the worked steps before the one that is asked
+			n.why = strings.Replace(n.why, "a worked example to read", "worked steps, then one of yours", 1)
 		}
 		if o, m, halves, found := t.piece(n, left); found {
 			add(o, m, halves)

@@ -1,6 +1,6 @@
-// Command learners lets simulated learners practise for a month, ten minutes a day, on what three ways of choosing offer them: what
-// tutor.Today offers, the library in its order, and problems at random. It tells how many skills each learner truly knows at the end, how many
-// steps that took, and how often a skill that the program takes for mastered is known.
+// Command learners lets simulated learners practise for a month, ten minutes a day, on what four ways of choosing offer them: what
+// tutor.Today offers, portions of short pieces, the library in its order, and problems at random. It tells how many skills each learner
+// truly knows at the end, how many steps that took, and how often a skill that the program takes for mastered is known.
 //
 // A learner knows a skill or does not. At a step each skill of it is used: one that is known goes wrong now and then, one that is not comes
 // right now and then, and is learned at some steps, more often when it is the only one that is new. What is known is forgotten with time, the
@@ -14,6 +14,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"time"
 
 	"unpin/problems"
@@ -121,6 +122,28 @@ const stepsADay = 12
 type way struct {
 	name string
 	next func(records []record.Record, now time.Time, done int, r *rand.Rand) string
+	// portion, if set, makes up a day's work of pieces in place of whole problems.
+	portion func(records []record.Record, now time.Time) []tutor.Offer
+}
+
+// piecesOf lists what the steps of a piece ask for: all of a whole problem, the shortest that asks for the skill, the skill of a mistake to
+// find; a sketch asks for nothing that is kept.
+func piecesOf(o tutor.Offer, c course) [][]string {
+	switch o.Form {
+	case tutor.WholeProblem:
+		return c.steps
+	case tutor.FindMistake:
+		return [][]string{{o.Skill.Name}}
+	case tutor.SketchFirst:
+		return nil
+	}
+	var best []string
+	for _, skills := range c.steps {
+		if slices.Contains(skills, o.Skill.Name) && (best == nil || len(skills) < len(best)) {
+			best = skills
+		}
+	}
+	return [][]string{best}
 }
 
 // A tally is what became of learners.
@@ -138,9 +161,12 @@ func main() {
 	ways := []way{
 		{"today", func(records []record.Record, now time.Time, _ int, _ *rand.Rand) string {
 			return tutor.Today(records, now, library)[0].Problem.Name
+		}, nil},
+		{"portions", nil, func(records []record.Record, now time.Time) []tutor.Offer {
+			return tutor.Portion(records, now, library)
 		}},
-		{"in order", func(_ []record.Record, _ time.Time, done int, _ *rand.Rand) string { return names[done%len(names)] }},
-		{"at random", func(_ []record.Record, _ time.Time, _ int, r *rand.Rand) string { return names[r.IntN(len(names))] }},
+		{"in order", func(_ []record.Record, _ time.Time, done int, _ *rand.Rand) string { return names[done%len(names)] }, nil},
+		{"at random", func(_ []record.Record, _ time.Time, _ int, r *rand.Rand) string { return names[r.IntN(len(names))] }, nil},
 	}
 	fmt.Println("| way | skills known at the end | steps | skills taken for mastered | of these known | known and not taken for mastered | stuck |")
 	fmt.Println("| --- | --: | --: | --: | --: | --: | --: |")
@@ -166,9 +192,8 @@ func month(l *learner, w way, all map[string]course, days int) (t tally) {
 	start, done := time.Date(2026, 3, 2, 17, 0, 0, 0, time.UTC), 0
 	for day := range days {
 		now := start.AddDate(0, 0, day)
-		for left := stepsADay; left > 0; done++ {
-			name := w.next(records, now, done, l.r)
-			for _, skills := range all[name].steps {
+		work := func(name string, steps [][]string) {
+			for _, skills := range steps {
 				missed := l.step(skills, day)
 				r := record.Record{At: now, Problem: name, Frame: fmt.Sprint(name, done), Skills: skills, Missed: missed, Outcome: record.StepRight}
 				if missed != nil {
@@ -176,8 +201,18 @@ func month(l *learner, w way, all map[string]course, days int) (t tally) {
 				}
 				records = append(records, r)
 				t.steps++
-				left--
 			}
+			done++
+		}
+		if w.portion != nil {
+			for _, o := range w.portion(records, now) {
+				work(o.Problem.Name, piecesOf(o, all[o.Problem.Name]))
+			}
+			continue
+		}
+		for until := t.steps + stepsADay; t.steps < until; {
+			name := w.next(records, now, done, l.r)
+			work(name, all[name].steps)
 		}
 	}
 	standings := record.Standings(records)
