@@ -20,12 +20,11 @@ func PapersPDF(w io.Writer, papers iter.Seq[Paper], o PaperOptions) error {
 // printPapers is that document.
 func printPapers(papers iter.Seq[Paper], o PaperOptions) *fpdf.Fpdf {
 	var doc *fpdf.Fpdf
-	for p := range papers {
-		p = p.settled()
+	for r := range ahead(papers, o) {
 		if doc == nil {
-			doc = newPrint(p.Title, p.Size)
+			doc = newPrint(r.Title, r.Size)
 		}
-		printing{doc, o, p}.write()
+		r.write(doc)
 	}
 	if doc == nil {
 		doc = newPrint("", A4)
@@ -63,13 +62,12 @@ type pressed struct {
 	pages [][]placed
 }
 
-// write makes all pages of the paper, so that their number is known, and draws them.
-func (p printing) write() {
-	var all []pressed
-	of := 0
-	for _, t := range p.Tasks {
-		one := p.press(t)
-		all = append(all, one)
+// write draws all pages of the paper in a document.
+func (p ready) write(doc *fpdf.Fpdf) {
+	p.doc = doc
+	all, of := p.tasks, 0
+	for _, one := range all {
+		one.c.doc = doc
 		of += len(one.pages)
 	}
 	spare := p.o.Duplex && of%2 == 1

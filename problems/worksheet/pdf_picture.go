@@ -103,9 +103,7 @@ func (r room) sheetsOf(list []passage, size float64) map[int]paper.Sheet {
 		if b.picture.IsApart() {
 			tall = min(max(bodiesTall, arrowTall*float64(b.picture.CountArrows())), bodiesMost)
 		}
-		if sheets[i] = paper.Layout(b.picture, r.wide, tall*size); !sheets[i].Fits { // it may take a page
-			sheets[i] = paper.Layout(b.picture, r.wide, r.tallest)
-		}
+		sheets[i] = r.fitting(b.picture, tall*size)
 	}
 	for kind, some := range together {
 		scenes := make([]figure.Scene, len(some))
@@ -130,6 +128,18 @@ func (r room) sheetsOf(list []passage, size float64) map[int]paper.Sheet {
 	return sheets
 }
 
+// growth is by how much taller a figure is tried that is too crowded.
+const growth = 1.3
+
+// fitting is a figure of the width of the text, so tall at most if that fits its labels, else somewhat taller, at last as a page.
+func (r room) fitting(s figure.Scene, tall float64) paper.Sheet {
+	sheet := paper.Layout(s, r.wide, tall)
+	for tall *= growth; !sheet.Fits && tall < r.tallest*growth; tall *= growth {
+		sheet = paper.Layout(s, r.wide, min(tall, r.tallest))
+	}
+	return sheet
+}
+
 // sketchesAbreast is how many pictures to draw on stand side by side on a page so wide: in large print each has a row of its own.
 func sketchesAbreast(wide float64) int {
 	const two = 340
@@ -147,7 +157,7 @@ func (r room) sketchWide() float64 {
 
 // sketches lays pictures to draw on out with room around them, all to one scale but single pins, which have none.
 func (r room) sketches(sheets map[int]paper.Sheet, list []passage, some []int) {
-	wide := r.sketchWide() - 2*sketchPad
+	wide := r.sketchWide() - sketchPad // the layout keeps as much again for labels, more than outlines have
 	var scenes []figure.Scene
 	var of []int
 	for _, i := range some {

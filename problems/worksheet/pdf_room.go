@@ -12,7 +12,7 @@ const (
 	dotRow       = 14.17 // 5 mm
 	dotSize      = 0.7
 	sketchPad    = 40.0
-	sketchTall   = 110.0
+	sketchTall   = 150.0 // of which the layout keeps 60 for labels, more than outlines have
 	axesTall     = 175.0 // of the axes of one member,
 	beamAxesTall = 300.0 // and of a beam
 	boxTall      = 19.0
