@@ -11,23 +11,26 @@ import (
 	"unpin/statics"
 )
 
-// papers makes the papers of handouts on all processors and yields them in their order, no more of them at a time than are in
-// the making. What goes wrong is left in *fault.
-func (s *sheeting) papers(all []variant.Handout, fault *error, shown func(int)) iter.Seq[worksheet.Paper] {
+// papersAs makes the papers of handouts on all processors, each into what as makes of it, and yields these in their order, no more
+// of them at a time than are in the making. What goes wrong is left in *fault.
+func papersAs[R any](s *sheeting, all []variant.Handout, fault *error, shown func(int), as func(worksheet.Paper) R) iter.Seq[R] {
 	type made struct {
-		worksheet.Paper
-		err error
+		result R
+		err    error
 	}
-	return func(yield func(worksheet.Paper) bool) {
+	return func(yield func(R) bool) {
 		done := 0
 		*fault = inOrder(len(all), never, func(i int) (m made) {
-			m.Paper, m.err = s.sheetOf(all[i])
+			p, err := s.sheetOf(all[i])
+			if m.err = err; err == nil {
+				m.result = as(p)
+			}
 			return m
 		}, func(m made) error {
 			if m.err != nil {
 				return m.err
 			}
-			if !yield(m.Paper) {
+			if !yield(m.result) {
 				return errEnough
 			}
 			done++

@@ -8,6 +8,7 @@ import (
 	"iter"
 	"os"
 	"path/filepath"
+	"runtime"
 	"strings"
 	"sync"
 
@@ -22,9 +23,8 @@ const (
 	answersName = "answers"
 )
 
-// paperWriters write papers in each format.
+// paperWriters write papers in each format but PDF, whose pages are made before.
 var paperWriters = map[string]func(w io.Writer, papers iter.Seq[worksheet.Paper], o worksheet.PaperOptions) error{
-	"pdf":  worksheet.PapersPDF,
 	"html": worksheet.PapersHTML,
 	"text": worksheet.PapersText,
 	"markdown": func(w io.Writer, papers iter.Seq[worksheet.Paper], o worksheet.PaperOptions) error {
@@ -67,7 +67,14 @@ func (s *sheeting) document(to io.Writer, format string, key bool, all []variant
 		return s.questions(to, all, shown)
 	}
 	var fault error
-	err := paperWriters[format](to, s.papers(all, &fault, shown), worksheet.PaperOptions{Key: key, Full: s.full, Duplex: s.duplex})
+	o := worksheet.PaperOptions{Key: key, Full: s.full, Duplex: s.duplex}
+	if format == "pdf" {
+		press := worksheet.NewPress(o, runtime.GOMAXPROCS(0))
+		err := worksheet.PagesPDF(to, papersAs(s, all, &fault, shown, press.Pages))
+		return errors.Join(fault, err)
+	}
+	same := func(p worksheet.Paper) worksheet.Paper { return p }
+	err := paperWriters[format](to, papersAs(s, all, &fault, shown, same), o)
 	return errors.Join(fault, err)
 }
 

@@ -19,18 +19,14 @@ func PapersPDF(w io.Writer, papers iter.Seq[Paper], o PaperOptions) error {
 
 // printPapers is that document.
 func printPapers(papers iter.Seq[Paper], o PaperOptions) *fpdf.Fpdf {
-	var doc *fpdf.Fpdf
-	for r := range ahead(papers, o) {
-		if doc == nil {
-			doc = newPrint(r.Title, r.Size)
+	press := NewPress(o, 1)
+	return drawn(func(yield func(Pages) bool) {
+		for p := range papers {
+			if !yield(press.Pages(p)) {
+				return
+			}
 		}
-		r.write(doc)
-	}
-	if doc == nil {
-		doc = newPrint("", A4)
-		doc.AddPage()
-	}
-	return doc
+	})
 }
 
 // A printing prints one paper.
@@ -63,7 +59,7 @@ type pressed struct {
 }
 
 // write draws all pages of the paper in a document.
-func (p ready) write(doc *fpdf.Fpdf) {
+func (p Pages) write(doc *fpdf.Fpdf) {
 	p.doc = doc
 	all, of := p.tasks, 0
 	for _, one := range all {
