@@ -168,6 +168,9 @@ func (l *Lesson) tell(q Question, asking bool) Reply {
 func (l *Lesson) giveUp() {
 	a := l.sheet.inHand()
 	a.told, a.accepted, a.first = true, false, false
+	if l.sheet.exam { // what was typed before is taken back
+		a.tries, a.typed, a.value, a.says = 0, "", exact.Num{}, ""
+	}
 	q := l.sheet.questions[l.sheet.at]
 	l.sheet.goOn()
 	l.finish(q)

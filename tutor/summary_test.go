@@ -67,8 +67,14 @@ func TestSummaryOfAnExam(t *testing.T) {
 	for range 14 {
 		l.Type("1")
 	}
-	if s := SummaryOf(l); len(s.Marks) != 14 || len(s.Mistakes) > 0 || len(s.Skills) > 0 {
-		t.Errorf("%d marks, mistakes %v, skills %v", len(s.Marks), s.Mistakes, s.Skills)
+	s, answers := SummaryOf(l), 0
+	for _, line := range s.Marks {
+		if strings.Contains(line, " typed 1: ") {
+			answers++
+		}
+	}
+	if answers != 14 || len(s.Mistakes) > 0 || len(s.Skills) > 0 {
+		t.Errorf("%d answers in %q, mistakes %v, skills %v", answers, s.Marks, s.Mistakes, s.Skills)
 	}
 }
 
