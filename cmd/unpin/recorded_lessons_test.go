@@ -223,8 +223,14 @@ func (a answers) ownOrder(sums, equations []string) func(asked) string {
 func recordOwnExam(t *testing.T, r *recorder, s subject, rung string) {
 	values := tellAll("values", s.word)
 	next := values.ownOrder(sumsOf(s.word), nil)
+	choices := 0
 	answer := func(q asked) string {
 		line := next(q)
+		if q.unit == "free body and sum" { // an exam takes every choice, so that they would never end
+			if choices++; choices > 12 {
+				return "tell"
+			}
+		}
 		word, found := map[string]string{"+ or -": "+", "0, 1, 2 or 3": "1", "rises or falls": "falls"}[q.unit]
 		switch {
 		case line != "tell" || q.number%3 == 2 || q.unit == "free body and sum" || strings.HasPrefix(q.unit, "all terms"):
