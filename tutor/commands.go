@@ -32,6 +32,7 @@ func init() { // here, since help lists the table itself
 		{"restart", "sets aside what was done here, now and earlier, and begins anew", "", restart, false},
 		{"new", "begins the same frame with new numbers; what was done is kept", "", renew, false},
 		{"sheet", "lists what is known", record.Listed, (*Lesson).showSheet, false},
+		{"time", "says how much time is left", record.Listed, tellTime, false},
 		{"help", "lists what can be typed", record.Listed, help, false},
 		{"quit", "stops; what is done is kept", record.Left, quit, false},
 	}
@@ -54,7 +55,7 @@ func help(l *Lesson, q Question, asking bool) Reply {
 	}
 	for _, c := range commands {
 		switch {
-		case l.sheet.exam && (c.aids || c.word == "new"):
+		case l.sheet.exam && (c.aids || c.word == "new"), c.word == "time" && l.limit.lasts == 0:
 		case l.sheet.exam && c.outcome == record.Told:
 			lines = append(lines, c.word+": leaves the question open and goes on.")
 		default:

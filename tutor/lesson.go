@@ -30,6 +30,7 @@ type Lesson struct {
 	before map[record.Kind]record.Count // how steps on other frames came out in earlier work
 	notes  []string                     // said at the start
 	marked []string                     // of an exam that is over
+	limit  limit                        // of an exam
 	traced []string                     // the slips that lead to the line in hand
 
 	replaying bool // earlier work is taken up
@@ -148,6 +149,9 @@ type Reply struct {
 // Type takes one line: a command or an answer to the question in hand.
 func (l *Lesson) Type(line string) Reply {
 	l.traced = nil
+	if r, late := late(l, line); late {
+		return r
+	}
 	r := l.take(line)
 	r.Slips = l.traced
 	l.slowDown(&r)

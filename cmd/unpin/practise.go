@@ -70,7 +70,8 @@ func newPractise() *cobra.Command {
 			if !screened {
 				begin = tutor.NewPlain
 			}
-			task, left, err := fromSet(cmd, args, in, &r)
+			var lasts time.Duration
+			task, left, err := fromSet(cmd, args, in, &r, &lasts)
 			if err != nil || left {
 				return err
 			}
@@ -78,7 +79,7 @@ func newPractise() *cobra.Command {
 			if err != nil {
 				return err
 			}
-			o.Level = r
+			tutor.Limit(lesson, lasts, time.Now)
 			if err := work(cmd, lesson, o, own, in, screened); err != nil {
 				return err
 			}
@@ -113,7 +114,7 @@ func fromLibraryList(cmd *cobra.Command, in *bufio.Reader) (string, error) {
 // work does a lesson on the screen, or line by line.
 func work(cmd *cobra.Command, lesson *tutor.Lesson, o screen.Options, own notation.Preferences, in *bufio.Reader, screened bool) error {
 	if screened {
-		o.Lesson = lesson
+		o.Lesson, o.Level = lesson, lesson.Level()
 		return show(cmd, o, own)
 	}
 	keep(cmd, lesson)

@@ -87,7 +87,7 @@ const (
 var (
 	oldOutcomes = map[string]Outcome{
 		"right": Exact, "right (rounded)": Rounded, "not yet": Wrong, "noted": Noted, "hint": Hinted, "example": Example, "tell": Told,
-		"back": Back, "let": Let, "resume": Resumed, "sheet": Listed, "help": Listed, "quit": Left,
+		"back": Back, "let": Let, "resume": Resumed, "sheet": Listed, "time": Listed, "help": Listed, "quit": Left,
 		"step right": StepRight, "step helped": StepHelped, "step told": StepTold,
 	}
 	oldKinds  = map[string]Kind{"sum of forces": Forces, "sum of moments": Moments, "sums together": Together, "diagrams": Diagrams}

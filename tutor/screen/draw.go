@@ -145,6 +145,9 @@ func (c *current) drawHead(p *page, in rect, piece string) {
 	how := l.Level().String()
 	if l.Exam() {
 		how = "exam"
+		if left := tutor.TimeLeft(l); left != "" {
+			how += ", " + left
+		}
 	}
 	right := fmt.Sprintf("%s   question %d of %d", how, min(at+1, of), of)
 	if l.Open() {
