@@ -92,19 +92,9 @@ func (fb *feedback) alone(q Question) string {
 	if len(step.Sums) > 1 {
 		return "it fits both sums; two unknowns need two."
 	}
-	s, before := step.Sums[0], fb.about.solution.KnownBefore(q.Step)
-	kept := s
-	kept.Terms = nil
-	for _, t := range s.Terms {
-		if t.Force == statics.None || t.Why == statics.Counts || t.Why == statics.InsideBody {
-			continue
-		}
-		if _, known := before(t.Force); !known {
-			kept.Terms = append(kept.Terms, t)
-		}
-	}
+	kept := unknownsOut(fb.about, q.Step)
 	if len(kept.Terms) == 0 {
-		return q.Name + " was the only unknown left on " + wording.Body(fb.about.solution.Assembly, s.Body) + "."
+		return q.Name + " was the only unknown left on " + wording.Body(fb.about.solution.Assembly, kept.Body) + "."
 	}
 	why := fb.about.words().Absent(kept)
 	return strings.TrimSuffix(strings.ReplaceAll(why, ". ", ", and "), ".") + ", so " + q.Name + " is the only unknown in this sum."
