@@ -21,6 +21,7 @@ import (
 type exam struct {
 	*Lesson
 	result *marking.Result            // of the values
+	scheme *problems.Scheme           // by which it was made
 	of     map[string]*marking.Answer // by the question's name
 	truth  *statics.Solution          // with the plan of the program, for the checks
 	earned map[mark]tally
@@ -56,6 +57,7 @@ func examOf(l *Lesson) *exam {
 	if err != nil {
 		return e
 	}
+	e.scheme = scheme
 	e.result = m.Mark(e.paper(), (*marking.Scheme)(scheme), exact.Int(1))
 	for i, a := range e.result.Answers {
 		e.of[a.Item.Name] = &e.result.Answers[i]
@@ -261,22 +263,13 @@ func (e *exam) value(n int, q Question, a answer) (verdict, says string) {
 		e.give(followMark, exact.Int(1), exact.Int(1))
 		return "carried: right by your own " + notation.List(v.From), ""
 	}
-	e.give(accuracyMark, e.schemeOf(v.Verdict), exact.Int(1))
+	e.give(accuracyMark, e.scheme.Verdicts[v.Verdict], exact.Int(1))
 	if v.Says != "" {
 		if says = " " + wording.Capital(v.Says); !strings.HasSuffix(says, "?") {
 			says += "."
 		}
 	}
 	return marking.Words(v.Verdict), says
-}
-
-// schemeOf is what part of a mark a verdict earns.
-func (e *exam) schemeOf(verdict string) exact.Num {
-	scheme, err := problems.ReadScheme("the usual scheme", nil)
-	if err != nil {
-		return exact.Num{}
-	}
-	return scheme.Verdicts[verdict]
 }
 
 // follows reports whether a value is what the student's own sums give: an equation that was typed before it, or the terms of its
