@@ -1,6 +1,7 @@
 package statics
 
 import (
+	"iter"
 	"slices"
 
 	"unpin/statics/exact"
@@ -19,7 +20,7 @@ type check struct {
 
 // closing ends the plan with unused sums that check the work, until every step that one of the family catches is caught: first
 // the sum that catches most steps which none before it does, then the one with fewest terms, then the first. A step all of
-// whose terms are zero needs no check. In a large frame groups of bodies are looked at last.
+// whose terms are zero needs no check.
 func (p *planner) closing() {
 	open := make([]bool, len(p.steps)) // steps that none catches yet
 	left := 0
@@ -32,16 +33,26 @@ func (p *planner) closing() {
 		return
 	}
 	l := newLedger(p)
-	bodies := slices.Clone(p.singles)
+	for bodies := range p.closingBodies() {
+		if left = p.cover(l.checks(bodies), open, left); left == 0 {
+			return
+		}
+	}
+}
+
+// closingBodies are the free bodies whose sums may close the plan: in a small frame all at once; in a large one first the whole,
+// which often catches everything, then each body, then groups.
+func (p *planner) closingBodies() iter.Seq[[]*view] {
+	var whole []*view
 	if len(p.entire.FreeBody) > 1 {
-		bodies = append(bodies, p.entire)
+		whole = []*view{p.entire}
 	}
-	small := p.a.Bodies() <= everyGroupUpTo
-	if small {
-		bodies = append(bodies, p.connected()...)
-	}
-	if left = p.cover(l.checks(bodies), open, left); left > 0 && !small {
-		p.cover(l.checks(p.connected()), open, left)
+	return func(yield func([]*view) bool) {
+		if p.a.Bodies() <= everyGroupUpTo {
+			yield(slices.Concat(p.singles, whole, p.connected()))
+			return
+		}
+		_ = yield(whole) && yield(p.singles) && yield(p.connected())
 	}
 }
 
