@@ -17,13 +17,14 @@ type Medium struct {
 	OffLabel float64 // most by which a label may be nearer to another arrow than to its own
 	Wall     float64 // least distance between the ground of a support and a member
 	Own      float64 // so near to its point runs a member on which an arrow acts, for both are set to whole steps
+	Tangent  float64 // least arm of a rope's pull about the middle of its wheel, as part of the radius
 	Joint    float64 // so much of a member lies at its joint, where a support's symbol begins
 }
 
 // Paper and Cells are the two media.
 var (
-	Paper = Medium{Tall: 1, Apart: 1.5, Reach: 8, OffLabel: 0, Wall: 0.5, Own: 0.5, Joint: 3}
-	Cells = Medium{Tall: 2, Apart: 1.5, Reach: 2.1, OffLabel: 0, Wall: 0.7, Own: 2.1, Joint: 1}
+	Paper = Medium{Tall: 1, Apart: 1.5, Reach: 8, OffLabel: 0, Wall: 0.5, Own: 0.5, Tangent: 0.99, Joint: 3}
+	Cells = Medium{Tall: 2, Apart: 1.5, Reach: 2.1, OffLabel: 0, Wall: 0.7, Own: 2.1, Tangent: 0.5, Joint: 1}
 )
 
 // Violations are what is false in a figure: bodies drawn apart that meet, an arrow that runs over another or whose line to
@@ -83,8 +84,8 @@ func (m Medium) alone(a figure.Drawn) string {
 	return m.rope(a)
 }
 
-// rope is what is false in a pull of a rope: from where it leaves the rim it must lead on about perpendicular to the way out from the
-// middle, for circles are set to whole steps too, and with its head last.
+// rope is what is false in a pull of a rope: from where it leaves the rim it must lead on perpendicular to the way out from the
+// middle, in characters about so, for there circles are set to whole steps too, and with its head last.
 func (m Medium) rope(a figure.Drawn) string {
 	radius := dist(a.At, a.Hub)
 	if a.Kind != figure.DrawnArrow || radius == 0 {
@@ -92,7 +93,7 @@ func (m Medium) rope(a figure.Drawn) string {
 	}
 	way := a.At.To(a.To)
 	switch off := math.Abs((a.At.X-a.Hub.X)*way.Y - (a.At.Y-a.Hub.Y)*way.X); {
-	case off < radius/2:
+	case off < m.Tangent*radius:
 		return fmt.Sprintf("the rope of %s is not tangent to its wheel", a.Text)
 	case dist(a.From, a.At) > dist(a.To, a.At):
 		return fmt.Sprintf("the rope of %s pushes", a.Text)

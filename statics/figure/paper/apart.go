@@ -117,6 +117,7 @@ func (g *group) finish() Sheet {
 		all.stretched = all.stretched || p.stretched
 		all.misread += p.misread
 	}
+	all.misread += all.astray()
 	for _, f := range g.scene.Faces {
 		g.join(all, f)
 	}
@@ -124,6 +125,17 @@ func (g *group) finish() Sheet {
 		all.remark(figure.OffScale)
 	}
 	return all.finish()
+}
+
+// astray is how many labels stand nearer to an arrow of another part than to their own.
+func (p *board) astray() int {
+	n := 0
+	for i := range p.drawn {
+		if d := &p.drawn[i]; d.Kind == figure.DrawnLabel && d.Owner >= 0 && !figure.IsNearest(p.drawn, d.Owner, d.From, d.To, 1) {
+			n++
+		}
+	}
+	return n
 }
 
 // join draws the line between two faces.

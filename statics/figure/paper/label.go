@@ -23,7 +23,8 @@ type want struct {
 type lettering struct {
 	*board
 	wants   []want
-	wantsAt near // where what they belong to is, once all have been asked
+	leaders []shape // lines from labels to what they belong to
+	wantsAt near    // where what they belong to is, once all have been asked
 }
 
 // ask takes a want, unless it has nothing to say.
@@ -62,6 +63,7 @@ func (l *lettering) label() {
 		}
 		if from, to, needed := w.leader(b); needed {
 			l.draw(fineLayer, Mark{Path: []Place{from, to}, Weight: fineWeight, Line: grey, Fill: NoInk})
+			l.leaders = append(l.leaders, bar(from, to, fineWeight).withSides())
 		}
 		l.write(w.text, b, w.look)
 		l.note(figure.Drawn{

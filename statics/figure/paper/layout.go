@@ -2,6 +2,7 @@ package paper
 
 import (
 	"math"
+	"slices"
 
 	"unpin/statics/figure"
 )
@@ -89,6 +90,7 @@ func begin(s *figure.Scene, xs, ys []figure.Station, scale float64) *layout {
 	if p.stretched = p.x.stretched() || p.y.stretched(); p.stretched {
 		p.findStrokes()
 	}
+	p.wheels = p.wheelScale()
 	return p
 }
 
@@ -121,6 +123,7 @@ type layout struct {
 	x, y      axis
 	drawnTo   float64 // the scale, in points a unit of length
 	stretched bool    // near joints are held apart
+	wheels    float64 // the scale of wheels where they are: so that they stay round
 	strokesAt near    // where the members are, for place
 	slopeAsks []slopeAsk
 	isPart    bool
@@ -128,8 +131,14 @@ type layout struct {
 	offScale  bool // a dimension is underlined
 }
 
-// place is where a point of the frame lies. A point on a member stays on it even where joints are held apart.
+// place is where a point of the frame lies. A point on a member stays on it even where joints are held apart, and a point at which a
+// rope leaves its wheel on that.
 func (p *layout) place(at figure.Position) Place {
+	if len(p.scene.Wheels) > 0 {
+		if i := slices.IndexFunc(p.scene.Arrows, func(a figure.Arrow) bool { return a.Rope && a.At == at }); i >= 0 {
+			return p.onWheel(p.scene.Arrows[i].Hub, at)
+		}
+	}
 	if p.stretched {
 		if first := p.firstHolding(at); first < len(p.scene.Strokes) {
 			k := p.scene.Strokes[first]

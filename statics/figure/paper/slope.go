@@ -102,6 +102,11 @@ func newTriangle(middle Place, along figure.Direction, scale, side float64, s fi
 // isRoom reports whether a triangle and its numbers meet nothing.
 func (p *layout) isRoom(t *slopeTriangle) bool {
 	nowhere := Place{math.Inf(1), 0}
+	for i := range p.leaders {
+		if k := &p.leaders[i]; k.meets(newShape(t.corners...)) || k.meetsRect(t.rects[0]) || k.meetsRect(t.rects[1]) {
+			return false
+		}
+	}
 	return p.isFree(newShape(t.corners...), nowhere) && p.isClear(t.rects[0]) && p.isClear(t.rects[1])
 }
 
