@@ -26,16 +26,7 @@ func Describe(a *statics.Assembly, o Options) []string {
 // DescribeBody says in sentences what acts on a free body, as FreeBody draws it.
 func DescribeBody(a *statics.Assembly, body statics.FreeBody, known map[int]exact.Num, o Options) []string {
 	w := wording.New(a, o.Style).Spoken()
-	lines := []string{wording.Body(a, body) + " is cut free"}
-	seen := statics.None
-	for _, i := range a.ActionsOn(body) {
-		if l := a.Actions[i].Load; l != seen {
-			seen = l
-			for _, l := range a.Actions[i].AllLoads() {
-				lines = append(lines, w.Load(a.Frame.Loads[l]))
-			}
-		}
-	}
+	lines := append([]string{wording.Body(a, body) + " is cut free"}, w.LoadsOn(body)...)
 	for _, i := range a.ForcesOn(body) {
 		sign, _ := a.Facing(body, i)
 		if sign == 0 {

@@ -19,17 +19,49 @@ type run struct {
 
 // runAt is the run that begins with load i, and over how many loads it goes; false where it is no more than one.
 func (w givens) runAt(i int) (r run, n int, ok bool) {
-	f := &w.a.Frame
-	all := f.RunAt(i)
+	all := w.a.Frame.RunAt(i)
 	if n = len(all.Loads); n == 1 {
 		return run{}, 1, false
 	}
+	return w.newRun(all), n, true
+}
+
+// newRun is what a run of the frame says.
+func (w givens) newRun(all statics.Run) run {
+	f, n := &w.a.Frame, len(all.Loads)
+	var r run
 	for _, l := range all.Loads {
 		r.members = append(r.members, f.Loads[l].Member)
 	}
 	r.first, r.last = f.Ends(all)
 	r.from, r.until = w.end(f.Loads[all.Loads[0]], all.Back[0]), w.end(f.Loads[all.Loads[n-1]], !all.Back[n-1])
-	return r, n, true
+	return r
+}
+
+// LoadsOn describes the loads on a free body, one that runs on over several members of a part in one text, as it is one term of
+// a sum.
+func (w givens) LoadsOn(body statics.FreeBody) []string {
+	var all []string
+	seen := statics.None
+	for _, i := range w.a.ActionsOn(body) {
+		x := w.a.Actions[i]
+		if x.Load == seen { // another of its simple shapes
+			continue
+		}
+		seen = x.Load
+		l := w.a.Frame.Loads[x.Load]
+		list := x.AllLoads()
+		run := w.a.Frame.RunAt(slices.Min(list))
+		switch {
+		case len(list) == 1 || len(run.Loads) < len(list):
+			all = append(all, w.Load(l))
+		case w.spoken:
+			all = append(all, w.spokenRun(w.newRun(run.Between(0, len(list))), l))
+		default:
+			all = append(all, w.runText(w.newRun(run.Between(0, len(list))), l))
+		}
+	}
+	return all
 }
 
 // end is where a load begins, or, far, where it ends.

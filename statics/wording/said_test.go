@@ -133,6 +133,7 @@ func sayBodies(s *statics.Solution, w Speaker) []string {
 		for _, m := range w.Meetings(b) {
 			all = append(all, m[0]+" | "+m[1])
 		}
+		all = append(all, "loads: "+strings.Join(w.LoadsOn(body), " & "))
 		for _, i := range s.ActionsOn(body) {
 			all = append(all, w.Action(i), w.Resultant(i))
 			if whole := w.Whole(s.Actions[i].Load); whole != w.Action(i) {
