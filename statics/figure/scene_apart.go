@@ -36,7 +36,7 @@ func inRows(boxes []Box, gap, width float64) []Box {
 	moved := slices.Clone(boxes)
 	x, y := 0.0, 0.0
 	var row []int
-	for _, i := range (setting{boxes: boxes}).order(0) {
+	for _, i := range byMiddles(boxes, 0) {
 		b := boxes[i]
 		if wide := b.X1 - b.X0; len(row) > 0 && x+wide > width {
 			y = level(moved, row, y) + gap
@@ -66,22 +66,39 @@ func level(boxes []Box, row []int, y float64) float64 {
 // order of their middles. Steep is how much dearer it is to grow in height than in width. The boxes are where they would
 // stand best; what comes back are the moved ones. Whole numbers stay whole.
 func SetApart(boxes []Box, gap, steep float64) []Box {
-	s := setting{boxes: boxes, gap: gap, after: [2][][2]int{}}
+	s := newSetting(boxes, gap)
 	for {
 		moved := s.settled()
-		i, j, axis := s.clash(moved, steep)
-		if axis < 0 {
+		c := s.clash(moved, steep)
+		if c == nil {
 			return moved
 		}
-		s.after[axis] = append(s.after[axis], [2]int{i, j})
+		s.before[c.axis][c.second] = append(s.before[c.axis][c.second], c.first)
 	}
 }
 
-// A setting is boxes with those pairs of which one must stand after the other along an axis.
+// A setting is boxes with those that must stand before each along an axis.
 type setting struct {
-	boxes []Box
-	gap   float64
-	after [2][][2]int // along x and y: the second box after the first
+	boxes  []Box
+	gap    float64
+	order  [2][]int   // along x and y: the boxes in the order of their middles
+	rank   [2][]int   // of each box, its place in that order
+	before [2][][]int // of each box, those after which it must stand
+	sweep  []int      // the boxes by where they begin along x, as they were moved last
+}
+
+func newSetting(boxes []Box, gap float64) *setting {
+	s := &setting{boxes: boxes, gap: gap}
+	for axis := range s.order {
+		s.order[axis] = byMiddles(boxes, axis)
+		s.rank[axis] = make([]int, len(boxes))
+		for n, i := range s.order[axis] {
+			s.rank[axis][i] = n
+		}
+		s.before[axis] = make([][]int, len(boxes))
+	}
+	s.sweep = slices.Clone(s.order[0])
+	return s
 }
 
 // along is from where to where a box reaches along an axis.
@@ -92,32 +109,30 @@ func (b Box) along(axis int) (from, until float64) {
 	return b.Y0, b.Y1
 }
 
-// order is the order of the boxes' middles along an axis.
-func (s setting) order(axis int) []int {
-	list := make([]int, len(s.boxes))
+// byMiddles is the order of the boxes' middles along an axis.
+func byMiddles(boxes []Box, axis int) []int {
+	list := make([]int, len(boxes))
 	for i := range list {
 		list[i] = i
 	}
 	slices.SortStableFunc(list, func(i, j int) int {
-		a0, a1 := s.boxes[i].along(axis)
-		b0, b1 := s.boxes[j].along(axis)
+		a0, a1 := boxes[i].along(axis)
+		b0, b1 := boxes[j].along(axis)
 		return cmp.Compare(a0+a1, b0+b1)
 	})
 	return list
 }
 
-// settled moves each box as little as the pairs ask for, in their order.
-func (s setting) settled() []Box {
+// settled moves each box as little as those before it ask for, in their order.
+func (s *setting) settled() []Box {
 	moved := slices.Clone(s.boxes)
-	for axis := range s.after {
-		for _, j := range s.order(axis) {
+	for axis := range s.order {
+		for _, j := range s.order[axis] {
 			push := 0.0
-			for _, pair := range s.after[axis] {
-				if pair[1] == j {
-					_, until := moved[pair[0]].along(axis)
-					from, _ := s.boxes[j].along(axis)
-					push = max(push, until+s.gap-from)
-				}
+			from, _ := s.boxes[j].along(axis)
+			for _, i := range s.before[axis][j] {
+				_, until := moved[i].along(axis)
+				push = max(push, until+s.gap-from)
 			}
 			if axis == 0 {
 				moved[j] = moved[j].by(push, 0)
@@ -129,35 +144,59 @@ func (s setting) settled() []Box {
 	return moved
 }
 
-// clash is the pair of boxes too near to one another that is most easily parted, and the axis along which the second had
-// better stand after the first; −1 if there is none.
-func (s setting) clash(moved []Box, steep float64) (first, second, axis int) {
-	axis, least := -1, 0.0
-	for k := range s.after {
-		order := s.order(k)
-		for n, i := range order {
-			for _, j := range order[n+1:] {
-				a, b := moved[i], moved[j]
-				if !s.near(a, b) || slices.Contains(s.after[k], [2]int{i, j}) {
-					continue
-				}
-				_, until := a.along(k)
-				from, _ := b.along(k)
-				cost := until + s.gap - from
-				if k == 1 {
-					cost *= steep
-				}
-				if axis < 0 || cost < least {
-					first, second, axis, least = i, j, k, cost
+// A clash is two boxes too near to one another, and an axis along which the second may stand after the first.
+type clash struct {
+	first, second, axis int
+	cost                float64
+}
+
+// clash is the one that costs least to part, nil if no boxes are too near. Boxes are gone through by where they begin along x,
+// so that each meets only those that begin before it ends.
+func (s *setting) clash(moved []Box, steep float64) *clash {
+	slices.SortFunc(s.sweep, func(i, j int) int { return cmp.Compare(moved[i].X0, moved[j].X0) })
+	var least *clash
+	for n, i := range s.sweep {
+		for _, j := range s.sweep[n+1:] {
+			if moved[j].X0 > moved[i].X1+s.gap {
+				break
+			}
+			for axis := range s.order {
+				if c := s.parting(moved, i, j, axis, steep); c != nil && (least == nil || s.sooner(c, least)) {
+					least = c
 				}
 			}
 		}
 	}
-	return first, second, axis
+	return least
+}
+
+// parting is two boxes with what it costs to part them along an axis; nil where they are not too near, or the pair is parted
+// along it.
+func (s *setting) parting(moved []Box, i, j, axis int, steep float64) *clash {
+	if s.rank[axis][i] > s.rank[axis][j] {
+		i, j = j, i
+	}
+	if !s.near(moved[i], moved[j]) || slices.Contains(s.before[axis][j], i) {
+		return nil
+	}
+	_, until := moved[i].along(axis)
+	from, _ := moved[j].along(axis)
+	cost := until + s.gap - from
+	if axis == 1 {
+		cost *= steep
+	}
+	return &clash{i, j, axis, cost}
+}
+
+// sooner reports whether a clash is parted before another: the cheaper one, of equal ones that along x, then that whose boxes
+// come first.
+func (s *setting) sooner(a, b *clash) bool {
+	return cmp.Or(cmp.Compare(a.cost, b.cost), cmp.Compare(a.axis, b.axis),
+		cmp.Compare(s.rank[a.axis][a.first], s.rank[a.axis][b.first]), cmp.Compare(s.rank[a.axis][a.second], s.rank[a.axis][b.second])) < 0
 }
 
 // near reports whether two boxes are nearer to one another than the gap, by more than rounding.
-func (s setting) near(a, b Box) bool {
+func (s *setting) near(a, b Box) bool {
 	gap := s.gap - 1e-6*(1+math.Abs(a.X0)+math.Abs(a.Y0))
 	return a.X1+gap > b.X0 && b.X1+gap > a.X0 && a.Y1+gap > b.Y0 && b.Y1+gap > a.Y0
 }

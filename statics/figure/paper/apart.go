@@ -24,7 +24,8 @@ func layoutApart(s *figure.Scene, width, height float64) Sheet {
 	least = min(least, scale)
 	for {
 		g := newGroup(s, scale)
-		if g.arrange(width-2*rim, height-2*rim) || scale <= least {
+		last := scale <= least
+		if (last || g.mayFit(width-2*rim, height-2*rim)) && g.arrange(width-2*rim, height-2*rim) || last {
 			sheet := g.finish().within(width, height)
 			sheet.Fits = sheet.Fits && legible
 			return sheet
@@ -83,6 +84,15 @@ func newGroup(s *figure.Scene, scale float64) *group {
 		g.homes = append(g.homes, figure.Box{X0: x + b.x0, Y0: b.y0 - y, X1: x + b.x1, Y1: b.y1 - y})
 	}
 	return g
+}
+
+// mayFit reports whether the parts, which cannot lie over one another, are no larger than the sheet in all.
+func (g *group) mayFit(width, height float64) bool {
+	area := 0.0
+	for _, b := range g.homes {
+		area += (b.X1 - b.X0) * (b.Y1 - b.Y0)
+	}
+	return area <= width*height
 }
 
 // arrange sets the parts apart in the way that fills the sheet best, and reports whether they fit.
