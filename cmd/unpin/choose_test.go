@@ -85,7 +85,7 @@ func TestChooseTask(t *testing.T) {
 	}{
 		{"2\nnot read\n", "mill-bridge", 1},
 		{" JETTY-DECK\n", "jetty-deck", 1},
-		{"3\n0\nriding-hall\n1", "jetty-deck", 4},
+		{"3\n0\nriding-hall\n\n1", "jetty-deck", 5},
 		{"quit\n", "", 1},
 		{"", "", 1},
 		{"nonsense", "", 1},
@@ -96,7 +96,7 @@ func TestChooseTask(t *testing.T) {
 		if task != nil {
 			got = task.Name
 		}
-		if asked := strings.Count(out.String(), "? problem [number or name]\n"); err != nil || got != r.want || asked != r.asked {
+		if asked := strings.Count(out.String(), "? problem [number, name or words]\n"); err != nil || got != r.want || asked != r.asked {
 			t.Errorf("%q leads to %q after %d questions, want %q after %d: %v", r.typed, got, asked, r.want, r.asked, err)
 		}
 		if !strings.Contains(out.String(), "\n2: mill-bridge: ") || strings.Contains(out.String(), "\t") {

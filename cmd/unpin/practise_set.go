@@ -2,11 +2,7 @@ package main
 
 import (
 	"bufio"
-	"errors"
 	"fmt"
-	"io"
-	"strconv"
-	"strings"
 	"time"
 
 	"github.com/spf13/cobra"
@@ -57,35 +53,4 @@ func lessonFor(cmd *cobra.Command, word string, task *problems.Task, own notatio
 		return begin(task.Problem)
 	}
 	return newLesson(cmd, word, func(p *problems.Problem) (*tutor.Lesson, error) { return begin(p.In(own.Over(p.Conventions))) })
-}
-
-// chooseTask lists the problems of a set and asks for one; nil where the student leaves, with quit or at the end of input.
-func chooseTask(set *problems.Set, in *bufio.Reader, out io.Writer) (*problems.Task, error) {
-	fmt.Fprintln(out, notation.ASCII(notation.VisibleLines(set.Title)))
-	for i, t := range set.Tasks {
-		fmt.Fprintf(out, "%d: %s: %s\n", i+1, t.Name, notation.ASCII(notation.VisibleLines(t.Title)))
-	}
-	for {
-		if _, err := fmt.Fprintln(out, "? problem [number or name]"); err != nil {
-			return nil, err
-		}
-		line, err := in.ReadString('\n')
-		if err != nil && !errors.Is(err, io.EOF) {
-			return nil, err
-		}
-		word := strings.ToLower(strings.TrimSpace(line))
-		if word == "quit" {
-			return nil, nil
-		}
-		n, bad := strconv.Atoi(word)
-		for i := range set.Tasks {
-			if bad == nil && n == i+1 || word == strings.ToLower(set.Tasks[i].Name) {
-				return &set.Tasks[i], nil
-			}
-		}
-		if err != nil {
-			return nil, nil
-		}
-		fmt.Fprintf(out, "Type a number from 1 to %d, a name of the list, or quit.\n", len(set.Tasks))
-	}
 }
