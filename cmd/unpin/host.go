@@ -17,6 +17,7 @@ import (
 	"unpin/problems/variant"
 	"unpin/statics/wording"
 	"unpin/tutor/host"
+	"unpin/tutor/marking"
 	"unpin/tutor/record/database"
 	"unpin/tutor/screen"
 )
@@ -93,12 +94,16 @@ func (o hosting) host(cmd *cobra.Command, folder string, roster *variant.Roster)
 	if err != nil {
 		return nil, nil, fmt.Errorf("unpin: %s: %w", databaseName(at), err)
 	}
+	sets, err := ownSets(cmd, folder)
+	if err != nil {
+		return nil, nil, errors.Join(err, data.Close())
+	}
 	keys, err := instructors(filepath.Join(folder, "instructors"))
 	if err != nil {
 		return nil, nil, errors.Join(err, data.Close())
 	}
 	options := host.Options{
-		Title: filepath.Base(absolute(folder)), Ids: ids(roster), Keys: keys, Problems: ownProblems(cmd, folder), Data: data,
+		Title: filepath.Base(absolute(folder)), Students: roster.Students, Keys: keys, Problems: ownProblems(cmd, folder), Sets: sets, Data: data,
 		Key: filepath.Join(folder, "host-key"), Log: slog.New(slog.NewTextHandler(cmd.ErrOrStderr(), nil)),
 	}
 	h, err := host.New(options)
@@ -136,15 +141,6 @@ func absolute(path string) string {
 	return path
 }
 
-// ids are those of a roster.
-func ids(roster *variant.Roster) []string {
-	all := make([]string, len(roster.Students))
-	for i, s := range roster.Students {
-		all[i] = s.ID
-	}
-	return all
-}
-
 // ownProblems are those of a folder; files that are none are told.
 func ownProblems(cmd *cobra.Command, folder string) []*problems.Problem {
 	var all []*problems.Problem
@@ -156,6 +152,38 @@ func ownProblems(cmd *cobra.Command, folder string) []*problems.Problem {
 		all = append(all, e.Problem)
 	}
 	return all
+}
+
+// ownSets are the sets of a folder, each with its scheme; files that are none for some fault are told.
+func ownSets(cmd *cobra.Command, folder string) ([]host.Set, error) {
+	files, err := os.ReadDir(folder)
+	if err != nil {
+		return nil, fmt.Errorf("unpin: %s cannot be read: %w", folder, plainReason(err))
+	}
+	var all []host.Set
+	places := map[string]string{}
+	for _, f := range files {
+		path := filepath.Join(folder, f.Name())
+		if ending := filepath.Ext(path); ending != ".yaml" && ending != ".yml" || !problems.IsSet(path) {
+			continue
+		}
+		m, err := meaningOf(path, nil)
+		scheme := (*marking.Scheme)(nil)
+		if err == nil {
+			scheme, err = m.scheme(path)
+		}
+		if err != nil {
+			fmt.Fprintf(cmd.ErrOrStderr(), "warning: %s is not offered: %s\n", f.Name(), err)
+			continue
+		}
+		m.warn(cmd)
+		if other, twice := places[m.set.ID]; twice {
+			return nil, fmt.Errorf("unpin: %s and %s are both called %s: give one of them another id", other, f.Name(), m.set.ID)
+		}
+		places[m.set.ID] = f.Name()
+		all = append(all, host.Set{Set: m.set, Scheme: scheme})
+	}
+	return all, nil
 }
 
 // makeCodes makes codes and lists them.

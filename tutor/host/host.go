@@ -6,26 +6,27 @@ import (
 	"fmt"
 	"log/slog"
 	"net"
-	"sync"
+	"slices"
 	"time"
 
 	"github.com/charmbracelet/ssh"
 	"github.com/charmbracelet/wish"
 
 	"unpin/problems"
+	"unpin/problems/variant"
 	"unpin/tutor/record"
 	"unpin/tutor/record/database"
-	"unpin/tutor/screen"
 )
 
 // Options say what a host serves, and to whom.
 type Options struct {
 	Title    string              // of the class, as it is shown
-	Ids      []string            // those who may come in
+	Students []variant.Student   // those who may come in
 	Keys     []string            // fingerprints of the keys of instructors, who see the board
 	Problems []*problems.Problem // besides the library
-	Data     *database.DB        // what the learners do
-	Key      string              // the file of the host's key, made where there is none
+	Sets     []Set
+	Data     *database.DB // what the learners do
+	Key      string       // the file of the host's key, made where there is none
 	Log      *slog.Logger
 	Clock    func() time.Time // what time it is; nil for that of the machine
 }
@@ -33,12 +34,13 @@ type Options struct {
 // A Host serves lessons.
 type Host struct {
 	o        Options
-	ids      map[string]bool
+	students map[string]variant.Student // by id, of several lines the last: the latest attempt
 	people   people
+	sets     []*set
+	orders   *orders
 	guesses  guesses
 	seats    seats
 	activity activity
-	entries  func() []screen.Entry // what there is to choose: the library, then what the class has of its own; read once for all
 	server   *ssh.Server
 	stopping chan struct{} // closed when the host stops
 }
@@ -55,18 +57,16 @@ func New(o Options) (*Host, error) {
 	if err != nil {
 		return nil, err
 	}
-	h := &Host{o: o, ids: map[string]bool{}, people: known, seats: seats{taken: map[string]*seat{}}, guesses: guesses{now: o.Clock}, stopping: make(chan struct{}),
+	h := &Host{o: o, students: map[string]variant.Student{}, people: known, sets: served(o.Sets), orders: &orders{log: o.Data.Log(peopleName)}, seats: seats{taken: map[string]*seat{}}, guesses: guesses{now: o.Clock}, stopping: make(chan struct{}),
 		activity: activity{learners: map[string]*doing{}}}
-	for _, id := range o.Ids {
-		h.ids[id] = id != peopleName
-	}
-	h.entries = sync.OnceValue(func() []screen.Entry {
-		all := screen.Library()
-		for _, p := range o.Problems {
-			all = append(all, screen.Entry{Name: p.Name, Problem: p})
+	for _, s := range o.Students {
+		if s.ID != peopleName {
+			h.students[s.ID] = s
 		}
-		return all
-	})
+	}
+	if err := h.orders.read(); err != nil {
+		return nil, fmt.Errorf("it cannot be read which sets are open: %w", err)
+	}
 	h.server, err = wish.NewServer(
 		ssh.EmulatePty(),
 		wish.WithHostKeyPath(o.Key),
@@ -112,8 +112,9 @@ func (h *Host) Serve(ctx context.Context, at net.Listener) error {
 
 // NewCodes makes a code for each of those who have none, or with all for everybody, and lists them by id; a code cannot be read again.
 func (h *Host) NewCodes(all bool) (ids, codes []string, err error) {
-	for _, id := range h.o.Ids {
-		if !all && h.people.hasCode(id) {
+	for _, s := range h.o.Students {
+		id := s.ID
+		if slices.Contains(ids, id) || !all && h.people.hasCode(id) {
 			continue
 		}
 		code, err := h.people.newCode(id)

@@ -17,6 +17,7 @@ import (
 
 	"golang.org/x/crypto/ssh"
 
+	"unpin/problems/variant"
 	"unpin/tutor/record/database"
 )
 
@@ -48,15 +49,24 @@ func (n *noted) String() string {
 	return n.text.String()
 }
 
+// threeStudents are the class of these tests; one has half the time more.
+var threeStudents = []variant.Student{{ID: "s001", Attempt: 1}, {ID: "s002", Name: "Bo", Attempt: 1, Extra: 50}, {ID: "s003", Attempt: 1}}
+
 // opened starts a host for three learners in a folder, on a port of its own, with the keys of instructors.
 func opened(t *testing.T, folder string, keys ...string) *class {
+	t.Helper()
+	return openedWith(t, folder, nil, nil, keys...)
+}
+
+// openedWith does so with sets, and a clock of the test's.
+func openedWith(t *testing.T, folder string, sets []Set, now func() time.Time, keys ...string) *class {
 	t.Helper()
 	data, err := database.Open(context.Background(), filepath.Join(folder, "class.db"))
 	if err != nil {
 		t.Fatal(err)
 	}
 	log := &noted{}
-	h, err := New(Options{Title: "Statics, week 5", Ids: []string{"s001", "s002", "s003"}, Keys: keys, Data: data, Key: filepath.Join(folder, "host-key"), Log: slog.New(slog.NewTextHandler(log, nil))})
+	h, err := New(Options{Title: "Statics, week 5", Students: threeStudents, Sets: sets, Keys: keys, Data: data, Key: filepath.Join(folder, "host-key"), Clock: now, Log: slog.New(slog.NewTextHandler(log, nil))})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -345,7 +355,7 @@ func TestStopping(t *testing.T) {
 	screen := begin(t, c.in(t, code(c.codes["s001"])), true, "")
 	plain := begin(t, c.in(t, code(c.codes["s002"])), false, "plain")
 	screen.sees("for today")
-	plain.sees("the name of a problem")
+	plain.sees("? problem")
 	c.stop()
 	for _, v := range []*seen{screen, plain} {
 		v.sees("The host is stopping")

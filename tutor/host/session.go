@@ -5,12 +5,10 @@ import (
 	"fmt"
 	"io"
 	"runtime/debug"
-	"slices"
 	"strings"
 
 	"github.com/charmbracelet/ssh"
 
-	"unpin/problems"
 	"unpin/statics/notation"
 	"unpin/tutor"
 	"unpin/tutor/screen"
@@ -113,7 +111,7 @@ func (h *Host) serve(s ssh.Session, id string, mine *seat) int {
 		return h.plain(s, id, mine, nil)
 	}
 	far := screen.Far{In: s, Out: s, Sizes: sizes(pty, changes), End: mine.end, News: mine.said()}
-	o := screen.Options{Entries: func() []screen.Entry { return slices.Clone(h.entries()) }, Store: h.store(id), Level: tutor.Gradual, Colour: coloured(s), Clock: h.o.Clock}
+	o := screen.Options{Entries: h.entriesFor(id), Store: h.store(id), Level: tutor.Gradual, Colour: coloured(s), Clock: h.o.Clock}
 	err := screen.Serve(o, far)
 	if err != nil && mine.told() == "" {
 		h.o.Log.Info("a screen ended", "id", id, "error", err.Error())
@@ -157,15 +155,19 @@ func (h *Host) plain(s ssh.Session, id string, mine *seat, words []string) int {
 		return nil
 	}}
 	in := bufio.NewReader(ending{lines, mine.end})
-	p, err := h.chosen(in, s, words)
-	if p == nil {
+	chosen, err := h.chosen(in, s, id, words)
+	if chosen == nil {
 		if err != nil {
 			say(s.Stderr(), err.Error())
 			return 2
 		}
 		return 0
 	}
-	lesson, err := tutor.NewPlain(p, tutor.Values, false)
+	level := tutor.Values
+	if chosen.Set != nil && chosen.Set.Level != nil {
+		level = *chosen.Set.Level
+	}
+	lesson, err := tutor.NewPlain(chosen.Problem, level, false)
 	if err != nil {
 		say(s.Stderr(), err.Error())
 		return 1
@@ -187,46 +189,4 @@ func (h *Host) plain(s ssh.Session, id string, mine *seat, words []string) int {
 		return 1
 	}
 	return 0
-}
-
-// chosen is the problem that words name, or else one that is asked for; none at the end of what is typed.
-func (h *Host) chosen(in *bufio.Reader, out io.Writer, words []string) (*problems.Problem, error) {
-	all := h.entries()
-	if len(words) > 1 {
-		return nil, refusal("plain takes the name of one problem")
-	}
-	if len(words) == 1 {
-		if p := named(all, words[0]); p != nil {
-			return p, nil
-		}
-		return nil, refusal("there is no problem " + words[0] + " here; plain alone lists them")
-	}
-	for _, e := range all {
-		say(out, "  "+e.Name+": "+e.Problem.Title)
-	}
-	for {
-		io.WriteString(out, "? the name of a problem, or nothing to leave: ")
-		line, err := in.ReadString('\n')
-		name := strings.TrimSpace(line)
-		if name == "" {
-			return nil, nil
-		}
-		if p := named(all, name); p != nil {
-			return p, nil
-		}
-		if err != nil {
-			return nil, nil
-		}
-		say(out, "There is no problem "+name+" here.")
-	}
-}
-
-// named is the problem of a name, or nil.
-func named(all []screen.Entry, name string) *problems.Problem {
-	for _, e := range all {
-		if e.Name == name {
-			return e.Problem
-		}
-	}
-	return nil
 }

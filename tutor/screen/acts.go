@@ -36,6 +36,9 @@ func (m *Model) begin() {
 	if e.Offer != nil {
 		p, level = tutor.Fresh(e.Problem, m.o.Clock()), e.Offer.Level
 	}
+	if e.Set != nil && e.Set.Level != nil {
+		level = *e.Set.Level
+	}
 	l, err := tutor.New(p, level, m.o.Exam)
 	m.start(l, err)
 }

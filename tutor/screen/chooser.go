@@ -72,7 +72,7 @@ func list(o Options) tea.Cmd {
 func offersOf(entries []Entry, records []record.Record, now time.Time) []Entry {
 	var at []*problems.Problem
 	for _, e := range entries {
-		if e.Problem != nil {
+		if e.Problem != nil && e.Set == nil {
 			at = append(at, e.Problem)
 		}
 	}
@@ -119,6 +119,9 @@ func (c *chooser) found() []Entry {
 	}
 	var ranked [problems.NoFit][]Entry
 	for _, e := range c.entries {
+		if e.heads() {
+			continue
+		}
 		if fit := sought.Fit(e.Name, e.Problem); fit < problems.NoFit {
 			ranked[fit] = append(ranked[fit], e)
 		}
@@ -138,16 +141,20 @@ func (c *chooser) choice() (Entry, bool) {
 	return list[c.at], true
 }
 
-// progress is how far the student is with a problem at the level in hand.
-func (c *chooser) progress(p *problems.Problem) tutor.Progress {
-	key := progressKey{p, c.level}
+// progress is how far the student is with a problem at the level in hand, or at that of its set.
+func (c *chooser) progress(e Entry) tutor.Progress {
+	p, level := e.Problem, c.level
+	if e.Set != nil && e.Set.Level != nil {
+		level = *e.Set.Level
+	}
+	key := progressKey{p, level}
 	done, known := c.done[key]
 	if !known {
 		var earlier []record.Record
 		if c.past != nil {
 			earlier, _ = c.past.Of(record.Fingerprints(p)...) // what cannot be read is told at the lesson's opening
 		}
-		done = tutor.ProgressOf(p, c.level, earlier)
+		done = tutor.ProgressOf(p, level, earlier)
 		c.done[key] = done
 	}
 	return done
@@ -167,8 +174,8 @@ func shortProgress(p tutor.Progress) string {
 }
 
 // told is progress in a sentence, or nothing.
-func (c *chooser) told(p *problems.Problem) string {
-	done := c.progress(p)
+func (c *chooser) told(e Entry) string {
+	done := c.progress(e)
 	first := fmt.Sprintf("%d right at the first try and without help.", done.First)
 	switch {
 	case done.Settled == 0:

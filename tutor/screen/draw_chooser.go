@@ -52,21 +52,36 @@ func (c *chooser) draw(p *page, notice string) {
 // drawFind draws what is typed to find a problem, and how many of all it finds, or which of all is in hand.
 func (c *chooser) drawFind(p *page, in rect) {
 	x := p.put(in.x, in.y, in.w, "find: ", noteInk)
-	where := ""
-	switch n := len(c.found()); {
-	case c.sought().Asks():
-		where = fmt.Sprintf("  %d of %d shown", n, len(c.entries))
-	case n > 0:
-		where = fmt.Sprintf("  problem %d of %d", c.at+1, n)
-		if k := n - len(c.entries); k > 0 {
-			where = fmt.Sprintf("  problem %d of %d", c.at+1-k, len(c.entries))
-			if c.at < k {
-				where = fmt.Sprintf("  for today %d of %d", c.at+1, k)
-			}
-		}
-	}
+	where := c.where()
 	c.filter.draw(p, x, in.y, in.x+in.w-columns(where))
 	p.put(in.x+in.w-columns(where), in.y, in.x+in.w, where, noteInk)
+}
+
+// where tells how many of all are found, or which of all is in hand.
+func (c *chooser) where() string {
+	found := c.found()
+	first := len(found) - len(c.entries) // behind what is offered for today
+	all := problemsIn(c.entries)
+	switch {
+	case c.sought().Asks():
+		return fmt.Sprintf("  %d of %d shown", len(found), all)
+	case len(found) == 0 || c.at >= first && found[c.at].heads():
+		return ""
+	case c.at < first:
+		return fmt.Sprintf("  for today %d of %d", c.at+1, first)
+	}
+	return fmt.Sprintf("  problem %d of %d", problemsIn(found[first:c.at+1]), all)
+}
+
+// problemsIn counts the entries that are no headings.
+func problemsIn(entries []Entry) int {
+	n := 0
+	for _, e := range entries {
+		if !e.heads() {
+			n++
+		}
+	}
+	return n
 }
 
 // drawLevels draws the levels at the right of the head, the one in hand in brackets, and tells how wide they are.
@@ -112,6 +127,10 @@ func (c *chooser) drawEntry(p *page, in rect, e Entry, chosen bool) {
 	if chosen {
 		mark, k = "▸ ", strongInk
 	}
+	if e.heads() {
+		p.line(in, 0, line{{mark + short(e.Set.Title, in.w-2), titleInk}})
+		return
+	}
 	if e.Problem == nil {
 		p.line(in, 0, say(mark+"   "+short(e.Name+" cannot be used", in.w-5), noteInk))
 		return
@@ -122,7 +141,7 @@ func (c *chooser) drawEntry(p *page, in rect, e Entry, chosen bool) {
 	}
 	done := "today"
 	if e.Offer == nil {
-		done = shortProgress(c.progress(e.Problem))
+		done = shortProgress(c.progress(e))
 	}
 	room := in.w - 5
 	if done != "" {
@@ -143,11 +162,22 @@ func titleOf(e Entry) string {
 	return e.Name
 }
 
+// setLines are what there is to know of a set.
+func setLines(s *SetEntry, w int) []line {
+	all := append(folded(s.Title, w, 0, titleInk), nil)
+	for _, text := range s.Says {
+		all = append(append(all, folded(text, w, 0, plainInk)...), nil)
+	}
+	return all
+}
+
 // drawDetails draws the title, the scenario and the figure of the problem in hand, or why it cannot be used.
 func (c *chooser) drawDetails(p *page, in rect) {
 	e, ok := c.choice()
 	switch {
 	case !ok:
+	case e.heads():
+		p.lines(in, setLines(e.Set, in.w))
 	case e.Problem == nil:
 		var all []line
 		for _, text := range strings.Split(e.Fault, "\n") {

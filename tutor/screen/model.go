@@ -48,8 +48,19 @@ type Entry struct {
 	Problem *problems.Problem // nil if it cannot be used
 	Fault   string
 	Offer   *tutor.Offer  // where it is offered for today, and not because it is there
+	Set     *SetEntry     // the set that it is of, or nil; without a problem it is the heading of that set
 	Portion []tutor.Offer // where it is about ten minutes of practice; Problem is that of the first piece
 }
+
+// A SetEntry is a set among the problems to choose from.
+type SetEntry struct {
+	Title string
+	Says  []string     // what there is to know of it, a paragraph each
+	Level *tutor.Level // at which its problems are worked, or nil
+}
+
+// heads reports whether an entry is the heading of a set.
+func (e Entry) heads() bool { return e.Set != nil && e.Problem == nil }
 
 // A Model is the whole program on the screen. Update translates messages into what a student does; View draws what
 // there is.
