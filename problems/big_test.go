@@ -84,8 +84,10 @@ func TestManyFaults(t *testing.T) {
 	if len(faults.List) != 100 || faults.More != 150 {
 		t.Errorf("%d faults and %d more, want 100 and 150", len(faults.List), faults.More)
 	}
-	if want := "many.yaml: and 150 more faults"; !strings.HasSuffix(err.Error(), want) {
-		t.Errorf("the text does not end in %q", want)
+	for _, want := range []string{"97 more of this, in lines 9 to 105\n", "many.yaml: and 150 more faults"} {
+		if !strings.Contains(err.Error(), want) {
+			t.Errorf("the text has no %q:\n%s", want, err)
+		}
 	}
 }
 

@@ -27,17 +27,39 @@ type Faults struct {
 // maxFaults bounds the faults that are kept, so that a file of another kind does not fill the screen.
 const maxFaults = 100
 
-// Error is a block of lines for each fault: place and problem, excerpt, remedy.
+// shownAlike is how many faults of the same words are shown; of further ones only the lines are told.
+const shownAlike = 3
+
+// Error is a block of lines for each fault: place and problem, excerpt, remedy. One mistake made in a hundred places is shown in
+// three of them.
 func (f *Faults) Error() string {
-	blocks := make([]string, 0, len(f.List)+1)
+	var blocks []string
 	name := notation.Visible(f.File)
+	lines := map[string][]int{} // by problem
 	for _, fault := range f.List {
-		blocks = append(blocks, name+fault.block())
+		if lines[fault.Problem] = append(lines[fault.Problem], fault.Line); len(lines[fault.Problem]) <= shownAlike {
+			blocks = append(blocks, name+fault.block())
+		}
+	}
+	for _, fault := range f.List {
+		if more := lines[fault.Problem]; len(more) > shownAlike {
+			blocks = append(blocks, fmt.Sprintf("%s: %s: %d more of this, %s", name, fault.Problem, len(more)-shownAlike, inLines(more[shownAlike:])))
+			delete(lines, fault.Problem)
+		}
 	}
 	if f.More > 0 {
 		blocks = append(blocks, fmt.Sprintf("%s: and %d more faults", name, f.More))
 	}
 	return strings.Join(blocks, "\n")
+}
+
+// inLines tells the lines of a sorted list.
+func inLines(list []int) string {
+	first, last := list[0], list[len(list)-1]
+	if first == last {
+		return fmt.Sprintf("in line %d", first)
+	}
+	return fmt.Sprintf("in lines %d to %d", first, last)
 }
 
 // block is the fault's text after the file name.
