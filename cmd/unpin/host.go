@@ -104,13 +104,25 @@ func (o hosting) host(cmd *cobra.Command, folder string, roster *variant.Roster)
 	}
 	options := host.Options{
 		Title: filepath.Base(absolute(folder)), Students: roster.Students, Keys: keys, Problems: ownProblems(cmd, folder), Sets: sets, Data: data,
-		Key: filepath.Join(folder, "host-key"), Log: slog.New(slog.NewTextHandler(cmd.ErrOrStderr(), nil)),
+		Key: filepath.Join(folder, "host-key"), Name: hostName(o.listen), Log: slog.New(slog.NewTextHandler(cmd.ErrOrStderr(), nil)),
 	}
 	h, err := host.New(options)
 	if err != nil {
 		return nil, nil, errors.Join(fmt.Errorf("unpin: %w", err), data.Close())
 	}
 	return h, data, nil
+}
+
+// hostName is how other hosts know this one: the name of the machine, and the port where it is served.
+func hostName(listen string) string {
+	name, err := os.Hostname()
+	if err != nil {
+		name = "host"
+	}
+	if _, port, err := net.SplitHostPort(listen); err == nil {
+		name += ":" + port
+	}
+	return name
 }
 
 // instructors are the keys in a file, none where there is no such file.

@@ -3,6 +3,7 @@ package host
 import (
 	"cmp"
 	"encoding/json"
+	"maps"
 	"slices"
 	"sync"
 	"time"
@@ -14,7 +15,8 @@ import (
 type activity struct {
 	mutex    sync.Mutex
 	learners map[string]*doing
-	slips    []slipped // the latest, see lately
+	own      map[string]time.Time // runs that began here, with when; what is read of them later was seen before
+	slips    []slipped            // the latest, see lately
 }
 
 // doing is what one learner does.
@@ -43,10 +45,28 @@ type slipped struct {
 // lately is how long a mistake counts for the moment.
 const lately = 15 * time.Minute
 
-// saw takes what a learner has added.
+// saw takes what a learner has added here.
 func (a *activity) saw(id string, r record.Record) {
 	a.mutex.Lock()
 	defer a.mutex.Unlock()
+	if _, known := a.own[r.Run]; !known {
+		a.own[r.Run] = r.At
+		maps.DeleteFunc(a.own, func(_ string, at time.Time) bool { return r.At.Sub(at) > longest })
+	}
+	a.takes(id, r)
+}
+
+// heard takes what a learner has added anywhere.
+func (a *activity) heard(id string, r record.Record) {
+	a.mutex.Lock()
+	defer a.mutex.Unlock()
+	if _, known := a.own[r.Run]; !known {
+		a.takes(id, r)
+	}
+}
+
+// takes takes what a learner has added; the mutex is held.
+func (a *activity) takes(id string, r record.Record) {
 	d := a.learners[id]
 	if d == nil || d.run != r.Run {
 		d = &doing{id: id, problem: r.Problem, frame: r.Frame, run: r.Run, level: r.Level, exam: r.Exam, since: r.At}

@@ -139,7 +139,7 @@ func (b *board) write(k tea.KeyMsg) tea.Cmd {
 	case tea.KeyEnter:
 		b.typed = nil
 		if word := strings.TrimSpace(notation.Visible(string(text))); word != "" {
-			b.said = "Told to " + wording.Counted(b.host.seats.tell(word), "session") + ": " + word
+			b.said = "Told to " + wording.Counted(b.host.tellAll(word), "session") + ": " + word
 		}
 		return nil
 	case tea.KeyCtrlC:
@@ -219,7 +219,7 @@ func (b *board) first() int { return max(b.at-b.rows()+2, 0) }
 
 // head says how many are there.
 func (b *board) head() string {
-	return fmt.Sprintf("%s: %s here, %s today", b.host.o.Title, wording.Counted(b.host.seats.count(), "learner"), wording.Counted(len(b.list), "learner"))
+	return fmt.Sprintf("%s: %s here, %s today", b.host.o.Title, wording.Counted(b.host.present(), "learner"), wording.Counted(len(b.list), "learner")) + b.host.storeText()
 }
 
 // table is a line a learner.
@@ -228,11 +228,14 @@ func (b *board) table() []string {
 	now := b.host.o.Clock()
 	for _, d := range b.list[b.first():] {
 		mark, mistake := " ", ""
-		if b.host.seats.holds(d.id) {
+		if at, here := b.host.where(d.id); here {
 			mark = "*"
+			if at != "" {
+				mistake = "(at " + at + ") "
+			}
 		}
 		if s := slip.ByID(d.slip); s != nil {
-			mistake = s.Principle()
+			mistake += s.Principle()
 		}
 		lines = append(lines, fmt.Sprintf(" %s %-10s %-16s %-14s %6s %5d %5s  %s", mark, short(d.id, 10), short(d.problem, 16), short(d.question, 14),
 			inWords(now.Sub(d.since)), d.wrong, fmt.Sprintf("%d/%d", d.first.Right, d.first.Of), mistake))

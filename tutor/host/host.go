@@ -16,6 +16,7 @@ import (
 	"unpin/problems/variant"
 	"unpin/tutor/record"
 	"unpin/tutor/record/database"
+	"unpin/tutor/record/kept"
 )
 
 // Options say what a host serves, and to whom.
@@ -28,7 +29,8 @@ type Options struct {
 	Data     *database.DB // what the learners do
 	Key      string       // the file of the host's key, made where there is none
 	Log      *slog.Logger
-	Clock    func() time.Time // what time it is; nil for that of the machine
+	Clock    func() time.Time // what time it is; nil for that of the database
+	Name     string           // of this host, for people, where several serve one class
 }
 
 // A Host serves lessons.
@@ -41,6 +43,9 @@ type Host struct {
 	guesses  guesses
 	seats    seats
 	activity activity
+	keep     *kept.Keeper
+	hub      *hub
+	clock    *hostClock
 	server   *ssh.Server
 	stopping chan struct{} // closed when the host stops
 }
@@ -50,15 +55,19 @@ const peopleName = ""
 
 // New prepares a host.
 func New(o Options) (*Host, error) {
+	c := newClock()
 	if o.Clock == nil {
-		o.Clock = time.Now
+		o.Clock = c.now
 	}
 	known, err := knownPeople(o.Data.Log(peopleName))
 	if err != nil {
 		return nil, err
 	}
-	h := &Host{o: o, students: map[string]variant.Student{}, people: known, sets: served(o.Sets), orders: &orders{log: o.Data.Log(peopleName)}, seats: seats{taken: map[string]*seat{}}, guesses: guesses{now: o.Clock}, stopping: make(chan struct{}),
-		activity: activity{learners: map[string]*doing{}}}
+	h := &Host{o: o, clock: c, students: map[string]variant.Student{}, people: known, sets: served(o.Sets), seats: seats{taken: map[string]*seat{}}, guesses: guesses{now: o.Clock}, stopping: make(chan struct{}),
+		activity: activity{learners: map[string]*doing{}, own: map[string]time.Time{}}}
+	h.join()
+	h.people.notes = h.keep.Direct(peopleName)
+	h.orders = &orders{log: h.keep.Direct(peopleName)}
 	for _, s := range o.Students {
 		if s.ID != peopleName {
 			h.students[s.ID] = s
@@ -92,19 +101,24 @@ const (
 // Fingerprint is that of the host's key, as clients show it at their first visit.
 func (h *Host) Fingerprint() string { return fingerprint(h.server.HostSigners[0].PublicKey()) }
 
-// Serve serves those who come until the context ends; then it tells those who are there, and waits for them.
+// Serve serves those who come until the context ends; then it lets nobody in, tells those who are there, waits for them, and has what
+// they did in the store, all within some seconds.
 func (h *Host) Serve(ctx context.Context, at net.Listener) error {
-	stopped := context.AfterFunc(ctx, func() {
-		close(h.stopping)
-		h.seats.close("The host is stopping. What you have done is kept: log in again later.")
-		h.server.Close()
+	going, end := context.WithCancel(context.WithoutCancel(ctx))
+	defer end()
+	if err := h.begin(going); err != nil {
+		return errors.Join(err, at.Close())
+	}
+	stopped := make(chan struct{})
+	context.AfterFunc(ctx, func() {
+		defer close(stopped)
+		at.Close()
+		h.stop()
 	})
-	defer stopped()
 	h.o.Log.Info("serving", "address", at.Addr().String(), "key", h.Fingerprint())
 	err := h.server.Serve(at)
-	if ctx.Err() != nil && errors.Is(err, ssh.ErrServerClosed) {
-		h.seats.close("")
-		h.o.Log.Info("stopped")
+	if ctx.Err() != nil {
+		<-stopped
 		return nil
 	}
 	return err
@@ -128,5 +142,5 @@ func (h *Host) NewCodes(all bool) (ids, codes []string, err error) {
 
 // store is where the work of a learner is kept.
 func (h *Host) store(id string) *record.Store {
-	return record.On(watched{h.o.Data.Log(id), id, h.activity.saw})
+	return record.On(watched{h.keep.Log(id), id, h.saw})
 }

@@ -61,28 +61,31 @@ func opened(t *testing.T, folder string, keys ...string) *class {
 // openedWith does so with sets, and a clock of the test's.
 func openedWith(t *testing.T, folder string, sets []Set, now func() time.Time, keys ...string) *class {
 	t.Helper()
-	data, err := database.Open(context.Background(), filepath.Join(folder, "class.db"))
+	c := openedOn(t, folder, filepath.Join(folder, "class.db"), Options{Sets: sets, Clock: now, Keys: keys})
+	c.makeCodes(t)
+	return c
+}
+
+// openedOn starts a host on a database, with the codes that are there.
+func openedOn(t *testing.T, folder, address string, o Options) *class {
+	t.Helper()
+	data, err := database.Open(context.Background(), address)
 	if err != nil {
 		t.Fatal(err)
 	}
 	log := &noted{}
-	h, err := New(Options{Title: "Statics, week 5", Students: threeStudents, Sets: sets, Keys: keys, Data: data, Key: filepath.Join(folder, "host-key"), Clock: now, Log: slog.New(slog.NewTextHandler(log, nil))})
+	o.Title, o.Students, o.Data, o.Key, o.Log = "Statics, week 5", threeStudents, data, filepath.Join(folder, "host-key"), slog.New(slog.NewTextHandler(log, nil))
+	h, err := New(o)
 	if err != nil {
 		t.Fatal(err)
 	}
-	ids, codes, err := h.NewCodes(true)
-	if err != nil {
-		t.Fatal(err)
-	}
+	h.hub.beat = 100 * time.Millisecond
 	at, err := net.Listen("tcp", "127.0.0.1:0")
 	if err != nil {
 		t.Fatal(err)
 	}
 	ctx, stop := context.WithCancel(context.Background())
 	c := &class{Host: h, address: at.Addr().String(), codes: map[string]string{}, log: log, stop: stop, stopped: make(chan error, 1)}
-	for i, id := range ids {
-		c.codes[id] = codes[i]
-	}
 	go func() { c.stopped <- h.Serve(ctx, at) }()
 	t.Cleanup(func() {
 		stop()
@@ -91,6 +94,18 @@ func openedWith(t *testing.T, folder string, sets []Set, now func() time.Time, k
 		data.Close()
 	})
 	return c
+}
+
+// makeCodes makes codes for all.
+func (c *class) makeCodes(t *testing.T) {
+	t.Helper()
+	ids, codes, err := c.NewCodes(true)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, id := range ids {
+		c.codes[id] = codes[i]
+	}
 }
 
 // newKey makes a key of a learner.

@@ -50,10 +50,22 @@ func (h *Host) board(s ssh.Session) int {
 	return 0
 }
 
+// tellAll says a word to all, at every host, and returns to how many sessions. While the store is away it reaches those here.
+func (h *Host) tellAll(text string) int {
+	if h.keep.State().Away {
+		return h.seats.tell(fromInstructor + text)
+	}
+	if err := h.hub.say(text, h.o.Clock()); err != nil {
+		h.o.Log.Error("a word to all is not kept", "error", err.Error())
+		return h.seats.tell(fromInstructor + text)
+	}
+	return h.present()
+}
+
 // fromInstructor begins what an instructor says to all.
 const fromInstructor = "From your instructor: "
 
-// said are the words from the instructor as the screen takes them, until the session ends.
+// said is what is said to all as the screen takes them, until the session ends.
 func (s *seat) said() <-chan tea.Msg {
 	all := make(chan tea.Msg)
 	go func() {
@@ -61,7 +73,7 @@ func (s *seat) said() <-chan tea.Msg {
 			select {
 			case word := <-s.news:
 				select {
-				case all <- screen.Said(fromInstructor + word):
+				case all <- screen.Said(word):
 				case <-s.left:
 					return
 				}

@@ -22,12 +22,19 @@ func (h *Host) hearKey(ctx ssh.Context, key ssh.PublicKey) bool {
 	return true
 }
 
+// noLogin is told to who comes while it cannot be looked up who they are.
+const noLogin = "The class's store is away, so nobody can be let in now: try again in a minute. What you have done is kept."
+
 // hearCode asks for a code where there is no key.
 func (h *Host) hearCode(ctx ssh.Context, ask gossh.KeyboardInteractiveChallenge) bool {
 	ctx.Permissions().Extensions = nil // what was said of a key before does not hold
 	from := addressOf(ctx.RemoteAddr())
 	if h.guesses.tooMany(from) {
 		h.o.Log.Warn("too many wrong codes", "from", from)
+		return false
+	}
+	if h.keep.State().Away {
+		ask("", noLogin, nil, nil)
 		return false
 	}
 	answers, err := ask("", h.o.Title, []string{"Your personal code: "}, []bool{false})

@@ -1,6 +1,8 @@
 package host
 
 import (
+	"crypto/rand"
+	"maps"
 	"sync"
 	"time"
 )
@@ -14,12 +16,14 @@ type seats struct {
 
 // A seat is one learner's session.
 type seat struct {
-	end  chan struct{} // closed when the session has to stop
-	why  string        // told then
-	once sync.Once
-	left chan struct{} // closed when it has stopped
-	cut  func()        // ends the connection, for one that does not stop
-	news chan string   // words from the instructor
+	end    chan struct{} // closed when the session has to stop
+	why    string        // told then
+	once   sync.Once
+	left   chan struct{} // closed when it has stopped
+	ticket string        // by which all hosts know it
+	sat    bool          // they do
+	cut    func()        // ends the connection, for one that does not stop
+	news   chan string   // what is said to all
 }
 
 // patience is how long a session has to stop by itself.
@@ -28,9 +32,12 @@ const patience = 3 * time.Second
 // mostSeats is how many sessions there are at most.
 const mostSeats = 2000
 
+// goesOn is told to who has logged in again, here or at another host.
+const goesOn = "You have logged in somewhere else, and your lesson goes on there."
+
 // take seats a learner; an earlier session of theirs is ended first, so that two never write one lesson. Without a place it is nil.
 func (s *seats) take(id string, cut func()) *seat {
-	mine := &seat{end: make(chan struct{}), left: make(chan struct{}), cut: cut, news: make(chan string, 4)}
+	mine := &seat{end: make(chan struct{}), left: make(chan struct{}), cut: cut, news: make(chan string, 4), ticket: rand.Text()}
 	for {
 		s.mutex.Lock()
 		before := s.taken[id]
@@ -44,7 +51,7 @@ func (s *seats) take(id string, cut func()) *seat {
 			return mine
 		}
 		s.mutex.Unlock()
-		before.stop("You have logged in somewhere else, and your lesson goes on there.")
+		before.stop(goesOn)
 		<-before.left
 	}
 }
@@ -106,11 +113,28 @@ func (s *seats) count() int {
 	return len(s.taken)
 }
 
-// holds reports whether a learner is there.
-func (s *seats) holds(id string) bool {
+// holds reports whether a learner is there, by one ticket or, with an empty one, by any.
+func (s *seats) holds(id, ticket string) bool {
 	s.mutex.Lock()
 	defer s.mutex.Unlock()
-	return s.taken[id] != nil
+	one := s.taken[id]
+	return one != nil && (ticket == "" || one.ticket == ticket)
+}
+
+// seated notes that all hosts know a seat.
+func (s *seats) seated(one *seat) {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	one.sat = true
+}
+
+// sat lists the seats that all hosts know.
+func (s *seats) sat() map[string]*seat {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	all := maps.Clone(s.taken)
+	maps.DeleteFunc(all, func(_ string, one *seat) bool { return !one.sat })
+	return all
 }
 
 // tell says a word to all who are there, and returns to how many; who has not heard the last four yet misses it.

@@ -2,6 +2,7 @@ package host
 
 import (
 	"bufio"
+	"context"
 	"fmt"
 	"io"
 	"runtime/debug"
@@ -43,6 +44,9 @@ func (h *Host) session(s ssh.Session) {
 		return
 	}
 	defer h.seats.leave(id, mine)
+	defer h.keep.Remember(id)()
+	h.hub.sit(s.Context(), id, mine)
+	defer h.hub.leave(context.WithoutCancel(s.Context()), mine)
 	log = log.With("id", id)
 	log.Info("in", "words", strings.Join(s.Command(), " "))
 	code := h.serve(s, id, mine)
@@ -71,7 +75,7 @@ func (h *Host) enter(s ssh.Session) (string, error) {
 	switch {
 	case err != nil:
 		h.o.Log.Error("keys cannot be read", "error", err.Error())
-		return "", refusal("The host cannot look up who you are: try again in a minute.")
+		return "", refusal(noLogin)
 	case id != "":
 		return id, nil
 	case key == "":
@@ -176,7 +180,7 @@ func (h *Host) plain(s ssh.Session, id string, mine *seat, words []string) int {
 		for {
 			select {
 			case word := <-mine.news:
-				say(s, fromInstructor+word)
+				say(s, word)
 			case <-mine.left:
 				return
 			}

@@ -69,7 +69,7 @@ func (h *Host) handed(s *set, who variant.Student) ([]own, error) {
 		}
 		return all, nil
 	}
-	notes := h.o.Data.Log(who.ID)
+	notes := h.keep.Log(who.ID)
 	list, err := notes.Note(s.copiesNote())
 	if err != nil {
 		return nil, err

@@ -18,6 +18,7 @@ import (
 type DB struct {
 	sql *sql.DB
 	dialect
+	address string
 }
 
 // Open opens a database and brings its tables up to date: PostgreSQL where the address begins with postgres:// or postgresql://, else
@@ -34,7 +35,7 @@ func Open(ctx context.Context, address string) (*DB, error) {
 	}
 	pool.SetMaxOpenConns(d.connections)
 	pool.SetMaxIdleConns(d.connections)
-	db := &DB{pool, d}
+	db := &DB{pool, d, address}
 	if err := db.migrate(ctx); err != nil {
 		return nil, errors.Join(fmt.Errorf("the database cannot be used: %w", err), pool.Close())
 	}
@@ -46,6 +47,9 @@ func (db *DB) Close() error { return db.sql.Close() }
 
 // Learner is the store of one learner, by a name of the caller's choice.
 func (db *DB) Learner(id string) *record.Store { return record.On(db.Log(id)) }
+
+// Shared reports whether several machines may use the database.
+func (db *DB) Shared() bool { return db.driver == postgres.driver }
 
 // Learners lists those of whom something is kept, in the order of their names.
 func (db *DB) Learners(ctx context.Context) ([]string, error) {

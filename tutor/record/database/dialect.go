@@ -13,6 +13,7 @@ type dialect struct {
 	question    bool   // parameters are ?1, not $1
 	lock        string // held to the end of the transaction: one program at a time brings the tables up to date
 	append      string
+	now         string   // the clock, in microseconds since 1970
 	migrations  []string // each brings the tables from the version that is its index to the next
 }
 
@@ -25,10 +26,13 @@ var sqlite = dialect{
 	connections: 4,
 	question:    true,
 	append:      `INSERT INTO lines (learner, line) VALUES ($1, $2)`,
+	now:         `CAST(unixepoch('subsec') * 1000000 AS INTEGER)`,
 	migrations: []string{`
 		CREATE TABLE lines (place INTEGER PRIMARY KEY AUTOINCREMENT, learner TEXT NOT NULL, line TEXT NOT NULL);
 		CREATE INDEX lines_of ON lines (learner, place);
-		CREATE TABLE notes (learner TEXT NOT NULL, name TEXT NOT NULL, text BLOB NOT NULL, PRIMARY KEY (learner, name))`},
+		CREATE TABLE notes (learner TEXT NOT NULL, name TEXT NOT NULL, text BLOB NOT NULL, PRIMARY KEY (learner, name))`, `
+		CREATE TABLE hosts (host TEXT PRIMARY KEY, name TEXT NOT NULL, seen INTEGER NOT NULL);
+		CREATE TABLE seats (place INTEGER PRIMARY KEY AUTOINCREMENT, ticket TEXT NOT NULL UNIQUE, learner TEXT NOT NULL, host TEXT NOT NULL)`},
 }
 
 var postgres = dialect{
@@ -37,10 +41,13 @@ var postgres = dialect{
 	lock:        `SELECT pg_advisory_xact_lock(7042026)`,
 	append: `WITH alone AS MATERIALIZED (SELECT pg_advisory_xact_lock(hashtextextended($1, 7042026)) AS held)
 		INSERT INTO lines (learner, line) SELECT $1, $2 FROM alone WHERE held IS NOT NULL`,
+	now: `CAST(extract(epoch FROM clock_timestamp()) * 1000000 AS BIGINT)`,
 	migrations: []string{`
 		CREATE TABLE lines (place BIGINT GENERATED ALWAYS AS IDENTITY PRIMARY KEY, learner TEXT NOT NULL, line TEXT NOT NULL);
 		CREATE INDEX lines_of ON lines (learner, place);
-		CREATE TABLE notes (learner TEXT NOT NULL, name TEXT NOT NULL, text BYTEA NOT NULL, PRIMARY KEY (learner, name))`},
+		CREATE TABLE notes (learner TEXT NOT NULL, name TEXT NOT NULL, text BYTEA NOT NULL, PRIMARY KEY (learner, name))`, `
+		CREATE TABLE hosts (host TEXT PRIMARY KEY, name TEXT NOT NULL, seen BIGINT NOT NULL);
+		CREATE TABLE seats (place BIGINT GENERATED ALWAYS AS IDENTITY PRIMARY KEY, ticket TEXT NOT NULL UNIQUE, learner TEXT NOT NULL, host TEXT NOT NULL)`},
 }
 
 // places is a statement with the parameters as the dialect has them.

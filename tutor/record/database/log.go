@@ -21,12 +21,24 @@ type log struct {
 // Log is the log of a learner, by a name of the caller's choice.
 func (db *DB) Log(learner string) record.Log { return log{db, learner} }
 
-// patience is how long one statement may take: a database that does not answer is told of, and stops nobody for ever.
-const patience = 20 * time.Second
+// How long one statement may take: a database that does not answer is told of, and stops nobody for ever. SQLite waits for another
+// writer; a server answers soon or not at all.
+const (
+	patience       = 20 * time.Second
+	patienceServer = 4 * time.Second
+)
+
+// bounded is how long a statement of the database may take.
+func (db *DB) bounded() (context.Context, context.CancelFunc) {
+	if db.Shared() {
+		return context.WithTimeout(context.Background(), patienceServer)
+	}
+	return context.WithTimeout(context.Background(), patience)
+}
 
 // execute runs a statement.
 func (l log) execute(statement string, values ...any) error {
-	ctx, cancel := context.WithTimeout(context.Background(), patience)
+	ctx, cancel := l.db.bounded()
 	defer cancel()
 	_, err := l.db.sql.ExecContext(ctx, l.db.places(statement), values...)
 	return err
@@ -61,7 +73,7 @@ func (l log) Lines(from int64) iter.Seq2[record.Line, error] {
 
 // lines reads one page.
 func (l log) lines(from int64) ([]record.Line, error) {
-	ctx, cancel := context.WithTimeout(context.Background(), patience)
+	ctx, cancel := l.db.bounded()
 	defer cancel()
 	rows, err := l.db.sql.QueryContext(ctx, l.db.places(`SELECT place, line FROM lines WHERE learner = $1 AND place >= $2 ORDER BY place LIMIT $3`), l.learner, from, page)
 	if err != nil {
@@ -82,7 +94,7 @@ func (l log) lines(from int64) ([]record.Line, error) {
 
 // Note reads a text of the learner's.
 func (l log) Note(name string) ([]byte, error) {
-	ctx, cancel := context.WithTimeout(context.Background(), patience)
+	ctx, cancel := l.db.bounded()
 	defer cancel()
 	var text []byte
 	err := l.db.sql.QueryRowContext(ctx, l.db.places(`SELECT text FROM notes WHERE learner = $1 AND name = $2`), l.learner, name).Scan(&text)
