@@ -28,7 +28,7 @@ type Rule struct {
 var rules = []Rule{
 	{"terminating", "all forces are decimals that end", "hand work", endless},
 	{"figures", "no force has more than five figures", "hand work", manyFigures},
-	{"denominators", Denominators, "hand work", longFractions},
+	{"decimals", Decimals, "hand work", longDecimals},
 	{"unit arm", "no arm is 1", "a force whose arm was forgotten gives the same number", unitArms},
 	{"mid-span", "no point load stands at mid-span", "its arm is the same from either end", midSpans},
 	{"equal loads", "no two loads are equal", "one mistaken for the other gives the same number", equalLoads},
@@ -39,9 +39,8 @@ var rules = []Rule{
 	{"swamped force", "no force but zero is below 5 % of the largest term of its sum", "rounding swamps it", swampedForces},
 }
 
-// Denominators says the strictest of the rules for answers: problems that are made by hand keep to it, while of copies with drawn
-// numbers it would exclude nearly all.
-const Denominators = "all forces have the denominator 1, 2, 4, 5 or 8"
+// Decimals says the strictest of the rules for answers. Copies keep to it as their problem does, as long as there are enough.
+const Decimals = "no force has more than two decimals, but for eighths"
 
 // Rules lists the rules for the numbers of a problem.
 func Rules() []Rule { return slices.Clone(rules) }
@@ -66,12 +65,11 @@ func (p Solved) Shortcomings() []Shortcoming {
 // Breaks reports whether a problem breaks a rule.
 func (p Solved) Breaks(r Rule) bool { return len(r.faults(p)) > 0 }
 
-// longFractions lists forces with another denominator, but for those whose decimals do not end, which endless lists.
-func longFractions(p Solved) (faults []string) {
+// longDecimals lists forces that end, within the figures that manyFigures allows, but later than hand work likes.
+func longDecimals(p Solved) (faults []string) {
 	for i, v := range p.Values {
-		r, rational := v.Rat()
-		if rational && v.Terminates() && !slices.Contains([]string{"1", "2", "4", "5", "8"}, r.Denom().String()) {
-			faults = append(faults, fmt.Sprintf("%s is %s", p.Forces[i].Name, v))
+		if v.Terminates() && !tooLong(v) && !v.Mul(exact.Int(100)).IsInt() && !v.Mul(exact.Int(8)).IsInt() {
+			faults = append(faults, fmt.Sprintf("%s is %s", p.Forces[i].Name, v.Decimal(40)))
 		}
 	}
 	return faults
@@ -93,10 +91,15 @@ func endless(p Solved) (faults []string) {
 // mostFigures is how many figures a tidy force has at most.
 const mostFigures = 5
 
+// tooLong reports whether a value that ends has more figures than a tidy one.
+func tooLong(v exact.Num) bool {
+	return len(strings.TrimLeft(strings.Replace(v.Abs().Decimal(40), ".", "", 1), "0")) > mostFigures
+}
+
 // manyFigures lists forces whose decimals end, but not within five figures; others are no matter of figures.
 func manyFigures(p Solved) (faults []string) {
 	for i, v := range p.Values {
-		if digits := strings.TrimLeft(strings.Replace(v.Abs().Decimal(40), ".", "", 1), "0"); v.Terminates() && len(digits) > mostFigures {
+		if v.Terminates() && tooLong(v) {
 			faults = append(faults, fmt.Sprintf("%s is %s", p.Forces[i].Name, v.Decimal(40)))
 		}
 	}

@@ -126,7 +126,24 @@ func handouts(cmd *cobra.Command, batch variant.Batch, class variant.Class) ([]v
 		fmt.Fprintf(cmd.ErrOrStderr(), "unpin: %v\n", err)
 		return nil, errNo
 	}
+	tellLong(cmd, batch, all)
 	return all, err
+}
+
+// tellLong warns of copies whose forces have many decimals, for nothing tidier was found.
+func tellLong(cmd *cobra.Command, batch variant.Batch, all []variant.Handout) {
+	for i, line := range batch {
+		long := 0
+		for _, h := range all {
+			if h.Copies[i].Long {
+				long++
+			}
+		}
+		if long > 0 {
+			fmt.Fprintf(cmd.ErrOrStderr(), "warning: In %d of %s of %s a force has more than two decimals: too few sets of numbers are tidier. More values under vary would give some.\n",
+				long, copiesText(len(all)), notation.Visible(line.Problem().Name))
+		}
+	}
 }
 
 // orSilent is the function, or one that does nothing in place of none.
@@ -257,9 +274,17 @@ func (v varying) deliver(cmd *cobra.Command, batch variant.Batch, all []variant.
 	return v.writeAll(append(files, wholeFile{variant.ListName, list}), progress(cmd, "files written", len(files)))
 }
 
+// copiesText is a number of copies.
+func copiesText(n int) string {
+	if n == 1 {
+		return "1 copy"
+	}
+	return fmt.Sprintf("%d copies", n)
+}
+
 // tell says what was made.
 func (v varying) tell(cmd *cobra.Command, copies, equal int) {
-	text := fmt.Sprintf("%d copies", copies)
+	text := copiesText(copies)
 	if v.roster != "" {
 		text += fmt.Sprintf(", %d of them with numbers that another has", equal)
 	}

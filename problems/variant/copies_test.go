@@ -11,6 +11,7 @@ import (
 
 	"unpin/problems"
 	"unpin/statics"
+	"unpin/statics/exact"
 )
 
 // handedOut is a problem of the library as it was when codes of copies were first handed out: in testdata/handed, no file of which
@@ -66,8 +67,19 @@ func TestCopiesAreGood(t *testing.T) {
 			for _, fault := range faultsOf(own, problems.Solved{Problem: p, Solution: s}) {
 				t.Errorf("%s, %s: %s", name, c.Code, fault)
 			}
+			if long := longest(s.Values); long != c.Long && !longest(own.Values) {
+				t.Errorf("%s, %s: its forces are %v, and that one of them is long is said to be %v", name, c.Code, s.Values, c.Long)
+			}
 		}
 	}
+}
+
+// longest reports whether one of some values has more than two decimals and is no eighth, as its digits show.
+func longest(values []exact.Num) bool {
+	return slices.ContainsFunc(values, func(v exact.Num) bool {
+		_, decimals, _ := strings.Cut(v.Decimal(12), ".")
+		return v.Terminates() && len(decimals) > 2 && !slices.Contains([]string{"125", "375", "625", "875"}, decimals)
+	})
 }
 
 func mustAt(t testing.TB, m *Maker, d Draw) *problems.Problem {
@@ -168,8 +180,10 @@ func TestShortage(t *testing.T) {
 	if !errors.As(err, &short) {
 		t.Fatalf("20 copies of 25 combinations: %v", err)
 	}
-	want := "there are only 7 good copies among the 25 that its numbers allow, and 20 are wanted.\n" +
-		"17 are excluded because a rule for numbers is broken: all forces are decimals that end"
+	want := "there are only 7 good copies among the 25 sets of numbers that it allows, and 20 are wanted. Excluded are the other 18:\n" +
+		"     17 because this would not hold: all forces are decimals that end\n" +
+		"      1 because they have the numbers of the problem itself\n" +
+		"What would give more: other values in place of those with which none is good: w 1.5; and more values of w."
 	if short.Error() != want {
 		t.Errorf("it says\n%v\nnot\n%s", short, want)
 	}

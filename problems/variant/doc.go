@@ -15,5 +15,6 @@
 //
 // A copy is good if it is as the problem is, with other numbers (Maker.Judge): determinate, of the same shape and the same
 // plan, as hard, within one as many negative results, tidy by each rule that the problem itself keeps (problems.Rules), and
-// with no mistake hidden that the problem's own numbers show.
+// with no mistake hidden that the problem's own numbers show. Where too few are found so, one whose forces have more decimals
+// than problems.Decimals allows, and which is good otherwise, stands in (Copy.Long).
 package variant

@@ -3,6 +3,9 @@ package variant
 import (
 	"errors"
 	"fmt"
+	"maps"
+	"strconv"
+	"strings"
 	"sync"
 
 	"unpin/problems"
@@ -17,6 +20,7 @@ type Maker struct {
 
 	lock   sync.Mutex
 	judged map[string]Reason // by choices
+	spares map[string]bool   // of those that are Long, whether they are good otherwise
 }
 
 // New is a maker of copies of a problem. The error says that its frame is not determinate, or that nothing of it can change.
@@ -28,7 +32,7 @@ func New(p *problems.Problem) (*Maker, error) {
 	if s.Count.Determinacy() != statics.Determinate {
 		return nil, errors.New("its frame is not determinate, as unpin inspect tells")
 	}
-	m := &Maker{problem: p, changes: changesOf(p), judged: map[string]Reason{}}
+	m := &Maker{problem: p, changes: changesOf(p), judged: map[string]Reason{}, spares: map[string]bool{}}
 	if len(m.changes) == 0 {
 		return nil, errors.New("nothing in it can change: write under vary what may, such as vary: {h: 3..6 by 0.5}")
 	}
@@ -70,6 +74,47 @@ func (m *Maker) judge(choices []int) Reason {
 	m.judged[key] = reason
 	m.lock.Unlock()
 	return reason
+}
+
+// spare reports whether the copy of a draw that is Long is good otherwise. It remembers.
+func (m *Maker) spare(d Draw) bool {
+	return m.spareOf(picks(m.changes, d))
+}
+
+// spareOf is spare of choices.
+func (m *Maker) spareOf(choices []int) bool {
+	key := fmt.Sprint(choices)
+	m.lock.Lock()
+	good, known := m.spares[key]
+	m.lock.Unlock()
+	if known {
+		return good
+	}
+	if p, err := m.problem.Trial(m.texts(choices)); err == nil {
+		copied, reason := m.screen.solved(p)
+		good = reason == Good && !m.screen.hides(copied)
+	}
+	m.lock.Lock()
+	m.spares[key] = good
+	m.lock.Unlock()
+	return good
+}
+
+// reasons is a copy of what was found.
+func (m *Maker) reasons() map[string]Reason {
+	m.lock.Lock()
+	defer m.lock.Unlock()
+	return maps.Clone(m.judged)
+}
+
+// choicesOf are the choices of a key.
+func choicesOf(key string) []int {
+	var all []int
+	for _, text := range strings.Fields(strings.Trim(key, "[]")) {
+		n, _ := strconv.Atoi(text) // it was written from a number
+		all = append(all, n)
+	}
+	return all
 }
 
 // look makes a copy and holds it against the problem.

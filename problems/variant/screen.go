@@ -23,15 +23,17 @@ const (
 	OtherSigns    Reason = "a force would be zero, or more than one force would change its sign"
 	OffMember     Reason = "a place that is asked about would lie off its member, or where the value jumps"
 	HidesMistakes Reason = "a mistake would not show"
+	Long          Reason = "a force would have more than two decimals" // good otherwise, as far as was looked: Maker.spare says
 )
 
 // ofRule is the reason of a broken rule.
-func ofRule(r problems.Rule) Reason { return Reason("a rule for numbers is broken: " + r.Says) }
+func ofRule(r problems.Rule) Reason { return Reason("this would not hold: " + r.Says) }
 
 // A screen holds copies against the problem that they are copies of.
 type screen struct {
 	own    problems.Solved
-	rules  []problems.Rule // those that the problem itself keeps
+	rules  []problems.Rule // those that the problem itself keeps, but for Decimals
+	short  []problems.Rule // Decimals, if it keeps that
 	hidden []hiding        // what its own numbers hide
 }
 
@@ -45,7 +47,11 @@ type hiding struct {
 func newScreen(own problems.Solved) screen {
 	s := screen{own: own, hidden: hidings(own)}
 	for _, r := range problems.Rules() {
-		if r.Says != problems.Denominators && !own.Breaks(r) {
+		switch {
+		case own.Breaks(r):
+		case r.Says == problems.Decimals:
+			s.short = append(s.short, r)
+		default:
 			s.rules = append(s.rules, r)
 		}
 	}
@@ -66,39 +72,54 @@ func hidings(p problems.Solved) []hiding {
 
 // judge is the first reason against a copy, what is cheap to find out first.
 func (s screen) judge(p *problems.Problem) Reason {
+	copied, reason := s.solved(p)
+	switch {
+	case reason != Good:
+		return reason
+	case slices.ContainsFunc(s.short, copied.Breaks):
+		return Long
+	case s.hides(copied):
+		return HidesMistakes
+	}
+	return Good
+}
+
+// solved is a copy solved, and the first reason against it, but for long decimals and what it hides.
+func (s screen) solved(p *problems.Problem) (problems.Solved, Reason) {
+	copied := problems.Solved{Problem: p}
 	switch {
 	case slices.ContainsFunc(p.Where, func(c problems.Condition) bool { return !c.Holds }):
-		return Condition
+		return copied, Condition
 	case !sameShape(&s.own.Problem.Frame, &p.Frame):
-		return OtherShape
+		return copied, OtherShape
 	case len(p.Warnings) > len(s.own.Warnings):
-		return Warned
+		return copied, Warned
 	}
 	solution, err := statics.Solve(p.Frame)
 	if err != nil || solution.Count.Determinacy() != statics.Determinate {
-		return NotSolvable
+		return copied, NotSolvable
 	}
-	copied := problems.Solved{Problem: p, Solution: solution}
+	copied.Solution = solution
 	if !samePlan(s.own.Solution, solution) {
-		return OtherPlan
+		return copied, OtherPlan
 	}
 	if !s.sameSigns(copied) {
-		return OtherSigns
+		return copied, OtherSigns
 	}
 	if _, err := copied.Asked(p.Find); err != nil {
-		return OffMember
+		return copied, OffMember
 	}
 	for _, r := range s.rules {
 		if copied.Breaks(r) {
-			return ofRule(r)
+			return copied, ofRule(r)
 		}
 	}
-	for _, h := range hidings(copied) {
-		if !slices.Contains(s.hidden, h) {
-			return HidesMistakes
-		}
-	}
-	return Good
+	return copied, Good
+}
+
+// hides reports whether a copy hides a mistake that the problem's own numbers show.
+func (s screen) hides(p problems.Solved) bool {
+	return slices.ContainsFunc(hidings(p), func(h hiding) bool { return !slices.Contains(s.hidden, h) })
 }
 
 // sameSigns reports whether as many forces are zero, the same ones, and as many negative within one.

@@ -37,7 +37,7 @@ func TestTidy(t *testing.T) {
 	t.Parallel()
 	for _, r := range []struct{ was, file, told string }{
 		{"as it is", ropeStore, "w 1.6"},
-		{"two numbers", strings.Replace(ropeStore, "h: 10, a: 6", "h: 12.5, a: 6", 1), "h 10, w 1.6"},
+		{"two numbers", strings.Replace(ropeStore, "h: 10, a: 6, b: 10, w: 1.5", "h: 8, a: 5, b: 10, w: 1.1", 1), "h 10, w 0.9"},
 	} {
 		var told []string
 		file := r.file

@@ -1,0 +1,96 @@
+package variant
+
+import (
+	"fmt"
+	"strings"
+)
+
+// goodness counts, for each change and each of its choices, how many sets of numbers were looked at and how many are good.
+type goodness struct {
+	all, good [][]int
+}
+
+func newGoodness(changes []Change) *goodness {
+	g := &goodness{}
+	for _, c := range changes {
+		g.all, g.good = append(g.all, make([]int, len(c.Choices))), append(g.good, make([]int, len(c.Choices)))
+	}
+	return g
+}
+
+// add counts a set of numbers.
+func (g *goodness) add(choices []int, good bool) {
+	for i, choice := range choices {
+		g.all[i][choice]++
+		if good {
+			g.good[i][choice]++
+		}
+	}
+}
+
+// enoughTried is how many sets of numbers with a choice must be no good before the choice is blamed.
+const enoughTried = 4
+
+// dead are the choices of a change with which nothing is good.
+func (g *goodness) dead(change int) (choices []int) {
+	for choice, good := range g.good[change] {
+		if good == 0 && g.all[change][choice] >= enoughTried {
+			choices = append(choices, choice)
+		}
+	}
+	return choices
+}
+
+// mostDead bounds the choices that are named.
+const mostDead = 6
+
+// namedChoices names choices of a change.
+func namedChoices(c Change, choices []int) string {
+	var names []string
+	for _, choice := range choices[:min(len(choices), mostDead)] {
+		names = append(names, c.Choices[choice])
+	}
+	if more := len(choices) - len(names); more > 0 {
+		names = append(names, fmt.Sprintf("%d more", more))
+	}
+	return strings.Join(names, ", ")
+}
+
+// more says what would give more copies: other values for those with which nothing is good, and values more of what has
+// the most good ones a value. Of a file that says nothing under vary, that it may.
+func (g *goodness) more(changes []Change, said bool) string {
+	var dead []string
+	best, most, of := -1, 0, 1 // the good ones and the choices of the best
+	for i, c := range changes {
+		none := g.dead(i)
+		live := len(c.Choices) - len(none)
+		if live == 0 {
+			return "What would give more: other numbers in the problem itself, for with its own frame none is good."
+		}
+		if len(none) > 0 {
+			dead = append(dead, c.Name+" "+namedChoices(c, none))
+		}
+		good := 0
+		for _, n := range g.good[i] {
+			good += n
+		}
+		if good*of > most*live {
+			best, most, of = i, good, live
+		}
+	}
+	var ways []string
+	if len(dead) > 0 {
+		ways = append(ways, "other values in place of those with which none is good: "+strings.Join(dead, "; "))
+	}
+	if best >= 0 {
+		ways = append(ways, "more values of "+changes[best].Name)
+	}
+	if len(ways) == 0 {
+		return ""
+	}
+	text := "What would give more: " + strings.Join(ways, "; and ") + "."
+	if !said {
+		text += " The file does not say what may vary: give numbers names under given, and list their values under vary."
+	}
+	return text
+}
