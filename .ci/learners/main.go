@@ -2,11 +2,14 @@
 // tutor.Today offers, portions of short pieces, the library in its order, and problems at random. It tells how many skills each learner
 // truly knows at the end, how many steps that took, and how often a skill that the program takes for mastered is known.
 //
-// A learner knows a skill or does not. At a step each skill of it is used: one that is known goes wrong now and then, one that is not comes
+// Learners are of several kinds (-kind). One of the own kind knows a skill or does not. At a step each skill of it is used: one that is known goes wrong now and then, one that is not comes
 // right now and then, and is learned at some steps, more often when it is the only one that is new. What is known is forgotten with time, the
-// more slowly the more often it was recalled after a day or more.
+// more slowly the more often it was recalled after a day or more: by halves, or by a power of time with -kind power. Those of -kind another are
+// built from what is published on memory and skill (see mind), and perfect and nothing are the ends of the scale.
 //
-//	go run ./.ci/learners -learners 200 -days 30 -seed 1
+// A skill is truly known if it would be recalled with a chance of 0.8 or more a day after the last sitting, whatever the kind.
+//
+//	go run ./.ci/learners -learners 200 -days 30 -seed 1 -kind another
 package main
 
 import (
@@ -14,6 +17,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"os"
 	"slices"
 	"time"
 
@@ -23,7 +27,7 @@ import (
 	"unpin/tutor/record"
 )
 
-// A learner is one of the simulated, with what it knows.
+// A learner is one of the simulated of the own kind, with what it knows.
 type learner struct {
 	r        *rand.Rand
 	learns   float64 // chance to learn at a step
@@ -36,24 +40,27 @@ type learner struct {
 	recalled map[string]int // times it was recalled after a day or more
 }
 
-func newLearner(seed uint64, power bool) *learner {
-	r := rand.New(rand.NewPCG(seed, 17))
+func newLearner(r *rand.Rand, power bool) *learner {
 	return &learner{r: r, learns: 0.12 + 0.25*r.Float64(), slips: 0.03 + 0.07*r.Float64(), guesses: 0.02 + 0.05*r.Float64(), lasts: 3 + 6*r.Float64(),
 		power: power, known: map[string]bool{}, last: map[string]int{}, recalled: map[string]int{}}
 }
 
-// recalls reports whether what was known is known still, a day or more after it was used.
+// recalls draws whether what was known is known still, a day or more after it was used.
 func (l *learner) recalls(skill string, day int) bool {
-	gap := float64(day - l.last[skill])
-	if gap <= 0 {
-		return true
-	}
+	return day <= l.last[skill] || l.r.Float64() < l.recall(skill, day)
+}
+
+// recall is the chance of that, and zero for what was not known.
+func (l *learner) recall(skill string, day int) float64 {
+	gap := math.Max(0, float64(day-l.last[skill]))
 	half := l.lasts * math.Pow(2, float64(l.recalled[skill]))
-	chance := math.Pow(0.5, gap/half)
-	if l.power {
-		chance = math.Pow(1+gap/half, -1)
+	switch {
+	case !l.known[skill]:
+		return 0
+	case l.power:
+		return math.Pow(1+gap/half, -1)
 	}
-	return l.r.Float64() < chance
+	return math.Pow(0.5, gap/half)
 }
 
 // step does one step of a lesson, and tells what went wrong.
@@ -147,12 +154,19 @@ func piecesOf(o tutor.Offer, c course) [][]string {
 }
 
 // A tally is what became of learners.
-type tally struct{ known, steps, mastered, trulyMastered, missedMastery, stuck int }
+type tally struct {
+	known, steps, mastered, trulyMastered, missedMastery, stuck int
+	recalled                                                    float64 // sum of the chances of recall
+}
 
 func main() {
 	n, days, seed := flag.Int("learners", 200, "how many"), flag.Int("days", 30, "how long"), flag.Uint64("seed", 1, "of the learners")
-	power := flag.Bool("power", false, "they forget by a power of time")
+	kind := flag.String("kind", "own", "of learners: own, power, another, perfect or nothing")
 	flag.Parse()
+	if _, err := newPupil(*kind, rand.New(rand.NewPCG(0, 0))); err != nil {
+		fmt.Fprintln(os.Stderr, "learners:", err)
+		os.Exit(2)
+	}
 	all, names := courses(), problems.Names()
 	var library []*problems.Problem
 	for _, name := range names {
@@ -168,38 +182,41 @@ func main() {
 		{"in order", func(_ []record.Record, _ time.Time, done int, _ *rand.Rand) string { return names[done%len(names)] }, nil},
 		{"at random", func(_ []record.Record, _ time.Time, _ int, r *rand.Rand) string { return names[r.IntN(len(names))] }, nil},
 	}
-	fmt.Println("| way | skills known at the end | steps | skills taken for mastered | of these known | known and not taken for mastered | stuck |")
-	fmt.Println("| --- | --: | --: | --: | --: | --: | --: |")
+	fmt.Println("| way | skills truly known at the end | recalled if all were asked | steps | skills taken for mastered | of these known | known and not taken for mastered | stuck |")
+	fmt.Println("| --- | --: | --: | --: | --: | --: | --: | --: |")
 	for _, w := range ways {
 		var t tally
 		for i := range *n {
-			t.add(month(newLearner(*seed*1_000_003+uint64(i), *power), w, all, *days))
+			r := rand.New(rand.NewPCG(*seed*1_000_003+uint64(i), 17))
+			p, _ := newPupil(*kind, r) // the kind is one, see above
+			t.add(month(p, r, w, all, *days))
 		}
 		k := float64(*n)
-		fmt.Printf("| %s | %.1f | %.0f | %.1f | %.1f %% | %.1f | %.2f |\n", w.name, float64(t.known)/k, float64(t.steps)/k, float64(t.mastered)/k,
-			100*float64(t.trulyMastered)/math.Max(1, float64(t.mastered)), float64(t.missedMastery)/k, float64(t.stuck)/k)
+		fmt.Printf("| %s | %.1f | %.1f | %.0f | %.1f | %.1f %% | %.1f | %.2f |\n", w.name, float64(t.known)/k, t.recalled/k, float64(t.steps)/k,
+			float64(t.mastered)/k, 100*float64(t.trulyMastered)/math.Max(1, float64(t.mastered)), float64(t.missedMastery)/k, float64(t.stuck)/k)
 	}
 }
 
 func (t *tally) add(o tally) {
 	t.known, t.steps, t.mastered = t.known+o.known, t.steps+o.steps, t.mastered+o.mastered
 	t.trulyMastered, t.missedMastery, t.stuck = t.trulyMastered+o.trulyMastered, t.missedMastery+o.missedMastery, t.stuck+o.stuck
+	t.recalled += o.recalled
 }
 
 // month lets one learner practise, and looks at the end at what is known, a day after the last.
-func month(l *learner, w way, all map[string]course, days int) (t tally) {
+func month(p pupil, r *rand.Rand, w way, all map[string]course, days int) (t tally) {
 	var records []record.Record
 	start, done := time.Date(2026, 3, 2, 17, 0, 0, 0, time.UTC), 0
 	for day := range days {
 		now := start.AddDate(0, 0, day)
 		work := func(name string, steps [][]string) {
 			for _, skills := range steps {
-				missed := l.step(skills, day)
-				r := record.Record{At: now, Problem: name, Frame: fmt.Sprint(name, done), Skills: skills, Missed: missed, Outcome: record.StepRight}
+				missed := p.step(skills, day)
+				kept := record.Record{At: now, Problem: name, Frame: fmt.Sprint(name, done), Skills: skills, Missed: missed, Outcome: record.StepRight}
 				if missed != nil {
-					r.Outcome = record.StepHelped
+					kept.Outcome = record.StepHelped
 				}
-				records = append(records, r)
+				records = append(records, kept)
 				t.steps++
 			}
 			done++
@@ -211,13 +228,14 @@ func month(l *learner, w way, all map[string]course, days int) (t tally) {
 			continue
 		}
 		for until := t.steps + stepsADay; t.steps < until; {
-			name := w.next(records, now, done, l.r)
+			name := w.next(records, now, done, r)
 			work(name, all[name].steps)
 		}
 	}
 	standings := record.Standings(records)
 	for _, skill := range problems.Skills() {
-		known := l.known[skill.Name] && l.recalls(skill.Name, days)
+		known := trulyKnows(p, skill.Name, days)
+		t.recalled += p.recall(skill.Name, days)
 		s := standings[skill.Name]
 		switch {
 		case s.Stands() && known:
