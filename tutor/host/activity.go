@@ -17,6 +17,13 @@ type activity struct {
 	learners map[string]*doing
 	own      map[string]time.Time // runs that began here, with when; what is read of them later was seen before
 	slips    []slipped            // the latest, see lately
+	tries    []stepCount
+}
+
+// A stepCount is how often a question of a problem was settled, and came right at the first try.
+type stepCount struct {
+	problem, question string
+	record.Count
 }
 
 // doing is what one learner does.
@@ -25,6 +32,7 @@ type doing struct {
 	problem  string
 	frame    string
 	run      string
+	set      string // that it is an exam of, or empty
 	level    string
 	exam     bool
 	question string
@@ -45,31 +53,31 @@ type slipped struct {
 // lately is how long a mistake counts for the moment.
 const lately = 15 * time.Minute
 
-// saw takes what a learner has added here.
-func (a *activity) saw(id string, r record.Record) {
+// saw takes what a learner has added here, in the exam over a set or, with an empty one, in practice.
+func (a *activity) saw(id, set string, r record.Record) {
 	a.mutex.Lock()
 	defer a.mutex.Unlock()
 	if _, known := a.own[r.Run]; !known {
 		a.own[r.Run] = r.At
 		maps.DeleteFunc(a.own, func(_ string, at time.Time) bool { return r.At.Sub(at) > longest })
 	}
-	a.takes(id, r)
+	a.takes(id, set, r)
 }
 
 // heard takes what a learner has added anywhere.
-func (a *activity) heard(id string, r record.Record) {
+func (a *activity) heard(id, set string, r record.Record) {
 	a.mutex.Lock()
 	defer a.mutex.Unlock()
 	if _, known := a.own[r.Run]; !known {
-		a.takes(id, r)
+		a.takes(id, set, r)
 	}
 }
 
 // takes takes what a learner has added; the mutex is held.
-func (a *activity) takes(id string, r record.Record) {
+func (a *activity) takes(id, set string, r record.Record) {
 	d := a.learners[id]
 	if d == nil || d.run != r.Run {
-		d = &doing{id: id, problem: r.Problem, frame: r.Frame, run: r.Run, level: r.Level, exam: r.Exam, since: r.At}
+		d = &doing{id: id, set: set, problem: r.Problem, frame: r.Frame, run: r.Run, level: r.Level, exam: r.Exam, since: r.At}
 		a.learners[id] = d
 	}
 	d.last = r.At
@@ -79,7 +87,9 @@ func (a *activity) takes(id string, r record.Record) {
 	if r.Question != d.question {
 		d.question, d.wrong = r.Question, 0
 	}
-	d.take(r)
+	if settles, right := d.take(r); settles && !d.exam {
+		a.count(r, right)
+	}
 	if len(r.Slips) == 1 {
 		d.slip = r.Slips[0]
 		a.slips = append(a.slips, slipped{r.At, r.Slips[0]})
@@ -87,21 +97,55 @@ func (a *activity) takes(id string, r record.Record) {
 	a.slips = slices.DeleteFunc(a.slips, func(s slipped) bool { return r.At.Sub(s.at) > lately })
 }
 
-// take counts one event of the run in hand.
-func (d *doing) take(r record.Record) {
+// count counts a question that was settled.
+func (a *activity) count(r record.Record, right bool) {
+	i := slices.IndexFunc(a.tries, func(s stepCount) bool { return s.problem == r.Problem && s.question == r.Question })
+	if i < 0 {
+		i = len(a.tries)
+		a.tries = append(a.tries, stepCount{problem: r.Problem, question: r.Question})
+	}
+	a.tries[i].Of++
+	if right {
+		a.tries[i].Right++
+	}
+}
+
+// steps lists the questions that were settled, by problems, those of one in the order in which they were first settled.
+func (a *activity) steps() []stepCount {
+	a.mutex.Lock()
+	defer a.mutex.Unlock()
+	list := slices.Clone(a.tries)
+	slices.SortStableFunc(list, func(x, y stepCount) int { return cmp.Compare(x.problem, y.problem) })
+	return list
+}
+
+// of is what a learner does now; false where that is nothing yet.
+func (a *activity) of(id string) (doing, bool) {
+	a.mutex.Lock()
+	defer a.mutex.Unlock()
+	if d := a.learners[id]; d != nil {
+		return *d, true
+	}
+	return doing{}, false
+}
+
+// take counts one event of the run in hand, and reports whether it settles a question, and that at the first try.
+func (d *doing) take(r record.Record) (settles, right bool) {
 	switch {
 	case r.Outcome.Try() && !r.Outcome.Right() && r.Outcome != record.Noted:
 		d.wrong++
 	case r.Outcome == record.Hinted, r.Outcome == record.Told, r.Outcome == record.Example:
 		d.helped++
 	}
-	if r.Outcome.Settles() || r.Outcome.Notes() {
-		d.first.Of++
-		if r.Outcome.Right() && d.wrong == 0 {
-			d.first.Right++
-		}
-		d.since, d.wrong = r.At, 0
+	if !r.Outcome.Settles() && !r.Outcome.Notes() {
+		return false, false
 	}
+	d.first.Of++
+	if right = r.Outcome.Right() && d.wrong == 0; right {
+		d.first.Right++
+	}
+	d.since, d.wrong = r.At, 0
+	return true, right
 }
 
 // all lists what everybody does: who is stuck first, by wrong tries, then by how long the question is in hand.
@@ -135,7 +179,8 @@ func (a *activity) frequent(now time.Time) []record.Mistake {
 type watched struct {
 	record.Log
 	id   string
-	told func(id string, r record.Record)
+	set  string // that it is an exam of, or empty
+	told func(id, set string, r record.Record)
 }
 
 // Append adds a line, then tells of it.
@@ -145,7 +190,7 @@ func (w watched) Append(line []byte) error {
 	}
 	var r record.Record
 	if json.Unmarshal(line, &r) == nil {
-		w.told(w.id, r)
+		w.told(w.id, w.set, r)
 	}
 	return nil
 }

@@ -7,6 +7,7 @@ import (
 	"log/slog"
 	"net"
 	"slices"
+	"strings"
 	"time"
 
 	"github.com/charmbracelet/ssh"
@@ -140,7 +141,31 @@ func (h *Host) NewCodes(all bool) (ids, codes []string, err error) {
 	return ids, codes, nil
 }
 
-// store is where the work of a learner is kept.
-func (h *Host) store(id string) *record.Store {
-	return record.On(watched{h.keep.Log(id), id, h.saw})
+// store is where the practice of a learner is kept.
+func (h *Host) store(id string) *record.Store { return h.storeOf(id, "") }
+
+// storeOf is where the work of a learner in an exam over a set is kept, or else the learner's practice. Practice may be erased by
+// itself, so exams stand apart.
+func (h *Host) storeOf(id, set string) *record.Store {
+	return record.On(watched{h.keep.Log(logName(id, set)), id, set, h.saw})
+}
+
+// logName names a log of a learner. No id has an end of line in it.
+func logName(id, set string) string {
+	if set == "" {
+		return id
+	}
+	return examLog + set + "\n" + id
+}
+
+// examLog begins the names of logs of exams.
+const examLog = "exam\n"
+
+// named is whose log it is by its name, and in the exam over which set.
+func named(log string) (id, set string) {
+	if exam, ok := strings.CutPrefix(log, examLog); ok {
+		set, id, _ = strings.Cut(exam, "\n")
+		return id, set
+	}
+	return log, ""
 }

@@ -409,7 +409,7 @@ func TestBoard(t *testing.T) {
 	}
 	c := opened(t, t.TempDir(), keys...)
 	v := begin(t, c.in(t, ssh.PublicKeys(key)), true, "")
-	v.sees("Nobody has begun")
+	v.sees("s003")
 	plain := begin(t, c.in(t, code(c.codes["s001"])), false, "plain jetty-deck")
 	plain.sees("?")
 	plain.types("tell\n123456\n")

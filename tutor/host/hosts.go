@@ -102,8 +102,8 @@ func (h *Host) storeText() string {
 }
 
 // saw takes what a learner has added here.
-func (h *Host) saw(id string, r record.Record) {
-	h.activity.saw(id, r)
+func (h *Host) saw(id, set string, r record.Record) {
+	h.activity.saw(id, set, r)
 	h.hub.changed()
 }
 
@@ -114,14 +114,19 @@ func (h *Host) heardLine(learner string, line []byte, old bool) {
 			h.o.Log.Error("what was ordered cannot be read", "error", err.Error())
 		}
 		var said word
-		if json.Unmarshal(line, &said) == nil && said.Word != "" && !old {
+		switch {
+		case json.Unmarshal(line, &said) != nil || said.Word == "" || old:
+		case said.To != "":
+			h.seats.tellTo(said.To, fromInstructor+said.Word)
+		default:
 			h.seats.tell(fromInstructor + said.Word)
 		}
 		return
 	}
 	var r record.Record
 	if json.Unmarshal(line, &r) == nil && h.o.Clock().Sub(r.At) < longest {
-		h.activity.heard(learner, r)
+		id, set := named(learner)
+		h.activity.heard(id, set, r)
 	}
 }
 

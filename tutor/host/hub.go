@@ -284,15 +284,16 @@ func (u *hub) leave(ctx context.Context, mine *seat) {
 	}
 }
 
-// A word is what an instructor says to all: a line of the log that belongs to no learner.
+// A word is what an instructor says to one or to all: a line of the log that belongs to no learner.
 type word struct {
 	At   time.Time `json:"at"`
 	Word string    `json:"word"`
+	To   string    `json:"to,omitempty"` // a learner, or empty for all
 }
 
-// say says a word to all, at every host.
-func (u *hub) say(text string, at time.Time) error {
-	line, err := json.Marshal(word{at, text})
+// say says a word to one or to all, at every host.
+func (u *hub) say(said word) error {
+	line, err := json.Marshal(said)
 	if err == nil {
 		err = u.keep.Direct(peopleName).Append(line)
 	}

@@ -43,7 +43,7 @@ func (h *Host) board(s ssh.Session) int {
 		say(s.Stderr(), "An instructor's key shows the board, on a terminal and without words.")
 		return 2
 	}
-	err := screen.ServeProgram(&board{host: h}, screen.Far{In: s, Out: s, Sizes: sizes(pty, changes), End: h.stopping})
+	err := screen.ServeProgram(newBoard(h, fingerprint(s.PublicKey())), screen.Far{In: s, Out: s, Sizes: sizes(pty, changes), End: h.stopping})
 	if err != nil {
 		return 1
 	}
@@ -55,11 +55,22 @@ func (h *Host) tellAll(text string) int {
 	if h.keep.State().Away {
 		return h.seats.tell(fromInstructor + text)
 	}
-	if err := h.hub.say(text, h.o.Clock()); err != nil {
+	if err := h.hub.say(word{At: h.o.Clock(), Word: text}); err != nil {
 		h.o.Log.Error("a word to all is not kept", "error", err.Error())
 		return h.seats.tell(fromInstructor + text)
 	}
 	return h.present()
+}
+
+// tellOne says a word to one learner, at whatever host, and reports whether they are there.
+func (h *Host) tellOne(id, text string) bool {
+	if _, there := h.where(id); !there {
+		return false
+	}
+	if h.keep.State().Away || h.hub.say(word{At: h.o.Clock(), Word: text, To: id}) != nil {
+		return h.seats.tellTo(id, fromInstructor+text)
+	}
+	return true
 }
 
 // fromInstructor begins what an instructor says to all.

@@ -96,17 +96,19 @@ func (h *Host) hours(s *set) hours {
 	return hoursOf(s.Set.Set, extra, h.orders.of(s.ID))
 }
 
-// moment is a time for people, with the zone of the set's file, or else that of the host.
-func (s *set) moment(t time.Time) string {
-	zone := time.Local
+// zone is the one in which the times of a set are told: that of its file, or else the host's.
+func (s *set) zone() *time.Location {
 	switch {
 	case !s.Opens.IsZero():
-		zone = s.Opens.Location()
+		return s.Opens.Location()
 	case !s.Closes.IsZero():
-		zone = s.Closes.Location()
+		return s.Closes.Location()
 	}
-	return moment(t.In(zone))
+	return time.Local
 }
+
+// moment is a time for people, in the zone of the set.
+func (s *set) moment(t time.Time) string { return moment(t.In(s.zone())) }
 
 // moment is a time with its zone: by its name, and else by the offset from universal time.
 func moment(t time.Time) string {

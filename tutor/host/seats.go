@@ -150,3 +150,19 @@ func (s *seats) tell(word string) (heard int) {
 	}
 	return heard
 }
+
+// tellTo says a word to one, and reports whether they hear it.
+func (s *seats) tellTo(id, word string) bool {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	one := s.taken[id]
+	if one == nil {
+		return false
+	}
+	select {
+	case one.news <- word:
+		return true
+	default:
+		return false
+	}
+}
