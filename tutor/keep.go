@@ -8,23 +8,23 @@ import (
 	"unpin/tutor/record"
 )
 
-// Keep tells a lesson of earlier work on the same problem at the same level, and keeps what is done from now on. What goes
-// wrong in keeping is told once to complain, and the lesson goes on without; so is what of earlier work cannot be read.
+// Keep tells a lesson of earlier work on the same problem at the same level, and keeps what is done from now on, even where what was
+// done before cannot be read now. What goes wrong is told once to complain, and the lesson goes on without.
 func (l *Lesson) Keep(s *record.Store, now func() time.Time, complain func(error)) {
 	var earlier []record.Record
 	past, err := s.Past()
 	if err == nil {
 		earlier, err = past.Of(record.Fingerprints(l.about.problem)...)
 	}
-	if err != nil {
+	switch {
+	case err != nil:
 		complain(err)
-		return
-	}
-	if text := past.Passed().String(); text != "" {
-		complain(errors.New(text))
+	case past.Passed().String() != "":
+		complain(errors.New(past.Passed().String()))
 	}
 	l.recall(earlier)
 	l.keeper = newKeeper(s, now, complain)
+	l.keeper.broken = err != nil
 	l.Heed = l.keeper.keep(l)
 }
 

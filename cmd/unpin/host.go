@@ -17,6 +17,7 @@ import (
 	"unpin/problems/variant"
 	"unpin/statics/wording"
 	"unpin/tutor/host"
+	"unpin/tutor/host/backup"
 	"unpin/tutor/marking"
 	"unpin/tutor/record/database"
 	"unpin/tutor/screen"
@@ -51,6 +52,7 @@ func newHost() *cobra.Command {
 	cmd.Flags().StringVar(&h.store, "store", "", "keep what learners do in the PostgreSQL at this `ADDRESS`, as postgres://USER@HOST/NAME, for several hosts; if absent in class.db")
 	cmd.Flags().StringVar(&h.codes, "codes", "", "make a code for each learner who has none, list them in `FILE` (CSV), and end")
 	cmd.Flags().BoolVar(&h.anew, "anew", false, "with --codes: a new code for everybody; the earlier ones are void")
+	cmd.AddCommand(newBackup(), newRestore())
 	cmd.Flags().BoolVar(&h.demo, "demo", false, "serve three invented learners from this computer to itself, with nothing prepared and nothing kept")
 	return cmd
 }
@@ -88,11 +90,11 @@ func (o hosting) run(cmd *cobra.Command, folder string) (err error) {
 func (o hosting) host(cmd *cobra.Command, folder string, roster *variant.Roster) (*host.Host, *database.DB, error) {
 	at := o.store
 	if at == "" {
-		at = filepath.Join(folder, "class.db")
+		at = filepath.Join(folder, backup.DatabaseName)
 	}
-	data, err := database.Open(cmd.Context(), at)
+	data, err := openStore(cmd, at)
 	if err != nil {
-		return nil, nil, fmt.Errorf("unpin: %s: %w", databaseName(at), err)
+		return nil, nil, err
 	}
 	sets, err := ownSets(cmd, folder)
 	if err != nil {
@@ -111,6 +113,15 @@ func (o hosting) host(cmd *cobra.Command, folder string, roster *variant.Roster)
 		return nil, nil, errors.Join(fmt.Errorf("unpin: %w", err), data.Close())
 	}
 	return h, data, nil
+}
+
+// openStore opens what is kept of a class.
+func openStore(cmd *cobra.Command, at string) (*database.DB, error) {
+	data, err := database.Open(cmd.Context(), at)
+	if err != nil {
+		return nil, fmt.Errorf("unpin: %s: %w", databaseName(at), err)
+	}
+	return data, nil
 }
 
 // hostName is how other hosts know this one: the name of the machine, and the port where it is served.
@@ -215,7 +226,7 @@ func (o hosting) makeCodes(h *host.Host, roster *variant.Roster, cmd *cobra.Comm
 	for i, id := range made {
 		rows = append(rows, []string{id, names[id], codes[i]})
 	}
-	if err := deliver(variant.WriteCSV(rows), o.codes, cmd.OutOrStdout()); err != nil {
+	if err := deliverPrivate(variant.WriteCSV(rows), o.codes, cmd.OutOrStdout()); err != nil {
 		return err
 	}
 	fmt.Fprintf(cmd.ErrOrStderr(), "Made %s. They cannot be read again: hand them out, then remove the list.\n", wording.Counted(len(made), "code"))

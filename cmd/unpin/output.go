@@ -26,9 +26,25 @@ func deliverPieces(path string, out io.Writer, write func(to io.Writer) error) e
 	if path == "" || path == "-" {
 		return write(out)
 	}
-	file := &atomicFile{path: path}
+	return deliverFile(&atomicFile{path: path}, write)
+}
+
+// deliverPrivate is deliver for what only its owner may read.
+func deliverPrivate(document []byte, path string, out io.Writer) error {
+	write := func(to io.Writer) error {
+		_, err := to.Write(document)
+		return err
+	}
+	if path == "" || path == "-" {
+		return write(out)
+	}
+	return deliverFile(&atomicFile{path: path, private: true}, write)
+}
+
+// deliverFile has a file written, whole or not at all.
+func deliverFile(file *atomicFile, write func(to io.Writer) error) error {
 	if err := file.end(write(file)); err != nil {
-		return fmt.Errorf("unpin: %s cannot be written: %w", path, plainReason(err))
+		return fmt.Errorf("unpin: %s cannot be written: %w", file.path, plainReason(err))
 	}
 	return nil
 }

@@ -14,6 +14,7 @@ type atomicFile struct {
 	path      string
 	file      *os.File // nil until the first write
 	temporary string   // its path, or empty
+	private   bool     // a new one is for its owner's eyes only
 }
 
 // Write opens the file where it is the first.
@@ -31,6 +32,9 @@ func (f *atomicFile) open() error {
 		f.path = target
 	}
 	mode := fs.FileMode(0o666)
+	if f.private {
+		mode = 0o600
+	}
 	switch info, err := os.Stat(f.path); {
 	case err == nil && info.IsDir():
 		return errors.New("it is a folder")

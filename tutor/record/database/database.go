@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"net/url"
+	"os"
 	"strings"
 
 	_ "github.com/jackc/pgx/v5/stdlib" // the driver pgx
@@ -28,6 +29,8 @@ func Open(ctx context.Context, address string) (*DB, error) {
 	source := "file:" + (&url.URL{Path: address}).EscapedPath() + "?" + sqliteSettings
 	if strings.HasPrefix(address, "postgres://") || strings.HasPrefix(address, "postgresql://") {
 		d, source = postgres, address
+	} else if file, err := os.OpenFile(address, os.O_RDWR|os.O_CREATE, 0o600); err == nil { // SQLite itself would let others read it
+		file.Close()
 	}
 	pool, err := sql.Open(d.driver, source)
 	if err != nil {

@@ -2,6 +2,7 @@ package database
 
 import (
 	"context"
+	"database/sql"
 	"fmt"
 	"strings"
 )
@@ -13,8 +14,11 @@ type dialect struct {
 	question    bool   // parameters are ?1, not $1
 	lock        string // held to the end of the transaction: one program at a time brings the tables up to date
 	append      string
-	now         string   // the clock, in microseconds since 1970
-	migrations  []string // each brings the tables from the version that is its index to the next
+	now         string             // the clock, in microseconds since 1970
+	snapshot    sql.IsolationLevel // of a transaction that reads all as it is at one moment
+	given       string             // in an INSERT that gives the places of lines
+	goOn        string             // has places go on behind one
+	migrations  []string           // each brings the tables from the version that is its index to the next
 }
 
 // sqliteSettings: several programs may read while one writes; a writer waits for another; what was added is on the disk. A reader that
@@ -41,7 +45,10 @@ var postgres = dialect{
 	lock:        `SELECT pg_advisory_xact_lock(7042026)`,
 	append: `WITH alone AS MATERIALIZED (SELECT pg_advisory_xact_lock(hashtextextended($1, 7042026)) AS held)
 		INSERT INTO lines (learner, line) SELECT $1, $2 FROM alone WHERE held IS NOT NULL`,
-	now: `CAST(extract(epoch FROM clock_timestamp()) * 1000000 AS BIGINT)`,
+	snapshot: sql.LevelRepeatableRead,
+	given:    `OVERRIDING SYSTEM VALUE`,
+	goOn:     `SELECT setval(pg_get_serial_sequence('lines', 'place'), $1)`,
+	now:      `CAST(extract(epoch FROM clock_timestamp()) * 1000000 AS BIGINT)`,
 	migrations: []string{`
 		CREATE TABLE lines (place BIGINT GENERATED ALWAYS AS IDENTITY PRIMARY KEY, learner TEXT NOT NULL, line TEXT NOT NULL);
 		CREATE INDEX lines_of ON lines (learner, place);
