@@ -25,7 +25,7 @@ type document struct {
 
 func newDocument(p *problems.Problem, s *statics.Solution, ascii bool) *document {
 	st := p.Style(ascii)
-	d := &document{p: seen(p), Solution: s, st: st, say: wording.New(s.Assembly, st), passages: passages{ascii: ascii}}
+	d := &document{p: seen(p), Solution: s, st: st, say: wording.New(s.Assembly, st).Short(), passages: passages{ascii: ascii}}
 	for _, g := range s.Diagrams {
 		d.stations = append(d.stations, g.Stations())
 	}

@@ -37,6 +37,8 @@ type passage struct {
 	rows    int      // of dots, of a room
 	axes    bool     // a picture to draw on is of axes, and large enough by itself
 	alone   bool     // it has the width of the page
+	whole   bool     // a step stays on one page even if it takes most of that
+	around  bool     // what is said within a step begins another way to do the same
 }
 
 // passages are a document in the making.

@@ -1,26 +1,43 @@
 package worksheet
 
-// press makes pages of the document. Where its last page would hold but a few lines, smaller figures save it, or else more is
-// brought over to it from the page before. Of a long document a page more or less is not worth setting it again.
+// press makes pages of the document. Where its last page would hold but a few lines, or one before it, since a figure takes the
+// next, smaller figures save it, or else more is brought over to the last from the page before. Of a long document a page more
+// or less is not worth setting it again.
 func (c *composer) press() [][]placed {
 	pages := c.compose(1)
-	if !c.isStub(pages) || len(pages) > longDocument {
+	least := c.sparse(pages)
+	if least == 0 || len(pages) > longDocument {
 		return pages
 	}
 	size := 1.0
+	least += len(pages)
 	for _, smaller := range [...]float64{0.92, 0.84} {
-		if fewer := c.compose(smaller); len(fewer) < len(pages) {
-			pages, size = fewer, smaller
-			if !c.isStub(pages) {
-				return pages
-			}
+		fewer := c.compose(smaller)
+		if n := len(fewer) + c.sparse(fewer); n < least {
+			pages, size, least = fewer, smaller, n
+		}
+		if least == len(pages) {
+			return pages
 		}
 	}
-	c.compose(size)
-	c.broken = c.earlier()
-	pages = c.pages()
-	c.broken = 0
+	pages = c.compose(size)
+	if c.isStub(pages) {
+		c.broken = c.earlier()
+		pages = c.pages()
+		c.broken = 0
+	}
 	return pages
+}
+
+// sparse is how many pages hold but a few lines.
+func (c *composer) sparse(pages [][]placed) int {
+	n := 0
+	for i := range pages {
+		if c.isStub(pages[:i+1]) {
+			n++
+		}
+	}
+	return n
 }
 
 // longDocument is a number of pages.
@@ -30,7 +47,7 @@ const longDocument = 100
 // that.
 const stub = 0.3
 
-// isStub reports whether little stands on the last of several pages.
+// isStub reports whether little stands on the last of these pages, if they are several.
 func (c *composer) isStub(pages [][]placed) bool {
 	last := pages[len(pages)-1]
 	if len(pages) == 1 || len(last) == 0 {

@@ -76,16 +76,26 @@ func (c *composer) compose(size float64) [][]placed {
 // setAll makes pages of all passages; their figures are laid out.
 func (c *composer) setAll() [][]placed {
 	c.strips, c.last, c.figures = nil, titlePassage, 0
-	begun := 0 // the first strip of the step in hand
-	for i := range c.d.list {
+	var s stepStrips
+	for i, b := range c.d.list {
 		if !c.inStep(i) {
-			c.keepTogether(begun)
-			begun = len(c.strips)
+			c.keepStep(s)
+			s = stepStrips{begun: len(c.strips), whole: b.whole}
+		}
+		if b.around {
+			s.around = len(c.strips)
 		}
 		c.set(i)
 	}
-	c.keepTogether(begun)
+	c.keepStep(s)
 	return c.pages()
+}
+
+// stepStrips are the strips of the step in hand.
+type stepStrips struct {
+	begun  int  // the first
+	around int  // the first of another way to do the same, or 0
+	whole  bool // it stays on one page even if it takes most of that
 }
 
 // inStep reports whether passage i goes on with a step that began before it.
@@ -102,20 +112,41 @@ func (c *composer) inStep(i int) bool {
 // wholeStep is the share of a page that a step may take which is kept on one.
 const wholeStep = 0.5
 
-// keepTogether keeps the strips of a step from the given one on on one page, if they do not take too much of it.
-func (c *composer) keepTogether(begun int) {
-	if begun == len(c.strips) || c.last != equationPassage && c.last != resultPassage {
-		return
+// keepStep keeps the strips of a step on one page, if they do not take too much of it. Sums solved together stay whole with
+// what comes of them, and so does another way to do the same.
+func (c *composer) keepStep(s stepStrips) {
+	end := len(c.strips)
+	switch {
+	case c.last != equationPassage && c.last != resultPassage && !s.whole:
+	case c.tallOf(s.begun, end) <= wholeStep*c.tall():
+		c.keep(s.begun, end)
+	case s.around > 0:
+		c.keep(s.begun, s.around)
+		c.keep(s.around, end)
+	case s.whole:
+		c.keep(s.begun, end)
 	}
+}
+
+// tallOf is the height of the strips from one to before another.
+func (c *composer) tallOf(from, until int) float64 {
 	tall := 0.0
-	for _, s := range c.strips[begun:] {
+	for _, s := range c.strips[from:until] {
 		tall += s.above + s.height
 	}
-	if tall > wholeStep*c.tall() {
+	return tall
+}
+
+// keep keeps these strips on one page, if a page has room for them.
+func (c *composer) keep(from, until int) {
+	if c.tallOf(from, until) > c.tall() {
 		return
 	}
-	for i := begun; i < len(c.strips)-1; i++ {
+	for i := from; i < until-1; i++ {
 		c.strips[i].with = true
+	}
+	if until > from {
+		c.strips[until-1].with = false
 	}
 }
 

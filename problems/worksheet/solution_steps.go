@@ -21,7 +21,7 @@ func newWorking(d *document) working { return working{d, d.Solution, d.say} }
 // with is the same section about another solution of the frame.
 func (w working) with(s *statics.Solution) working {
 	w.others = append(w.others, s.Assembly)
-	return working{w.document, s, wording.New(s.Assembly, w.st)}
+	return working{w.document, s, wording.New(s.Assembly, w.st).Short()}
 }
 
 // write writes the plan, step by step, with what each gives.
@@ -55,6 +55,7 @@ func (w working) step(n int, step statics.Step, known []bool) {
 		title = "Check: " + w.say.BodyAndSum(step.Sums[0])
 	}
 	w.numbered(fmt.Sprintf("%-4s", fmt.Sprintf("%d.", n)), title)
+	w.list[len(w.list)-1].whole = len(step.Sums) > 1
 	w.because("    ", w.say.Because(step, func(i int) bool { return known[i] }))
 	for k, s := range step.Sums {
 		indent := "      "

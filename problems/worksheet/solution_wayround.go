@@ -19,6 +19,7 @@ func (w working) wayRound(round *statics.Split, gives []int, known []bool) {
 	toward := w.say.Place(round.Toward)
 	w.because("    ", fmt.Sprintf("Or one unknown at a time: for %s take %s, along the line from %s to %s, and %s, vertical. %s has no moment about %s.",
 		own, along.Name, joint, toward, upward.Name, along.Name, toward))
+	w.list[len(w.list)-1].around = true
 	now := append([]bool(nil), known...)
 	for k, step := range round.Steps {
 		w.because(fmt.Sprintf("    (%c) ", 'a'+k), wording.Capital(w.say.BodyAndSum(step.Sums[0])))

@@ -207,3 +207,15 @@ func TestManyMotions(t *testing.T) {
 		t.Errorf("%d bytes tell why", len(got)-at)
 	}
 }
+
+// TestFiguresOfALine: in a line with a rounded number a long decimal that came out is rounded too; where all numbers end, they
+// stand in full, and the line adds up.
+func TestFiguresOfALine(t *testing.T) {
+	p, s := solveFile(t, filepath.Join("..", "..", "statics", "figure", "testdata", "frames", "us-units.yaml"))
+	text := Text(One(p, s), Options{})
+	for _, line := range []string{"(−5.159)·20 + 14.96·15 − 0.6·15·7.5", "−4.44125 − 5.15875 + 9.6 = 0: the check holds.", "M = 4.44125x − 0.4x²"} {
+		if !strings.Contains(text, line) {
+			t.Errorf("nowhere stands %s", line)
+		}
+	}
+}

@@ -31,6 +31,23 @@ func (st Style) Given(n exact.Num, d Dimension) string {
 	return st.plain(n, st.figures()+1)
 }
 
+// IsFull reports whether Given leaves a number as it is.
+func (st Style) IsFull(n exact.Num) bool {
+	return n.Terminates() && significantDigits(n.Decimal(manyFigures)) <= max(fullFigures, st.figures()+1)
+}
+
+// manyFigures is more than any number of a problem has.
+const manyFigures = 1000
+
+// Among is a number that came out, in a line in which another is rounded: in full if it ends within two figures more than a
+// result, else with one more.
+func (st Style) Among(n exact.Num, d Dimension) string {
+	if st.Units.Letters() && d != Pure && d != Degrees {
+		return st.Given(n, d)
+	}
+	return st.within(n, st.figures()+2, st.figures()+1)
+}
+
 // WithUnit is Given with its unit.
 func (st Style) WithUnit(n exact.Num, d Dimension) string {
 	unit := st.UnitOf(d)
@@ -67,8 +84,13 @@ func (st Style) UnitOf(d Dimension) string {
 
 // plain is n in full if that takes few figures, else rounded to the given number of them.
 func (st Style) plain(n exact.Num, figures int) string {
-	text := n.Decimal(fullFigures)
-	if !n.Terminates() || significantDigits(text) > max(fullFigures, figures) {
+	return st.within(n, max(fullFigures, figures), figures)
+}
+
+// within is n in full if that takes so many figures at most, else rounded to the given number of them.
+func (st Style) within(n exact.Num, most, figures int) string {
+	text := n.Decimal(max(fullFigures, figures))
+	if !n.Terminates() || significantDigits(text) > most {
 		text = n.Figures(figures)
 	}
 	return st.dressed(text)

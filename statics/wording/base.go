@@ -13,6 +13,7 @@ type base struct {
 	a      *statics.Assembly
 	st     notation.Style
 	spoken bool
+	short  bool // a number that came out has as few figures as those beside it
 }
 
 // either is the first text, or the second where there are no signs beyond ASCII.
@@ -53,6 +54,14 @@ func (w base) number(text string) string {
 		return "minus " + size
 	}
 	return text
+}
+
+// found is a number that came out, in a line in which all numbers stand in full or not.
+func (w base) found(n exact.Num, d notation.Dimension, inFull bool) string {
+	if w.short && !inFull {
+		return w.st.Among(n, d)
+	}
+	return w.st.Given(n, d)
 }
 
 // add adds a term with its sign.

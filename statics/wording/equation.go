@@ -16,12 +16,21 @@ func (w sums) Symbols(s statics.Sum) string { return w.Numbers(s, nil) }
 // Numbers is Symbols with the values of the forces that known knows put in: "Cy + 15.33 − 24 − 10 = 0". A negative value
 // stands in brackets, so that the sign of the term and that of the value are both seen. Known may be nil.
 func (w sums) Numbers(s statics.Sum, known func(force int) (exact.Num, bool)) string {
+	var terms [][]sumFactor
 	var b strings.Builder
+	inFull := true
+	for _, t := range s.Terms {
+		if t.Why == statics.Counts {
+			terms = append(terms, w.productFactors(s, t, known))
+			inFull = inFull && w.inFull(terms[len(terms)-1])
+		}
+	}
 	for _, t := range s.Terms {
 		if t.Why != statics.Counts {
 			continue
 		}
-		w.add(&b, (t.Sign < 0) != w.reversed(s), w.product(s, t, known))
+		w.add(&b, (t.Sign < 0) != w.reversed(s), w.factors(terms[0], inFull))
+		terms = terms[1:]
 	}
 	if b.Len() == 0 {
 		b.WriteString("0")
@@ -32,6 +41,7 @@ func (w sums) Numbers(s statics.Sum, known func(force int) (exact.Num, bool)) st
 // Added is a sum as it adds up with the values of all forces, term by term: "12 − 8 − 4 = 0".
 func (w sums) Added(s statics.Sum, values []exact.Num) string {
 	var b strings.Builder
+	inFull := !slices.ContainsFunc(s.Terms, func(t statics.Term) bool { return t.Why == statics.Counts && !w.st.IsFull(t.Amount(values)) })
 	for _, t := range s.Terms {
 		if t.Why != statics.Counts {
 			continue
@@ -40,7 +50,7 @@ func (w sums) Added(s statics.Sum, values []exact.Num) string {
 		if s.Moment {
 			v = w.st.Moments.Value(v)
 		}
-		w.add(&b, v.Sign() < 0, w.st.Given(v.Abs(), sumDimension(s)))
+		w.add(&b, v.Sign() < 0, w.found(v.Abs(), sumDimension(s), inFull))
 	}
 	return b.String() + w.equals() + "0"
 }

@@ -55,7 +55,7 @@ func (w sums) mistaken(s, truth statics.Sum, t statics.Term, known func(int) (ex
 	if !t.Arm.Equal(one) {
 		all = append(all, sumFactor{n: t.Arm, d: notation.Length})
 	}
-	return w.factors(all)
+	return w.factors(all, w.inFull(all))
 }
 
 // ofOwnSize reports whether a term is of the whole of a load, or in a sum of forces of its component along the sum.

@@ -1,6 +1,7 @@
 package wording
 
 import (
+	"slices"
 	"strings"
 
 	"unpin/statics"
@@ -13,6 +14,7 @@ type sumFactor struct {
 	name string
 	n    exact.Num
 	d    notation.Dimension
+	out  bool // the number came out of a sum before
 }
 
 // Product is a term of a sum as the sum is written, without its sign: "4·6·3", "Cy·8".
@@ -20,6 +22,12 @@ func (w sums) Product(s statics.Sum, t statics.Term) string { return w.product(s
 
 // product writes a term as the product of its factors, its arm last.
 func (w sums) product(s statics.Sum, t statics.Term, known func(int) (exact.Num, bool)) string {
+	all := w.productFactors(s, t, known)
+	return w.factors(all, w.inFull(all))
+}
+
+// productFactors are the factors of a term as a product.
+func (w sums) productFactors(s statics.Sum, t statics.Term, known func(int) (exact.Num, bool)) []sumFactor {
 	all := loadFactors(w.a, t)
 	if t.Force != statics.None {
 		all = forceFactors(w.a, t, known)
@@ -27,29 +35,39 @@ func (w sums) product(s statics.Sum, t statics.Term, known func(int) (exact.Num,
 	if s.Moment && t.What != statics.TurnOnly {
 		all = append(all, sumFactor{n: t.Arm, d: notation.Length})
 	}
-	return w.factors(all)
+	return all
 }
 
-// factors writes a product.
-func (w sums) factors(all []sumFactor) string {
+// inFull reports whether all numbers among factors are written in full.
+func (w sums) inFull(all []sumFactor) bool {
+	return !slices.ContainsFunc(all, func(f sumFactor) bool {
+		return f.name == "" && !w.st.IsFull(f.n) && (f.d != notation.Pure || !strings.Contains(w.st.Coefficient(f.n), "/"))
+	})
+}
+
+// factors writes a product, in a line in which all numbers stand in full or not.
+func (w sums) factors(all []sumFactor, inFull bool) string {
 	var texts []string
 	for _, f := range all {
-		texts = append(texts, w.factor(f, len(all) == 1))
+		texts = append(texts, w.factor(f, len(all) == 1, inFull))
 	}
 	return strings.Join(texts, w.times())
 }
 
 // factor writes one factor of a product: in brackets if it is negative, so that a value found earlier keeps its own sign
 // beside that of the term, and unless it is alone if it is a multiple of letters.
-func (w sums) factor(f sumFactor, alone bool) string {
+func (w sums) factor(f sumFactor, alone, inFull bool) string {
 	switch {
 	case f.name != "":
 		return f.name
 	case f.d == notation.Pure:
 		return w.st.Coefficient(f.n)
 	}
-	text := w.number(w.st.Given(f.n, f.d))
-	if w.spoken {
+	text := w.st.Given(f.n, f.d)
+	if f.out {
+		text = w.found(f.n, f.d, inFull)
+	}
+	if text = w.number(text); w.spoken {
 		return text
 	}
 	if f.n.Sign() < 0 || !alone && strings.ContainsAny(text, "/ ") {
@@ -63,7 +81,7 @@ func forceFactors(a *statics.Assembly, t statics.Term, known func(int) (exact.Nu
 	all := []sumFactor{{name: a.Forces[t.Force].Name}}
 	if known != nil {
 		if v, ok := known(t.Force); ok {
-			all[0] = sumFactor{n: v, d: notation.ForceDimension(a.Forces[t.Force])}
+			all[0] = sumFactor{n: v, d: notation.ForceDimension(a.Forces[t.Force]), out: true}
 		}
 	}
 	if !t.Size.Equal(one) {

@@ -24,6 +24,12 @@ func New(a *statics.Assembly, st notation.Style) Speaker {
 	return Speaker{sums{forces{actions{givens{places{base{a: a, st: st}}}}}}}
 }
 
+// Short is the same speaker for a page on which numbers that came out have few figures where they are carried on.
+func (w Speaker) Short() Speaker {
+	w.short = true
+	return w
+}
+
 // Spoken is the same speaker for a reader who hears it: signs are words, and supports, connections and loads are told by
 // what they do.
 func (w Speaker) Spoken() Speaker {
