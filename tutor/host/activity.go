@@ -194,3 +194,12 @@ func (w watched) Append(line []byte) error {
 	}
 	return nil
 }
+
+// forget removes what is known of a learner's practice.
+func (a *activity) forget(id string) {
+	a.mutex.Lock()
+	defer a.mutex.Unlock()
+	if d := a.learners[id]; d != nil && d.set == "" {
+		delete(a.learners, id)
+	}
+}

@@ -68,7 +68,7 @@ func New(o Options) (*Host, error) {
 		activity: activity{learners: map[string]*doing{}, own: map[string]time.Time{}}}
 	h.join()
 	h.people.notes = h.keep.Direct(peopleName)
-	h.orders = &orders{log: h.keep.Direct(peopleName)}
+	h.orders = ordersAbout(h.sets, h.keep.Direct)
 	for _, s := range o.Students {
 		if s.ID != peopleName {
 			h.students[s.ID] = s

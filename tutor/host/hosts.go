@@ -6,6 +6,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"path/filepath"
+	"strings"
 	"time"
 
 	"unpin/statics/wording"
@@ -36,6 +37,7 @@ func (h *Host) begin(ctx context.Context) error {
 	go h.keep.Run(ctx)
 	go h.hub.run(ctx)
 	go h.keepTime(ctx)
+	go h.keepsDays(ctx)
 	return nil
 }
 
@@ -110,9 +112,6 @@ func (h *Host) saw(id, set string, r record.Record) {
 // heardLine takes a line that was added at any host: of a learner, or of the class.
 func (h *Host) heardLine(learner string, line []byte, old bool) {
 	if learner == peopleName {
-		if err := h.orders.read(); err != nil {
-			h.o.Log.Error("what was ordered cannot be read", "error", err.Error())
-		}
 		var said word
 		switch {
 		case json.Unmarshal(line, &said) != nil || said.Word == "" || old:
@@ -120,6 +119,12 @@ func (h *Host) heardLine(learner string, line []byte, old bool) {
 			h.seats.tellTo(said.To, fromInstructor+said.Word)
 		default:
 			h.seats.tell(fromInstructor + said.Word)
+		}
+		return
+	}
+	if set, ordered := strings.CutPrefix(learner, orderLog); ordered {
+		if err := h.orders.readOf(set); err != nil {
+			h.o.Log.Error("what was ordered cannot be read", "set", set, "error", err.Error())
 		}
 		return
 	}

@@ -24,7 +24,7 @@ const (
 	giveBack   deed = "give"    // Minutes are given back to Who, or to all
 )
 
-// An order is a deed as it is kept: a line of the log that belongs to no learner, so that it survives a restart and reaches every
+// An order is a deed as it is kept: a line of a log of the set, so that it survives a restart and reaches every
 // host that shares the database.
 type order struct {
 	At      time.Time `json:"at"`
@@ -37,27 +37,48 @@ type order struct {
 	Percent int       `json:"percent,omitempty"`
 }
 
-// orders are those of all instructors, as far as they were read.
+// orderLog begins the names of logs of orders: one a set, so that they go with it.
+const orderLog = "orders\n"
+
+// orders are those of all instructors about each set, as far as they were read.
 type orders struct {
-	log   record.Log
+	log   func(name string) record.Log
+	sets  []string
 	mutex sync.Mutex
-	from  int64 // the place to read on from
-	all   []order
+	from  map[string]int64 // of each set, the place to read on from
+	about map[string][]order
+}
+
+// ordersAbout are those about sets, in logs.
+func ordersAbout(sets []*set, log func(name string) record.Log) *orders {
+	o := &orders{log: log, from: map[string]int64{}, about: map[string][]order{}}
+	for _, s := range sets {
+		o.sets = append(o.sets, s.ID)
+	}
+	return o
 }
 
 // read reads what was added since, here or at another host.
-func (o *orders) read() error {
+func (o *orders) read() (err error) {
+	for _, set := range o.sets {
+		err = errors.Join(err, o.readOf(set))
+	}
+	return err
+}
+
+// readOf reads what was added about a set.
+func (o *orders) readOf(set string) error {
 	o.mutex.Lock()
 	defer o.mutex.Unlock()
-	for line, err := range o.log.Lines(o.from) {
+	for line, err := range o.log(orderLog + set).Lines(o.from[set]) {
 		if err != nil {
 			return err
 		}
 		var one order
 		if json.Unmarshal(line.Text, &one) == nil && one.Do != "" {
-			o.all = append(o.all, one)
+			o.about[set] = append(o.about[set], one)
 		}
-		o.from = line.Next
+		o.from[set] = line.Next
 	}
 	return nil
 }
@@ -66,20 +87,22 @@ func (o *orders) read() error {
 func (o *orders) add(one order) error {
 	line, err := json.Marshal(one)
 	if err == nil {
-		err = o.log.Append(line)
+		err = o.log(orderLog + one.Set).Append(line)
 	}
-	return errors.Join(err, o.read())
+	return errors.Join(err, o.readOf(one.Set))
 }
 
 // of lists those about a set.
 func (o *orders) of(set string) []order {
 	o.mutex.Lock()
 	defer o.mutex.Unlock()
-	var all []order
-	for _, one := range o.all {
-		if one.Set == set {
-			all = append(all, one)
-		}
-	}
-	return slices.Clip(all)
+	return slices.Clone(o.about[set])
+}
+
+// forget removes those about a set.
+func (o *orders) forget(set string) error {
+	o.mutex.Lock()
+	defer o.mutex.Unlock()
+	delete(o.about, set)
+	return o.log(orderLog + set).Erase()
 }

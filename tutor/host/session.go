@@ -115,7 +115,7 @@ func (h *Host) serve(s ssh.Session, id string, mine *seat) int {
 		return h.plain(s, id, mine, nil)
 	}
 	far := screen.Far{In: s, Out: s, Sizes: sizes(pty, changes), End: mine.end, News: mine.said()}
-	o := screen.Options{Entries: h.entriesFor(id), Store: h.store(id), Level: tutor.Gradual, Colour: coloured(s), Clock: h.o.Clock}
+	o := screen.Options{Entries: h.entriesFor(id), Store: h.store(id), Level: tutor.Gradual, Notice: h.greet(id), Colour: coloured(s), Clock: h.o.Clock}
 	err := screen.Serve(o, far)
 	if err != nil && mine.told() == "" {
 		h.o.Log.Info("a screen ended", "id", id, "error", err.Error())
@@ -150,15 +150,22 @@ func coloured(s ssh.Session) bool {
 	return true
 }
 
-// plain is the lesson by line, for who has no terminal or asks for it.
-func (h *Host) plain(s ssh.Session, id string, mine *seat, words []string) int {
-	lines := &typed{in: s, echo: func() io.Writer {
+// lines are what is typed in a session, line by line, until it has to stop.
+func (h *Host) lines(s ssh.Session, mine *seat) *bufio.Reader {
+	return bufio.NewReader(ending{&typed{in: s, echo: func() io.Writer {
 		if _, _, onTerminal := s.Pty(); onTerminal {
 			return s
 		}
 		return nil
-	}}
-	in := bufio.NewReader(ending{lines, mine.end})
+	}}, mine.end})
+}
+
+// plain is the lesson by line, for who has no terminal or asks for it.
+func (h *Host) plain(s ssh.Session, id string, mine *seat, words []string) int {
+	in := h.lines(s, mine)
+	if text := h.greet(id); text != "" {
+		say(s, text)
+	}
 	chosen, err := h.chosen(in, s, id, words)
 	if chosen == nil {
 		if err != nil {

@@ -14,6 +14,7 @@ type dialect struct {
 	question    bool   // parameters are ?1, not $1
 	lock        string // held to the end of the transaction: one program at a time brings the tables up to date
 	append      string
+	erased      string             // run after lines were erased, so that no copy of them is left in the file; or empty
 	now         string             // the clock, in microseconds since 1970
 	snapshot    sql.IsolationLevel // of a transaction that reads all as it is at one moment
 	given       string             // in an INSERT that gives the places of lines
@@ -21,15 +22,16 @@ type dialect struct {
 	migrations  []string           // each brings the tables from the version that is its index to the next
 }
 
-// sqliteSettings: several programs may read while one writes; a writer waits for another; what was added is on the disk. A reader that
-// might write asks for that at once, so that two do not wait for each other.
-const sqliteSettings = "_pragma=busy_timeout(10000)&_pragma=journal_mode(WAL)&_pragma=synchronous(FULL)&_txlock=immediate"
+// sqliteSettings: several programs may read while one writes; a writer waits for another; what was added is on the disk, and what was
+// erased is not. A reader that might write asks for that at once, so that two do not wait for each other.
+const sqliteSettings = "_pragma=busy_timeout(10000)&_pragma=journal_mode(WAL)&_pragma=synchronous(FULL)&_pragma=secure_delete(1)&_txlock=immediate"
 
 var sqlite = dialect{
 	driver:      "sqlite",
 	connections: 4,
 	question:    true,
 	append:      `INSERT INTO lines (learner, line) VALUES ($1, $2)`,
+	erased:      `PRAGMA wal_checkpoint(TRUNCATE)`,
 	now:         `CAST(unixepoch('subsec') * 1000000 AS INTEGER)`,
 	migrations: []string{`
 		CREATE TABLE lines (place INTEGER PRIMARY KEY AUTOINCREMENT, learner TEXT NOT NULL, line TEXT NOT NULL);

@@ -129,4 +129,10 @@ func (l log) Export(to io.Writer) error {
 }
 
 // Erase removes the learner's lines.
-func (l log) Erase() error { return l.execute(`DELETE FROM lines WHERE learner = $1`, l.learner) }
+func (l log) Erase() error {
+	err := l.execute(`DELETE FROM lines WHERE learner = $1`, l.learner)
+	if err == nil && l.db.erased != "" {
+		err = l.execute(l.db.erased)
+	}
+	return err
+}
