@@ -34,6 +34,23 @@ func (l *Lesson) example(q Question, asking bool) Reply {
 	return Reply{Kind: Worked, Lines: x.lines(l.about)}
 }
 
+// readFirst has a lesson begin with an example of what it asks for first, worked, as help that is given and not asked for.
+func readFirst(l *Lesson) {
+	if q, asking := l.Now(); asking {
+		if all := l.coach().examples(q); len(all) > 0 {
+			l.worked = &all[0]
+		}
+	}
+}
+
+// WorkedOf is the example that a lesson begins with; nothing for most.
+func WorkedOf(l *Lesson) []string {
+	if l.worked == nil {
+		return nil
+	}
+	return l.worked.lines(l.about)
+}
+
 // mostExamples is how many examples there are for one question.
 const mostExamples = 3
 

@@ -33,8 +33,9 @@ type Lesson struct {
 	limit  limit                        // of an exam
 	traced []string                     // the slips that lead to the line in hand
 
-	replaying bool // earlier work is taken up
-	excerpt   bool // it asks for one step or one member of a problem
+	replaying bool     // earlier work is taken up
+	excerpt   bool     // it asks for one step or one member of a problem
+	worked    *example // it begins with; nil for most
 }
 
 // An answer is how far a student is with one question.

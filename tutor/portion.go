@@ -3,7 +3,6 @@ package tutor
 import (
 	"cmp"
 	"slices"
-	"strings"
 	"time"
 
 	"unpin/problems"
@@ -15,18 +14,38 @@ import (
 // How long pieces of practice take, in half minutes: common practice, no source.
 const (
 	portionHalves = 20 // ten minutes
+	longest       = 3 * portionHalves
 	findHalves    = 8
 	sketchHalves  = 4
 	stepHalves    = 2 // and one for each term of its sums
 	alongHalves   = 1 // for each value along a member
 )
 
-// newEvery is after how many days something new is met, as long as there is something.
-const newEvery = 3
+// newEvery is after how many days something new is met, as long as there is something, no more than so many skills are in work already, and none is
+// stuck; and newCosts what a new skill takes from the worth of a piece. The numbers were tuned on simulated learners: testdata/measured/practice.md.
+const (
+	newEvery   = 3
+	mostInWork = 5
+	newCosts   = 5
+)
+
+// readyForNew reports whether something new may come.
+func (t *today) readyForNew() bool {
+	inWork := 0
+	for _, s := range t.standings {
+		if s.Stuck() {
+			return false
+		}
+		if !s.Stands() {
+			inWork++
+		}
+	}
+	return len(t.standings) > 0 && inWork <= mostInWork
+}
 
 // Portion is about ten minutes of practice, made up of short pieces on different frames: first what is most urgent, as a single step or
-// the diagrams of one member; a mistake to find in what stands already; a sketch; then what else is wanting. Every third day it is a
-// whole problem that asks for something new. For who has not begun, and
+// the diagrams of one member, for what is stuck after a worked step and twice; a mistake to find in what stands already; a sketch; then what else
+// is wanting. Every third day it is a whole problem that asks for something new. For who has not begun, and
 // where little is wanting, it is a whole problem.
 func Portion(all []record.Record, now time.Time, at []*problems.Problem) []Offer {
 	return newToday(all, now, at).portion()
@@ -34,33 +53,30 @@ func Portion(all []record.Record, now time.Time, at []*problems.Problem) []Offer
 
 // portion is what Portion makes up.
 func (t *today) portion() []Offer {
-	if t.now.YearDay()%newEvery == 0 && len(t.standings) > 0 && t.offerNew() { // something new as well, as a whole problem
+	if t.now.YearDay()%newEvery == 0 && t.readyForNew() && t.offerNew() { // something new as well, as a whole problem
 		return t.offers
 	}
 	left := portionHalves
-	add := func(o Offer, m material, halves int) {
-		o.Halves = halves
-		t.take(m, o)
-		left -= halves
+	add := func(o Offer, m material, found bool) bool {
+		if found = found && o.Halves <= left; found {
+			t.take(m, o)
+			left -= o.Halves
+		}
+		return found
 	}
 	for _, n := range t.needs() {
 		if t.covered(n.skill.Name) {
 			continue
 		}
-		if n.level == Read { // who is stuck reads the worked steps before the one that is asked
-			n.why = strings.Replace(n.why, "a worked example to read", "worked steps, then one of yours", 1)
-		}
-		if o, m, halves, found := t.piece(n, left); found {
-			add(o, m, halves)
+		if add(t.piece(n, left)) && n.stuck { // at once on another frame, with none worked
+			add(t.piece(need{n.skill, "the same once more: " + n.skill.Doc, false}, left))
 		}
 		if len(t.offers) == 1 && t.now.YearDay()%2 == 0 { // every other day, so that there is room for more steps on the others
-			if o, m, found := t.mistake(); found && left >= findHalves {
-				add(o, m, findHalves)
-			}
+			add(t.mistake())
 		}
 	}
-	if o, m, found := t.sketch(); found && len(t.offers) > 0 && left >= sketchHalves {
-		add(o, m, sketchHalves)
+	if len(t.offers) > 0 {
+		add(t.sketch())
 	}
 	if len(t.offers) > 0 && left < portionHalves/2 {
 		return t.offers
@@ -70,24 +86,73 @@ func (t *today) portion() []Offer {
 }
 
 // piece is the step, or the member, that suits a need best, of those that take no more than so long.
-func (t *today) piece(n need, left int) (o Offer, m material, halves int, found bool) {
-	var of task
-	m, found = t.freshest(func(m material) bool {
-		_, _, fits := m.taskFor(n.skill.Name, left)
-		return fits
-	})
-	if !found {
-		return o, m, 0, false
+func (t *today) piece(n need, left int) (o Offer, of material, found bool) {
+	var best pieceWork
+	for _, m := range t.materials {
+		for _, w := range m.tasks {
+			if w.asks(n.skill.Name) && w.halves <= left && !t.offered(m) && (!found || t.suits(n, m, w, of, best)) {
+				of, best, found = m, w, true
+			}
+		}
 	}
-	of, halves, _ = m.taskFor(n.skill.Name, left)
-	form, level := OneStep, Values
-	if of.step == statics.None {
-		form = OneMember
+	o = Offer{Problem: of.problem, Level: Values, Skill: n.skill, Why: n.why, Form: OneStep, Halves: best.halves, Skills: best.skills, Worked: n.stuck, of: best.task}
+	if found && best.step == statics.None {
+		o.Form = OneMember
 	}
 	if t.standings[n.skill.Name].Stands() {
-		level = Terms
+		o.Level = Terms
 	}
-	return Offer{Problem: m.problem, Level: level, Skill: n.skill, Why: n.why, Form: form}, m, halves, true
+	return o, of, found
+}
+
+// suits reports whether a piece suits a need better than another. For who is stuck it is the one that asks for the least that is not sure, and the
+// shortest. For others its problem is not much harder than those worked on before, it was not worked on these days, it does more for what is wanting in the same time, it is of another shape than the
+// piece before, it was not worked on for longer, it is gentler.
+func (t *today) suits(n need, m material, w pieceWork, than material, best pieceWork) bool {
+	if n.stuck {
+		return cmp.Or(t.unsure(w)-t.unsure(best), w.halves-best.halves, m.grade-than.grade) < 0
+	}
+	return cmp.Or(
+		t.beyond(m)-t.beyond(than),
+		t.recent(m)-t.recent(than),
+		t.worth(best)*w.halves-t.worth(w)*best.halves,
+		t.alike(m)-t.alike(than),
+		t.last[m.problem.Name].Compare(t.last[than.problem.Name]),
+		m.grade-than.grade,
+	) < 0
+}
+
+// beyond is by how much a problem is harder than is to be expected of who worked on what was worked on so far.
+func (t *today) beyond(m material) int {
+	reach := 0
+	for _, other := range t.materials {
+		if _, done := t.last[other.problem.Name]; done {
+			reach = max(reach, other.grade+1)
+		}
+	}
+	return max(m.grade-reach, 0)
+}
+
+// worth is what a piece does for what is wanting. What is new comes by whole problems: in a piece it stands in the way.
+func (t *today) worth(w pieceWork) int {
+	n := t.gain(w.skills)
+	for _, skill := range w.skills {
+		if _, met := t.standings[skill]; !met {
+			n -= newCosts
+		}
+	}
+	return n
+}
+
+// unsure counts the skills that a piece asks for and that do not stand.
+func (t *today) unsure(w pieceWork) int {
+	n := 0
+	for _, skill := range w.skills {
+		if !t.standings[skill].Stands() {
+			n++
+		}
+	}
+	return n
 }
 
 // freshest is the problem, of those that will do and are not offered, that serves best for a piece.
@@ -106,14 +171,19 @@ func (t *today) fresher(a, b material) bool {
 	return cmp.Or(t.last[a.problem.Name].Compare(t.last[b.problem.Name]), t.alike(a)-t.alike(b), a.grade-b.grade) < 0
 }
 
-// taskFor is the shortest step or member of a problem that asks for a skill, and how long it takes; false where all take longer than wanted.
-func (m material) taskFor(skill string, most int) (of task, halves int, found bool) {
+// taskFor is the step or member that an offer is of, in a copy with other numbers: where the copy has none like it there, the shortest that asks for
+// the skill.
+func (m material) taskFor(o Offer) (of task, found bool) {
+	halves := 0
 	for _, x := range m.tasks {
-		if x.asks(skill) && x.halves <= most && (!found || x.halves < halves) {
+		switch {
+		case x.task == o.of && slices.Equal(x.skills, o.Skills):
+			return x.task, true
+		case x.asks(o.Skill.Name) && (!found || x.halves < halves):
 			of, halves, found = x.task, x.halves, true
 		}
 	}
-	return of, halves, found
+	return of, found
 }
 
 // mistake is a mistake to find, in what stands and was done longest ago.
@@ -129,10 +199,9 @@ func (t *today) mistake() (o Offer, m material, found bool) {
 		return o, m, false
 	}
 	m, found = t.freshest(func(m material) bool {
-		_, _, asks := m.taskFor(oldest.Name, 1<<10)
-		return asks && len(m.tasks) <= mostTasks
+		return slices.Contains(m.skills, oldest.Name) && len(m.tasks) <= mostTasks
 	})
-	return Offer{Problem: m.problem, Skill: oldest, Form: FindMistake, Why: "what you know by now, from the other side"}, m, found
+	return Offer{Problem: m.problem, Skill: oldest, Form: FindMistake, Halves: findHalves, Why: "what you know by now, from the other side"}, m, found
 }
 
 // canBeMistaken reports whether a worked solution can show a mistake against a skill, that is not one of units.
@@ -146,7 +215,7 @@ const mostTasks = 14
 // sketch is a frame to look at before any sum.
 func (t *today) sketch() (o Offer, m material, found bool) {
 	m, found = t.freshest(func(m material) bool { return len(m.tasks) <= mostTasks })
-	return Offer{Problem: m.problem, Form: SketchFirst, Why: "for the eye: what do you expect of this frame"}, m, found
+	return Offer{Problem: m.problem, Form: SketchFirst, Halves: sketchHalves, Why: "for the eye: what do you expect of this frame"}, m, found
 }
 
 // A Piece is what an offer comes to: a lesson, or a drill.
@@ -167,25 +236,25 @@ func (o Offer) Begin(now time.Time) (Piece, error) {
 	case SketchFirst:
 		at.Drill, err = Sketch(p, n)
 	case OneStep, OneMember:
-		at.Lesson, err = excerpt(p, o.Level, o.Skill.Name)
+		at.Lesson, err = o.excerpt(p)
 	default:
 		at.Lesson, err = New(p, o.Level, false)
 	}
 	return at, err
 }
 
-// excerpt is a lesson that asks for one step of a problem, or for N, V and M along one member: the shortest that asks for a skill. What
-// comes before is worked.
-func excerpt(p *problems.Problem, level Level, skill string) (*Lesson, error) {
-	m, ok := materialOf(p)
-	of, _, found := m.taskFor(skill, 1<<10)
-	if !ok || !found {
-		return New(p, level, false)
-	}
-	l, err := New(p, level, false)
+// excerpt is a lesson that asks for one step of a problem, or for N, V and M along one member. What comes before is worked.
+func (o Offer) excerpt(p *problems.Problem) (*Lesson, error) {
+	l, err := New(p, o.Level, false)
 	if err != nil {
 		return nil, err
 	}
+	m, _ := materialOf(p)
+	of, found := m.taskFor(o)
+	if !found {
+		return l, nil
+	}
+	level := o.Level
 	l = newLesson(l.about, false)
 	l.excerpt = true
 	if of.step != statics.None {
@@ -200,14 +269,18 @@ func excerpt(p *problems.Problem, level Level, skill string) (*Lesson, error) {
 		}
 	}
 	l.sheet.at = len(l.sheet.questions)
-	if of.step == statics.None {
+	switch {
+	case of.step == statics.None:
 		l.sheet.ask(l.about.script().sectionQuestions(l.about.solution.Diagrams[diagramOf(l.about.solution, of.member)])...)
-		return l, nil
-	}
-	if level == Terms {
+	case level == Terms:
 		l.sheet.ask(l.about.script().termQuestions(of.step)...)
+		fallthrough
+	default:
+		l.sheet.ask(l.about.script().valueQuestions(of.step)...)
 	}
-	l.sheet.ask(l.about.script().valueQuestions(of.step)...)
+	if o.Worked {
+		readFirst(l)
+	}
 	return l, nil
 }
 

@@ -53,6 +53,7 @@ func (p *plain) piece(n int, o Offer, begin func(Offer) (Piece, error)) (on bool
 	if at.Drill != nil {
 		return p.drill(at.Drill)
 	}
+	p.lines(WorkedOf(at.Lesson))
 	on, err = p.work(at.Lesson, p.opening, func() { p.say("Done.%s", p.score()) })
 	for p.renewed != nil {
 		l := p.renewed

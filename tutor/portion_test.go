@@ -112,3 +112,40 @@ func practised(all []record.Record, o Offer) bool {
 	}
 	return false
 }
+
+// Who is stuck with a skill gets a step like it worked, from another problem, then one to do, then one more on another frame; with the list of
+// whole problems it comes first too. Two that come right end it.
+func TestStuckIsHelped(t *testing.T) {
+	t.Parallel()
+	const skill = "cut-forces"
+	done, now := history(t, "0 mill-bridge/cut-forces, 0 riding-hall/cut-forces, 0 jetty-deck/cut-forces"), today0.AddDate(0, 0, 1)
+	if !record.Standings(done)[skill].Stuck() {
+		t.Fatal("nothing is stuck")
+	}
+	if o := Today(done, now, atHand())[0]; !o.Worked || o.Skill.Name != skill {
+		t.Errorf("the list begins with %s for %s", o.Form, o.Skill.Name)
+	}
+	offers := Portion(done, now, atHand())
+	if len(offers) < 2 || !offers[0].Worked || offers[1].Worked || offers[0].Skill != offers[1].Skill || offers[0].Problem == offers[1].Problem {
+		t.Fatalf("%v", PortionLines(offers))
+	}
+	for i, o := range offers[:2] {
+		at, err := o.Begin(now)
+		if err != nil {
+			t.Fatal(err)
+		}
+		example := WorkedOf(at.Lesson)
+		if (i == 0) != (len(example) > 3) || i == 0 && (!strings.HasPrefix(example[0], "Worked, from another problem: ") || strings.Contains(example[0], o.Problem.Title)) {
+			t.Errorf("piece %d begins with %v", i+1, example)
+		}
+		done = append(done, record.Record{At: now, Problem: o.Problem.Name, Frame: o.Problem.Name, Skills: o.Skills, Outcome: record.StepRight})
+	}
+	if record.Standings(done)[skill].Stuck() {
+		t.Error("two right ones do not end it")
+	}
+	var out bytes.Buffer
+	begin := func(o Offer) (Piece, error) { return o.Begin(now) }
+	if err := PlainPortion(offers, begin, strings.NewReader(""), &out); err != nil || !strings.Contains(out.String(), "Worked, from another problem") {
+		t.Errorf("by line the worked step is missing: %v\n%s", err, out.String())
+	}
+}

@@ -19,13 +19,17 @@ type Offer struct {
 	Why     string         // one line
 	Form    Form           // a whole problem, unless it is a piece of a portion
 	Halves  int            // of a piece: about how many half minutes it takes
+	Skills  []string       // that it asks for
+	Worked  bool           // a step like it is read first, worked, from another problem: for a skill that is stuck
+
+	of task // of one step or one member
 }
 
 // mostOffers is how many problems are offered at once: about half an hour's work.
 const mostOffers = 3
 
 // Today lists what to practise now, of the problems at hand: first the skills that are due, the longest overdue first; then those that are
-// stuck, by an example to read; then the weakest of those in work; then what was not met yet, a little at a time; where nothing is wanting, the
+// stuck, by a worked step to read and then a simple one to do; then the weakest of those in work; then what was not met yet, a little at a time; where nothing is wanting, the
 // problem that was not worked on for longest. Problems that follow each other differ in shape, and none is offered twice.
 func Today(all []record.Record, now time.Time, at []*problems.Problem) []Offer {
 	return newToday(all, now, at).wholes()
@@ -81,8 +85,8 @@ func newToday(all []record.Record, now time.Time, at []*problems.Problem) *today
 // A need is a skill to be practised, and why.
 type need struct {
 	skill problems.Skill
-	level Level
 	why   string
+	stuck bool
 }
 
 // needs lists the skills to be practised, the most urgent first.
@@ -94,11 +98,11 @@ func (t *today) needs() []need {
 		switch {
 		case !met:
 		case s.Stuck():
-			stuck = append(stuck, need{skill, Read, "a worked example to read: " + skill.Doc + ", " + count})
+			stuck = append(stuck, need{skill, "worked first, then one of yours: " + skill.Doc + ", " + count, true})
 		case s.Due(t.now):
-			due = append(due, need{skill, Gradual, "due: " + skill.Doc + ", " + count + ", last " + ago(s.Last, t.now)})
+			due = append(due, need{skill, "due: " + skill.Doc + ", " + count + ", last " + ago(s.Last, t.now), false})
 		case !s.Stands():
-			weak = append(weak, need{skill, Gradual, "to become surer: " + skill.Doc + ", " + count})
+			weak = append(weak, need{skill, "to become surer: " + skill.Doc + ", " + count, false})
 		}
 	}
 	byStanding := func(order func(a, b record.Standing) int) func(a, b need) int {
@@ -106,7 +110,8 @@ func (t *today) needs() []need {
 	}
 	slices.SortStableFunc(due, byStanding(func(a, b record.Standing) int { return cmp.Or(b.Overdue(t.now)-a.Overdue(t.now), a.Weaker(b)) }))
 	slices.SortStableFunc(weak, byStanding(record.Standing.Weaker))
-	return slices.Concat(due, stuck, weak)
+	slices.SortStableFunc(stuck, byStanding(func(a, b record.Standing) int { return a.Last.Compare(b.Last) }))
+	return slices.Concat(stuck, due, weak)
 }
 
 // covered reports whether a problem already offered exercises a skill.
@@ -114,10 +119,16 @@ func (t *today) covered(skill string) bool {
 	return slices.ContainsFunc(t.taken, func(m material) bool { return slices.Contains(m.skills, skill) })
 }
 
-// offer adds the problem that suits a need best, if any exercises the skill.
+// offer adds the problem that suits a need best, if any exercises the skill; of one that is stuck a step.
 func (t *today) offer(n need) {
+	if n.stuck {
+		if o, m, found := t.piece(n, longest); found {
+			t.take(m, o)
+		}
+		return
+	}
 	if m, found := t.best(func(m material) bool { return slices.Contains(m.skills, n.skill.Name) }); found {
-		t.take(m, Offer{Problem: m.problem, Level: n.level, Skill: n.skill, Why: n.why})
+		t.take(m, Offer{Problem: m.problem, Level: Gradual, Skill: n.skill, Why: n.why})
 	}
 }
 
@@ -154,8 +165,15 @@ func (t *today) best(will func(material) bool) (best material, found bool) {
 	return best, found
 }
 
-// take adds an offer of a problem.
+// take adds an offer of a problem; what it asks for is covered then.
 func (t *today) take(m material, o Offer) {
+	switch o.Form {
+	case WholeProblem:
+		o.Skills = m.skills
+	case FindMistake:
+		o.Skills = []string{o.Skill.Name}
+	}
+	m.skills = o.Skills
 	t.offers, t.taken = append(t.offers, o), append(t.taken, m)
 }
 
@@ -169,7 +187,7 @@ func (t *today) offered(m material) bool {
 func (t *today) better(a, b material) bool {
 	return cmp.Or(
 		t.recent(a)-t.recent(b),
-		t.gain(b)*a.steps-t.gain(a)*b.steps,
+		t.gain(b.skills)*a.steps-t.gain(a.skills)*b.steps,
 		t.alike(a)-t.alike(b),
 		t.last[a.problem.Name].Compare(t.last[b.problem.Name]),
 		a.grade-b.grade,
@@ -179,11 +197,11 @@ func (t *today) better(a, b material) bool {
 // mostNew is how many skills may be new at once; each one beyond them makes a problem so much less of a gain.
 const mostNew = 4
 
-// gain is what a problem does for the skills that are wanting: most for one that does not stand yet, less for one that stands and is due, nothing
+// gain is what a problem or a piece does for the skills that are wanting: most for one that does not stand yet, less for one that stands and is due, nothing
 // for one that stands; and less where too much is new at once.
-func (t *today) gain(m material) int {
+func (t *today) gain(skills []string) int {
 	gain, fresh := 0, 0
-	for _, skill := range m.skills {
+	for _, skill := range skills {
 		switch s, met := t.standings[skill]; {
 		case t.covered(skill):
 		case !met:

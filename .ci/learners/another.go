@@ -48,7 +48,7 @@ const (
 	threshold    = -0.704
 	noise        = 0.255
 	dayTime      = 0.025 * 24 * 60 * 60
-	stepTime     = 10 * 60.0 / stepsADay
+	stepTime     = 10 * 60.0 / 12 // about a dozen in ten minutes
 )
 
 // takenIn is how many things that were missed at one step are attended to whole: about half of the four of Cowan, the work takes the rest.

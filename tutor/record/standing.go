@@ -16,7 +16,7 @@ type Standing struct {
 
 	known  int      // the estimate, in billionths
 	frames []string // different ones on which a step came right
-	since  int      // steps since it last stood, or from the beginning
+	since  int      // steps since the estimate was last as high as that of what is mastered, or from the beginning
 	box    int      // how often it came right when it was due; 0 before the first time
 	due    int      // the day, see day
 }
@@ -33,8 +33,9 @@ const (
 	surest   = whole * 999 / 1000 // so that mistakes still count after a long row of right steps
 )
 
-// Besides the estimate a skill stands only after so many right steps on so many frames; one that does not stand after so many steps
-// is stuck, and more of the same will not help (Beck and Gong, AIED 2013, take ten).
+// Besides the estimate a skill stands only after so many right steps on so many frames. One that so many steps in a row have brought no
+// nearer is stuck, and more of the same will not help (Beck and Gong, AIED 2013, take ten): in all of them the estimate was never that of what
+// is mastered. Who came so far and wants another frame only is not stuck.
 const (
 	leastRight  = 3
 	leastFrames = 2
@@ -50,7 +51,7 @@ func (s Standing) Stands() bool {
 }
 
 // Stuck reports whether a worked example would help more than another try.
-func (s Standing) Stuck() bool { return !s.Stands() && s.since >= most }
+func (s Standing) Stuck() bool { return s.since >= most }
 
 // Due reports whether the skill is to be practised again now.
 func (s Standing) Due(now time.Time) bool { return s.Of > 0 && day(now) >= s.due }
@@ -80,20 +81,55 @@ func Standings(all []Record) map[string]Standing {
 	}
 	standings := map[string]Standing{}
 	for _, r := range all {
-		for skill := range r.tried() {
-			if left[skill]--; left[skill] >= window {
-				continue
+		for _, c := range r.traced(standings) {
+			if left[c.skill]--; left[c.skill] < window {
+				s := standingIn(standings, c.skill)
+				s.add(r, c.others)
+				standings[c.skill] = s
 			}
-			s, met := standings[skill]
-			if !met {
-				s.known = atStart
-			}
-			s.add(r.Outcome == StepRight, r.Frame, r.At)
-			standings[skill] = s
 		}
 	}
 	return standings
 }
+
+// standingIn is how far a learner is with a skill, which may not have been met.
+func standingIn(standings map[string]Standing, skill string) Standing {
+	s, met := standings[skill]
+	if !met {
+		s.known = atStart
+	}
+	return s
+}
+
+// A trace is a skill that a record tells something of, and how likely all else that its step asked for comes right, in billionths.
+type trace struct {
+	skill  string
+	others int
+}
+
+// traced lists what a record tells something of. A step that went wrong, and tells nothing of what was wanting, says the less of a skill the more
+// likely it was another that went wrong.
+func (r Record) traced(standings map[string]Standing) []trace {
+	skills := slices.Collect(r.tried())
+	sure := r.Outcome == StepRight || len(r.Missed) > 0
+	var all []trace
+	for _, skill := range skills {
+		t := trace{skill, whole}
+		for _, other := range skills {
+			if !sure && other != skill {
+				t.others = times(t.others, comesRight(standingIn(standings, other).known))
+			}
+		}
+		all = append(all, t)
+	}
+	return all
+}
+
+// times is the product of two chances.
+func times(a, b int) int { return a * b / whole }
+
+// comesRight is how likely what asks for a skill alone comes right.
+func comesRight(known int) int { return times(known, whole-slipped) + times(whole-known, guessed) }
 
 // tried goes over the skills that a record tells something of: in a step that went wrong only those that were wanting, where that is known.
 func (r Record) tried() iter.Seq[string] {
@@ -109,28 +145,30 @@ func (r Record) tried() iter.Seq[string] {
 	}
 }
 
-// add traces one step.
-func (s *Standing) add(right bool, frame string, at time.Time) {
+// add traces one step, of which all else that it asked for comes right so likely.
+func (s *Standing) add(r Record, others int) {
+	right := r.Outcome == StepRight
 	s.Of++
 	if right {
 		s.Right++
-		if !slices.Contains(s.frames, frame) {
-			s.frames = append(slices.Clip(s.frames), frame)
+		if !slices.Contains(s.frames, r.Frame) {
+			s.frames = append(slices.Clip(s.frames), r.Frame)
 		}
 	}
-	s.space(right, at)
-	s.known = after(s.known, right)
-	s.since++
-	if s.Stands() {
+	s.known = after(s.known, right, others)
+	if right || others == whole || s.known < mastered { // else it was likely another skill that was wanting
+		s.space(right, r.At)
+	}
+	if s.since++; s.known >= mastered {
 		s.since = 0
 	}
-	s.Last = at
+	s.Last = r.At
 }
 
-// after is the estimate after a step, from that before it.
-func after(known int, right bool) int {
-	ifKnown, ifNot := slipped, whole-guessed
-	if right {
+// after is the estimate after a step, from that before it, where all else that it asked for comes right so likely.
+func after(known int, right bool, others int) int {
+	ifKnown, ifNot := whole-times(whole-slipped, others), whole-times(guessed, others)
+	if right { // all else came right too
 		ifKnown, ifNot = whole-slipped, guessed
 	}
 	a, b := known*ifKnown, (whole-known)*ifNot

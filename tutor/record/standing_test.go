@@ -16,7 +16,7 @@ func TestTracing(t *testing.T) {
 	for answers, want := range map[string]string{"": "0.300", "r": "0.902", "rr": "0.995", "w": "0.187", "wr": "0.834", "wrr": "0.991"} {
 		known := atStart
 		for _, a := range answers {
-			known = after(known, a == 'r')
+			known = after(known, a == 'r', whole)
 		}
 		if got := fmt.Sprintf("0.%03d", (known+500_000)/1_000_000); got != want {
 			t.Errorf("after %q: %s, want %s", answers, got, want)
@@ -33,7 +33,7 @@ func TestTracingAgainstFractions(t *testing.T) {
 		known, exactly := atStart, frac(atStart)
 		for i := range 10 {
 			right := course>>i&1 == 1
-			known = after(known, right)
+			known = after(known, right, whole)
 			ifKnown, ifNot := frac(slipped), new(big.Rat).Sub(one, frac(guessed))
 			if right {
 				ifKnown, ifNot = new(big.Rat).Sub(one, frac(slipped)), frac(guessed)
@@ -75,8 +75,11 @@ func TestStandings(t *testing.T) {
 		{"0 r a, 1 r b, 4 r b, 11 r b, 40 r b", 61, true, false, true},
 		{"0 r a, 1 r b, 4 r b, 5 w c", 6, true, false, true}, // a mistake brings it back the day after
 		{"0 w a, 0 w a, 0 w b, 0 w b, 0 w c, 0 w c, 0 w d", 0, false, false, false},
-		{"0 w a, 0 w a, 0 w b, 0 w b, 0 w c, 0 w c, 0 w d, 0 w d", 0, false, true, false}, // eight steps, and it does not stand
-		{"0 r a, 900 r b, 1 r b", 4, true, false, true},                                   // the clock ran 899 days ahead for a while
+		{"0 w a, 0 w a, 0 w b, 0 w b, 0 w c, 0 w c, 0 w d, 0 w d", 0, false, true, false},         // eight steps, and it does not stand
+		{"0 r a, 0 r a, 0 r a, 0 r a, 0 r a, 0 r a, 0 r a, 0 r a, 0 r a", 0, false, false, false}, // another frame is wanting, and no help
+		{"0 w a, 0 w b, 0 r c, 0 r d, 0 w a, 0 w b, 0 w c, 0 w d, 0 w e", 0, false, false, false}, // it was as good as known on the way
+		{"0 w a, 0 r b, 0 w a, 0 r b, 0 w a, 0 r b, 0 w a, 0 r b, 0 r c", 0, true, false, false},  // out of it by two right ones
+		{"0 r a, 900 r b, 1 r b", 4, true, false, true},                                           // the clock ran 899 days ahead for a while
 	}
 	start := time.Date(2026, 3, 27, 23, 30, 0, 0, time.FixedZone("", 3600))
 	for _, r := range rows {
@@ -91,6 +94,73 @@ func TestStandings(t *testing.T) {
 		now := start.AddDate(0, 0, r.on)
 		if s.Stands() != r.stands || s.Stuck() != r.stuck || s.Due(now) != r.due {
 			t.Errorf("%s: on day %d stands %t, stuck %t, due %t", r.steps, r.on, s.Stands(), s.Stuck(), s.Due(now))
+		}
+	}
+}
+
+// A step that went wrong and tells nothing of what was wanting: the estimates against all cases of what is known of what it asked for, each with
+// its chance, by fractions.
+func TestTracingOfSeveral(t *testing.T) {
+	t.Parallel()
+	frac := func(n int) *big.Rat { return big.NewRat(int64(n), whole) }
+	mul := func(a, b *big.Rat) *big.Rat { return new(big.Rat).Mul(a, b) }
+	not := func(a *big.Rat) *big.Rat { return new(big.Rat).Sub(big.NewRat(1, 1), a) }
+	skills := []string{"jumps", "slopes", "components"}
+	for n := range 200 {
+		before := map[string]Standing{}
+		for i, skill := range skills {
+			before[skill] = Standing{known: []int{atStart, whole / 50, mastered, surest, whole / 2}[(n>>i+i*n)%5]}
+		}
+		all, with := new(big.Rat), map[string]*big.Rat{"jumps": {}, "slopes": {}, "components": {}}
+		for mask := range 1 << len(skills) {
+			chance, right := big.NewRat(1, 1), big.NewRat(1, 1)
+			for i, skill := range skills {
+				known := frac(before[skill].known)
+				if mask>>i&1 == 1 {
+					chance, right = mul(chance, known), mul(right, not(frac(slipped)))
+				} else {
+					chance, right = mul(chance, not(known)), mul(right, frac(guessed))
+				}
+			}
+			chance = mul(chance, not(right))
+			all.Add(all, chance)
+			for i, skill := range skills {
+				if mask>>i&1 == 1 {
+					with[skill].Add(with[skill], chance)
+				}
+			}
+		}
+		for _, c := range (Record{Skills: skills, Outcome: StepTold}).traced(before) {
+			held := new(big.Rat).Quo(with[c.skill], all)
+			want := new(big.Rat).Add(held, mul(not(held), frac(learned)))
+			got := frac(after(before[c.skill].known, false, c.others))
+			if off := new(big.Rat).Sub(want, got); want.Cmp(frac(surest)) < 0 && off.Abs(off).Cmp(big.NewRat(1, 1_000_000)) > 0 {
+				t.Fatalf("%d, %s: %s, by all cases %s", n, c.skill, got.FloatString(6), want.FloatString(6))
+			}
+		}
+	}
+}
+
+// A step of five skills that goes wrong once makes none of them stuck, nor does it bring back one that stands; eight that go wrong do with all.
+func TestSeveralMissedOnce(t *testing.T) {
+	t.Parallel()
+	five := []string{"pin-pair", "moment-centre", "axis-force-moment", "components", "jumps"}
+	var all []Record
+	for day := range 4 {
+		all = append(all, Record{At: time.Date(2026, 3, 2+day, 9, 0, 0, 0, time.UTC), Frame: fmt.Sprint(day), Skills: []string{"jumps"}, Outcome: StepRight})
+	}
+	all = append(all, Record{At: time.Date(2026, 3, 6, 9, 0, 0, 0, time.UTC), Frame: "x", Skills: five, Outcome: StepTold})
+	for _, skill := range five {
+		if s := Standings(all)[skill]; s.Stuck() || s.Stands() != (skill == "jumps") {
+			t.Errorf("%s: stuck %t, stands %t", skill, s.Stuck(), s.Stands())
+		}
+	}
+	for range most - 1 {
+		all = append(all, all[len(all)-1])
+	}
+	for _, skill := range five[:4] {
+		if !Standings(all)[skill].Stuck() {
+			t.Errorf("%s is not stuck", skill)
 		}
 	}
 }

@@ -32,6 +32,10 @@ func (m *Model) begin() {
 		m.beginPortion(e.Portion)
 		return
 	}
+	if e.Offer != nil && e.Offer.Form != tutor.WholeProblem {
+		m.beginPortion([]tutor.Offer{*e.Offer})
+		return
+	}
 	p, level := e.Problem, m.chooser.level
 	if e.Offer != nil {
 		p, level = tutor.Fresh(e.Problem, m.o.Clock()), e.Offer.Level

@@ -200,6 +200,9 @@ func whyLines(e Entry, w int) []line {
 		return nil
 	}
 	how := "New numbers, at the level " + e.Offer.Level.String() + "."
+	if e.Offer.Form != tutor.WholeProblem {
+		how = "New numbers, " + e.Offer.Form.String() + "."
+	}
 	return append(append(folded(wording.Sentence(e.Offer.Why), w, 0, strongInk), folded(how, w, 0, noteInk)...), nil)
 }
 

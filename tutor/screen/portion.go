@@ -36,6 +36,10 @@ func (m *Model) nextPiece(of int) {
 			m.view = working
 			what := map[bool]string{true: "N, V and M along one member", false: "one step"}[o.Form == tutor.OneMember]
 			m.course.reply = tutor.Reply{Kind: tutor.Listed, Lines: []string{strings.TrimPrefix(wording.Capital(m.piece)+": ", ": ") + what + ". What comes before it is worked, on the sheet."}}
+			if first := tutor.WorkedOf(at.Lesson); first != nil {
+				m.course.reply = tutor.Reply{Kind: tutor.Worked, Lines: append(m.course.reply.Lines, first...)}
+				m.open(telling)
+			}
 		}
 	}
 	m.total = of

@@ -50,3 +50,27 @@ func TestTodayOnTheScreen(t *testing.T) {
 		t.Errorf("an exam offers practice:\n%s", m.View())
 	}
 }
+
+// What is offered to who is stuck opens with a step like it, worked; any key leads to the piece.
+func TestStuckOnTheScreen(t *testing.T) {
+	t.Parallel()
+	now := time.Date(2026, 3, 2, 9, 0, 0, 0, time.UTC)
+	store := record.At(t.TempDir() + "/practice.jsonl")
+	for n := range 8 {
+		r := record.Record{At: now.Add(-time.Hour), Run: "r", Problem: "jetty-deck", Frame: "f", Number: n, Skills: []string{"cut-forces"}, Kind: record.Diagrams, Outcome: record.StepTold}
+		if err := store.Add(r); err != nil {
+			t.Fatal(err)
+		}
+	}
+	m := New(Options{Entries: Library, Store: store, Clock: func() time.Time { return now }, Level: tutor.Gradual})
+	size(m, 100, 30)
+	m.Update(m.Init()())
+	press(m, "enter")
+	if !strings.Contains(bare(m.View()), "Worked, from another problem") {
+		t.Errorf("no worked step is shown:\n%s", bare(m.View()))
+	}
+	press(m, "esc")
+	if m.course == nil || m.view != working {
+		t.Errorf("esc does not lead to the piece:\n%s", bare(m.View()))
+	}
+}
