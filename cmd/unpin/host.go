@@ -3,13 +3,12 @@ package main
 import (
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"log/slog"
 	"net"
 	"os"
-	"os/signal"
 	"path/filepath"
-	"syscall"
 
 	"github.com/spf13/cobra"
 
@@ -53,14 +52,16 @@ func newHost() *cobra.Command {
 	cmd.Flags().StringVar(&h.codes, "codes", "", "make a code for each learner who has none, list them in `FILE` (CSV), and end")
 	cmd.Flags().BoolVar(&h.anew, "anew", false, "with --codes: a new code for everybody; the earlier ones are void")
 	cmd.AddCommand(newBackup(), newRestore())
+	cmd.Flags().Var(oneOf(&h.log, "text", []string{"text", "json"}), "log", "the `FORMAT` of what is told on standard error: text or json, a line each")
+	cmd.Flags().StringVar(&h.health, "health", "", "answer at this `ADDRESS` of this computer, as 127.0.0.1:9222, how the host is (/health) and figures of use (/metrics, OpenMetrics)")
 	cmd.Flags().BoolVar(&h.demo, "demo", false, "serve three invented learners from this computer to itself, with nothing prepared and nothing kept")
 	return cmd
 }
 
 // hosting is what is asked of host.
 type hosting struct {
-	listen, store, codes string
-	anew, demo           bool
+	listen, store, codes, log, health string
+	anew, demo                        bool
 }
 
 // run serves a folder, or makes its codes.
@@ -106,13 +107,25 @@ func (o hosting) host(cmd *cobra.Command, folder string, roster *variant.Roster)
 	}
 	options := host.Options{
 		Title: filepath.Base(absolute(folder)), Students: roster.Students, Keys: keys, Problems: ownProblems(cmd, folder), Sets: sets, Data: data,
-		Key: filepath.Join(folder, "host-key"), Name: hostName(o.listen), Log: slog.New(slog.NewTextHandler(cmd.ErrOrStderr(), nil)),
+		Key: filepath.Join(folder, "host-key"), Name: hostName(o.listen), Log: o.logger(cmd.ErrOrStderr()),
 	}
 	h, err := host.New(options)
 	if err != nil {
 		return nil, nil, errors.Join(fmt.Errorf("unpin: %w", err), data.Close())
 	}
 	return h, data, nil
+}
+
+// logger writes what happens, a line each.
+func (o hosting) logger(to io.Writer) *slog.Logger {
+	var handler slog.Handler = slog.NewTextHandler(to, nil)
+	if o.log == "json" {
+		handler = slog.NewJSONHandler(to, nil)
+	}
+	if o.store != "" {
+		return slog.New(handler).With("host", hostName(o.listen))
+	}
+	return slog.New(handler)
 }
 
 // openStore opens what is kept of a class.
@@ -130,10 +143,10 @@ func hostName(listen string) string {
 	if err != nil {
 		name = "host"
 	}
-	if _, port, err := net.SplitHostPort(listen); err == nil {
-		name += ":" + port
+	if _, port, err := net.SplitHostPort(listen); err == nil && port != "0" {
+		return name + ":" + port
 	}
-	return name
+	return fmt.Sprint(name, " ", os.Getpid())
 }
 
 // instructors are the keys in a file, none where there is no such file.
@@ -231,21 +244,6 @@ func (o hosting) makeCodes(h *host.Host, roster *variant.Roster, cmd *cobra.Comm
 	}
 	fmt.Fprintf(cmd.ErrOrStderr(), "Made %s. They cannot be read again: hand them out, then remove the list.\n", wording.Counted(len(made), "code"))
 	return nil
-}
-
-// serve serves until a signal.
-func (o hosting) serve(cmd *cobra.Command, h *host.Host) error {
-	at, err := net.Listen("tcp", o.listen)
-	if err != nil {
-		return fmt.Errorf("unpin: %s cannot be served at: %w", o.listen, err)
-	}
-	_, port, _ := net.SplitHostPort(at.Addr().String())
-	fmt.Fprintf(cmd.ErrOrStderr(), "Learners type: ssh -p %s class@ADDRESS, with the address of this computer.\nTheir first visit shows the key %s\n", port, h.Fingerprint())
-	return unwatched(func() error {
-		ctx, stop := signal.NotifyContext(cmd.Context(), os.Interrupt, syscall.SIGTERM)
-		defer stop()
-		return h.Serve(ctx, at)
-	})
 }
 
 // show serves invented learners.

@@ -181,13 +181,16 @@ type watched struct {
 	id   string
 	set  string // that it is an exam of, or empty
 	told func(id, set string, r record.Record)
+	took func(time.Duration)
 }
 
 // Append adds a line, then tells of it.
 func (w watched) Append(line []byte) error {
+	begun := time.Now()
 	if err := w.Log.Append(line); err != nil {
 		return err
 	}
+	w.took(time.Since(begun))
 	var r record.Record
 	if json.Unmarshal(line, &r) == nil {
 		w.told(w.id, w.set, r)

@@ -46,6 +46,7 @@ type Host struct {
 	activity activity
 	keep     *kept.Keeper
 	hub      *hub
+	figures  figures
 	clock    *hostClock
 	server   *ssh.Server
 	stopping chan struct{} // closed when the host stops
@@ -84,6 +85,7 @@ func New(o Options) (*Host, error) {
 		wish.WithPublicKeyAuth(h.hearKey),
 		wish.WithKeyboardInteractiveAuth(h.hearCode),
 		wish.WithIdleTimeout(idle),
+		func(s *ssh.Server) error { s.ConnCallback = hurry; return nil },
 		wish.WithMaxTimeout(longest),
 		wish.WithMiddleware(func(ssh.Handler) ssh.Handler { return h.session }),
 	)
@@ -93,8 +95,9 @@ func New(o Options) (*Host, error) {
 	return h, nil
 }
 
-// How long a connection may rest, and last.
+// How long a connection may rest, and last, and how long a login may take.
 const (
+	logins  = 2 * time.Minute
 	idle    = 2 * time.Hour
 	longest = 12 * time.Hour
 )
@@ -147,7 +150,7 @@ func (h *Host) store(id string) *record.Store { return h.storeOf(id, "") }
 // storeOf is where the work of a learner in an exam over a set is kept, or else the learner's practice. Practice may be erased by
 // itself, so exams stand apart.
 func (h *Host) storeOf(id, set string) *record.Store {
-	return record.On(watched{h.keep.Log(logName(id, set)), id, set, h.saw})
+	return record.On(watched{h.keep.Log(logName(id, set)), id, set, h.saw, h.figures.kept.add})
 }
 
 // logName names a log of a learner. No id has an end of line in it.

@@ -18,6 +18,7 @@ import (
 // join prepares what ties the host to its store, and by it to others.
 func (h *Host) join() {
 	id := rand.Text()[:12]
+	h.figures.since = time.Now()
 	h.keep = kept.New(h.o.Data, filepath.Dir(h.o.Key), id, database.Away, h.storeChanged)
 	h.hub = &hub{data: h.o.Data, keep: h.keep, seats: &h.seats, log: h.o.Log, host: id, name: h.o.Name, beat: beats, heard: h.heardLine,
 		look: make(chan struct{}, 1), news: make(chan struct{}, 1), recent: map[int64]bool{}}

@@ -38,9 +38,14 @@ func (h *Host) instructs(s ssh.Session) bool {
 
 // board shows the board, and returns the exit code.
 func (h *Host) board(s ssh.Session) int {
+	if slices.Equal(s.Command(), []string{"health"}) {
+		text, _ := h.healthText()
+		say(s, text)
+		return 0
+	}
 	pty, changes, onTerminal := s.Pty()
 	if !onTerminal || len(s.Command()) > 0 {
-		say(s.Stderr(), "An instructor's key shows the board, on a terminal and without words.")
+		say(s.Stderr(), "An instructor's key shows the board, on a terminal and without words; health says how the host is.")
 		return 2
 	}
 	err := screen.ServeProgram(newBoard(h, fingerprint(s.PublicKey())), screen.Far{In: s, Out: s, Sizes: sizes(pty, changes), End: h.stopping})

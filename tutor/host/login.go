@@ -56,6 +56,7 @@ func (h *Host) heard(code, from string) (id string, ok bool) {
 		return "", false
 	}
 	if !h.knows(id) {
+		h.figures.wrong.Add(1)
 		h.guesses.wrong(from)
 		return "", false
 	}

@@ -7,6 +7,7 @@ import (
 	"io"
 	"runtime/debug"
 	"strings"
+	"time"
 
 	"github.com/charmbracelet/ssh"
 
@@ -16,10 +17,13 @@ import (
 )
 
 // session serves one session from its beginning to its end, whatever happens in it.
-func (h *Host) session(s ssh.Session) {
+func (h *Host) session(far ssh.Session) {
+	arrived(far.Context())
+	s := hear(far)
 	log := h.o.Log.With("from", s.RemoteAddr().String())
 	defer func() {
 		if what := recover(); what != nil {
+			h.figures.faults.Add(1)
 			log.Error("a session failed", "fault", fmt.Sprint(what), "stack", string(debug.Stack()))
 			say(s.Stderr(), "Something went wrong on the host, and has been noted there. What you have done is kept: log in again.")
 			s.Exit(1)
@@ -32,6 +36,7 @@ func (h *Host) session(s ssh.Session) {
 	}
 	id, err := h.enter(s)
 	if err != nil {
+		h.figures.refused.Add(1)
 		log.Info("not let in", "reason", err.Error())
 		say(s.Stderr(), err.Error())
 		s.Exit(1)
@@ -49,11 +54,14 @@ func (h *Host) session(s ssh.Session) {
 	defer h.hub.leave(context.WithoutCancel(s.Context()), mine)
 	log = log.With("id", id)
 	log.Info("in", "words", strings.Join(s.Command(), " "))
+	h.figures.in.Add(1)
+	begun := time.Now()
+	go s.watch(mine)
 	code := h.serve(s, id, mine)
 	if why := mine.told(); why != "" {
 		say(s, why)
 	}
-	log.Info("out", "code", code)
+	log.Info("out", "code", code, "for", time.Since(begun).Round(time.Second).String())
 	s.Exit(code)
 }
 

@@ -1,0 +1,98 @@
+package host
+
+import (
+	"net"
+	"sync/atomic"
+	"time"
+
+	"github.com/charmbracelet/ssh"
+	gossh "golang.org/x/crypto/ssh"
+)
+
+// How often a connection is asked for a sign of life, which also keeps what lies between from forgetting it, and how long it may take.
+const (
+	pulse   = time.Minute
+	silence = 30 * time.Second
+)
+
+// comingKey is where a connection's timer is kept until a session begins on it.
+type comingKey struct{}
+
+// hurry ends a connection on which no session begins soon.
+func hurry(ctx ssh.Context, conn net.Conn) net.Conn {
+	ctx.SetValue(comingKey{}, time.AfterFunc(logins, func() { conn.Close() }))
+	return conn
+}
+
+// arrived notes that a session has begun.
+func arrived(ctx ssh.Context) {
+	if timer, coming := ctx.Value(comingKey{}).(*time.Timer); coming {
+		timer.Stop()
+	}
+}
+
+// A heard session notes when something was last typed in it: what the host itself sends is no sign of anybody.
+type heard struct {
+	ssh.Session
+	last atomic.Int64
+}
+
+// hear begins to note.
+func hear(s ssh.Session) *heard {
+	h := &heard{Session: s}
+	h.last.Store(time.Now().UnixNano())
+	return h
+}
+
+// Read notes what is typed.
+func (h *heard) Read(b []byte) (int, error) {
+	n, err := h.Session.Read(b)
+	if n > 0 {
+		h.last.Store(time.Now().UnixNano())
+	}
+	return n, err
+}
+
+// rested is how long nothing was typed.
+func (h *heard) rested() time.Duration { return time.Duration(time.Now().UnixNano() - h.last.Load()) }
+
+// watch ends a session in which nothing is typed for long, and one whose other end is gone, until it has left.
+func (h *heard) watch(mine *seat) {
+	beats := time.NewTicker(pulse)
+	defer beats.Stop()
+	for {
+		select {
+		case <-mine.left:
+			return
+		case <-beats.C:
+		}
+		if h.rested() > idle {
+			mine.stop("Nothing was typed for two hours. What you have done is kept: log in again.")
+			return
+		}
+		if !answers(h.Session) {
+			mine.cut()
+			return
+		}
+	}
+}
+
+// answers asks the other end for a sign of life. Any answer is one, a refusal too (RFC 4254, 4).
+func answers(s ssh.Session) bool {
+	conn, known := s.Context().Value(ssh.ContextKeyConn).(gossh.Conn)
+	if !known {
+		return true
+	}
+	answered := make(chan bool, 1)
+	go func() {
+		_, _, err := conn.SendRequest("keepalive@openssh.com", true, nil)
+		answered <- err == nil
+	}()
+	select {
+	case well := <-answered:
+		return well
+	case <-time.After(silence):
+		conn.Close()
+		return false
+	}
+}
