@@ -14,6 +14,12 @@ import (
 // A student who makes the plan may also choose the sense in which an unknown is taken: "let Dy down". From then on its
 // terms, its value, the sheet and the figure are by that sense, since the unknown itself is turned round.
 
+// A let is a line that had an unknown taken in a sense, with the question at which it was typed.
+type let struct {
+	at   int
+	line string
+}
+
 // assume takes a name and a sense, and perhaps the part it is meant on.
 func (l *Lesson) assume(words []string) Reply {
 	if l.route == nil {

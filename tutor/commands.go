@@ -31,6 +31,8 @@ func init() { // here, since help lists the table itself
 		{"resume", "takes up earlier work on this problem, before anything is answered", "", (*Lesson).resume, false},
 		{"restart", "sets aside what was done here, now and earlier, and begins anew", "", restart, false},
 		{"new", "begins the same frame with new numbers; what was done is kept", "", renew, false},
+		{handInCommand, "hands in the paper as it stands, when it is said twice", "", handInWord, false},
+		{"problems", "returns to the list of problems of the paper", "", toProblems, false},
 		{"sheet", "lists what is known", record.Listed, (*Lesson).showSheet, false},
 		{"time", "says how much time is left", record.Listed, tellTime, false},
 		{"help", "lists what can be typed", record.Listed, help, false},
@@ -45,7 +47,7 @@ func IsCommand(line string) bool {
 		return false
 	}
 	named := func(c command) bool { return c.word == words[0] }
-	return words[0] == "let" || words[0] == "level" || len(words) == 1 && slices.ContainsFunc(commands, named)
+	return words[0] == "let" || strings.Join(words, " ") == handInCommand || words[0] == "level" || len(words) == 1 && slices.ContainsFunc(commands, named)
 }
 
 func help(l *Lesson, q Question, asking bool) Reply {
@@ -55,7 +57,9 @@ func help(l *Lesson, q Question, asking bool) Reply {
 	}
 	for _, c := range commands {
 		switch {
-		case l.sheet.exam && (c.aids || c.word == "new"), c.word == "time" && l.limit.lasts == 0:
+		case l.sheet.exam && (c.aids || c.word == "new"), c.word == "time" && TimeLeft(l) == "":
+		case c.word == handInCommand && !l.sheet.exam, c.word == "problems" && l.sitting == nil:
+		case l.sitting != nil && (c.word == "restart" || c.word == "resume"):
 		case l.sheet.exam && c.outcome == record.Told:
 			lines = append(lines, c.word+": leaves the question open and goes on.")
 		default:
@@ -111,6 +115,9 @@ func (l *Lesson) resume(q Question, _ bool) Reply {
 // restart begins anew. What was done on the problem at this level, in this run or before, is set aside in the record for
 // good; only for what was learned of kinds of steps does it count.
 func restart(l *Lesson, q Question, _ bool) Reply {
+	if l.sitting != nil {
+		return Reply{Kind: Unread, Lines: []string{"A paper is not begun anew: back leads to an answer, to change it."}}
+	}
 	if l.again || !l.sheet.begun() && l.Earlier() == 0 {
 		return Reply{Kind: Unread, Lines: []string{"There is nothing to set aside here: this is the beginning."}}
 	}
@@ -123,12 +130,15 @@ func restart(l *Lesson, q Question, _ bool) Reply {
 	if l.Level() == Gradual {
 		fresh.askGradually()
 	}
-	l.about, l.sheet, l.route, l.past, l.done = fresh.about, fresh.sheet, fresh.route, past{}, fresh.done
+	l.about, l.sheet, l.route, l.past, l.done, l.lets = fresh.about, fresh.sheet, fresh.route, past{}, fresh.done, nil
 	return Reply{Kind: Restarted, Lines: []string{"Begun anew; what was done before is set aside."}}
 }
 
 // back returns to the question before; what was accepted there stands until another value is.
 func (l *Lesson) back(q Question, _ bool) Reply {
+	if l.sheet.exam && examOver(l) {
+		return Reply{Kind: Unread, Lines: []string{"The paper is handed in: nothing more can be typed."}}
+	}
 	at := l.sheet.at - 1
 	for at >= 0 && l.sheet.questions[at].Kind == Reading && l.about.levels.level != Read {
 		at--

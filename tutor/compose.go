@@ -11,6 +11,9 @@ import (
 
 // Where the student makes the plan, a line goes one way: it may take a choice back, chooses a sum, writes its equation.
 
+// equationName is what the equation of a sum is called.
+const equationName = "equation"
+
 // ownRoute puts the plan into the student's hands.
 func (l *Lesson) ownRoute() {
 	own := *l.about.solution
@@ -81,7 +84,7 @@ func (l *Lesson) choose(line string) (r Reply, equation string) {
 	}
 	r = l.settle(line, ruling{says: "a sum of " + wording.Body(l.about.solution.Assembly, s.Body) + ", to be written down."})
 	l.route.chosen = s
-	l.sheet.ask(Question{Kind: TypeSum, Name: "equation", Step: statics.None, Member: statics.None})
+	l.sheet.ask(Question{Kind: TypeSum, Name: equationName, Step: statics.None, Member: statics.None})
 	return r, equation
 }
 

@@ -52,8 +52,7 @@ func (d Display) sum(q Question) statics.Sum {
 
 // Hiding reports whether an exam still keeps back what is right.
 func (d Display) Hiding() bool {
-	_, asking := d.lesson.Now()
-	return d.lesson.Exam() && asking
+	return d.lesson.Exam() && !examOver(d.lesson)
 }
 
 // sumInHand is the sum that is looked back at, or that the question belongs to.
@@ -85,7 +84,7 @@ func (d Display) known() map[int]exact.Num {
 	known := map[int]exact.Num{}
 	q, asking := d.lesson.Now()
 	for i := range d.assembly().Forces {
-		if _, ok := d.lesson.Known(i); ok || !asking {
+		if _, ok := d.lesson.Known(i); ok || examOver(d.lesson) {
 			known[i] = d.value(i)
 		}
 	}

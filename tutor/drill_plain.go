@@ -1,7 +1,6 @@
 package tutor
 
 import (
-	"bufio"
 	"errors"
 	"io"
 
@@ -11,7 +10,7 @@ import (
 
 // PlainDrill runs a drill by line, as Plain runs a lesson.
 func PlainDrill(d *Drill, in io.Reader, out io.Writer) error {
-	p := plain{in: bufio.NewReader(in), out: bufio.NewWriter(out)}
+	p := plainOn(in, out)
 	_, err := p.drill(d)
 	return errors.Join(err, p.out.Flush())
 }
@@ -35,10 +34,7 @@ func (p *plain) drill(d *Drill) (on bool, err error) {
 			last = at
 		}
 		p.say("? %s [%s]", name, unit)
-		if err := p.out.Flush(); err != nil {
-			return false, err
-		}
-		line, err := readLine(p.in)
+		line, err := p.line()
 		if errors.Is(err, io.EOF) {
 			return false, nil
 		}

@@ -3,39 +3,19 @@ package tutor
 import (
 	"fmt"
 	"time"
-
-	"unpin/tutor/record"
 )
 
-// A limit is the time that an exam may take. The zero limit is none.
-type limit struct {
-	lasts  time.Duration
-	began  time.Time
-	handed bool // the paper is being handed in, or is
-}
-
-// Limit has an exam last so long from now by a clock; one that is taken up again, from when it was begun. Then the paper is handed in
-// as it stands: a line that comes later is not taken, and what is not answered is left open. A lesson has no limit.
-func Limit(l *Lesson, lasts time.Duration, clock func() time.Time) {
-	if !l.sheet.exam || lasts <= 0 {
-		return
-	}
-	l.Clock, l.limit = clock, limit{lasts: lasts, began: clock()}
-	l.notes = append(l.notes, fmt.Sprintf("You have %s; time says what is left. Here an exam is practice: unpin solve has the key.", minutes(lasts)))
-}
-
-// timeLeft is how much of its time an exam has left, zero or less once that is over; false where it has no limit, or is done.
-func timeLeft(l *Lesson) (left time.Duration, limited bool) {
-	_, asking := l.Now()
-	if l.limit.lasts == 0 || l.Clock == nil || !asking {
-		return 0, false
-	}
-	return l.limit.began.Add(l.limit.lasts).Sub(l.Clock()), true
-}
-
-// TimeLeft says how much time is left, in whole minutes; empty where there is no limit.
+// TimeLeft says how much time an exam has left, in whole minutes begun; empty where there is no limit.
 func TimeLeft(l *Lesson) string {
-	if left, limited := timeLeft(l); limited {
+	if l.sitting == nil {
+		return ""
+	}
+	return l.sitting.TimeLeft()
+}
+
+// TimeLeft says how much time is left, in whole minutes begun; empty where there is no limit, or the paper was handed in.
+func (s *Sitting) TimeLeft() string {
+	if left, limited := s.Left(); limited {
 		return minutes(left) + " left"
 	}
 	return ""
@@ -50,36 +30,74 @@ func minutes(d time.Duration) string {
 	return fmt.Sprintf("%d minutes", n)
 }
 
-// tellTime says how much time is left.
-func tellTime(l *Lesson, _ Question, _ bool) Reply {
-	if says := TimeLeft(l); says != "" {
-		return Reply{Kind: Listed, Lines: []string{says + "."}}
-	}
-	return Reply{Kind: Unread, Lines: []string{"Here is no limit of time."}}
-}
-
-// begunAt counts the time of an exam that is taken up again from its first line.
-func begunAt(l *Lesson, events []record.Record) {
-	for _, r := range events {
-		if !r.At.IsZero() && r.At.Before(l.limit.began) {
-			l.limit.began = r.At
+// timeSays says how much time is left, in a sentence.
+func timeSays(s *Sitting) string {
+	if s != nil {
+		if says := s.TimeLeft(); says != "" {
+			return says + "."
 		}
 	}
+	return "Here is no limit of time."
 }
+
+// tellTime is the word time.
+func tellTime(l *Lesson, _ Question, _ bool) Reply {
+	if TimeLeft(l) == "" {
+		return Reply{Kind: Unread, Lines: []string{timeSays(nil)}}
+	}
+	return Reply{Kind: Listed, Lines: []string{timeSays(l.sitting)}}
+}
+
+// timeOver is what is said once the time is over.
+const timeOver = "The time is over: the paper is handed in as it stands."
 
 // late hands the paper in where the time is over, and reports whether it did.
 func late(l *Lesson, line string) (Reply, bool) {
-	left, limited := timeLeft(l)
-	if !limited || left > 0 || l.limit.handed || l.replaying {
+	s := l.sitting
+	if s == nil || l.replaying || s.Over() || !s.timeOver() {
 		return Reply{}, false
 	}
-	l.limit.handed = true
-	handIn(l)
-	said := "The time is over: the paper is handed in as it stands."
+	s.HandIn()
+	said := timeOver
 	if line != "" && !IsCommand(line) {
 		said += " The last line came too late and is not taken."
 	}
-	return Reply{Kind: Told, Lines: []string{said}}, true
+	return Reply{Kind: HandedIn, Lines: []string{said}}, true
+}
+
+// handInCommand is the word that hands in an exam.
+const handInCommand = "hand in"
+
+// unsure has the word hand in ask once more.
+func unsure(l *Lesson) {
+	if l.sure = false; l.sitting != nil {
+		l.sitting.sure = false
+	}
+}
+
+// handInWord is the word hand in: said twice it hands in the paper, or an exam on one problem, as it stands.
+func handInWord(l *Lesson, _ Question, asking bool) Reply {
+	switch {
+	case !l.sheet.exam:
+		return Reply{Kind: Unread, Lines: []string{"Here is nothing to hand in: each answer is judged at once."}}
+	case l.sitting != nil:
+		return l.sitting.AskHandIn()
+	case !asking:
+		return Reply{Kind: Unread, Lines: []string{"The paper is handed in."}}
+	case !l.sure:
+		l.sure = true
+		return Reply{Kind: Listed, Lines: []string{"Not all is answered. Type hand in once more to hand the paper in; after it nothing can be typed."}}
+	}
+	handIn(l)
+	return Reply{Kind: HandedIn, Lines: []string{"The paper is handed in as it stands."}}
+}
+
+// toProblems is the word problems.
+func toProblems(l *Lesson, _ Question, _ bool) Reply {
+	if l.sitting == nil {
+		return Reply{Kind: Unread, Lines: []string{"Here is one problem alone; unpin lists all of them."}}
+	}
+	return Reply{Kind: ToList}
 }
 
 // handIn leaves open what is not answered.
@@ -94,4 +112,10 @@ func handIn(l *Lesson) {
 			l.Type("tell")
 		}
 	}
+}
+
+// examOver reports whether all is asked and, of the paper of a set, this was handed in.
+func examOver(l *Lesson) bool {
+	_, asking := l.Now()
+	return !asking && (l.sitting == nil || l.sitting.Over())
 }

@@ -53,6 +53,9 @@ func newKeeper(s *record.Store, now func() time.Time, complain func(error)) *kee
 // keep is what a lesson has to tell of, to be kept.
 func (k *keeper) keep(l *Lesson) func(Event) {
 	base := record.Record{Run: k.run, Problem: l.about.problem.Name, Frame: record.Fingerprint(l.about.problem), Level: l.about.levels.base().code(), Exam: l.sheet.exam}
+	if l.sitting != nil {
+		base.Paper = l.sitting.paper.Paper
+	}
 	return func(e Event) { k.write(base, e) }
 }
 

@@ -29,9 +29,13 @@ type Lesson struct {
 	done   map[task]bool
 	before map[record.Kind]record.Count // how steps on other frames came out in earlier work
 	notes  []string                     // said at the start
-	marked []string                     // of an exam that is over
-	limit  limit                        // of an exam
+	marked *exam                        // of an exam that is over
+	lets   []let                        // senses that were assumed
+	sure   bool                         // to hand in an exam was asked for just now
 	traced []string                     // the slips that lead to the line in hand
+
+	sitting *Sitting // whose paper it is part of, or nil
+	task    int      // its place there
 
 	replaying bool     // earlier work is taken up
 	excerpt   bool     // it asks for one step or one member of a problem
@@ -74,6 +78,11 @@ type Event struct {
 
 // New begins a lesson. The error says why a frame is not fit for one: it is not determinate.
 func New(p *problems.Problem, level Level, exam bool) (*Lesson, error) {
+	return newAsking(p, level, exam, nil)
+}
+
+// newAsking is New of a lesson that asks for some answers only, and for what leads to them; none stand for all.
+func newAsking(p *problems.Problem, level Level, exam bool, asked []problems.Item) (*Lesson, error) {
 	s, err := solved(p)
 	if err != nil {
 		return nil, err
@@ -81,7 +90,7 @@ func New(p *problems.Problem, level Level, exam bool) (*Lesson, error) {
 	if v := s.Count.Determinacy(); v != statics.Determinate {
 		return nil, fmt.Errorf("%s is %s, so its forces cannot all be found from equilibrium", p.Title, v)
 	}
-	l := newLesson(&matter{problem: p, solution: s, levels: ladder{level: level}}, exam)
+	l := newLesson(&matter{problem: p, solution: s, levels: ladder{level: level}, asked: asked}, exam)
 	switch {
 	case exam && level == Gradual:
 		return nil, fmt.Errorf("an exam is taken at the level values, terms, plan or blank")
@@ -136,6 +145,8 @@ const (
 	Leaving                    // the student wants to stop
 	Restarted                  // the lesson begins anew
 	Renewing                   // the same frame is wanted with other numbers
+	HandedIn                   // an exam is handed in
+	ToList                     // the student wants the list of problems of the paper
 )
 
 // A Reply is what a line brings: lines of text for the student, the first of them the verdict if there is one.
@@ -152,6 +163,9 @@ func (l *Lesson) Type(line string) Reply {
 	l.traced = nil
 	if r, late := late(l, line); late {
 		return r
+	}
+	if strings.ToLower(strings.TrimSpace(line)) != handInCommand {
+		unsure(l)
 	}
 	r := l.take(line)
 	r.Slips = l.traced
@@ -181,6 +195,7 @@ func (l *Lesson) take(line string) Reply {
 	if words := strings.Fields(line); len(words) > 0 && strings.EqualFold(words[0], "let") {
 		r := l.assume(words[1:])
 		if r.Kind == Listed {
+			l.lets = append(l.lets, let{l.sheet.at, strings.TrimSpace(line)})
 			l.heed(q, line, record.Let)
 		}
 		return r
@@ -195,6 +210,10 @@ func (l *Lesson) take(line string) Reply {
 		return l.compose(q, line)
 	case q.Composing():
 		return Reply{Kind: Unread, Lines: []string{"Type " + map[Kind]string{ChooseSum: "a free body and a sum of it", TypeSum: "the equation"}[q.Kind] + ", or help."}}
+	case word == "" && l.sheet.exam && l.sheet.inHand().tries > 0:
+		said := "stands: " + l.sheet.inHand().typed
+		l.sheet.goOn()
+		return Reply{Kind: Noted, Lines: []string{said}}
 	case word == "" && (q.Shape() || q.Kind == TermSign):
 		return Reply{Kind: Unread, Lines: []string{"Type an answer, or help."}}
 	case word == "":

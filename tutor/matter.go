@@ -17,9 +17,10 @@ type matter struct {
 	problem  *problems.Problem
 	solution *statics.Solution
 	levels   ladder
-	renewed  *renewal // where it has other numbers than a problem that is known, or nil
-	aside    *aside   // at the level gradual: what is asked once beside the values, or nil
-	signs    bool     // sums are written with the signs of the trade, not in ASCII
+	renewed  *renewal        // where it has other numbers than a problem that is known, or nil
+	asked    []problems.Item // what is asked for in an exam, each with what leads to it; none for all
+	aside    *aside          // at the level gradual: what is asked once beside the values, or nil
+	signs    bool            // sums are written with the signs of the trade, not in ASCII
 }
 
 // solved is the solution of a problem; if the problem asks for it, that in which two-force members are used at once.

@@ -16,7 +16,7 @@ import (
 // Plain runs a lesson by line: one fact a line, one answer a line, ASCII only, nothing redrawn. It ends at quit or at
 // the end of input. An error is one of reading or writing.
 func Plain(l *Lesson, in io.Reader, out io.Writer) error {
-	p := plain{in: bufio.NewReader(in), out: bufio.NewWriter(out)}
+	p := plainOn(in, out)
 	on, err := p.work(l, p.opening, p.closing)
 	for p.renewed != nil {
 		l, p.renewed = p.renewed, nil
@@ -29,6 +29,20 @@ func Plain(l *Lesson, in io.Reader, out io.Writer) error {
 		on, err = p.work(again, p.reopening, func() { p.say("Done again.") })
 	}
 	return errors.Join(err, p.out.Flush())
+}
+
+// plainOn is a line mode that reads and writes there.
+func plainOn(in io.Reader, out io.Writer) *plain {
+	lines := bufio.NewReader(in)
+	return &plain{out: bufio.NewWriter(out), next: func() (string, error) { return readLine(lines) }}
+}
+
+// line is the next line that is typed, once all that was said is out.
+func (p *plain) line() (string, error) {
+	if err := p.out.Flush(); err != nil {
+		return "", err
+	}
+	return p.next()
 }
 
 // work asks all questions of a lesson, and reports whether the student is still there.
@@ -46,14 +60,11 @@ func (p *plain) work(l *Lesson, opening, closing func()) (on bool, err error) {
 			l.Type("")
 			continue
 		}
-		if err := p.out.Flush(); err != nil {
-			return false, err
-		}
-		line, err := readLine(p.in)
-		if errors.Is(err, io.EOF) {
+		line, err := p.line()
+		switch {
+		case errors.Is(err, io.EOF):
 			return false, nil
-		}
-		if err != nil {
+		case err != nil && !errors.Is(err, errTime):
 			return false, err
 		}
 		r := l.Type(line)
@@ -61,6 +72,8 @@ func (p *plain) work(l *Lesson, opening, closing func()) (on bool, err error) {
 		switch r.Kind {
 		case Leaving:
 			return false, nil
+		case ToList:
+			return true, nil
 		case Renewing:
 			return true, p.renew()
 		}
@@ -120,7 +133,7 @@ func readLine(r *bufio.Reader) (string, error) {
 // plain is the line mode of one lesson.
 type plain struct {
 	l            *Lesson
-	in           *bufio.Reader
+	next         func() (string, error) // the next line typed; errTime where an exam's time is over before one comes
 	out          *bufio.Writer
 	step, member int     // introduced last
 	shownHow     bool    // how a sum is chosen
@@ -161,7 +174,9 @@ func (p *plain) opening() {
 		p.say("%s", notation.ASCII(l.about.problem.Text))
 	}
 	p.lines(l.teller().frameLines())
-	p.say("%s", wording.Caution)
+	if l.sitting == nil {
+		p.say("%s", wording.Caution)
+	}
 	p.lines(l.notes)
 	if l.about.levels.level == Gradual {
 		p.say(GradualRule)
@@ -170,7 +185,7 @@ func (p *plain) opening() {
 		}
 	}
 	p.say("Type help to see what can be typed.")
-	if n := l.Earlier(); n > 0 {
+	if n := l.Earlier(); n > 0 && l.sitting == nil {
 		of := fmt.Sprintf("%d of %d questions", n, len(l.sheet.questions))
 		if l.Open() {
 			of = wording.Counted(n, "question")

@@ -1,7 +1,6 @@
 package tutor
 
 import (
-	"bufio"
 	"errors"
 	"fmt"
 	"io"
@@ -30,7 +29,7 @@ func Minutes(offers []Offer) int {
 
 // PlainPortion runs a portion by line, one piece after the other, as Plain and PlainDrill do. Begin makes each.
 func PlainPortion(offers []Offer, begin func(Offer) (Piece, error), in io.Reader, out io.Writer) error {
-	p := &plain{in: bufio.NewReader(in), out: bufio.NewWriter(out)}
+	p := plainOn(in, out)
 	p.say("About %d minutes:", Minutes(offers))
 	p.lines(PortionLines(offers))
 	for i, o := range offers {

@@ -58,8 +58,10 @@ type script struct{ about *matter }
 // all lists the questions of a lesson whose plan is given, in order.
 func (sc script) all() []Question {
 	var all []Question
+	spare := spareSteps(sc.about)
 	for i, step := range sc.about.solution.Plan {
 		switch {
+		case spare[i] && sc.about.asked != nil:
 		case sc.about.levels.level == Read || sc.about.levels.of(i) == Read && len(step.Gives) > 0:
 			all = append(all, Question{Kind: Reading, Step: i, Member: statics.None})
 		case step.Relation || step.Check:
@@ -75,6 +77,9 @@ func (sc script) all() []Question {
 
 // sections lists the questions along the members, if they are to be found.
 func (sc script) sections() []Question {
+	if sc.about.asked != nil {
+		return sc.askedAlong()
+	}
 	var all []Question
 	if !slices.Contains(sc.about.problem.Find, "diagrams") {
 		return nil

@@ -132,7 +132,6 @@ func (l *Lesson) Resume() {
 	if l.sheet.begun() {
 		return
 	}
-	begunAt(l, l.past.events)
 	heed, clock := l.Heed, l.Clock
 	l.Heed, l.Clock, l.replaying = nil, nil, true // it is kept already
 	for n := l.Earlier(); ; {

@@ -142,7 +142,7 @@ func (l *Lesson) Left() (unknowns, along int) {
 		return 0, 0
 	}
 	for i := range l.about.solution.Forces {
-		if !l.sheet.settledForce(i) {
+		if asksFor(l.about, i) && !l.sheet.settledForce(i) {
 			unknowns++
 		}
 	}

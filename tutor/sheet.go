@@ -94,7 +94,7 @@ func (sh *sheet) putIn() []func(int) (exact.Num, bool) {
 
 func (sh *sheet) allKnown() bool {
 	for i := range sh.about.solution.Forces {
-		if !sh.settledForce(i) {
+		if asksFor(sh.about, i) && !sh.settledForce(i) {
 			return false
 		}
 	}

@@ -17,6 +17,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/tutor"
 	"unpin/tutor/marking"
 )
 
@@ -173,7 +174,7 @@ func (d *desk) markOne(p *marking.Paper, scheme *marking.Scheme) *marking.Result
 	if why != "" {
 		return nil
 	}
-	return marker.Mark(p, scheme, t.points)
+	return tutor.MarkPaper(marker, p, scheme, t.points, d.means.set != nil)
 }
 
 // refused lists papers that are of no problem here.

@@ -21,7 +21,8 @@ type outcome struct {
 	faults    []string // of decisions
 	lost      bool     // some marks
 	papers    int
-	single    string // the one paper, as its student reads it
+	single    []string // the papers of the first student, as they are read
+	students  int
 	class     marking.ClassList
 	table     bytes.Buffer
 	objects   []json.RawMessage
@@ -77,10 +78,13 @@ func (o *outcome) take(results []*marking.Result) error {
 			o.objects = append(o.objects, one)
 		default:
 			o.class.Add(r)
-			if o.papers == 1 {
-				o.single = r.Text(o.tell)
+			if o.students == 0 {
+				o.single = append(o.single, r.Text(o.tell))
 			}
 		}
+	}
+	if len(results) > 0 {
+		o.students++
 	}
 	if o.feedback != "" && len(results) > 0 {
 		return o.givePage(results)
@@ -99,8 +103,8 @@ func (o *outcome) document() ([]byte, error) {
 		return indentedJSON(o.objects[0])
 	case o.format == "json":
 		return indentedJSON(o.objects)
-	case o.papers == 1:
-		return []byte(o.single), nil
+	case o.students == 1:
+		return []byte(strings.Join(o.single, "\n")), nil
 	}
 	return []byte(o.class.Text()), nil
 }

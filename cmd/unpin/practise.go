@@ -18,6 +18,12 @@ import (
 	"unpin/tutor/screen"
 )
 
+// practiseLong is the help of the lesson.
+const practiseLong = `Solve a problem step by step. Every value is asked for and judged exactly. hint, tell, back, sheet, help and quit
+work at every question. Without PROBLEM you choose one; where there is no terminal it is the first of the library. Of a
+SET you choose one of its problems, which are asked in the conventions and at the level of the set. With --exam a SET is
+one paper: its problems in any order, under one clock, until it is handed in.`
+
 // newPractise is the lesson.
 func newPractise() *cobra.Command {
 	var level, paper string
@@ -28,10 +34,8 @@ func newPractise() *cobra.Command {
 		Use:     "practise [PROBLEM|SET]",
 		Aliases: []string{"practice"},
 		Short:   "Solve a problem step by step, every value judged.",
-		Long: "Solve a problem step by step. Every value is asked for and judged exactly. hint, tell, back, sheet, help and quit\n" +
-			"work at every question. Without PROBLEM you choose one; where there is no terminal it is the first of the library. Of a\n" +
-			"SET you choose one of its problems, which are asked in the conventions and at the level of the set.",
-		Args: perhapsProblem,
+		Long:    practiseLong,
+		Args:    perhapsProblem,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			r, err := tutor.ParseLevel(level)
 			if err != nil {
@@ -66,12 +70,14 @@ func newPractise() *cobra.Command {
 				}
 				args = []string{name}
 			}
+			if exam && isSet(args[0]) {
+				return sitting{level: level, paper: paper, own: own, screen: o, screened: screened}.run(cmd, args[0], in)
+			}
 			begin := tutor.New
 			if !screened {
 				begin = tutor.NewPlain
 			}
-			var lasts time.Duration
-			task, left, err := fromSet(cmd, args, in, &r, &lasts)
+			task, left, err := fromSet(cmd, args, in, &r)
 			if err != nil || left {
 				return err
 			}
@@ -79,7 +85,6 @@ func newPractise() *cobra.Command {
 			if err != nil {
 				return err
 			}
-			tutor.Limit(lesson, lasts, time.Now)
 			if err := work(cmd, lesson, o, own, in, screened); err != nil {
 				return err
 			}
@@ -125,7 +130,7 @@ func work(cmd *cobra.Command, lesson *tutor.Lesson, o screen.Options, own notati
 // forPaper refuses to write answers of what is no exam, or over a file that is read.
 func forPaper(cmd *cobra.Command, path string, exam bool, words []string) error {
 	if path != "" && (!exam || len(words) == 0) {
-		return usageFault(cmd, "--answers writes the answers of an exam on one problem: unpin practise PROBLEM --exam --answers FILE")
+		return usageFault(cmd, "--answers writes the answers of an exam on one problem or over a set: unpin practise PROBLEM|SET --exam --answers FILE")
 	}
 	return notOver(cmd, path, words)
 }
@@ -136,6 +141,11 @@ func writePaper(cmd *cobra.Command, lesson *tutor.Lesson, path string) error {
 		return nil
 	}
 	text, over := tutor.PaperOf(lesson)
+	return deliverPaper(cmd, text, over, path)
+}
+
+// deliverPaper writes the text of a paper, once its exam is over.
+func deliverPaper(cmd *cobra.Command, text string, over bool, path string) error {
 	if !over {
 		fmt.Fprintf(cmd.ErrOrStderr(), "The exam is not over: %s is written at its end. unpin takes it up again where you left it.\n", path)
 		return nil

@@ -3,7 +3,6 @@ package main
 import (
 	"bufio"
 	"fmt"
-	"time"
 
 	"github.com/spf13/cobra"
 
@@ -14,8 +13,8 @@ import (
 
 // fromSet has one of the problems of a set chosen: by its place or its name, line by line, or, where there is no terminal, the
 // first. The level is that of the set where nothing else is asked for. There is no task where the word means no set, or where the
-// student leaves, which left tells. An exam lasts as long as the set says.
-func fromSet(cmd *cobra.Command, args []string, in *bufio.Reader, level *tutor.Level, lasts *time.Duration) (task *problems.Task, left bool, err error) {
+// student leaves, which left tells.
+func fromSet(cmd *cobra.Command, args []string, in *bufio.Reader, level *tutor.Level) (task *problems.Task, left bool, err error) {
 	if len(args) == 0 || !isSet(args[0]) {
 		return nil, false, nil
 	}
@@ -29,7 +28,6 @@ func fromSet(cmd *cobra.Command, args []string, in *bufio.Reader, level *tutor.L
 			return nil, false, err
 		}
 	}
-	*lasts = time.Duration(m.set.Minutes) * time.Minute
 	tasks := m.set.Tasks
 	switch {
 	case len(tasks) == 1:

@@ -148,5 +148,9 @@ func (r *Result) remarks() []string {
 	for _, u := range r.Unread {
 		all = append(all, fmt.Sprintf("Unread, %s: %s: %s.", Lines(u.Lines), u.Text, u.Why))
 	}
-	return append(all, r.Story()...)
+	all = append(all, r.Story()...)
+	for _, said := range r.Working {
+		all = append(all, "Working: "+said)
+	}
+	return all
 }

@@ -63,6 +63,7 @@ type Result struct {
 	Faults  []string // the values in which the trouble began
 	Unread  []Unread
 	Got, Of exact.Num // points; Got is rounded as the scheme says
+	Working []string  // what there is to say of the working on the paper, a sentence each
 	// own are the forces as the student has them, and answered which of them were given.
 	own      []exact.Num
 	answered []bool
@@ -100,6 +101,20 @@ func (m *Marker) Mark(p *Paper, s *Scheme, points exact.Num) *Result {
 	}
 	s.count(r, points)
 	return r
+}
+
+// ownSum is what a value follows from that closes a sum as the student wrote it.
+const ownSum = "own sum"
+
+// Carry has a value carried that follows from the student's own sum, as the working shows, and counts anew by the scheme.
+func (r *Result) Carry(name string, s *Scheme) {
+	for i := range r.Answers {
+		if a := &r.Answers[i]; a.Item.Name == name && a.Verdict != Carried {
+			a.Verdict, a.From, a.Follows = Carried, []string{ownSum}, "the sum as it stands in the working"
+			a.Slip, a.Slips, a.Says = "", nil, "" // the trouble began in the sum, not in solving it
+			s.count(r, r.Of)
+		}
+	}
 }
 
 // Forces are the forces as the student has them, by the senses of the solution, and which of them were given; the others are the true

@@ -13,7 +13,9 @@ type Paper struct {
 	Code    string // of the student's copy; empty where none is said
 	Attempt int    // from 1
 	Entries []Entry
-	Line    int // where it begins in the file
+	Level   string   // at which the working was written
+	Work    []string // the working, as it was typed in an exam; none on other papers
+	Line    int      // where it begins in the file
 }
 
 // An Entry is one answer as it was written.
@@ -53,11 +55,12 @@ func gather(papers []*Paper) []*Paper {
 	byKey := map[string]*Paper{}
 	var all []*Paper
 	for _, p := range papers {
-		if p.Student+p.Problem+p.Code == "" && len(p.Entries) == 0 {
+		if p.Student+p.Problem+p.Code == "" && len(p.Entries)+len(p.Work) == 0 {
 			continue // its heads could not be read
 		}
 		if first := byKey[p.key()]; first != nil {
-			first.Entries = append(first.Entries, p.Entries...)
+			first.Entries, first.Work = append(first.Entries, p.Entries...), append(first.Work, p.Work...)
+			first.Level = cmp.Or(first.Level, p.Level)
 			continue
 		}
 		byKey[p.key()], all = p, append(all, p)

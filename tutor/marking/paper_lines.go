@@ -1,7 +1,11 @@
 package marking
 
 import (
+	"fmt"
+	"slices"
 	"strings"
+
+	"unpin/problems"
 )
 
 // A lineReader reads answers line by line: heads such as student: s017 open a paper, and lines such as Cy = 9.5 kN up are
@@ -34,6 +38,12 @@ func (r *lineReader) read(number int, line string) {
 		}
 		return
 	}
+	if isHead && r.paper != nil && (word == "level" || word == "work") {
+		if err := r.working(word, strings.TrimSpace(rest)); err != nil {
+			r.answers.fault(number, line, "%v", err)
+		}
+		return
+	}
 	entry, why := entryOf(number, text)
 	if why != "" {
 		r.answers.fault(number, line, "%s", why)
@@ -44,6 +54,24 @@ func (r *lineReader) read(number int, line string) {
 	}
 	r.began = nil
 	r.paper.Entries = append(r.paper.Entries, entry)
+}
+
+// mostWork is the most lines of working on a paper.
+const mostWork = 4000
+
+// working takes a line of the working of an exam, or the level at which it was written.
+func (r *lineReader) working(word, text string) error {
+	switch {
+	case word == "level" && !slices.Contains(problems.SetLevels, text):
+		return fmt.Errorf("level is one of %s", strings.Join(problems.SetLevels, ", "))
+	case word == "level":
+		r.paper.Level = text
+	case len(r.paper.Work) == mostWork:
+		return fmt.Errorf("a paper has at most %d lines of working", mostWork)
+	default:
+		r.paper.Work = append(r.paper.Work, text)
+	}
+	return nil
 }
 
 // open has a paper ready for a head: a new one where the one in hand has answers, or has this head already.

@@ -96,6 +96,7 @@ type (
 		Scheme  string       `json:"scheme"`
 		Answers []jsonAnswer `json:"answers"`
 		Unread  []jsonUnread `json:"unread"`
+		Working []string     `json:"working,omitempty"`
 		Marks   jsonMarks    `json:"marks"`
 	}
 )
@@ -103,7 +104,7 @@ type (
 // JSON is a result as one object; scheme is the digest of the scheme.
 func (r *Result) JSON(scheme string) ([]byte, error) {
 	p := jsonPaper{Student: r.Paper.Student, Problem: r.Marker.Name, Code: r.Paper.Code, Attempt: r.Paper.Attempt, Scheme: scheme,
-		Answers: []jsonAnswer{}, Unread: []jsonUnread{}, Marks: jsonMarks{json.Number(Points(r.Got)), json.Number(Points(r.Of))}}
+		Answers: []jsonAnswer{}, Unread: []jsonUnread{}, Working: r.Working, Marks: jsonMarks{json.Number(Points(r.Got)), json.Number(Points(r.Of))}}
 	for _, a := range r.Answers {
 		j := jsonAnswer{Name: a.Name, Given: a.Given, Expected: r.expected(a), Verdict: a.Verdict, Slip: a.Slip, From: append([]string{}, a.From...),
 			Or: a.Or, Violates: []string{}, Got: json.Number(Points(a.Got)), Of: json.Number(Points(a.Of)), Note: r.note(a)}

@@ -50,6 +50,9 @@ func (r *Result) Text(tell bool) string {
 	for _, said := range r.Story() {
 		line("%s", said)
 	}
+	for _, said := range r.Working {
+		line("Working: %s", said)
+	}
 	if tell {
 		for _, a := range r.Answers {
 			if a.Asked && a.Verdict != Right {
@@ -178,10 +181,10 @@ func (r *Result) mistakes() string {
 	var in, follow []string
 	for _, a := range r.Answers {
 		switch {
-		case a.Verdict == Carried:
-			follow = append(follow, a.Name)
 		case contains(r.Faults, a.Name):
 			in = append(in, strings.Join(append([]string{a.Name}, a.Or...), " or "))
+		case a.Verdict == Carried:
+			follow = append(follow, a.Name)
 		}
 	}
 	text := fmt.Sprintf("%s mistake, in %s", wording.Capital(wording.Count(len(in))), notation.List(in))

@@ -16,6 +16,7 @@
 //	frame     its fingerprint (see Fingerprint): work on other numbers is other work
 //	level     read, values, terms, plan, blank, gradual
 //	exam      true in an exam, whose answers are noted without a verdict
+//	paper     in an exam over a set: which paper it is of, see Sitting
 //	number    of the question in its lesson, from zero
 //	question  its name: Cy, "V(BC, 2.4 before)"
 //	key       its name where that stands for itself in the lesson; else with the step and sum before it: "2.1 arm 3"

@@ -46,6 +46,9 @@ type Session struct {
 func Sessions(all []Record) []Session {
 	var list []Session
 	for _, r := range all {
+		if r.Outcome == Begun || r.Outcome == Handed { // of a whole set
+			continue
+		}
 		i := slices.IndexFunc(list, func(s Session) bool { return s.Problem == r.Problem && s.Level == r.Level && s.Exam == r.Exam })
 		if i < 0 {
 			i = len(list)

@@ -19,6 +19,7 @@ type Record struct {
 	Frame    string    `json:"frame"`
 	Level    string    `json:"level"`
 	Exam     bool      `json:"exam,omitempty"`
+	Paper    string    `json:"paper,omitempty"`
 	Number   int       `json:"number"`
 	Question string    `json:"question"`
 	Key      string    `json:"key,omitempty"` // empty in version 1
@@ -51,6 +52,8 @@ const (
 	Restarted  Outcome = "restart" // earlier work is set aside for good
 	Listed     Outcome = "listed"  // the sheet or help was read
 	Left       Outcome = "quit"
+	Begun      Outcome = "begun"       // a paper of a set: its clock runs from here
+	Handed     Outcome = "handed"      // that paper was handed in: nothing after it counts
 	StepRight  Outcome = "step-right"  // all of a step at the first try and without help
 	StepHelped Outcome = "step-helped" // with wrong tries or help
 	StepTold   Outcome = "step-told"   // some of it was told

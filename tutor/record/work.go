@@ -6,11 +6,11 @@ import "slices"
 type Work struct{ events []Record }
 
 // WorkOn picks out of all records, in the order of the file, those of lessons, or else of exams, on a problem with one of
-// these fingerprints at a level; of what was set aside by a restart, nothing.
+// these fingerprints at a level; of what was set aside by a restart, nothing. What is of a paper is no part of it.
 func WorkOn(all []Record, frames []string, level string, exam bool) Work {
 	var w Work
 	for _, r := range all {
-		if r.Exam != exam || r.Level != level || !slices.Contains(frames, r.Frame) {
+		if r.Exam != exam || r.Paper != "" || r.Level != level || !slices.Contains(frames, r.Frame) {
 			continue
 		}
 		if r.Outcome == Restarted {
@@ -36,6 +36,15 @@ func (w Work) Furthest() []Record {
 		}
 	}
 	return best
+}
+
+// Latest are the events of the run that came last, with what it took up.
+func (w Work) Latest() []Record {
+	runs := w.runs()
+	if len(runs) == 0 {
+		return nil
+	}
+	return w.history(runs[len(runs)-1], len(w.events))
 }
 
 // Unfinished are the events of the exam that was left last: of the runs since the last one that was worked

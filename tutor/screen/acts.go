@@ -1,6 +1,7 @@
 package screen
 
 import (
+	"errors"
 	"strings"
 	"time"
 
@@ -26,8 +27,21 @@ func (m *Model) keep(l *tutor.Lesson) {
 }
 
 // begin opens the problem in hand; one that is offered for today with numbers of its own, at the level that it is offered at.
-func (m *Model) begin() {
+func (m *Model) begin() tea.Cmd {
 	e, _ := m.chooser.choice()
+	switch {
+	case e.act != nil:
+		return e.act(m)
+	case e.task > 0:
+		m.enterTask(e.task - 1)
+		return nil
+	}
+	m.beginEntry(e)
+	return nil
+}
+
+// beginEntry opens the problem of an entry.
+func (m *Model) beginEntry(e Entry) {
 	if m.portion = nil; len(e.Portion) > 0 {
 		m.beginPortion(e.Portion)
 		return
@@ -62,7 +76,7 @@ func (m *Model) start(l *tutor.Lesson, err error) {
 // goOn leaves the opening page; where there is earlier work, to go on there or to set it aside.
 func (m *Model) goOn(resume bool) {
 	m.view = working
-	if m.course.l.Earlier() == 0 {
+	if m.o.Sitting != nil || m.course.l.Earlier() == 0 {
 		return
 	}
 	m.course.give(map[bool]string{true: "resume", false: "restart"}[resume], m.o.Clock())
@@ -71,7 +85,7 @@ func (m *Model) goOn(resume bool) {
 
 // toClosing shows what a lesson came to, once all of it is asked.
 func (m *Model) toClosing() {
-	if m.course.done() && !m.course.once {
+	if m.course.done() && !m.course.once && m.o.Sitting == nil {
 		m.view, m.reader = closing, reader{under: working}
 	}
 }
@@ -124,14 +138,19 @@ func (m *Model) typed(text string) tea.Cmd {
 	case "task":
 		return m.open(tasking)
 	case "new":
-		m.renew()
-		return nil
+		if m.o.Sitting == nil {
+			m.renew()
+			return nil
+		}
 	}
 	if name, ok := strings.CutPrefix(word, "level "); ok {
 		m.toLevel(name)
 		return nil
 	}
 	r := m.course.give(text, m.o.Clock())
+	if m.o.Sitting != nil && r.Kind != tutor.Leaving {
+		return m.pastAnswer(r)
+	}
 	m.toClosing()
 	switch {
 	case r.Kind == tutor.Leaving:
@@ -150,6 +169,9 @@ type paused struct{}
 // toLevel takes the same problem up at another level, where it was left there.
 func (m *Model) toLevel(name string) {
 	level, err := tutor.ParseLevel(name)
+	if err == nil && m.o.Sitting != nil {
+		err = errors.New("the level of a paper stays what it is")
+	}
 	if err != nil {
 		m.course.take(tutor.Reply{Kind: tutor.Unread, Lines: []string{wording.Sentence(err.Error())}})
 		return

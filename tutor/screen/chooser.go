@@ -17,8 +17,9 @@ import (
 // A chooser is the list of problems, what is typed to find one, and the one in hand.
 type chooser struct {
 	ascii   bool
-	exam    bool    // for the lessons begun
-	offers  []Entry // for today, at the head of the list until words are typed
+	exam    bool           // for the lessons begun
+	sitting *tutor.Sitting // the paper whose problems are listed, or nil
+	offers  []Entry        // for today, at the head of the list until words are typed
 	entries []Entry
 	past    *record.Past // what was practised, or nil
 	ready   bool         // the list has come
@@ -49,6 +50,10 @@ type listed struct {
 func list(o Options) tea.Cmd {
 	return func() tea.Msg {
 		var l listed
+		if o.Sitting != nil {
+			l.entries = paperEntries(o.Sitting)
+			return l
+		}
 		if o.Entries != nil {
 			l.entries = o.Entries()
 		}
@@ -192,6 +197,12 @@ func (c *chooser) told(e Entry) string {
 func (c *chooser) usable() bool {
 	e, ok := c.choice()
 	return ok && e.Problem != nil
+}
+
+// acts reports whether enter does something with the entry in hand.
+func (c *chooser) acts() bool {
+	e, ok := c.choice()
+	return ok && (e.Problem != nil || e.act != nil)
 }
 
 // move moves to another problem.

@@ -31,7 +31,7 @@ func (c *chooser) arrange(w, h int) {
 // draw draws the list of problems and the details of the one in hand, with a notice in place of the caution.
 func (c *chooser) draw(p *page, notice string) {
 	l := placeChooser(p.w, p.h)
-	if title, n := "Choose a problem", c.drawLevels(p, l.head); columns(title)+n < l.head.w {
+	if title, n := c.title(), c.drawLevels(p, l.head); columns(title)+n < l.head.w {
 		p.line(l.head, 0, say(title, titleInk))
 		c.drawLevels(p, l.head)
 	}
@@ -92,6 +92,11 @@ func (c *chooser) drawLevels(p *page, in rect) int {
 		all = append(all, span{text, k})
 		n += columns(text)
 	}
+	if c.sitting != nil {
+		add(c.paperHead(), strongInk)
+		p.line(rect{in.x + max(in.w-n, 0), in.y, min(n, in.w), 1}, 0, all)
+		return n
+	}
 	add("level:", noteInk)
 	for i, name := range tutor.Levels() {
 		if tutor.Level(i) == c.level {
@@ -105,6 +110,26 @@ func (c *chooser) drawLevels(p *page, in rect) int {
 	}
 	p.line(rect{in.x + max(in.w-n, 0), in.y, min(n, in.w), 1}, 0, all)
 	return n
+}
+
+// title is what the list is headed by.
+func (c *chooser) title() string {
+	if c.sitting != nil {
+		return c.sitting.Title
+	}
+	return "Choose a problem"
+}
+
+// paperHead tells the level of a paper and how much time is left.
+func (c *chooser) paperHead() string {
+	said := "exam, " + c.level.String()
+	if left := c.sitting.TimeLeft(); left != "" {
+		said += ", " + left
+	}
+	if c.sitting.Over() {
+		said = "handed in"
+	}
+	return said
 }
 
 // drawList draws the problems found.
@@ -131,6 +156,10 @@ func (c *chooser) drawEntry(p *page, in rect, e Entry, chosen bool) {
 		p.line(in, 0, line{{mark + short(e.Set.Title, in.w-2), titleInk}})
 		return
 	}
+	if e.act != nil {
+		p.line(in, 0, line{{mark + "   " + short(e.Name, in.w-5), k}})
+		return
+	}
 	if e.Problem == nil {
 		p.line(in, 0, say(mark+"   "+short(e.Name+" cannot be used", in.w-5), noteInk))
 		return
@@ -140,7 +169,10 @@ func (c *chooser) drawEntry(p *page, in rect, e Entry, chosen bool) {
 		grade = strconv.Itoa(e.Problem.Grade)
 	}
 	done := "today"
-	if e.Offer == nil {
+	switch {
+	case e.task > 0:
+		done = c.sitting.Standing(e.task - 1)
+	case e.Offer == nil:
 		done = shortProgress(c.progress(e))
 	}
 	room := in.w - 5

@@ -65,19 +65,21 @@ var chooserKeys, lessonKeys, openingKeys, closingKeys, taskKeys, figureKeys, rea
 
 func init() { // here, since what keys do leads back to the tables
 	usable := func(m *Model) bool { return m.chooser.usable() }
+	acts := func(m *Model) bool { return m.chooser.acts() }
+	free := func(m *Model) bool { return m.o.Sitting == nil }
 	several := func(m *Model) bool { return m.course.several(m.course.places(m.w, m.h)) }
-	renewable := func(m *Model) bool { return !m.course.l.Exam() || m.course.done() }
+	renewable := func(m *Model) bool { return free(m) && (!m.course.l.Exam() || m.course.done()) }
 	earlier := func(m *Model) bool { return m.course.l.Earlier() > 0 }
 	canHint := func(m *Model) bool { return m.course.canHint() }
 	scrolls := func(m *Model) bool { return m.reader.scrolls() }
 	chooserKeys = []binding{
-		{keys: []string{"enter"}, shown: "enter", word: "work on it", help: "begins the problem, or goes on where you left it", able: usable, do: does((*Model).begin)},
+		{keys: []string{"enter"}, shown: "enter", word: "work on it", help: "begins the problem, or goes on where you left it", able: acts, do: (*Model).begin},
 		{keys: []string{"up", "ctrl+p"}, shown: "up, down", word: "choose", help: "moves to another problem", do: inChooser(func(c *chooser) { c.move(-1) })},
 		{keys: []string{"down"}, do: inChooser(func(c *chooser) { c.move(1) })},
 		{keys: []string{"pgup"}, do: inChooser(func(c *chooser) { c.move(-8) })},
 		{keys: []string{"pgdown"}, do: inChooser(func(c *chooser) { c.move(8) })},
-		{keys: []string{"right"}, shown: "left, right", word: "level", help: "changes how much of each step is left to you", do: inChooser(func(c *chooser) { c.changeLevel(1) })},
-		{keys: []string{"left"}, do: inChooser(func(c *chooser) { c.changeLevel(-1) })},
+		{keys: []string{"right"}, shown: "left, right", word: "level", help: "changes how much of each step is left to you", able: free, do: inChooser(func(c *chooser) { c.changeLevel(1) })},
+		{keys: []string{"left"}, able: free, do: inChooser(func(c *chooser) { c.changeLevel(-1) })},
 		{keys: []string{"tab"}, shown: "tab", word: "task", help: "shows the whole task, with the frame", able: usable, do: opens(tasking)},
 		{keys: []string{"esc"}, shown: "esc", help: "shows all problems again", do: inChooser((*chooser).clear)},
 		{keys: []string{"?", "f1"}, shown: "?", word: "help", help: "shows this page", do: opens(helping)},
@@ -120,7 +122,7 @@ func init() { // here, since what keys do leads back to the tables
 	}
 	closingKeys = []binding{
 		{keys: []string{"enter"}, shown: "enter", word: "answer", do: (*Model).leadOn},
-		{keys: []string{"n", "ctrl+y"}, shown: "n", word: "new numbers", do: does((*Model).renew)},
+		{keys: []string{"n", "ctrl+y"}, shown: "n", word: "new numbers", able: free, do: does((*Model).renew)},
 		up, down, back, on,
 		{keys: []string{"ctrl+f"}, shown: "ctrl+f", word: "figures", do: opens(drawing)},
 		{keys: []string{"ctrl+r"}, shown: "ctrl+r", word: "sheet", do: opens(reading)},
@@ -147,6 +149,8 @@ func init() { // here, since what keys do leads back to the tables
 // wordNow is the word of a binding, which for some of the lesson depends on what is in hand.
 func (m *Model) wordNow(b binding) string {
 	switch {
+	case m.view == choosing && b.word == "work on it" && !m.chooser.usable():
+		return "do it"
 	case b.word == "figure" && m.reader.alone:
 		return "text"
 	case m.view == drilling && b.word == "answer" && m.drill.done():

@@ -25,6 +25,7 @@ const (
 	opening              // the task, before a lesson
 	closing              // what a lesson came to
 	drilling             // a short exercise
+	marking              // the marks of a paper that was handed in
 )
 
 // Options say how a screen is run.
@@ -32,6 +33,7 @@ type Options struct {
 	Entries func() []Entry // lists the problems to choose from; called once, when they are first shown
 	Lesson  *tutor.Lesson  // the lesson to begin with, or nil to choose one
 	Drill   *tutor.Drill   // the exercise to begin with, or nil
+	Sitting *tutor.Sitting // the exam over a set, whose problems are those to choose; or nil
 	Portion []tutor.Offer  // the pieces to begin with, or none
 	Store   *record.Store  // where progress is kept, or nil
 	Notice  string         // something to say at the start, or nothing
@@ -47,9 +49,11 @@ type Entry struct {
 	Name    string
 	Problem *problems.Problem // nil if it cannot be used
 	Fault   string
-	Offer   *tutor.Offer  // where it is offered for today, and not because it is there
-	Set     *SetEntry     // the set that it is of, or nil; without a problem it is the heading of that set
-	Portion []tutor.Offer // where it is about ten minutes of practice; Problem is that of the first piece
+	Offer   *tutor.Offer         // where it is offered for today, and not because it is there
+	Set     *SetEntry            // the set that it is of, or nil; without a problem it is the heading of that set
+	task    int                  // which problem of a paper it is, from 1; 0 for none
+	act     func(*Model) tea.Cmd // where it is no problem but something to do
+	Portion []tutor.Offer        // where it is about ten minutes of practice; Problem is that of the first piece
 }
 
 // A SetEntry is a set among the problems to choose from.
@@ -86,6 +90,12 @@ func New(o Options) *Model {
 	if o.Clock == nil {
 		m.o.Clock = time.Now
 	}
+	if m.chooser.sitting = o.Sitting; o.Sitting != nil {
+		m.chooser.level, m.chooser.exam = o.Sitting.Level, true
+		if o.Sitting.Over() {
+			m.view, m.reader = marking, reader{under: choosing}
+		}
+	}
 	if o.Lesson != nil {
 		m.keep(o.Lesson)
 		m.enter(o.Lesson)
@@ -105,7 +115,7 @@ func (m *Model) Init() tea.Cmd {
 	if m.course != nil || m.drill != nil {
 		return nil
 	}
-	return list(m.o)
+	return tea.Batch(list(m.o), m.minute())
 }
 
 // Update takes one message.
@@ -116,6 +126,8 @@ func (m *Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 		m.w, m.h = min(max(msg.Width, 0), mostWidth), min(max(msg.Height, 0), mostHeight)
 	case tea.KeyMsg:
 		cmd = m.key(msg)
+	case minuteGone:
+		cmd = m.tick()
 	case Said:
 		m.notice = string(msg)
 	case listed:
@@ -151,6 +163,8 @@ func (m *Model) fillReader() {
 	r.places, r.figure = placeReader(m.w, m.h), nil
 	body := r.places.body
 	switch {
+	case m.view == marking:
+		r.fill("The marks: "+m.o.Sitting.Title, m.results(body.w), body.h)
 	case m.view == reading:
 		r.fill("Sheet: "+c.shows().Title(), c.sheet.lines, body.h)
 	case m.view == telling:

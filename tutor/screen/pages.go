@@ -115,7 +115,7 @@ func (c *chooser) task() leaf {
 			return portionLines(e, w)
 		}
 		all := append(whyLines(e, w), taskLines(tutor.TaskOf(e.Problem), w)...)
-		if done := c.told(e); done != "" {
+		if done := c.told(e); done != "" && c.sitting == nil {
 			all = append(append(all, nil), folded(done, w, 0, plainInk)...)
 		}
 		return all

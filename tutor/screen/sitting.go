@@ -1,0 +1,144 @@
+package screen
+
+import (
+	"time"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"unpin/statics/wording"
+	"unpin/tutor"
+)
+
+// An exam over a set has a list of its own problems, and beneath them what ends it. Its clock moves once a minute and at its end; an exam
+// without a limit wakes nothing.
+
+// paperEntries are the problems of a paper, then an entry that hands it in, or after that begins another.
+func paperEntries(s *tutor.Sitting) []Entry {
+	var all []Entry
+	for i, t := range s.Tasks {
+		all = append(all, Entry{Name: t.Name, Problem: t.Problem, task: i + 1})
+	}
+	switch {
+	case !s.Over():
+		all = append(all, Entry{Name: "Hand in the paper", Fault: "Enter, twice, hands the paper in as it stands. After it nothing can be typed.", act: handIn})
+	default:
+		all = append(all, Entry{Name: "The marks", Fault: "Enter shows the marks of the whole paper; each problem has its own.", act: showMarks})
+		if s.Practice {
+			all = append(all, Entry{Name: "Another paper, for practice", Fault: "Enter begins this set anew; the paper that was handed in stays what it is.", act: anotherPaper})
+		}
+	}
+	return all
+}
+
+// The entries of a paper that are no problems.
+func handIn(m *Model) tea.Cmd { return m.sat(m.o.Sitting.AskHandIn()) }
+
+func showMarks(m *Model) tea.Cmd {
+	m.view, m.reader = marking, reader{under: choosing}
+	return nil
+}
+
+func anotherPaper(m *Model) tea.Cmd {
+	m.notice = ""
+	if err := m.o.Sitting.Anew(); err != nil {
+		m.notice = wording.Sentence(err.Error())
+	}
+	return tea.Batch(list(m.o), m.minute())
+}
+
+// sat shows what the paper says to a word about it: that it is handed in, or what is still open.
+func (m *Model) sat(r tutor.Reply) tea.Cmd {
+	if r.Kind != tutor.HandedIn {
+		m.notice = r.Lines[0]
+		return nil
+	}
+	return m.handedIn(r.Lines[0])
+}
+
+// handedIn shows the marks of a paper that was handed in just now.
+func (m *Model) handedIn(says string) tea.Cmd {
+	m.course, m.notice = nil, says
+	m.view, m.reader = marking, reader{under: choosing}
+	return list(m.o)
+}
+
+// results are the marks of the paper, as they are read.
+func (m *Model) results(w int) []line {
+	var all []line
+	for _, text := range append([]string{m.notice}, m.o.Sitting.Results()...) {
+		if text != "" {
+			all = append(all, folded(text, w, 2, plainInk)...)
+		}
+	}
+	return append(append(all, nil), folded("Each problem of the list has its whole paper: each answer with its marks.", w, 0, noteInk)...)
+}
+
+// enterTask opens a problem of the paper, or after its end what became of it.
+func (m *Model) enterTask(i int) {
+	s := m.o.Sitting
+	answered := s.Standing(i) != ""
+	l := s.Reopened(i)
+	_, asking := l.Now()
+	switch {
+	case s.Over() && s.Whole(i) == nil:
+		m.notice = "The marks are not told yet."
+	case !s.Over() && !asking:
+		m.notice = "All of it is answered, and its last equation is finished."
+	default:
+		m.notice = ""
+		m.enter(l)
+		m.course.summary = tutor.SummaryOf(l)
+		switch {
+		case s.Over():
+			m.view, m.reader = closing, reader{under: working}
+		case !answered:
+			m.view, m.reader = opening, reader{}
+		}
+	}
+}
+
+// pastAnswer follows an answer in a paper: to the list where the problem has no more questions, to the marks where it is handed in.
+func (m *Model) pastAnswer(r tutor.Reply) tea.Cmd {
+	_, asking := m.course.l.Now()
+	switch {
+	case r.Kind == tutor.HandedIn:
+		return m.handedIn(r.Lines[0])
+	case r.Kind == tutor.ToList:
+		return m.toChooser()
+	case !asking && !m.o.Sitting.Over():
+		cmd := m.toChooser()
+		m.notice = "All of it is answered; enter on it leads back to an answer, to change it."
+		return cmd
+	}
+	return nil
+}
+
+// A minuteGone is the message that another minute of a paper has gone.
+type minuteGone struct{}
+
+// minute waits for the end of the minute in hand, where the paper has a limit.
+func (m *Model) minute() tea.Cmd {
+	if m.o.Sitting == nil {
+		return nil
+	}
+	left, limited := m.o.Sitting.Left()
+	if !limited {
+		return nil
+	}
+	wait := left % time.Minute
+	if wait <= 0 {
+		wait = time.Minute
+	}
+	return tea.Tick(max(min(wait, left), 0), func(time.Time) tea.Msg { return minuteGone{} })
+}
+
+// tick shows that a minute has gone, and hands the paper in once the last has.
+func (m *Model) tick() tea.Cmd {
+	s := m.o.Sitting
+	left, limited := s.Left()
+	if limited && left <= 0 {
+		s.HandIn()
+		return m.handedIn("The time is over: the paper is handed in as it stands.")
+	}
+	return m.minute()
+}
