@@ -40,6 +40,7 @@ func (b bench) caseOf(q Question) *judging.Case {
 // judgedStep is the step of the plan that a question is about, as package judging takes it.
 func (b bench) judgedStep(q Question) judging.Step {
 	step, before := b.about.solution.Plan[q.Step], b.about.solution.KnownBefore(q.Step)
+	level := b.about.levels.of(q.Step)
 	return judging.Step{
 		Sums:  step.Sums,
 		Gives: step.Gives,
@@ -48,7 +49,8 @@ func (b bench) judgedStep(q Question) judging.Step {
 			return known
 		},
 		// In an exam the terms that were typed may be wrong.
-		Stands: b.about.levels.of(q.Step) == Values || !b.sheet.exam,
+		Stands:  level == Values || !b.sheet.exam,
+		Written: level != Values && !b.sheet.exam,
 	}
 }
 

@@ -92,7 +92,7 @@ func (e *equation) fill() {
 	}
 	for _, l := range e.t.frame.loads {
 		if e.parts[l.part] {
-			for _, sh := range l.whole() {
+			for _, sh := range e.t.frame.acting(l) {
 				e.act(nil, sh, sh.force, sh.at, sh.couple, sh.shape == "couple")
 			}
 		}

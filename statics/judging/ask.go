@@ -2,7 +2,6 @@ package judging
 
 import (
 	"slices"
-	"strings"
 	"unicode"
 	"unicode/utf8"
 
@@ -61,8 +60,11 @@ func (c *Case) findAnywhere(f *Finding, v Typed, d slip.Diagnosis) {
 		}
 	}
 	f.Says = c.judge.slipSays(f.Verdict, d)
-	if s := d.Named(); s != nil && f.Verdict == Wrong && c.section != nil && v.figures() <= 3 && doubtful(s) {
-		f.Says = oneThing + askAll(c.judge.things(d.Matches))
+	if s := d.Named(); s != nil && f.Verdict == Wrong && c.section != nil {
+		if rivals := c.rivals(v, d); len(rivals) > 0 || v.figures() <= 3 && doubtful(s) {
+			things := c.judge.things(slices.Concat(d.Matches, rivals))
+			f.Says = opening(Wrong, len(things)) + askAll(things)
+		}
 	}
 	if f.Says == "" && f.Verdict == Wrong {
 		c.findPair(f, v)
@@ -76,6 +78,19 @@ func doubtful(s *slip.Slip) bool {
 	return s.Seldom || measured && s.Group != slip.Internal
 }
 
+// rivals lists the slips that hardly anyone makes at a section and that lead to a value as one slip in a term does; none where
+// more would have to be asked than fits one question.
+func (c *Case) rivals(v Typed, d slip.Diagnosis) []slip.Candidate {
+	if d.Named().About == slip.Answer {
+		return nil
+	}
+	rivals := slip.Diagnose(v.Readings(), c.section.unlikely()...).Matches
+	if len(c.judge.things(slices.Concat(d.Matches, rivals))) > mostThings {
+		return nil
+	}
+	return rivals
+}
+
 // slipSays is what a diagnosis of a wrong value says to the student: the one slip, a question that tells several apart,
 // or, where the value fits none, nothing.
 func (j Judge) slipSays(v Verdict, d slip.Diagnosis) string {
@@ -86,7 +101,7 @@ func (j Judge) slipSays(v Verdict, d slip.Diagnosis) string {
 	case len(things) == 0:
 		return ""
 	case v == OtherSense:
-		return "the size is right, but not the sense: " + askAll(things)
+		return onlySense + askSense(things)
 	case len(things) == 1:
 		return oneThing + askAll(things)
 	default:
@@ -94,10 +109,11 @@ func (j Judge) slipSays(v Verdict, d slip.Diagnosis) string {
 	}
 }
 
-// What begins a question about one thing, and about several that lead to the same.
+// What begins a question about one thing, about several that lead to the same, and about a sense.
 const (
-	oneThing = "one thing is worth a second look: "
-	manyWays = "a value like this can come about in more than one way: "
+	onlySense = "the size is right, but not the sense: "
+	oneThing  = "one thing is worth a second look: "
+	manyWays  = "a value like this can come about in more than one way: "
 )
 
 // oneOrTwo begins a question where a value fits one slip, and two common ones at once as well.
@@ -238,31 +254,85 @@ const mostThings = 3
 const askBroadly = "written out, which terms are in the sum, and with which arms and senses?"
 
 // askAll puts up to three things to ask into one question; of more, all givers into one, and beside them what two slips in no
-// giver's term ask. What is asked of several givers is asked once.
+// giver's term ask.
 func askAll(things []thing) string {
 	if len(things) > mostThings {
 		if things = gathered(things); things == nil {
 			return askBroadly
 		}
 	}
+	return joined(alike(things))
+}
+
+// alike asks for each thing; what is asked of several givers is asked once.
+func alike(things []thing) []string {
 	var kinds []string
-	alike := map[string][]thing{} // of which the same is asked
+	same := map[string][]thing{} // of which the same is asked
 	for _, t := range things {
 		kind := t.asks([]string{""})
-		if alike[kind] == nil {
+		if same[kind] == nil {
 			kinds = append(kinds, kind)
 		}
-		alike[kind] = append(alike[kind], t)
+		same[kind] = append(same[kind], t)
 	}
 	var asks []string
 	for _, kind := range kinds {
 		var givers []string
-		for _, t := range alike[kind] {
+		for _, t := range same[kind] {
 			givers = append(givers, t.who)
 		}
-		asks = append(asks, alike[kind][0].asks(givers))
+		asks = append(asks, same[kind][0].asks(givers))
 	}
-	return strings.Join(asks, ", and ") + "?"
+	return asks
+}
+
+// mostOfSense is how much is asked where only the sense is not right.
+const mostOfSense = 2
+
+// askSense asks for at most two things where the size is right: what the sign of the answer means, and whether and with what
+// sense forces enter. Only where neither is in question, what else leads to the value.
+func askSense(things []thing) string {
+	if len(things) <= mostOfSense {
+		return askAll(things)
+	}
+	var own, givers, others []thing
+	for _, t := range things {
+		switch {
+		case t.who == "":
+			own = append(own, t)
+		case t.aspects[slip.Sense] || t.aspects[slip.Presence]:
+			givers = append(givers, t)
+		default:
+			others = append(others, t)
+		}
+	}
+	first := min(len(own), 1)
+	if len(givers) > 1 && len(givers) >= len(own) { // so many that the sense of one is no likely story
+		first = len(own)
+	}
+	asks := slices.Concat(alike(own[:first]), onlySenses(givers), alike(own[first:]), alike(others))
+	return joined(asks[:min(len(asks), mostOfSense)])
+}
+
+// onlySenses asks in one whether and with what sense givers enter, of forces with what value too; of a single one all that is
+// in question.
+func onlySenses(givers []thing) []string {
+	if len(givers) < 2 {
+		return alike(givers)
+	}
+	all := thing{force: !slices.ContainsFunc(givers, func(t thing) bool { return !t.force })}
+	var names []string
+	for _, t := range givers {
+		names = append(names, t.who)
+		for _, a := range []slip.Aspect{slip.Sense, slip.Presence, slip.Size} {
+			all.aspects[a] = all.aspects[a] || t.aspects[a] && (a != slip.Size || all.force)
+		}
+	}
+	if len(names) > mostGivers {
+		names = []string{"all loads and forces"}
+	}
+	all.who = names[0]
+	return []string{all.asks(names)}
 }
 
 // mostGivers is how many givers one question may ask about.

@@ -64,6 +64,8 @@ type Step struct {
 	Known func(force int) bool
 	// Stands tells that the sums stand on the page, printed or written and found right: what is left is to solve them.
 	Stands bool
+	// Written tells that they are the student's own: what was measured and chosen for them was right.
+	Written bool
 }
 
 // Force is the case of a force that a step gives.

@@ -21,7 +21,7 @@ func (j Judge) Section(member int, at statics.Station, q statics.Quantity) *Case
 	j = j.full()
 	var targets []target
 	for _, values := range j.values() {
-		for _, side := range []statics.KeptSide{statics.FromStart, statics.ToEnd} {
+		for _, side := range bothSides {
 			cut := j.Cut(member, at, q, values)
 			cut.Side = side
 			targets = append(targets, cut)
@@ -65,6 +65,22 @@ func (j Judge) Cut(member int, at statics.Station, q statics.Quantity, values []
 	}
 }
 
+// unlikely lists the values of the slips that hardly anyone makes here, for either piece.
+func (s *section) unlikely() [][]slip.Candidate {
+	var all [][]slip.Candidate
+	for _, values := range s.judge.values() {
+		cut := s.judge.Cut(s.member, s.at, s.quantity, values)
+		for _, side := range bothSides {
+			cut.Side = side
+			all = append(all, cut.Unlikely())
+		}
+	}
+	return all
+}
+
+// bothSides are the two pieces that a section leaves.
+var bothSides = [...]statics.KeptSide{statics.FromStart, statics.ToEnd}
+
 // A section is where N, V or M is asked for.
 type section struct {
 	judge    Judge
@@ -77,7 +93,7 @@ type section struct {
 // and each at which a value was found; with exact values and with the student's own.
 func (s *section) balances() []balance {
 	var all []balance
-	for _, side := range []statics.KeptSide{statics.FromStart, statics.ToEnd} {
+	for _, side := range bothSides {
 		k := s.kept(side, statics.Station{})
 		a, sum := k.Sum(s.quantity)
 		for _, values := range s.judge.values() {

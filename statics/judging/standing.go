@@ -33,6 +33,9 @@ func (c *Case) findStanding(f *Finding, v Typed, d slip.Diagnosis) {
 		return
 	}
 	if asks := c.standing(d.Matches); len(asks) > 0 {
+		if f.Verdict == OtherSense {
+			asks = asks[:min(len(asks), mostOfSense)]
+		}
 		f.Says = opening(f.Verdict, len(asks)) + joined(asks)
 		return
 	}
@@ -43,6 +46,9 @@ func (c *Case) findStanding(f *Finding, v Typed, d slip.Diagnosis) {
 		f.Says = "two things at once may have led here: " + joined(c.standing(pairs[0][:]))
 		f.note(pairs[0][0].Slip.ID + "+" + pairs[0][1].Slip.ID)
 		return
+	}
+	if c.step.Written {
+		excluded = nil
 	}
 	f.Says = c.otherwise(excluded, slip.Diagnose(v.Readings(), c.slight()...).Matches)
 }
@@ -59,7 +65,7 @@ func (c *Case) withStandingPairs(one []slip.Candidate, pairs []slip.Pair) []stri
 func opening(v Verdict, things int) string {
 	switch {
 	case v == OtherSense:
-		return "the size is right, but not the sense: "
+		return onlySense
 	case things == 1:
 		return oneThing
 	}

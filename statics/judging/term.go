@@ -100,6 +100,10 @@ func (c *Case) findInTerm(f *Finding, v Typed) {
 	switch len(slips) {
 	case 0:
 	case 1:
+		if slips[0].Seldom && v.figures() <= 3 {
+			f.Says = oneThing + slips[0].Asks() + "?"
+			return
+		}
 		f.Says = lowerFirst(slips[0].Says)
 	default:
 		f.Says = "there is more than one way to this entry: " + strings.Join(asks, ", and ") + "?"

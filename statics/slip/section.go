@@ -20,22 +20,31 @@ type Section struct {
 
 // Candidates lists the values that single slips lead to, as Question.Candidates does.
 func (c Section) Candidates() []Candidate {
+	// Units and figures of the data are looked for on one piece: on both, too many numbers would fit.
+	return c.candidates(func(row *Slip) bool {
+		return !row.Slight && !row.InSteps && (c.Side != statics.ToEnd || row.Group != Algebra)
+	})
+}
+
+// Excluded is nothing: no sum stands on the page.
+func (c Section) Excluded() []Candidate { return nil }
+
+// Unlikely lists the values of the slips that hardly anyone makes at a section, as Candidates does.
+func (c Section) Unlikely() []Candidate {
+	return c.candidates(func(row *Slip) bool { return row.InSteps })
+}
+
+// candidates lists those of the slips that are wanted.
+func (c Section) candidates(want func(*Slip) bool) []Candidate {
 	q, k := c.question()
 	y, ok := q.system()
 	if !ok {
 		return nil
 	}
-	// Units and figures of the data are looked for on one piece: on both, too many numbers would fit.
-	want := func(row *Slip) bool {
-		return !row.Slight && !row.InSteps && (c.Side != statics.ToEnd || row.Group != Algebra)
-	}
 	all := y.candidates(&setting{site: site{q.Assembly, q.Sums[0]}, question: q, right: y.answer, cut: k}, want)
 	sortCandidates(all)
 	return all
 }
-
-// Excluded is nothing: no sum stands on the page.
-func (c Section) Excluded() []Candidate { return nil }
 
 // Slight is empty: no sum stands on the page.
 func (c Section) Slight() []Candidate { return nil }
