@@ -34,17 +34,8 @@ func (p *plain) drill(d *Drill) (on bool, err error) {
 			last = at
 		}
 		p.say("? %s [%s]", name, unit)
-		line, err := p.line()
-		if errors.Is(err, io.EOF) {
-			return false, nil
-		}
-		if err != nil {
+		if _, on, err := p.takes(d.Type); err != nil || !on {
 			return false, err
-		}
-		r := d.Type(line)
-		p.lines(r.Lines)
-		if r.Kind == Leaving {
-			return false, nil
 		}
 	}
 }

@@ -60,24 +60,32 @@ func (p *plain) work(l *Lesson, opening, closing func()) (on bool, err error) {
 			l.Type("")
 			continue
 		}
-		line, err := p.line()
-		switch {
-		case errors.Is(err, io.EOF):
-			return false, nil
-		case err != nil && !errors.Is(err, errTime):
+		r, on, err := p.takes(l.Type)
+		if err != nil || !on {
 			return false, err
 		}
-		r := l.Type(line)
-		p.lines(r.Lines)
 		switch r.Kind {
-		case Leaving:
-			return false, nil
 		case ToList:
 			return true, nil
 		case Renewing:
 			return true, p.renew()
 		}
 	}
+}
+
+// takes has a line typed at the question that was asked, and says what is replied. The student is still there unless the input
+// has ended, or the line was one to leave with.
+func (p *plain) takes(typed func(line string) Reply) (r Reply, on bool, err error) {
+	line, err := p.line()
+	switch {
+	case errors.Is(err, io.EOF):
+		return r, false, nil
+	case err != nil && !errors.Is(err, errTime):
+		return r, false, err
+	}
+	r = typed(line)
+	p.lines(r.Lines)
+	return r, r.Kind != Leaving, nil
 }
 
 // asks says what stands before a question and asks it, or what is asked beside; it reports which. Nothing is asked of what is only read.

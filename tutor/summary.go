@@ -29,7 +29,7 @@ type Mistake struct {
 	Question string
 	Where    string // the step or the member
 	Wrong    int    // values that were not right
-	Kind     string // the mistakes that lead to these; empty where none was found
+	Kind     string // the mistakes that lead to these; empty where none was found, or too many
 	Caught   string // what would have caught it, as a sentence
 }
 
@@ -157,16 +157,33 @@ func (m *matter) where(q Question) string {
 	return "the plan"
 }
 
-// kindsOf names mistakes by their codes, each once.
+// kindsOf names mistakes of these codes, each once; nothing where too many may have led to a value.
 func kindsOf(ids []string) string {
 	var names []string
 	for _, id := range ids {
-		name := strings.ReplaceAll(strings.ReplaceAll(id, "+", " and "), "-", " ")
-		if !slices.Contains(names, name) {
+		if name := kindOf(id); !slices.Contains(names, name) {
 			names = append(names, name)
 		}
 	}
+	if len(names) > mostKinds {
+		return ""
+	}
 	return strings.Join(names, ", or ")
+}
+
+// mostKinds is how many kinds are named of one value; more say no more than that it was not right.
+const mostKinds = 3
+
+// kindOf names one mistake, or two made at once.
+func kindOf(id string) string {
+	var both []string
+	for one := range strings.SplitSeq(id, "+") {
+		if s := slip.ByID(one); s != nil {
+			one = s.Kind()
+		}
+		both = append(both, one)
+	}
+	return strings.Join(both, " and ")
 }
 
 // habits are what catches mistakes of each group before they cost anything; common practice, no source.
