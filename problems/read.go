@@ -153,6 +153,11 @@ func (r *reader) read(tree *node) {
 	if len(r.faults.List) == 0 {
 		r.warnForeign()
 		warner{r.pinReader}.warnings()
+		for _, name := range []string{"title", "text"} {
+			if n := values[name]; n != nil {
+				warner{r.pinReader}.warnText(n, name)
+			}
+		}
 	}
 }
 

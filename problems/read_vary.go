@@ -42,9 +42,19 @@ func (r variationReader) vary(n *node) {
 			v.Choices, ok = r.series(e.value)
 		}
 		if ok && known {
+			r.warnOutside(e.value.at.line, v)
 			r.problem.Vary = append(r.problem.Vary, v)
 		}
 	}
+}
+
+// warnOutside warns of a given number that is not among the values that it may take: no change of it can be told then.
+func (r variationReader) warnOutside(line int, v Variation) {
+	own := r.numbers[v.Name]
+	if slices.ContainsFunc(v.Choices, own.Equal) {
+		return
+	}
+	r.warn("Line %d: %s is %s under given, which is not among its values under vary; one of them should be the problem's own.", line, v.Name, plainNumber(own))
 }
 
 func (r variationReader) varyRemedy(name string) string {

@@ -3,6 +3,7 @@ package problems
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"unpin/statics/notation"
 )
@@ -42,7 +43,11 @@ func (r *pinReader) stepwise(items []*node, j int, good *bool) []*node {
 		}
 		walk := walkName().FindStringSubmatch(item.text)
 		if walk == nil {
-			members = append(members, item)
+			if r.longWalk(item, j) {
+				*good = false
+			} else {
+				members = append(members, item)
+			}
 			continue
 		}
 		first, second, ok := r.walk(item, walk, j)
@@ -51,6 +56,27 @@ func (r *pinReader) stepwise(items []*node, j int, good *bool) []*node {
 		}
 	}
 	return members
+}
+
+// aJoint is the name of a joint within a walk.
+var aJoint = notation.Pattern(`[A-Z][a-z0-9']*`)
+
+// longWalk finds a walk through joint j at fault that goes on beyond the joints next to it, as a whole bar: only the piece at the
+// pin is meant.
+func (r *pinReader) longWalk(n *node, j int) bool {
+	if _, there := r.members[n.text]; there {
+		return false
+	}
+	names := aJoint().FindAllString(n.text, -1)
+	middle := r.frame().Joints[j].Name
+	at := slices.Index(names, middle)
+	if len(names) < 4 || at < 1 || at == len(names)-1 || strings.Join(names, "") != n.text {
+		return false
+	}
+	before, after := names[at-1], names[at+1]
+	r.fault(n.at, fmt.Sprintf("%s goes on beyond the joints next to %s", n.text, middle),
+		fmt.Sprintf("Name the piece next to the pin alone: %[1]s%[2]s%[3]s, which is %[1]s%[2]s and %[2]s%[3]s.", before, middle, after))
+	return true
 }
 
 // walk takes a walk through joint j apart; both members must be there.

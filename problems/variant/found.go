@@ -41,10 +41,26 @@ func found(p *problems.Problem) []Change {
 			all = f.addLevel(all, i, lead)
 		}
 	}
+	for _, at := range f.levels {
+		if at != stepless && at < len(all) {
+			all[at].Name += " (" + notation.List(f.jointsOf(all[at].numbers)) + ")"
+		}
+	}
 	if f.inclined != nil {
 		all = append(all, f.scaled())
 	}
 	return all
+}
+
+// jointsOf names the joints of some coordinates, each once.
+func (f *finder) jointsOf(numbers []int) []string {
+	var names []string
+	for _, number := range numbers {
+		if name := f.numbers[number].Name; !slices.Contains(names, name) {
+			names = append(names, name)
+		}
+	}
+	return names
 }
 
 // stepless stands for the place of a level that has no steps.
@@ -109,7 +125,7 @@ func (f *finder) addLevel(all []Change, number int, l lead) []Change {
 		return all
 	case !known:
 		f.levels[key] = len(all)
-		return f.add(all, "the level "+axis+" = "+n.Text, number, l)
+		return f.add(all, map[string]string{"x": "the position x = ", "y": "the level y = "}[axis]+n.Text, number, l)
 	case at == stepless:
 		return all
 	}
@@ -142,7 +158,7 @@ var factors = []exact.Num{exact.MustParse("1"), exact.MustParse("0.5"), exact.Mu
 
 // scaled is the change of all levels at which inclined members end; the first choice leaves them.
 func (f *finder) scaled() Change {
-	c := Change{Name: "the lengths of what is inclined", numbers: f.inclined}
+	c := Change{Name: "the inclined part (" + notation.List(f.jointsOf(f.inclined)) + ")", numbers: f.inclined}
 	lifts := f.lifts()
 	for _, k := range factors {
 		for _, lift := range lifts {

@@ -56,21 +56,29 @@ func namedChoices(c Change, choices []int) string {
 	return strings.Join(names, ", ")
 }
 
-// more says what would give more copies: other values for those with which nothing is good, and values more of what has
-// the most good ones a value. Of a file that says nothing under vary, that it may.
+// more says what would give more copies: other values for those with which nothing is good, and more values of what has the most good
+// ones a value. Of a file that says nothing under vary, that it may.
 func (g *goodness) more(changes []Change, said bool) string {
+	ways := []string{"give numbers names under given, and list under vary the values that they may have, for what may change was only found"}
+	if said {
+		ways = g.ways(changes)
+	}
+	return "What would give more: " + strings.Join(ways, "; and ") + "."
+}
+
+// ways are what would give more copies, a clause each.
+func (g *goodness) ways(changes []Change) []string {
 	var dead []string
 	best, most, of := -1, 0, 1 // the good ones and the choices of the best
 	for i, c := range changes {
 		none := g.dead(i)
-		live := len(c.Choices) - len(none)
+		live, good := len(c.Choices)-len(none), 0
 		if live == 0 {
-			return "What would give more: other numbers in the problem itself, for with its own frame none is good."
+			return []string{"other values under vary, or other numbers in the problem itself"}
 		}
 		if len(none) > 0 {
 			dead = append(dead, c.Name+" "+namedChoices(c, none))
 		}
-		good := 0
 		for _, n := range g.good[i] {
 			good += n
 		}
@@ -85,12 +93,5 @@ func (g *goodness) more(changes []Change, said bool) string {
 	if best >= 0 {
 		ways = append(ways, "more values of "+changes[best].Name)
 	}
-	if len(ways) == 0 {
-		return ""
-	}
-	text := "What would give more: " + strings.Join(ways, "; and ") + "."
-	if !said {
-		text += " The file does not say what may vary: give numbers names under given, and list their values under vary."
-	}
-	return text
+	return ways
 }

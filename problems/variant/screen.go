@@ -17,6 +17,7 @@ const (
 	Unreadable    Reason = "a load or a joint would lie where it cannot be"
 	Condition     Reason = "a condition under where does not hold"
 	OtherShape    Reason = "joints would lie in another order, or members at other angles that matter"
+	Untied        Reason = "a rope would not run to its other end or not be as tight there, or what the text calls equal or symmetrical would not be so"
 	Warned        Reason = "something in them would be warned of"
 	NotSolvable   Reason = "the frame would not be determinate"
 	OtherPlan     Reason = "the plan would be another"
@@ -35,6 +36,7 @@ type screen struct {
 	rules  []problems.Rule // those that the problem itself keeps, but for Decimals
 	short  []problems.Rule // Decimals, if it keeps that
 	hidden []hiding        // what its own numbers hide
+	ties   ties
 }
 
 // hiding is one mistake hidden for one force.
@@ -45,7 +47,7 @@ type hiding struct {
 
 // newScreen is the screen of the copies of a problem.
 func newScreen(own problems.Solved) screen {
-	s := screen{own: own, hidden: hidings(own)}
+	s := screen{own: own, hidden: hidings(own), ties: tiesOf(own.Problem)}
 	for _, r := range problems.Rules() {
 		switch {
 		case own.Breaks(r):
@@ -92,6 +94,8 @@ func (s screen) solved(p *problems.Problem) (problems.Solved, Reason) {
 		return copied, Condition
 	case !sameShape(&s.own.Problem.Frame, &p.Frame):
 		return copied, OtherShape
+	case !s.ties.keep(&s.own.Problem.Frame, &p.Frame):
+		return copied, Untied
 	case len(p.Warnings) > len(s.own.Warnings):
 		return copied, Warned
 	}

@@ -43,6 +43,21 @@ func (e *Shortage) Error() string {
 	return text
 }
 
+// brief tells how many there are, what excludes most, and what would give more, without how many are wanted.
+func (e *Shortage) brief() string {
+	text := fmt.Sprintf("%d of the %d sets of numbers that its file allows are good", e.Good, e.Judged)
+	if !e.All {
+		text = fmt.Sprintf("%d of %d sets of numbers that were tried are good", e.Good, e.Judged)
+	}
+	if e.Good == 1 {
+		text = strings.Replace(text, " are good", " is good", 1)
+	}
+	if len(e.Excluded) > 0 {
+		text += fmt.Sprintf("; of the %d that are not, %d are excluded because %s", e.Judged-e.Good, e.Excluded[0].Times, e.Excluded[0].Reason)
+	}
+	return strings.TrimSuffix(text+". "+e.More, " ")
+}
+
 // copies tells how many good ones there are.
 func (e *Shortage) copies() string {
 	switch e.Good {

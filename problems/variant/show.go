@@ -17,8 +17,11 @@ type Improvement struct {
 	relative exact.Num
 }
 
-// mostForces is the most unknowns of a problem for which an improvement is looked for: a few seconds at worst.
-const mostForces = 40
+// MostForces is the most unknowns of a problem for which an improvement is looked for: a few seconds at worst.
+const MostForces = 40
+
+// Sought reports whether improvements of a problem are looked for.
+func Sought(p problems.Solved) bool { return len(p.Forces) <= MostForces }
 
 // nearby is how many steps a number is moved at most.
 const nearby = 2
@@ -26,7 +29,7 @@ const nearby = 2
 // Show is the smallest change of one number, as found for a problem that does not say what may vary, with which the most hidden
 // mistakes show and none new is hidden; ok is false where there is none, or nothing is hidden.
 func Show(own problems.Solved) (best Improvement, ok bool) {
-	if len(own.Forces) > mostForces {
+	if !Sought(own) {
 		return best, false
 	}
 	hidden := hidings(own)
@@ -52,7 +55,7 @@ func improvement(own problems.Solved, c Change, choice int, hidden []hiding) (Im
 	texts := map[int]string{}
 	c.combine(texts, choice)
 	p, err := own.Problem.Trial(texts)
-	if choice == c.own || err != nil || !sameShape(&own.Problem.Frame, &p.Frame) {
+	if choice == c.own || err != nil || !sameForm(own.Problem, p) {
 		return Improvement{}, false
 	}
 	s, err := statics.Solve(p.Frame)

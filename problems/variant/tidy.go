@@ -24,7 +24,7 @@ const mostTidied = 150
 // Tidy is the smallest change of one number or of two with which a problem breaks no rule for numbers, and hides no mistake
 // that it does not hide now; empty where none is found, or none is needed. What may change is what copies may change.
 func Tidy(own problems.Solved) []Step {
-	if len(own.Forces) > mostForces || len(own.Shortcomings()) == 0 {
+	if !Sought(own) || len(own.Shortcomings()) == 0 {
 		return nil
 	}
 	hidden := hidings(own)
@@ -78,7 +78,7 @@ func tidied(own problems.Solved, steps []Step, hidden []hiding) bool {
 		s.change.combine(texts, s.choice)
 	}
 	p, err := own.Problem.Trial(texts)
-	if err != nil || !sameShape(&own.Problem.Frame, &p.Frame) || slices.ContainsFunc(p.Where, func(c problems.Condition) bool { return !c.Holds }) {
+	if err != nil || !sameForm(own.Problem, p) || slices.ContainsFunc(p.Where, func(c problems.Condition) bool { return !c.Holds }) {
 		return false
 	}
 	solution, err := statics.Solve(p.Frame)

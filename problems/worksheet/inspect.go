@@ -34,10 +34,13 @@ func inspected(p *problems.Problem, s *statics.Solution, ascii bool) inspection 
 	d.item("Answers    ", d.tidiness())
 	d.item("Grade      ", d.gradeText())
 	d.item("Mistakes   ", d.hiddenText())
-	if better := d.showText(); better != "" {
-		d.item("           ", better)
+	for _, text := range d.hiddenMore() {
+		d.item("           ", text)
 	}
 	d.untidy()
+	if few := d.fewText(); few != "" {
+		d.item("Copies     ", few)
+	}
 	d.planning()
 	return d
 }
@@ -46,12 +49,12 @@ func inspected(p *problems.Problem, s *statics.Solution, ascii bool) inspection 
 type inspection struct{ *document }
 
 // valueKinds are the kinds of exact values, in words and for programs.
-var valueKinds = [...]struct{ text, name string }{
-	{"whole", "whole"},
-	{"terminating decimals", "decimals"},
-	{"fractions that do not terminate", "fractions"},
-	{"with roots", "roots"},
-	{"resting on an inexact angle", "inexact"},
+var valueKinds = [...]struct{ one, more, name string }{
+	{"whole", "whole", "whole"},
+	{"terminating decimal", "terminating decimals", "decimals"},
+	{"fraction that does not terminate", "fractions that do not terminate", "fractions"},
+	{"with a root", "with roots", "roots"},
+	{"resting on an inexact angle", "resting on an inexact angle", "inexact"},
 }
 
 // A tally is how many values there are of each kind.
@@ -89,8 +92,11 @@ func (d inspection) tidiness() string {
 	t := d.tally()
 	var all []string
 	for i, kind := range valueKinds {
-		if t.of[i] > 0 {
-			all = append(all, fmt.Sprintf("%d %s", t.of[i], kind.text))
+		switch n := t.of[i]; {
+		case n == 1:
+			all = append(all, "1 "+kind.one)
+		case n > 1:
+			all = append(all, fmt.Sprintf("%d %s", n, kind.more))
 		}
 	}
 	text := fmt.Sprintf("%s: %s", wording.Counted(len(d.Values), "force"), notation.List(all))
@@ -119,13 +125,43 @@ func (d inspection) untidy() {
 		}
 		d.item(label, x.Detail+"; better: "+x.Rule.Says+", for "+x.Rule.Why)
 	}
-	if steps := variant.Tidy(d.solved()); len(steps) > 0 {
-		var made []string
-		for _, s := range steps {
-			made = append(made, madeText(s.Name, s.To))
-		}
-		d.item("           ", "the smallest change: "+notation.List(made)+" would make it tidy")
+	if len(d.solved().Shortcomings()) > 0 {
+		d.item("           ", d.tidierText())
 	}
+}
+
+// tidierText is the smallest change with which the numbers break no rule, or that there is none.
+func (d inspection) tidierText() string {
+	steps := variant.Tidy(d.solved())
+	switch {
+	case !variant.Sought(d.solved()):
+		return fmt.Sprintf("no smallest change is looked for: the frame has more than %d forces", variant.MostForces)
+	case len(steps) == 0:
+		return "no change of one number or two was found that would make it tidy: " + noneFound
+	}
+	var made []string
+	for _, s := range steps {
+		made = append(made, madeText(s.Name, s.To))
+	}
+	return "the smallest change: " + notation.List(made) + " would make it tidy"
+}
+
+// noneFound says what could be changed all the same.
+const noneFound = "try other lengths, or larger changes"
+
+// fewText warns where a class would hardly find copies enough; empty where it would.
+func (d inspection) fewText() string {
+	if !variant.Sought(d.solved()) {
+		return ""
+	}
+	few, why := variant.Few(d.p)
+	switch {
+	case few != nil:
+		return "few for a class: " + why
+	case why != "":
+		return "none: " + why
+	}
+	return ""
 }
 
 // planning lists the plan, a step a line with what it gives and the skills that it asks for.

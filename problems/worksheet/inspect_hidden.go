@@ -7,6 +7,7 @@ import (
 	"unpin/problems"
 	"unpin/problems/variant"
 	"unpin/statics/notation"
+	"unpin/statics/slip"
 	"unpin/statics/wording"
 )
 
@@ -49,20 +50,56 @@ func (d inspection) solved() problems.Solved {
 	return problems.Solved{Problem: d.p, Solution: d.Solution}
 }
 
-// showText is the smallest change with which hidden mistakes show; empty if there is none.
-func (d inspection) showText() string {
+// hiddenMore are what each hidden slip goes against, and the smallest change with which slips show.
+func (d inspection) hiddenMore() []string {
+	hidden, _ := d.hidden()
+	var all []string
+	told := map[string]bool{}
+	for _, h := range hidden {
+		for _, s := range h.Slips {
+			if !told[s.ID] {
+				told[s.ID] = true
+				all = append(all, s.ID+" goes against: "+principle(s))
+			}
+		}
+	}
+	if len(hidden) == 0 {
+		return nil
+	}
+	if !variant.Sought(d.solved()) {
+		return append(all, fmt.Sprintf("no smallest change is looked for: the frame has more than %d forces", variant.MostForces))
+	}
 	better, ok := variant.Show(d.solved())
 	if !ok {
-		return ""
+		return append(all, "no change of one number was found that would show more of them: "+noneFound)
 	}
-	text := fmt.Sprintf("%s would show %s", madeText(better.Name, better.To), map[bool]string{true: "them all", false: fmt.Sprintf("%d of them", better.Shown)}[better.Remain == 0])
-	return "the smallest change: " + text
+	shown := "them all"
+	if better.Remain > 0 {
+		shown = fmt.Sprintf("%d of them", better.Shown)
+	}
+	return append(all, fmt.Sprintf("the smallest change: %s would show %s", madeText(better.Name, better.To), shown))
 }
 
-// madeText says what a number becomes. Lengths that keep their angles are only made larger or smaller.
+// principle is what a slip goes against: its sentence up to the question.
+func principle(s *slip.Slip) string {
+	text, _, _ := strings.Cut(s.Says, ": ")
+	return text
+}
+
+// madeText says what a number becomes. What is inclined grows or shrinks as a whole, and may be raised or lowered.
 func madeText(name, to string) string {
-	if times, ok := strings.CutSuffix(to, " times, raised by 0"); ok {
-		to = times + " times as long"
+	times, lift, inclined := strings.Cut(to, " times, raised by ")
+	if !inclined {
+		return name + " made " + to
 	}
-	return name + " made " + to
+	var all []string
+	if times != "1" {
+		all = append(all, "made "+times+" times as large")
+	}
+	if down, lowered := strings.CutPrefix(lift, "-"); lowered {
+		all = append(all, "lowered by "+down)
+	} else if lift != "0" {
+		all = append(all, "raised by "+lift)
+	}
+	return name + " " + notation.List(all)
 }

@@ -19,6 +19,7 @@ import (
 //   - untidy lists where the numbers break a rule, tidier the numbers that would mend it all if made others, if there are
 //     such; hidden has all, the number of mistakes gone through, mistakes, those that
 //     the numbers hide, by step, force and slip, and the smallest change that shows most of them, if there is one.
+//   - few says why a class would hardly find copies enough, where that is so.
 //   - refusal has undetermined, the forces that equilibrium cannot give; motions; and ways, lists of changes each of
 //     which would make the frame determinate.
 //   - A motion has bodies: groups of parts that turn counter-clockwise at a rate, about a point, or slide along a
@@ -31,6 +32,9 @@ func InspectJSON(p *problems.Problem, s *statics.Solution) []byte {
 	if s.Count.Determinacy() == statics.Determinate {
 		fields = append(fields, field{"answers", d.jsonAnswers()}, field{"plan", d.jsonPlanning()}, field{"grade", d.jsonGrade()},
 			field{"untidy", d.jsonUntidy()}, field{"tidier", d.jsonTidier()}, field{"hidden", d.jsonHidden()})
+		if few := d.fewText(); few != "" {
+			fields = append(fields, field{"few", quote(few)})
+		}
 	} else {
 		fields = append(fields, field{"refusal", d.jsonRefusal()})
 	}

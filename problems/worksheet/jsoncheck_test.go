@@ -209,6 +209,7 @@ type inspectDocument struct {
 	}
 	Untidy []struct{ Rule, Text string }
 	Tidier []struct{ Number, To string }
+	Few    string
 	Hidden *struct {
 		All      int
 		Mistakes []struct {
