@@ -77,6 +77,8 @@ func help(l *Lesson, q Question, asking bool) Reply {
 func answerHelp(l *Lesson, q Question) []string {
 	number := "Type a number, a fraction or an expression, with a unit"
 	switch first := l.about.bodyNames()[0]; {
+	case q.Kind == CheckSum:
+		return []string{checkForm(l.about)}
 	case q.Kind == ChooseSum:
 		return []string{"Type a free body and a sum of it, as in: " + first + " x; whole y; " + first + " M A; whole M (2, 3); whole F along [4, 3]."}
 	case q.Kind == TypeSum:

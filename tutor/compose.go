@@ -35,6 +35,7 @@ func (l *Lesson) extend() {
 		l.route.addStep(statics.Step{Sums: sums, Gives: gives, Why: statics.RelationUsed}, l.about.levels.base() == Plan)
 	case l.sheet.allKnown():
 		r.ended = true
+		askCheck(l)
 		l.sheet.ask(l.about.script().sections()...)
 	default:
 		l.sheet.ask(Question{Kind: ChooseSum, Name: "sum", Step: statics.None, Member: statics.None})

@@ -92,6 +92,8 @@ func (d Display) SenseOfAsked(q Question) string {
 		at := f.Joints[0]
 		return fmt.Sprintf("As in: %s x; whole y; %s M %s; whole M (2, 3), where %s is %s; whole F along [4, 3].", body, body, at.Name,
 			at.Name, d.Style().Pair(at.At.X, at.At.Y, notation.Length))
+	case CheckSum:
+		return checkForm(d.about)
 	case TypeSum:
 		return "All terms, in any order and on either side of =; forces by name or, once known, by value."
 	case ZeroPlace:
@@ -144,6 +146,8 @@ func (d Display) Heading() string {
 			return fmt.Sprintf("%d. %s", q.Step+1, wording.Capital(d.bodyAndSum(step.Sums[q.Sum])))
 		}
 		return d.StepTitle(q.Step)
+	case q.Kind == CheckSum:
+		return "Check the work"
 	case q.Kind == ChooseSum:
 		return "Choose a free body and a sum of it"
 	case q.Kind == TypeSum:

@@ -90,7 +90,7 @@ func (e *exam) lines() []string {
 		}
 		line := e.line(n, q, e.sheet.answers[n])
 		lines = append(lines, line)
-		if q.Composing() || q.ofTerm() { // where the paper is marked elsewhere the truth is told by another word
+		if q.Composing() || q.Kind == CheckSum || q.ofTerm() { // where the paper is marked elsewhere the truth is told by another word
 			e.sums = append(e.sums, strings.Replace(line, e.truthOf(q), "", 1))
 		}
 	}
@@ -115,6 +115,8 @@ func (e *exam) line(n int, q Question, a answer) string {
 	switch q.Kind {
 	case ChooseSum:
 		return said + e.judged(bodyMark, a)
+	case CheckSum:
+		return said + e.check(a)
 	case TypeSum:
 		return said + e.equation(n, a)
 	case ForceValue, SectionPart, ZeroPlace:
@@ -127,7 +129,7 @@ func (e *exam) line(n int, q Question, a answer) string {
 
 // truthOf tells what is true of a question; nothing where much would be.
 func (e *exam) truthOf(q Question) string {
-	if q.Composing() {
+	if q.Composing() || q.Kind == CheckSum {
 		return ""
 	}
 	return "; " + e.about.truthText(q)

@@ -22,6 +22,7 @@ const (
 	methodMark   mark = "method"
 	accuracyMark mark = "accuracy"
 	followMark   mark = "follow-through"
+	checkMark    mark = "check"
 )
 
 // A tally is what was earned of a mark.
@@ -32,6 +33,8 @@ func (e *exam) markOf(q Question) mark {
 	switch q.Kind {
 	case ChooseSum:
 		return bodyMark
+	case CheckSum:
+		return checkMark
 	case TypeSum:
 		return methodMark
 	}
@@ -117,7 +120,7 @@ func (e *exam) total() string {
 func (e *exam) shares() string {
 	var parts []string
 	var all tally
-	for _, m := range []mark{bodyMark, methodMark, accuracyMark, followMark} {
+	for _, m := range []mark{bodyMark, methodMark, accuracyMark, followMark, checkMark} {
 		t := e.earned[m]
 		if t.of.IsZero() {
 			continue

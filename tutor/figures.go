@@ -111,7 +111,7 @@ func (d Figures) Fit() Figure {
 		return WholeBody
 	case q.Kind == ChooseSum && d.lesson.Level() == Plan && d.Has(AllApart):
 		return AllApart
-	case q.Kind == ChooseSum:
+	case q.Kind == ChooseSum || q.Kind == CheckSum:
 		return AsGiven
 	case q.Kind == SectionPart:
 		return KeptPiece

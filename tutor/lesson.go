@@ -206,6 +206,8 @@ func (l *Lesson) take(line string) Reply {
 	case q.Kind == Reading:
 		l.sheet.at++
 		return Reply{Kind: ReadOn}
+	case q.Kind == CheckSum && word != "":
+		return noteCheck(l, line)
 	case q.Composing() && word != "":
 		return l.compose(q, line)
 	case q.Composing():
@@ -214,6 +216,8 @@ func (l *Lesson) take(line string) Reply {
 		said := "stands: " + l.sheet.inHand().typed
 		l.sheet.goOn()
 		return Reply{Kind: Noted, Lines: []string{said}}
+	case word == "" && q.Kind == CheckSum:
+		return Reply{Kind: Unread, Lines: []string{checkForm(l.about)}}
 	case word == "" && (q.Shape() || q.Kind == TermSign):
 		return Reply{Kind: Unread, Lines: []string{"Type an answer, or help."}}
 	case word == "":

@@ -169,6 +169,8 @@ func (p *plain) unit(q Question) string {
 		return "rises or falls"
 	case ChooseSum:
 		return "free body and sum"
+	case CheckSum:
+		return "free body, sum = what it comes to"
 	case TypeSum:
 		return "all terms, =, and the other side"
 	}
@@ -226,6 +228,9 @@ func (p *plain) introduce(q Question) {
 	if unknowns, along := p.l.Left(); q.Kind == ChooseSum && unknowns != p.left {
 		p.left = unknowns
 		p.say("Left to find: %s%s.", wording.Counted(unknowns, "unknown"), map[bool]string{true: ", then " + wording.Counted(along, "answer") + " along the members"}[along > 0])
+	}
+	if q.Kind == CheckSum {
+		p.say("%s", checkForm(p.l.about))
 	}
 	if q.Kind == ChooseSum && !p.shownHow {
 		p.say("Choose a free body and a sum of it, as in: %s x; whole y; %s M A; whole M (2, 3); whole F along [4, 3].", p.l.about.bodyNames()[0], p.l.about.bodyNames()[0])

@@ -25,6 +25,7 @@ const (
 	ShapeSlope              // the way the slope of M goes along a stretch
 	ChooseSum               // a free body and a sum of it
 	TypeSum                 // the equation of the sum chosen
+	CheckSum                // in an exam: a sum that was not used, and what it comes to
 )
 
 // A Question is one thing the student is asked.

@@ -156,6 +156,7 @@ func (s *Sitting) lesson(i int, t problems.Task) (*Lesson, error) {
 		return nil, err
 	}
 	l.sitting, l.task, l.Clock = s, i, s.clock
+	l.notes = append(l.notes, findText(t.Problem))
 	return l, s.recallIn(l)
 }
 

@@ -266,6 +266,8 @@ func sloppy(l *Lesson, r *rand.Rand) string {
 	switch {
 	case r.IntN(12) == 0:
 		return "tell"
+	case q.Kind == CheckSum:
+		return "whole M (7, 3) = 0"
 	case q.Kind == ChooseSum:
 		step := l.route.expertStep()
 		if len(step.Sums) == 0 {

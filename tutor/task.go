@@ -20,20 +20,34 @@ type Task struct {
 // finds are what a problem may ask for, as one reads it.
 var finds = []struct{ word, text string }{
 	{"reactions", "the support reactions"}, {"pins", "the pin forces"}, {"diagrams", "N, V and M along every member"},
+	{"N", "N along every member"}, {"V", "V along every member"}, {"M", "M along every member"},
+}
+
+// findText is what a problem asks for, as a sentence: the kinds above, and answers by their names.
+func findText(p *problems.Problem) string {
+	var wanted []string
+	for _, f := range finds[:3] {
+		if there := f.word != "pins" || len(p.Frame.Connections) > 0; there && len(p.Find) == 0 {
+			wanted = append(wanted, f.text)
+		}
+	}
+	for _, word := range p.Find {
+		at := slices.IndexFunc(finds, func(f struct{ word, text string }) bool { return f.word == word })
+		switch {
+		case at < 0:
+			wanted = append(wanted, word)
+		case word != "pins" || len(p.Frame.Connections) > 0:
+			wanted = append(wanted, finds[at].text)
+		}
+	}
+	return "Find " + notation.List(wanted) + "."
 }
 
 // TaskOf is what there is to tell of a problem.
 func TaskOf(p *problems.Problem) Task {
-	var wanted []string
-	for _, f := range finds {
-		there := f.word != "pins" || len(p.Frame.Connections) > 0
-		if there && (len(p.Find) == 0 || slices.Contains(p.Find, f.word)) {
-			wanted = append(wanted, f.text)
-		}
-	}
 	t := Task{Title: p.Title, Text: p.Text}
 	if !strings.Contains(p.Text, "Find ") {
-		t.Find = "Find " + notation.List(wanted) + "."
+		t.Find = findText(p)
 	}
 	t.Facts = "units " + strings.Join(strings.Fields(p.Units.Of(notation.Force)+" "+p.Units.Of(notation.Length)), ", ")
 	if p.Grade > 0 {
@@ -43,7 +57,13 @@ func TaskOf(p *problems.Problem) Task {
 }
 
 // Task is what a student is told of the problem before it is begun.
-func (v View) Task() Task { return TaskOf(v.about.problem) }
+func (v View) Task() Task {
+	t := TaskOf(v.about.problem)
+	if v.about.asked != nil { // whatever the text says
+		t.Find = findText(v.about.problem)
+	}
+	return t
+}
 
 // Name is the problem's name: that of its file, or in the library.
 func (v View) Name() string { return v.about.problem.Name }

@@ -1,0 +1,48 @@
+package tutor
+
+import (
+	"strings"
+	"testing"
+)
+
+// A check earns its mark where it is a sum that was not used and comes to what it says with the student's own values, whether they are
+// right or not. The values by hand, jetty deck: ΣM about B is 8·Ay − 20·5.5 + 12·1.5 = 0 at Ay = 11.5; with Ay = 10 it is −12 kN·m.
+func TestCheckInExam(t *testing.T) {
+	t.Parallel()
+	right := []string{"ABC M A: RB*8 - 20*2.5 - 12*9.5 = 0", "20.5", "ABC y: Ay + RB - 20 - 12 = 0", "11.5", "ABC x: Ax = 0", "0"}
+	wrong := []string{"ABC M A: RB*8 - 20*2.5 - 12*9.5 = 0", "20.5", "ABC y: Ay + RB - 20 - 12 = 0", "10", "ABC x: Ax = 0", "0"}
+	for _, r := range []struct {
+		lines []string
+		check string
+		want  string
+	}{
+		{right, "whole M B = 0", "check 1 of 1"},
+		{right, "ABC M (11, 0) = 0 kN m", "check 1 of 1"},
+		{wrong, "whole M B = -12", "check 1 of 1"},
+		{wrong, "whole M B = 12 kN m", "check 1 of 1"}, // clockwise positive
+		{wrong, "whole M B = 0", "check 0 of 1"},
+		{right, "ABC M A = 0", "check 0 of 1"}, // it gave RB
+		{right, "ABC y = 0", "check 0 of 1"},
+		{right, "tell", "check 0 of 1"},
+	} {
+		l, err := lesson(t, "jetty-deck", Blank).Anew(Blank, true)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, line := range r.lines {
+			if reply := l.Type(line); reply.Kind != Noted {
+				t.Fatalf("%s: %q", line, reply.Lines)
+			}
+		}
+		for _, odd := range []string{"whole M B", "whole M Z = 0", "= 0", "whole M B = x"} {
+			if reply := l.Type(odd); reply.Kind != Unread {
+				t.Errorf("%s: %q", odd, reply.Lines)
+			}
+		}
+		l.Type(r.check)
+		handIn(l)
+		if marks := strings.Join(l.Marks(), "\n"); !strings.Contains(marks, r.want) {
+			t.Errorf("%s: not %s in\n%s", r.check, r.want, marks)
+		}
+	}
+}
