@@ -30,14 +30,22 @@ type mishap struct {
 	kept  []*slip.Slip
 }
 
-// FindTheMistake is a worked solution of a problem with a mistake in it. Where the problem allows, the mistake is one that shows the
-// skill to be wanting; n chooses among several. The error says why there is none.
+// alongIn is in how many exercises for no skill one is about N, V and M.
+const alongIn = 3
+
+// FindTheMistake is a worked solution of a problem with a mistake in it, or N, V and M along a member. Where the problem allows, the mistake is one
+// that shows the skill to be wanting; n chooses among several. The error says why there is none.
 func FindTheMistake(p *problems.Problem, skill string, n uint64) (*Drill, error) {
 	m, err := matterOf(p)
 	if err != nil {
 		return nil, err
 	}
 	pick := rand.New(rand.NewPCG(n, 0))
+	if isAlong(skill) || skill == "" && pick.IntN(alongIn) == 0 {
+		if d := findAlong(m, skill, pick); d != nil {
+			return d, nil
+		}
+	}
 	all := mishapsIn(m)
 	if some := slices.DeleteFunc(slices.Clone(all), func(x mishap) bool { return problems.SkillOfSlip(x.erred.Slip.ID) != skill }); len(some) > 0 {
 		all = some
@@ -51,7 +59,7 @@ func FindTheMistake(p *problems.Problem, skill string, n uint64) (*Drill, error)
 	all = slices.DeleteFunc(all, func(x mishap) bool { return x.erred.Slip.ID != id })
 	h := &hunt{about: m, mishap: all[pick.IntN(len(all))]}
 	h.carry()
-	h.rules = h.choose(pick)
+	h.rules = chooseRule(h.erred.Slip, h.kept, pick)
 	return h.drill(), nil
 }
 

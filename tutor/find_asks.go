@@ -56,6 +56,17 @@ func (h *hunt) sumScene() figure.Scene {
 // askLine asks for the line in which the mistake is.
 func (h *hunt) askLine() drillAsk {
 	page, wrong := h.written()
+	return lineAsk(page, wrong, func() []string {
+		in := fmt.Sprintf("the mistake is in step %d.", placeOf(h.about, h.step)+1)
+		if check := h.check(); check != "" {
+			return []string{check, in}
+		}
+		return []string{in}
+	})
+}
+
+// lineAsk asks for the wrong line of a page.
+func lineAsk(page []PageLine, wrong int, hints func() []string) drillAsk {
 	last := page[len(page)-1].Number
 	return drillAsk{
 		name: "line", unit: "1 to " + strconv.Itoa(last),
@@ -72,14 +83,8 @@ func (h *hunt) askLine() drillAsk {
 			}
 			return drillRuling{judging.Wrong, "that line follows from those before it: where does it begin to go wrong?", nil}, nil
 		},
-		hints: func() []string {
-			in := fmt.Sprintf("the mistake is in step %d.", placeOf(h.about, h.step)+1)
-			if check := h.check(); check != "" {
-				return []string{check, in}
-			}
-			return []string{in}
-		},
-		told: func() string { return fmt.Sprintf("the mistake is in line %d.", wrong) },
+		hints: hints,
+		told:  func() string { return fmt.Sprintf("the mistake is in line %d.", wrong) },
 	}
 }
 
@@ -139,7 +144,7 @@ func (h *hunt) askValue() drillAsk {
 			if err != nil {
 				return drillRuling{}, err
 			}
-			return h.mended(c, q, v), nil
+			return mended(c, v, h.erred.Value), nil
 		},
 		hints: func() []string {
 			return []string{lowerFirst(h.erred.Slip.Says), "the sum should read: " + m.words().Symbols(step.Sums[0]) + "."}
@@ -148,13 +153,13 @@ func (h *hunt) askValue() drillAsk {
 	}
 }
 
-// mended judges a value typed for what was wrong.
-func (h *hunt) mended(c *judging.Case, q Question, v judging.Typed) drillRuling {
+// mended judges a value typed for what was wrong, where a wrong one stands.
+func mended(c *judging.Case, v judging.Typed, stands exact.Num) drillRuling {
 	verdict := c.Verdict(v)
 	switch {
 	case verdict.Right():
 		return drillRuling{verdict, "the line is mended.", nil}
-	case v.Value.Equal(h.erred.Value):
+	case v.Value.Equal(stands):
 		return drillRuling{verdict, "that is the value that stands there: which is it once the rule is kept?", nil}
 	}
 	f := c.Find(verdict, v)

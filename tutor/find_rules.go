@@ -68,16 +68,16 @@ func rule(s *slip.Slip) string {
 	return s.Principle()
 }
 
-// choose is the question for the rule that was broken, with some that were kept.
-func (h *hunt) choose(pick *rand.Rand) choice {
-	kept := slices.Clone(h.kept)
+// chooseRule is the question for the rule that a mistake broke, with some that were kept.
+func chooseRule(broke *slip.Slip, kept []*slip.Slip, pick *rand.Rand) choice {
+	kept = slices.Clone(kept)
 	pick.Shuffle(len(kept), func(i, j int) { kept[i], kept[j] = kept[j], kept[i] })
-	all := append(kept[:min(len(kept), mostRules)], h.erred.Slip)
+	all := append(kept[:min(len(kept), mostRules)], broke)
 	pick.Shuffle(len(all), func(i, j int) { all[i], all[j] = all[j], all[i] })
 	c := choice{says: "Which rule does that line break?", why: "that is the rule.", not: "that rule is kept in this line: which one is broken?"}
 	for i, s := range all {
 		c.of = append(c.of, rule(s)+".")
-		if s == h.erred.Slip {
+		if s == broke {
 			c.right = append(c.right, i)
 		}
 	}

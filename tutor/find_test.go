@@ -134,7 +134,7 @@ func lineHolds(m *matter, line string, values []exact.Num) bool {
 func TestMistakeForASkill(t *testing.T) {
 	t.Parallel()
 	p, _ := problems.Library("quay-gantry")
-	for _, skill := range []string{"pin-pair", "axis-force-moment", "solve-with-sense"} {
+	for _, skill := range []string{"pin-pair", "axis-force-moment", "solve-with-sense", "jumps", "slopes"} {
 		for n := range uint64(6) {
 			d, err := FindTheMistake(p, skill, n)
 			if err != nil || !slices.Equal(d.skills, []string{skill}) {

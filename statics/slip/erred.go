@@ -64,9 +64,13 @@ func (s *Slip) shows(solving bool) bool {
 	return s.Needs < Copying
 }
 
-// InWorking reports whether a worked solution of the forces can show a slip, in a sum or in solving it.
+// InWorking reports whether a worked solution of the forces can show a slip, in a sum or in solving it; or one of N, V and M, in the sum of a
+// kept piece.
 func (s *Slip) InWorking() bool {
-	return s.Group != Internal && !s.Slight && (s.shows(false) || s.shows(true))
+	if s.Group == Internal {
+		return s.About != Answer && s.shows(false)
+	}
+	return !s.Slight && (s.shows(false) || s.shows(true))
 }
 
 // alike reports whether another way is about the same of the same giver, and comes to the same.

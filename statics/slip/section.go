@@ -46,6 +46,21 @@ func (c Section) candidates(want func(*Slip) bool) []Candidate {
 	return all
 }
 
+// Erred lists the ways to a wrong value that a worked sum of the kept piece can show: the sum as a slip of choosing or measuring leaves it. What
+// says nothing of the sum is not among them, as Question.Erred has it.
+func (c Section) Erred() []Erred {
+	q, k := c.question()
+	q.Written = true
+	y, ok := q.system()
+	if !ok {
+		return nil
+	}
+	all := y.erred(&setting{site: site{q.Assembly, q.Sums[0]}, question: q, right: y.answer, cut: k}, false)
+	return slices.DeleteFunc(all, func(e Erred) bool {
+		return e.Slip.InSteps || slices.ContainsFunc(e.Terms, func(t statics.Term) bool { return t.Force == statics.None && t.Action == statics.None })
+	})
+}
+
 // Slight is empty: no sum stands on the page.
 func (c Section) Slight() []Candidate { return nil }
 
