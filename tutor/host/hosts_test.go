@@ -3,6 +3,7 @@ package host
 import (
 	"context"
 	"database/sql"
+	"flag"
 	"fmt"
 	"io"
 	"net"
@@ -227,8 +228,8 @@ func (c *cable) serve() {
 	}
 }
 
-// away is for how long the database is away in TestStoreAway: set it to 30 s for the whole of it.
-var away = 2 * time.Second
+// away is for how long the database is away in TestStoreAway.
+var away = flag.Duration("store-away", 2*time.Second, "how long TestStoreAway cuts the database off")
 
 // The database is away for a while: lessons go on, nobody is let in and is told why, and when it is back all is in it, in its order; what
 // was seen as kept when the host is killed meanwhile is taken up by the next.
@@ -264,7 +265,7 @@ func TestStoreAway(t *testing.T) {
 	screen.sees("store is away")
 	screen.types("\r")
 	screen.sees("enter")
-	for end := time.Now().Add(away); time.Now().Before(end); time.Sleep(away / 20) {
+	for end := time.Now().Add(*away); time.Now().Before(end); time.Sleep(*away / 20) {
 		if told < 15 {
 			tell()
 		}
