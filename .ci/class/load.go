@@ -49,7 +49,7 @@ func (c *class) load(within, work, pace, rest time.Duration) error {
 	var logins, keys times
 	var group sync.WaitGroup
 	clients := make([]*client, len(c.ids))
-	empty, _ := uses(c.host.Process.Pid)
+	empty, idle := uses(c.host.Process.Pid)
 	for i, code := range c.codes {
 		group.Go(func() {
 			time.Sleep(within * time.Duration(i) / time.Duration(len(c.ids)))
@@ -67,6 +67,7 @@ func (c *class) load(within, work, pace, rest time.Duration) error {
 	logins.tell("logins, from the call to the list of problems")
 	memory, before := uses(c.host.Process.Pid)
 	_, own := uses(os.Getpid())
+	fmt.Printf("processor time of the host for a login: %v\n", ((before - idle) / time.Duration(len(c.ids))).Round(time.Millisecond))
 	fmt.Printf("memory of the host: %.0f MB, empty %.0f MB: %.2f MB a learner\n", memory, empty, (memory-empty)/float64(len(c.ids)))
 	end := time.Now().Add(work)
 	for _, one := range clients {

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"encoding/json"
 	"runtime/debug"
 	"slices"
 	"strings"
@@ -65,6 +66,34 @@ func TestTopicFileNamesAllFields(t *testing.T) {
 		if !slices.Contains(words, name) {
 			t.Errorf("the topic does not tell of the field %s", name)
 		}
+	}
+}
+
+// TestTopicHosting holds what a service and a container start to the real commands.
+func TestTopicHosting(t *testing.T) {
+	t.Parallel()
+	about, _ := topicNamed("hosting")
+	started := 0
+	for line := range strings.Lines(about.text()) {
+		var words []string
+		if command, found := strings.CutPrefix(line, "    ExecStart=/usr/local/bin/unpin "); found {
+			words = strings.Fields(command)
+		} else if entry, found := strings.CutPrefix(line, "    ENTRYPOINT "); found {
+			if err := json.Unmarshal([]byte(entry), &words); err != nil || len(words) == 0 {
+				t.Fatal(entry, err)
+			}
+			words = words[1:]
+		}
+		if words == nil {
+			continue
+		}
+		started++
+		if complaint := checkCommand(words); complaint != "" {
+			t.Error(complaint)
+		}
+	}
+	if started != 2 {
+		t.Errorf("%d are shown", started)
 	}
 }
 

@@ -121,10 +121,10 @@ func (l *badLine) port() string {
 	return port
 }
 
-// OpenSSH's own client, on a terminal, over a line that delays, cuts and stalls: the first use, a lesson that goes on where it was after
-// each, the lesson by line, and the board.
-func TestOpenSSH(t *testing.T) {
-	t.Parallel()
+// opensshClass is a class with a learner and a teacher who have keys, behind a bad line; it returns the learner's code, and what each of
+// the two types to say a word.
+func opensshClass(t *testing.T) (line *badLine, code string, command func(who, word string) string) {
+	t.Helper()
 	client, err := exec.LookPath("ssh")
 	if err != nil {
 		t.Skip("there is no OpenSSH client (Debian: openssh-client)")
@@ -144,12 +144,18 @@ func TestOpenSSH(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	host := startHost(t, bin, folder, "--listen", "127.0.0.1:0")
-	line := newBadLine(t, host.port(t))
-	command := func(who, more string) string {
+	line = newBadLine(t, startHost(t, bin, folder, "--listen", "127.0.0.1:0").port(t))
+	return line, code, func(who, word string) string {
 		return fmt.Sprintf("exec %s -F none -p %s -i %s -o IdentitiesOnly=yes -o UserKnownHostsFile=%s -o StrictHostKeyChecking=accept-new class@127.0.0.1 %s",
-			client, line.port(), filepath.Join(keys, who), filepath.Join(keys, "known"), more)
+			client, line.port(), filepath.Join(keys, who), filepath.Join(keys, "known"), word)
 	}
+}
+
+// OpenSSH's own client, on a terminal, over a line that delays, cuts and stalls: the first use, a lesson that goes on where it was after
+// each, the lesson by line, and the board.
+func TestOpenSSH(t *testing.T) {
+	t.Parallel()
+	line, code, command := opensshClass(t)
 	begun := time.Now()
 	v := newSession(t, command("learner", ""), 100, 30)
 	v.expect("Your personal code:")

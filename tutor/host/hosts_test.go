@@ -115,6 +115,7 @@ func TestBoardOfTwo(t *testing.T) {
 			board.sees("2 learners here")
 			board.sees("s002")
 			board.sees("(at quay)")
+			board.types("\x1b[A\x1b[A")
 			board.types("\r")
 			board.sees("123456")
 			board.types("wLook at B again.\r")
@@ -151,6 +152,9 @@ func TestHostSilent(t *testing.T) {
 	}
 	if err := a.o.Data.Sit(ctx, "a ticket", "s001", "dead"); err != nil {
 		t.Fatal(err)
+	}
+	for !a.hub.several() {
+		time.Sleep(20 * time.Millisecond)
 	}
 	begun := time.Now()
 	first := begin(t, a.in(t, code(a.codes["s001"])), false, "record")

@@ -53,7 +53,11 @@ func (u *hub) asks(ctx context.Context, ask func(context.Context) error) bool {
 	short, cancel := context.WithTimeout(ctx, statement)
 	defer cancel()
 	err := ask(short)
-	if err != nil && ctx.Err() == nil && !u.keep.Lost(err) {
+	switch {
+	case err == nil || ctx.Err() != nil:
+	case !u.data.Shared() && database.Away(err): // a file is not away: the disk is slow, or another host is writing
+		u.log.Info("the store is slow", "error", err.Error())
+	case !u.keep.Lost(err):
 		u.log.Error("the store refuses", "error", err.Error())
 	}
 	return err == nil
@@ -123,8 +127,9 @@ func (u *hub) run(ctx context.Context) {
 			}
 		}
 		u.asks(ctx, u.readLines)
-		if here := u.seats.sat(); u.asks(ctx, u.readSeats) {
+		if here, others := u.seats.known(); u.asks(ctx, u.readSeats) {
 			u.settle(ctx, here)
+			u.introduce(ctx, others)
 		}
 	}
 }
@@ -241,9 +246,21 @@ func (u *hub) settle(ctx context.Context, here map[string]*seat) {
 	}
 }
 
+// alone reports whether there is nobody whom seats concern: a file has one host, but while it gives way to the next.
+func (u *hub) alone() bool { return !u.data.Shared() && !u.several() }
+
+// introduce has sessions known to all hosts that were taken while this one was alone.
+func (u *hub) introduce(ctx context.Context, unknown map[string]*seat) {
+	for id, mine := range unknown {
+		if !u.alone() && u.asks(ctx, func(ctx context.Context) error { return u.data.Sit(ctx, mine.ticket, id, u.host) }) {
+			u.seats.seated(mine)
+		}
+	}
+}
+
 // sit has a session known to all hosts, and waits until an earlier one of the same learner at another host has ended.
 func (u *hub) sit(ctx context.Context, id string, mine *seat) {
-	if !u.asks(ctx, func(ctx context.Context) error { return u.data.Sit(ctx, mine.ticket, id, u.host) }) {
+	if u.alone() || !u.asks(ctx, func(ctx context.Context) error { return u.data.Sit(ctx, mine.ticket, id, u.host) }) {
 		return
 	}
 	u.seats.seated(mine)
@@ -279,7 +296,7 @@ func (u *hub) before(ctx context.Context, id, ticket string) (all []string) {
 
 // leave has a seat given up known to all hosts.
 func (u *hub) leave(ctx context.Context, mine *seat) {
-	if u.asks(ctx, func(ctx context.Context) error { return u.data.Leave(ctx, mine.ticket) }) {
+	if u.seats.isSat(mine) && u.asks(ctx, func(ctx context.Context) error { return u.data.Leave(ctx, mine.ticket) }) {
 		u.changed()
 	}
 }

@@ -2,7 +2,6 @@ package host
 
 import (
 	"crypto/rand"
-	"maps"
 	"sync"
 	"time"
 )
@@ -128,13 +127,26 @@ func (s *seats) seated(one *seat) {
 	one.sat = true
 }
 
-// sat lists the seats that all hosts know.
-func (s *seats) sat() map[string]*seat {
+// known lists the seats that all hosts know, and those that they do not.
+func (s *seats) known() (known, unknown map[string]*seat) {
 	s.mutex.Lock()
 	defer s.mutex.Unlock()
-	all := maps.Clone(s.taken)
-	maps.DeleteFunc(all, func(_ string, one *seat) bool { return !one.sat })
-	return all
+	known, unknown = map[string]*seat{}, map[string]*seat{}
+	for id, one := range s.taken {
+		if one.sat {
+			known[id] = one
+		} else {
+			unknown[id] = one
+		}
+	}
+	return known, unknown
+}
+
+// isSat reports whether all hosts know a seat.
+func (s *seats) isSat(one *seat) bool {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	return one.sat
 }
 
 // tell says a word to all who are there, and returns to how many; who has not heard the last four yet misses it.
