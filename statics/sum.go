@@ -69,6 +69,17 @@ func (t Term) Same(o Term) bool {
 	return t.Force == o.Force && t.Action == o.Action && t.Sign == o.Sign && t.Size.Equal(o.Size) && t.Arm.Equal(o.Arm)
 }
 
+// Same reports whether two sums are of the same free body, about the same centre or along the same line.
+func (s Sum) Same(o Sum) bool {
+	if !slices.Equal(s.Body, o.Body) || s.Moment != o.Moment {
+		return false
+	}
+	if s.Moment {
+		return s.About.Equal(o.About)
+	}
+	return s.Along.Cross(o.Along).IsZero()
+}
+
 // Again is a sum of this assembly made anew as a sum of another with the same bodies.
 func (s Sum) Again(a *Assembly) Sum {
 	if s.Moment {

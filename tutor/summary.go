@@ -1,13 +1,10 @@
 package tutor
 
 import (
-	"fmt"
 	"slices"
-	"strings"
 
 	"unpin/problems"
 	"unpin/statics"
-	"unpin/statics/slip"
 	"unpin/statics/wording"
 	"unpin/tutor/record"
 )
@@ -46,7 +43,7 @@ func SummaryOf(l *Lesson) Summary { return ending{l}.summary() }
 type ending struct{ *Lesson }
 
 func (l ending) summary() Summary {
-	s := Summary{Results: l.about.results(l.sheet.asksAlong()), Checks: l.about.checks(), Skills: l.skills(), Help: l.sheet.helped()}
+	s := Summary{Results: l.about.results(l.sheet.asksAlong()), Checks: l.checks(), Skills: l.skills(), Help: l.sheet.helped()}
 	s.First, s.Of = l.sheet.score()
 	if l.sheet.exam {
 		s.Marks = l.Marks()
@@ -106,6 +103,35 @@ func (m *matter) checks() []string {
 	return lines
 }
 
+// checks lists the sums that check the work: those of the plan; where the student made it, one of an expert's that was not used.
+func (l ending) checks() []string {
+	if l.route == nil {
+		return l.about.checks()
+	}
+	for _, closing := range []bool{true, false} {
+		for _, step := range l.route.expert {
+			if s := step.Sums[0]; step.Check == closing && !step.Relation && !l.used(s) {
+				return []string{wording.Sentence(l.about.words().BodyAndSum(s) + " comes to 0")}
+			}
+		}
+	}
+	return nil
+}
+
+// used reports whether a sum is among those with which the student found the forces, or holds too little to check anything.
+func (l ending) used(s statics.Sum) bool {
+	counting := 0
+	for _, t := range s.Terms {
+		if t.Why == statics.Counts {
+			counting++
+		}
+	}
+	if counting < 2 {
+		return true
+	}
+	return slices.ContainsFunc(l.about.solution.Plan, func(step statics.Step) bool { return slices.ContainsFunc(step.Sums, s.Same) })
+}
+
 // helped counts what was asked for.
 func (sh *sheet) helped() []string {
 	var hints, examples, told int
@@ -125,104 +151,6 @@ func (sh *sheet) helped() []string {
 		}
 	}
 	return all
-}
-
-// mistakes lists the questions at which a value was not right.
-func (l ending) mistakes() []Mistake {
-	var all []Mistake
-	for n, q := range l.sheet.questions {
-		a := l.sheet.answers[n]
-		wrong := a.tries
-		if a.accepted {
-			wrong--
-		}
-		if wrong <= 0 {
-			continue
-		}
-		all = append(all, Mistake{Question: q.Name, Where: l.about.where(q), Wrong: wrong, Kind: kindsOf(a.slips), Caught: caught(q, a.slips) + checkedBy(l.about, q)})
-	}
-	return all
-}
-
-// where names the step or the member of a question.
-func (m *matter) where(q Question) string {
-	switch {
-	case q.Step != statics.None && len(m.solution.Plan[q.Step].Sums) > 1:
-		return fmt.Sprintf("step %d", q.Step+1)
-	case q.Step != statics.None:
-		return fmt.Sprintf("step %d, %s", q.Step+1, m.words().BodyAndSum(m.solution.Plan[q.Step].Sums[q.Sum]))
-	case q.Member != statics.None:
-		return "member " + m.solution.Frame.Members[q.Member].Name
-	}
-	return "the plan"
-}
-
-// kindsOf names mistakes of these codes, each once; nothing where too many may have led to a value.
-func kindsOf(ids []string) string {
-	var names []string
-	for _, id := range ids {
-		if name := kindOf(id); !slices.Contains(names, name) {
-			names = append(names, name)
-		}
-	}
-	if len(names) > mostKinds {
-		return ""
-	}
-	return strings.Join(names, ", or ")
-}
-
-// mostKinds is how many kinds are named of one value; more say no more than that it was not right.
-const mostKinds = 3
-
-// kindOf names one mistake, or two made at once.
-func kindOf(id string) string {
-	var both []string
-	for one := range strings.SplitSeq(id, "+") {
-		if s := slip.ByID(one); s != nil {
-			one = s.Kind()
-		}
-		both = append(both, one)
-	}
-	return strings.Join(both, " and ")
-}
-
-// habits are what catches mistakes of each group before they cost anything; common practice, no source.
-var habits = map[slip.Group]string{
-	slip.Body:       "Draw the free body by itself and tick each force that crosses the cut.",
-	slip.Connection: "Write beside each support what it can hold, before the first equation.",
-	slip.PinPair:    "Draw both sides of the pin: its forces are equal and opposite.",
-	slip.Moment:     "Mark the centre, and measure each arm perpendicular to its force from there.",
-	slip.Component:  "Draw the triangle of an inclined force, and read its components off that.",
-	slip.Spread:     "Draw the resultant of a distributed load, with its distance, before the sum.",
-	slip.Algebra:    "Put the value back into the equation: its terms must add to zero.",
-	slip.Internal:   "Take the piece on the other side of the cut: it must give the same value.",
-}
-
-// caught is what would have caught a mistake: by the first that was found, or by what is asked.
-func caught(q Question, ids []string) string {
-	if len(ids) > 0 {
-		first, _, _ := strings.Cut(ids[0], "+")
-		if s := slip.ByID(first); s != nil {
-			return habits[s.Group]
-		}
-	}
-	switch {
-	case q.Shape():
-		return "Hold the shape against the load: V falls or rises as the load says, and M as V says."
-	case q.Member != statics.None:
-		return habits[slip.Internal]
-	}
-	return habits[slip.Algebra]
-}
-
-// checkedBy names the closing check of the plan in which a mistake in a question's step shows; nothing where there is none.
-func checkedBy(m *matter, q Question) string {
-	for _, step := range m.solution.Plan {
-		if q.Step != statics.None && step.Check && slices.Contains(step.Catches, q.Step) {
-			return " It shows in the check: " + m.words().BodyAndSum(step.Sums[0]) + "."
-		}
-	}
-	return ""
 }
 
 // skills counts how steps of each kind came out, in earlier work on other frames and here.

@@ -81,9 +81,9 @@ func TestSummaryOfAnExam(t *testing.T) {
 // TestHabits holds that there is something to say of every group of mistakes, each a sentence of its own.
 func TestHabits(t *testing.T) {
 	t.Parallel()
-	seen := map[string]bool{}
+	m, seen := ending{lesson(t, "jetty-deck", Values)}, map[string]bool{}
 	for _, s := range slip.Catalogue() {
-		text := caught(Question{Member: statics.None}, []string{s.ID + "+other"})
+		text := m.caught(Question{Step: statics.None, Member: statics.None}, []string{s.ID + "+other"})
 		if text == "" || !strings.HasSuffix(text, ".") {
 			t.Errorf("%s: %q", s.ID, text)
 		}
@@ -91,6 +91,29 @@ func TestHabits(t *testing.T) {
 	}
 	if len(seen) != len(habits) {
 		t.Errorf("%d sentences for %d groups", len(seen), len(habits))
+	}
+}
+
+// TestChecksOfOwnPlans holds that a plan of the student's own ends with a check too: a sum that the plan does not have.
+func TestChecksOfOwnPlans(t *testing.T) {
+	t.Parallel()
+	for _, name := range []string{"jetty-deck", "orchard-gate", "mill-bridge"} {
+		l := lesson(t, name, Plan)
+		for _, asking := l.Now(); asking; _, asking = l.Now() {
+			l.Type("tell")
+		}
+		checks := SummaryOf(l).Checks
+		if len(checks) != 1 {
+			t.Errorf("%s: the checks are %q", name, checks)
+			continue
+		}
+		for _, step := range l.about.solution.Plan {
+			for _, s := range step.Sums {
+				if strings.Contains(checks[0], l.about.words().BodyAndSum(s)) {
+					t.Errorf("%s: %q is a step of the plan", name, checks[0])
+				}
+			}
+		}
 	}
 }
 

@@ -40,8 +40,7 @@ func takeWhole(l *Lesson, q Question, line string) (Reply, bool) {
 		return Reply{}, false
 	case w.bare && (w.right() || w.opposite()):
 		// Whether the whole term is meant, or a piece that meets its size by chance, nothing tells.
-		return Reply{Kind: Unread, Lines: []string{"As it stands this is the whole term, its force times its arm: type that with its sign or as a product, or its " +
-			pieceWord(q) + " alone."}}, true
+		return Reply{Kind: Unread, Lines: []string{wholeOrPiece(l, q, line)}}, true
 	case w.right() && w.estranged():
 		return settlePieces(l, line, "the term has this value, though not by the factors typed: its own are its force and its arm.", q.sameTerm), true
 	case w.right():
@@ -56,6 +55,22 @@ func takeWhole(l *Lesson, q Question, line string) (Reply, bool) {
 	fb := feedback{about: l.about, sheet: l.sheet}
 	says := fb.wholeWrong(q, w)
 	return l.settle(line, ruling{verdict: judging.Wrong, says: says, slips: fb.slips}), true
+}
+
+// wholeOrPiece asks which of the two a bare number is meant to be that is the size of a whole term; where a mistake leads to it as
+// a piece, that is said as well.
+func wholeOrPiece(l *Lesson, q Question, line string) string {
+	piece := pieceWord(q)
+	says := "As it stands this is the whole term, its force times its arm: type that with its sign or as a product, or its " + piece + " alone."
+	v, err := l.bench().read(q, line)
+	if err != nil {
+		return says
+	}
+	fb := feedback{about: l.about, sheet: l.sheet}
+	if found := fb.found(l.bench().caseOf(q).Find(judging.Wrong, v)); found != "" {
+		says += " As the " + piece + " it is not right: " + found
+	}
+	return says
 }
 
 // mentionsForce reports whether a word of a line names a force.

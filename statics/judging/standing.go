@@ -25,7 +25,7 @@ func (c *Case) findStanding(f *Finding, v Typed, d slip.Diagnosis) {
 		f.Says = manyWays + askStanding + "?"
 		return
 	}
-	if s := d.Named(); s != nil {
+	if s := d.Named(); s != nil && !(s.Seldom && f.Verdict == Wrong && v.figures() <= 3) {
 		f.Says = c.named(s, d.Matches)
 		if len(pairs) > 0 && f.Verdict == Wrong {
 			f.Says = oneOrTwo + joined(c.withStandingPairs(d.Matches, pairs))
@@ -50,7 +50,7 @@ func (c *Case) findStanding(f *Finding, v Typed, d slip.Diagnosis) {
 	if c.step.Written {
 		excluded = nil
 	}
-	f.Says = c.otherwise(excluded, slip.Diagnose(v.Readings(), c.slight()...).Matches)
+	f.Says = c.otherwise(f.Verdict, excluded, slip.Diagnose(v.Readings(), c.slight()...).Matches)
 }
 
 // withStandingPairs is what there is to ask about one slip and about pairs; about the one alone where that is too much.
@@ -153,7 +153,7 @@ func (c *Case) outside(matches []slip.Candidate) []string {
 
 // otherwise asks about the terms that slips would change which cannot have been made, and about those with a figure that
 // may be off; or nothing where there are none.
-func (c *Case) otherwise(excluded, slight []slip.Candidate) string {
+func (c *Case) otherwise(verdict Verdict, excluded, slight []slip.Candidate) string {
 	for _, matches := range [][]slip.Candidate{slices.Concat(excluded, slight), excluded, slight} {
 		asks := c.outside(matches)
 		if len(asks) == 0 || len(asks) > mostThings || len(c.termsOf(matches)) == 0 && !asksItself(matches) {
@@ -161,6 +161,9 @@ func (c *Case) otherwise(excluded, slight []slip.Candidate) string {
 		}
 		if len(c.termsOf(matches)) == 0 {
 			return "the sum stands, and it alone gives the value: " + joined(asks)
+		}
+		if c.step.Written && verdict == Wrong {
+			return opening(Wrong, len(asks)) + joined(asks)
 		}
 		return AsItIs + joined(asks)
 	}

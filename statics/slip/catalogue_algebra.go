@@ -24,7 +24,7 @@ var algebraSlips = []Slip{
 		Says: "The unknown has an arm of its own, from the centre to its line of action: which distance is the arm of the unknown?"},
 	{ID: "other-unknown-dropped", Group: Algebra, About: Answer, Needs: Moving, Source: "GD", find: otherUnknownDropped,
 		Says: "Unknowns solved together must satisfy all of their sums: what does each sum give with the values put back?"},
-	{ID: "data-digits-swapped", Group: Algebra, About: Size, Needs: Copying, Source: "GD", find: dataDigitsSwapped,
+	{ID: "data-digits-swapped", Seldom: true, Group: Algebra, About: Size, Needs: Copying, Source: "GD", find: dataDigitsSwapped,
 		Says: "Numbers that are copied must stay as they are: which number differs from the one given?"},
 	{ID: "answer-digits-swapped", Seldom: true, Group: Algebra, About: Answer, Needs: Reporting, Source: "GD", find: answerDigitsSwapped,
 		Says: "The digits are right, but not in this order: in which order did your working give the digits?"},

@@ -169,16 +169,6 @@ func planFirst(i int, rows []*row) []*row {
 	return rows
 }
 
-func sameSum(a, b statics.Sum) bool {
-	if !slices.Equal(a.Body, b.Body) || a.Moment != b.Moment {
-		return false
-	}
-	if a.Moment {
-		return a.About.Equal(b.About)
-	}
-	return a.Along.Cross(b.Along).IsZero()
-}
-
 // answer is what became of an item.
 func (w *work) answer(i int) Answer {
 	a := Answer{Item: w.Items[i], Name: w.wanted(w.Items[i]), Asked: w.Asked[i], Verdict: w.verdict[i]}

@@ -280,7 +280,7 @@ func crossing(a *statics.Assembly, f, g statics.Force) (statics.Point, bool) {
 // given is the item that the plan takes from a sum by itself, or −1.
 func (m *Marker) given(s statics.Sum) int {
 	for _, step := range m.Plan {
-		if len(step.Gives) == 1 && sameSum(step.Sums[0], s) {
+		if len(step.Gives) == 1 && step.Sums[0].Same(s) {
 			return m.ofForce(step.Gives[0])
 		}
 	}

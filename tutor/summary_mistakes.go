@@ -1,0 +1,124 @@
+package tutor
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"unpin/statics"
+	"unpin/statics/slip"
+)
+
+// mistakes lists the questions at which a value was not right.
+func (l ending) mistakes() []Mistake {
+	var all []Mistake
+	for n, q := range l.sheet.questions {
+		a := l.sheet.answers[n]
+		wrong := a.tries
+		if a.accepted {
+			wrong--
+		}
+		if wrong <= 0 {
+			continue
+		}
+		all = append(all, Mistake{Question: q.Name, Where: l.about.where(q), Wrong: wrong, Kind: kindsOf(a.slips), Caught: l.caught(q, a.slips) + checkedBy(l.about, q)})
+	}
+	return all
+}
+
+// where names the step or the member of a question.
+func (m *matter) where(q Question) string {
+	switch {
+	case q.Step != statics.None && len(m.solution.Plan[q.Step].Sums) > 1:
+		return fmt.Sprintf("step %d", q.Step+1)
+	case q.Step != statics.None:
+		return fmt.Sprintf("step %d, %s", q.Step+1, m.words().BodyAndSum(m.solution.Plan[q.Step].Sums[q.Sum]))
+	case q.Member != statics.None:
+		return "member " + m.solution.Frame.Members[q.Member].Name
+	}
+	return "the plan"
+}
+
+// kindsOf names mistakes of these codes, each once; nothing where too many may have led to a value.
+func kindsOf(ids []string) string {
+	var names []string
+	for _, id := range ids {
+		if name := kindOf(id); !slices.Contains(names, name) {
+			names = append(names, name)
+		}
+	}
+	if len(names) > mostKinds {
+		return ""
+	}
+	return strings.Join(names, ", or ")
+}
+
+// mostKinds is how many kinds are named of one value; more say no more than that it was not right.
+const mostKinds = 3
+
+// kindOf names one mistake, or two made at once.
+func kindOf(id string) string {
+	var both []string
+	for one := range strings.SplitSeq(id, "+") {
+		if s := slip.ByID(one); s != nil {
+			one = s.Kind()
+		}
+		both = append(both, one)
+	}
+	return strings.Join(both, " and ")
+}
+
+// habits are what catches mistakes of each group before they cost anything; common practice, no source.
+var habits = map[slip.Group]string{
+	slip.Body:       "Draw the free body by itself and tick each force that crosses the cut.",
+	slip.Connection: "Write beside each support what it can hold, before the first equation.",
+	slip.PinPair:    "Draw both sides of the pin: its forces are equal and opposite.",
+	slip.Moment:     "Mark the centre, and measure each arm perpendicular to its force from there.",
+	slip.Component:  "Draw the triangle of an inclined force, and read its components off that.",
+	slip.Spread:     "Draw the resultant of a distributed load, with its distance, before the sum.",
+	slip.Algebra:    "Put the value back into the equation: its terms must add to zero.",
+	slip.Internal:   "Take the piece on the other side of the cut: it must give the same value.",
+}
+
+// senseHabit is what catches a wrong sense in a sum of forces.
+const senseHabit = "Draw the positive direction beside the sum, and compare each force with it."
+
+// caught is what would have caught a mistake: by the first that was found, or by what is asked.
+func (l ending) caught(q Question, ids []string) string {
+	forces := q.Step != statics.None && !l.about.solution.Plan[q.Step].Sums[q.Sum].Moment
+	if len(ids) > 0 {
+		first, _, _ := strings.Cut(ids[0], "+")
+		switch s := slip.ByID(first); {
+		case s == nil:
+		case forces && s.Group == slip.Moment && s.About == slip.Sense:
+			return senseHabit
+		default:
+			return habits[s.Group]
+		}
+	}
+	switch {
+	case q.Shape():
+		return "Hold the shape against the load: V falls or rises as the load says, and M as V says."
+	case q.Member != statics.None:
+		return habits[slip.Internal]
+	case q.Composing():
+		return habits[slip.Body]
+	case q.Kind == TermSign && forces:
+		return senseHabit
+	case q.Kind == TermArm, q.Kind == TermSign:
+		return habits[slip.Moment]
+	case q.Kind == TermSize:
+		return "Write beside each force in the free body its size, or its component along the sum."
+	}
+	return habits[slip.Algebra]
+}
+
+// checkedBy names the closing check of the plan in which a mistake in a question's step shows; nothing where there is none.
+func checkedBy(m *matter, q Question) string {
+	for _, step := range m.solution.Plan {
+		if q.Step != statics.None && step.Check && slices.Contains(step.Catches, q.Step) {
+			return " It shows in the check: " + m.words().BodyAndSum(step.Sums[0]) + "."
+		}
+	}
+	return ""
+}
