@@ -34,6 +34,7 @@ type passage struct {
 	words   []string // say what the picture shows
 	leads   bool     // a paragraph stays with what follows
 	beside  bool     // a picture stands among those of N, V and M
+	paired  bool     // and so does one of a beam, where a page has no room for it beneath another
 	rows    int      // of dots, of a room
 	axes    bool     // a picture to draw on is of axes, and large enough by itself
 	alone   bool     // it has the width of the page

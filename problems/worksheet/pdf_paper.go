@@ -55,6 +55,8 @@ type pressed struct {
 	task  Task
 	code  paper.Sheet // of the copy, to be read by a machine; blank if there is none
 	c     paperComposer
+	scale float64 // of all on the page
+	side  float64 // the margins, on the page
 	pages [][]placed
 }
 
@@ -84,12 +86,16 @@ func (p Pages) write(doc *fpdf.Fpdf) {
 
 // press makes the pages of a task.
 func (p printing) press(t Task) pressed {
-	c := paperComposer{newComposer(p.doc, documentOf(t, p.o, medium{pictures: true}), p.size())}
+	one := pressed{task: t, scale: 1, side: sideMargin}
+	if p.Large {
+		one.scale, one.side = largePrint, largeSide
+	}
+	c := paperComposer{newComposer(p.doc, documentOf(t, p.o, medium{pictures: true}), scaled(p.Size, one.scale, one.side))}
 	c.top, c.foot = paperTop, paperFoot
 	if p.Large {
 		c.top += headLine
 	}
-	one := pressed{task: t, c: c}
+	one.c = c
 	if t.Code != "" {
 		one.code, _ = DrawnCode(t.Code, codeSize) // one that cannot be drawn is printed all the same
 	}
@@ -97,7 +103,7 @@ func (p printing) press(t Task) pressed {
 	case p.o.Key && p.o.Full:
 		one.pages = c.press()
 	case p.o.Key:
-		one.pages = c.onOnePage()
+		one.scale, one.pages = c.onOnePage(p.Size, one)
 	case p.Large:
 		one.pages = c.composed(0.75)
 	default:
@@ -106,10 +112,40 @@ func (p printing) press(t Task) pressed {
 	return one
 }
 
-// onOnePage are the pages of a key: one, if figures that can still be read make it one.
-func (c paperComposer) onOnePage() [][]placed {
-	const usual = 0.8
+// keyScales are those of a key, the largest that will do is taken: small print is at least 7 points.
+var keyScales = [...]float64{1, 0.92, 0.87, 0.82}
+
+// onOnePage are the pages of a key on paper of a size, and the scale of all on them: one page, if figures that can still be read make it
+// one, or else a smaller scale with them, or those of beams side by side.
+func (c paperComposer) onOnePage(size PaperSize, one pressed) (float64, [][]placed) {
 	c.tight = true
+	if one.scale > 1 { // large print stays large
+		return one.scale, c.squeezed()
+	}
+	for _, beside := range [...]bool{false, true} {
+		c.pair(beside)
+		for _, k := range keyScales {
+			c.size = scaled(size, k, one.side)
+			if pages := c.squeezed(); len(pages) == 1 {
+				return k, pages
+			}
+		}
+	}
+	c.size = scaled(size, one.scale, one.side)
+	c.pair(false)
+	return one.scale, c.squeezed()
+}
+
+// pair sets the figures of beams two by two, or one beneath another.
+func (c paperComposer) pair(beside bool) {
+	for i, b := range c.d.list {
+		c.d.list[i].paired = beside && b.kind == picturePassage && kindOf(b.picture) == levelPicture
+	}
+}
+
+// squeezed are the pages of a key with its figures as small as they must be for one page and can be read, or else as they usually are.
+func (c paperComposer) squeezed() [][]placed {
+	const usual = 0.8
 	pages := c.compose(usual)
 	crowded := c.crowded()
 	if len(pages) == 1 {
@@ -164,21 +200,18 @@ func (c paperComposer) isOpen(page []placed) bool {
 	return last.y+last.height <= c.size.Height-c.foot-openPage*c.tall()
 }
 
-// size is the size of a page in the measures of the composer, which large print makes larger.
-func (p printing) size() PaperSize {
-	if !p.Large {
-		return p.Size
-	}
-	return PaperSize{p.Size.Name, (p.Size.Width-2*largeSide)/largePrint + 2*sideMargin, p.Size.Height / largePrint}
+// scaled is the size of a page in the measures of a composer, all of which is scaled on the page between margins.
+func scaled(size PaperSize, scale, side float64) PaperSize {
+	return PaperSize{size.Name, (size.Width-2*side)/scale + 2*sideMargin, size.Height / scale}
 }
 
 // page draws a page.
 func (p printing) page(one pressed, strips []placed, n, of int) {
 	p.doc.AddPageFormat("P", fpdf.SizeType{Wd: p.Size.Width, Ht: p.Size.Height})
-	if p.Large {
+	if one.scale != 1 {
 		p.doc.TransformBegin()
 		defer p.doc.TransformEnd()
-		p.doc.Transform(fpdf.TransformMatrix{A: largePrint, D: largePrint, E: largeSide - sideMargin*largePrint, F: p.Size.Height * (1 - largePrint)})
+		p.doc.Transform(fpdf.TransformMatrix{A: one.scale, D: one.scale, E: one.side - sideMargin*one.scale, F: p.Size.Height * (1 - one.scale)})
 	}
 	p.head(one, n, of)
 	for _, s := range strips {

@@ -48,7 +48,7 @@ func (b passage) pictureKind() pictureKind {
 	switch {
 	case b.kind != picturePassage:
 		return alonePicture
-	case b.beside:
+	case b.beside, b.paired:
 		return besidePicture
 	}
 	return kindOf(b.picture)
@@ -95,7 +95,7 @@ func (r room) sheetsOf(list []passage, size float64) map[int]paper.Sheet {
 			sheets[i] = paper.Layout(b.picture, r.beside(), besideTall*size)
 			continue
 		}
-		if kind := kindOf(b.picture); kind != alonePicture {
+		if kind := b.pictureKind(); kind != alonePicture {
 			together[kind] = append(together[kind], i)
 			continue
 		}
