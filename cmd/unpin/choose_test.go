@@ -3,6 +3,8 @@ package main
 import (
 	"bufio"
 	"fmt"
+	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
@@ -30,9 +32,9 @@ func TestChooseByLine(t *testing.T) {
 	}
 	for _, r := range rows {
 		var out strings.Builder
-		got, err := choose(bufio.NewReader(strings.NewReader(r.typed)), &out)
-		if asked := strings.Count(out.String(), "? problem [number, name or words]\n"); err != nil || got != r.want || asked != r.asked {
-			t.Errorf("%q leads to %q after %d questions, want %q after %d: %v", r.typed, got, asked, r.want, r.asked, err)
+		got, err := choose(bufio.NewReader(strings.NewReader(r.typed)), &out, t.TempDir())
+		if asked := strings.Count(out.String(), "? problem [number, name or words]\n"); err != nil || got.word != r.want || asked != r.asked {
+			t.Errorf("%q leads to %q after %d questions, want %q after %d: %v", r.typed, got.word, asked, r.want, r.asked, err)
 		}
 		for _, name := range names {
 			if !strings.Contains(out.String(), ": "+name+": ") {
@@ -49,8 +51,8 @@ func TestChooseNarrowed(t *testing.T) {
 	all := len(problems.Names())
 	var said strings.Builder
 	typed := "hillside\ngrade 6 skill two-force\n\nno such words\n\n10\n"
-	if got, err := choose(bufio.NewReader(strings.NewReader(typed)), &said); err != nil || got != problems.Names()[9] {
-		t.Fatalf("it leads to %q: %v", got, err)
+	if got, err := choose(bufio.NewReader(strings.NewReader(typed)), &said, t.TempDir()); err != nil || got.word != problems.Names()[9] {
+		t.Fatalf("it leads to %q: %v", got.word, err)
 	}
 	answers := strings.Split(said.String(), "? problem [number, name or words]\n")
 	if len(answers) != 7 {
@@ -102,5 +104,27 @@ func TestChooseTask(t *testing.T) {
 		if !strings.Contains(out.String(), "\n2: mill-bridge: ") || strings.Contains(out.String(), "\t") {
 			t.Errorf("the list is %q", out.String())
 		}
+	}
+}
+
+// The list by line has the problems of the folder's sets behind those of the library, by set and name; a broken set does not end it.
+func TestChooseFromFolder(t *testing.T) {
+	t.Parallel()
+	folder := t.TempDir()
+	for name, text := range map[string]string{
+		"week.yaml":   "id: w5\ntitle: Week 5\nask: {moments: cw}\nproblems: [{problem: jetty-deck}, {problem: mill-bridge}]\n",
+		"broken.yaml": "id: w6\nproblems: [{problem: nowhere}]\n",
+	} {
+		if err := os.WriteFile(filepath.Join(folder, name), []byte(text), 0o600); err != nil {
+			t.Fatal(err)
+		}
+	}
+	var out strings.Builder
+	got, err := choose(bufio.NewReader(strings.NewReader("w5/Mill-Bridge\n")), &out, folder)
+	if err != nil || got.word != filepath.Join(folder, "week.yaml") || got.task == nil || got.task.Name != "mill-bridge" || got.task.Problem.Conventions.Word("moments") != "cw" {
+		t.Errorf("it leads to %+v: %v", got, err)
+	}
+	if want := fmt.Sprintf("%d: w5/mill-bridge: ", len(problems.Names())+2); !strings.Contains(out.String(), want) || strings.Contains(out.String(), "nowhere") {
+		t.Errorf("%q is not in the list, or more is:\n%s", want, out.String())
 	}
 }

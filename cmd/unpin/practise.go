@@ -20,8 +20,9 @@ import (
 
 // practiseLong is the help of the lesson.
 const practiseLong = `Solve a problem step by step. Every value is asked for and judged exactly. hint, tell, back, sheet, help and quit
-work at every question. Without PROBLEM you choose one; where there is no terminal it is the first of the library. Of a
-SET you choose one of its problems, which are asked in the conventions and at the level of the set. With --exam a SET is
+work at every question. Without PROBLEM you choose one: of the library, of the folder's files or of its sets. Where there
+is no terminal it is the first of the library. Of a SET you choose one of its problems, which are asked in the
+conventions and at the level of the set. With --exam a SET is
 one paper: its problems in any order, under one clock, until it is handed in.`
 
 // newPractise is the lesson.
@@ -63,21 +64,22 @@ func newPractise() *cobra.Command {
 				return show(cmd, o, own)
 			}
 			in := bufio.NewReader(cmd.InOrStdin())
+			var of picked
 			if len(args) == 0 {
-				name, err := fromLibraryList(cmd, in)
-				if err != nil || name == "" {
+				var err error
+				if of, err = fromLibraryList(cmd, in); err != nil || of.word == "" {
 					return err
 				}
-				args = []string{name}
+				args = []string{of.word}
 			}
-			if exam && isSet(args[0]) {
+			if exam && of.task == nil && isSet(args[0]) {
 				return sitting{level: level, paper: paper, own: own, screen: o, screened: screened}.run(cmd, args[0], in)
 			}
 			begin := tutor.New
 			if !screened {
 				begin = tutor.NewPlain
 			}
-			task, left, err := fromSet(cmd, args, in, &r)
+			task, left, err := fromSet(cmd, args, of.task, in, &r)
 			if err != nil || left {
 				return err
 			}
@@ -105,15 +107,15 @@ func newPractise() *cobra.Command {
 	return cmd
 }
 
-// fromLibraryList has a problem of the library chosen line by line; where there is no terminal it is the first. It gives "" where the
-// student leaves.
-func fromLibraryList(cmd *cobra.Command, in *bufio.Reader) (string, error) {
+// fromLibraryList has a problem of the library or of a set in the folder chosen line by line; where there is no terminal it is the first
+// of the library.
+func fromLibraryList(cmd *cobra.Command, in *bufio.Reader) (picked, error) {
 	if onTerminal(cmd) {
-		return choose(in, wrapped(cmd.OutOrStdout()))
+		return choose(in, wrapped(cmd.OutOrStdout()), ".")
 	}
 	first, others := problems.Names()[0], problems.Names()[1:]
 	fmt.Fprintf(cmd.ErrOrStderr(), "%s is the first problem of the library; unpin practise NAME takes another: %s.\n", first, strings.Join(others, ", "))
-	return first, nil
+	return picked{word: first}, nil
 }
 
 // work does a lesson on the screen, or line by line.

@@ -14,7 +14,7 @@ import (
 // fromSet has one of the problems of a set chosen: by its place or its name, line by line, or, where there is no terminal, the
 // first. The level is that of the set where nothing else is asked for. There is no task where the word means no set, or where the
 // student leaves, which left tells.
-func fromSet(cmd *cobra.Command, args []string, in *bufio.Reader, level *tutor.Level) (task *problems.Task, left bool, err error) {
+func fromSet(cmd *cobra.Command, args []string, chosen *problems.Task, in *bufio.Reader, level *tutor.Level) (task *problems.Task, left bool, err error) {
 	if len(args) == 0 || !isSet(args[0]) {
 		return nil, false, nil
 	}
@@ -30,6 +30,8 @@ func fromSet(cmd *cobra.Command, args []string, in *bufio.Reader, level *tutor.L
 	}
 	tasks := m.set.Tasks
 	switch {
+	case chosen != nil:
+		return chosen, false, nil
 	case len(tasks) == 1:
 	case onTerminal(cmd):
 		task, err = chooseTask(m.set, in, wrapped(cmd.OutOrStdout()))

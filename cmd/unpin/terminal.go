@@ -3,6 +3,7 @@ package main
 import (
 	"io"
 	"os"
+	"slices"
 
 	"github.com/mattn/go-isatty"
 	"github.com/spf13/cobra"
@@ -27,9 +28,9 @@ func isTerminal(stream any) bool {
 func show(cmd *cobra.Command, o screen.Options, own notation.Preferences) error {
 	o.Colour = os.Getenv("NO_COLOR") == "" // https://no-color.org: any value that is not empty
 	o.Entries = func() []screen.Entry {
-		all := append(screen.Library(), screen.Folder(".")...)
+		all := slices.Concat(screen.Sets("."), screen.Library(), screen.Folder("."))
 		for i, e := range all {
-			if e.Problem != nil {
+			if e.Problem != nil && e.Set == nil { // a set has the conventions of its course
 				all[i].Problem = e.Problem.In(own.Over(e.Problem.Conventions))
 			}
 		}

@@ -32,7 +32,7 @@ func Folder(dir string) []Entry {
 	var list []Entry
 	for _, f := range files {
 		name := f.Name()
-		if !f.Type().IsRegular() || !slices.Contains([]string{".yaml", ".yml"}, strings.ToLower(filepath.Ext(name))) {
+		if !isProblemFile(f) {
 			continue
 		}
 		e, path := Entry{Name: name}, filepath.Join(dir, name)
@@ -49,4 +49,9 @@ func Folder(dir string) []Entry {
 		}
 	}
 	return list
+}
+
+// isProblemFile reports whether a file of a folder is taken for a problem or a set, by its name.
+func isProblemFile(f os.DirEntry) bool {
+	return f.Type().IsRegular() && slices.Contains([]string{".yaml", ".yml"}, strings.ToLower(filepath.Ext(f.Name())))
 }

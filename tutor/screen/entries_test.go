@@ -24,3 +24,30 @@ func TestFolderWithoutSets(t *testing.T) {
 		t.Errorf("%+v", list)
 	}
 }
+
+// A folder's sets are listed as headings with their problems, which have the set's conventions; a set at fault with the reason.
+func TestSets(t *testing.T) {
+	t.Parallel()
+	folder := t.TempDir()
+	for name, text := range map[string]string{
+		"beam.yaml": "title: T\nunits: kN m\njoints: {A: [0, 0], B: [4, 0]}\nmembers: [AB]\nsupports: {A: fixed}\n",
+		"a.yaml":    "id: w5\ntitle: Week 5\ncourse: Mechanics\nlevel: terms\nask: {moments: cw}\nproblems: [{problem: beam.yaml, points: 2}, {problem: jetty-deck, points: 3.5}]\n",
+		"b.yaml":    "id: w6\ntitle: Week 6\nproblems: [{problem: gone.yaml}]\n",
+	} {
+		if err := os.WriteFile(filepath.Join(folder, name), []byte(text), 0o600); err != nil {
+			t.Fatal(err)
+		}
+	}
+	list := Sets(folder)
+	if len(list) != 4 || !list[0].heads() || list[0].Set.Title != "Week 5" || list[0].Set.Level == nil || list[0].Set.Level.String() != "terms" ||
+		list[1].Name != "w5/beam" || list[2].Name != "w5/jetty-deck" || list[2].Problem.Conventions.Word("moments") != "cw" ||
+		list[3].Name != "b.yaml" || list[3].Fault == "" || list[3].Problem != nil {
+		t.Fatalf("%+v", list)
+	}
+	if got := list[0].Set.Says; len(got) != 2 || got[0] != "Mechanics" || got[1] != "2 problems, 5.5 points; the set is a.yaml." {
+		t.Errorf("it says %q", got)
+	}
+	if Sets(filepath.Join(folder, "nowhere")) != nil {
+		t.Error("a folder that is not there has sets")
+	}
+}
