@@ -65,7 +65,7 @@ func (c *chooser) where() string {
 	switch {
 	case c.sought().Asks():
 		return fmt.Sprintf("  %d of %d shown", len(found), all)
-	case len(found) == 0 || c.at >= first && found[c.at].heads():
+	case len(found) == 0 || c.at >= first && (found[c.at].heads() || found[c.at].act != nil):
 		return ""
 	case c.at < first:
 		return fmt.Sprintf("  for today %d of %d", c.at+1, first)
@@ -73,11 +73,11 @@ func (c *chooser) where() string {
 	return fmt.Sprintf("  problem %d of %d", problemsIn(found[first:c.at+1]), all)
 }
 
-// problemsIn counts the entries that are no headings.
+// problemsIn counts the entries that are neither headings nor something to do.
 func problemsIn(entries []Entry) int {
 	n := 0
 	for _, e := range entries {
-		if !e.heads() {
+		if !e.heads() && e.act == nil {
 			n++
 		}
 	}
