@@ -137,6 +137,7 @@ func newGroup(s *figure.Scene, w, h int, ascii bool, arms int, scale float64) (*
 		if p.used.width() > w || p.used.height() > h || len(p.lost)+len(p.labels(p.used)) > 0 {
 			return nil, false
 		}
+		p.slopes(p.used)
 		g.add(p, math.Round(r.xs[0].At*scale), -math.Round(r.ys[len(r.ys)-1].At*scale/2))
 	}
 	return g, true

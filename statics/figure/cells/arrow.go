@@ -227,7 +227,7 @@ func (p *painter) slanted(a figure.Arrow, at spot, ray figure.Direction) bool {
 		tail = near
 	}
 	k := p.note(figure.Drawn{Kind: figure.DrawnArrow, From: tail.position(), To: tip.position(), At: at.position(), Hub: hub(p, a, at), Text: a.Text})
-	p.ask(request{arrow: k + 1, text: a.Text, near: cellArea(c0, r0, c1, r1), c: c1, r: r1, look: a.Look, rank: figure.RankValue})
+	p.ask(request{arrow: k + 1, text: a.Text, near: cellArea(c0, r0, c1, r1), c: c1, r: r1, look: a.Look, rank: figure.RankValue, slope: a.Slope, along: a.Toward})
 	return true
 }
 

@@ -31,6 +31,7 @@ func (r *renderer) cut(p *painter) (Grid, bool) {
 	window := p.window(r.w, r.h)
 	left := p.labels(window)
 	p.warnOffScale(window)
+	p.slopes(window)
 	g := r.grid(p, window)
 	for _, q := range left {
 		g.Dropped = append(g.Dropped, q.text)

@@ -49,6 +49,7 @@ func (r *renderer) cutKeyed(p *painter, rows int) (g Grid, whole, fits bool) {
 		}
 	}
 	p.warnOffScale(window)
+	p.slopes(window)
 	lines, ok := wrap(entries, r.w)
 	if !ok || len(lines) > rows {
 		return Grid{}, false, false

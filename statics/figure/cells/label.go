@@ -14,6 +14,11 @@ type request struct {
 	side figure.Sides // where it may best stand; 0 is anywhere
 	// the arrow it belongs to, counted from 1 in what was drawn; 0 for other things
 	arrow int
+	// of what is inclined, its slope, which the text tells, and the direction
+	slope figure.Slope
+	along figure.Direction
+	// where it stands, counted from 1: among the labels, and in what was drawn; 0 where it has no place
+	settled, noted int
 }
 
 // on tells on which side of what it belongs to a block lies; at a corner that is above or below.

@@ -68,7 +68,10 @@ func (l *lettering) settle(q request, index int, window area) bool {
 		return false
 	}
 	l.write(q.text, best.c0, best.r0, q.look)
-	l.note(figure.Drawn{Kind: figure.DrawnLabel, From: positionOf(best.c0, best.r0), To: positionOf(best.c1, best.r1), Owner: q.arrow - 1, Text: q.text})
+	n = l.note(figure.Drawn{Kind: figure.DrawnLabel, From: positionOf(best.c0, best.r0), To: positionOf(best.c1, best.r1), Owner: q.arrow - 1, Text: q.text})
+	if index >= 0 {
+		l.requests[index].settled, l.requests[index].noted = len(l.placed), n+1
+	}
 	return true
 }
 

@@ -3,6 +3,7 @@ package cells_test
 import (
 	"maps"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -99,6 +100,9 @@ func narrow(r rune) bool {
 		strings.ContainsRune("○◉▼▲►◄∨∧▽△▷◁↗↖↘↙↺↻∩∪·−°Σ", r)
 }
 
+// ratio is a slope within a label, which a triangle may tell in its place.
+var ratio = regexp.MustCompile(` \d+:\d+`)
+
 // placed counts where a label has gone: into the figure, to its numbers in the key, or among those left out.
 func placed(g cells.Grid, text string, ascii bool) int {
 	shown := text
@@ -107,7 +111,7 @@ func placed(g cells.Grid, text string, ascii bool) int {
 	}
 	n, tag := 0, ""
 	for _, l := range g.Labels {
-		if l.Text == shown {
+		if l.Text == shown || l.Text == ratio.ReplaceAllString(shown, "") {
 			n++
 		}
 		if number, rest, _ := strings.Cut(l.Text, " "); l.Role == figure.KeyMark && rest == shown {

@@ -26,7 +26,7 @@ func (p *painter) symbol(s figure.Symbol) {
 	near := p.used
 	p.used = p.used.with(was)
 	if s.Text != "" {
-		p.ask(request{text: s.Text, near: near, c: (near.c0 + near.c1) / 2, r: (near.r0 + near.r1) / 2, look: s.Look, rank: figure.RankValue})
+		p.ask(request{text: s.Text, near: near, c: (near.c0 + near.c1) / 2, r: (near.r0 + near.r1) / 2, look: s.Look, rank: figure.RankValue, slope: s.Slope, along: s.Toward})
 	}
 }
 
