@@ -33,7 +33,7 @@ type passage struct {
 	picture figure.Scene
 	words   []string // say what the picture shows
 	leads   bool     // a paragraph stays with what follows
-	beside  bool     // a picture stands among those of N, V and M
+	beside  bool     // a picture stands among others, two by two
 	paired  bool     // and so does one of a beam, where a page has no room for it beneath another
 	rows    int      // of dots, of a room
 	axes    bool     // a picture to draw on is of axes, and large enough by itself

@@ -163,13 +163,15 @@ func (d drawing) bodies(solved bool) {
 		d.draw(scene, slices.Concat(words...))
 		return
 	}
-	way := ", each unknown in the sense taken as positive"
+	way := ", unknowns positive"
 	if solved {
 		way = ", all forces as they act"
 	}
+	_, beside := room{wide: figureWide}.besideBy(scene.Parts, 1)
 	for i, part := range scene.Parts {
 		part.Title = strings.TrimSuffix(part.Title, ".") + way
 		d.draw(part, words[i])
+		d.list[len(d.list)-1].beside = beside
 	}
 }
 

@@ -26,9 +26,12 @@ func HTML(all []Solved, o Options) string {
 	for i, d := range documents {
 		w.article(d, i)
 	}
-	w.line("</main>\n</body>\n</html>")
+	w.line("</main>\n<footer><p>" + untagged + "</p></footer>\n</body>\n</html>")
 	return w.String()
 }
+
+// untagged says on the page which of the documents is for whom: the library that writes PDF knows no tags.
+const untagged = "For a screen reader take this page: the same solution as PDF is not tagged."
 
 // A web is a page for a browser in the writing. What is open is closed from the inside out.
 type web struct {

@@ -39,6 +39,7 @@ figure { margin: 1.2rem 0; text-align: center; }
 figure svg { max-width: 100%; height: auto; }
 figcaption { font-size: 0.9rem; color: var(--faint); }
 .beside { display: flex; flex-wrap: wrap; justify-content: center; gap: 0 1rem; align-items: end; }
+footer { max-width: 46rem; margin: 0 auto; padding: 0 1rem 1rem; font-size: 0.9rem; color: var(--faint); }
 .heard { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 @media (max-width: 34rem) {
   dl { gap: 0.2rem 0.6rem; }
@@ -48,7 +49,7 @@ figcaption { font-size: 0.9rem; color: var(--faint); }
   @page { margin: 2cm; @bottom-right { content: "Page " counter(page) " of " counter(pages); font-size: 9pt; } }
   body { font-size: 10.5pt; line-height: 1.35; }
   main { max-width: none; padding: 0; }
-  nav, .skip { display: none; }
+  nav, .skip, footer { display: none; }
   h2, h3, h4 { break-after: avoid; }
   figure, tr, .block { break-inside: avoid; }
   thead { display: table-header-group; }

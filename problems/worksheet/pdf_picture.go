@@ -78,6 +78,7 @@ func (c *composer) tallest() float64 {
 func (r room) sheetsOf(list []passage, size float64) map[int]paper.Sheet {
 	sheets := map[int]paper.Sheet{}
 	together := map[pictureKind][]int{}
+	smaller, _ := r.besideBy(bodiesBeside(list), size)
 	var sketches []int
 	for i, b := range list {
 		switch {
@@ -92,7 +93,11 @@ func (r room) sheetsOf(list []passage, size float64) map[int]paper.Sheet {
 			continue
 		}
 		if b.beside {
-			sheets[i] = paper.Layout(b.picture, r.beside(), besideTall*size)
+			by := 1.0
+			if len(b.picture.Curves) == 0 {
+				by = smaller
+			}
+			sheets[i] = r.besideSheet(b.picture, size, by)
 			continue
 		}
 		if kind := b.pictureKind(); kind != alonePicture {
@@ -126,6 +131,37 @@ func (r room) sheetsOf(list []passage, size float64) map[int]paper.Sheet {
 		}
 	}
 	return sheets
+}
+
+// besideSheet is a figure that stands beside another, laid out so many times as large as it is printed.
+func (r room) besideSheet(s figure.Scene, size, by float64) paper.Sheet {
+	return paper.Layout(s, r.beside()*by, besideTall*size*by).Scaled(1 / by)
+}
+
+// besideBy is how many times as large all these free bodies must be laid out at least to stand beside one another, and whether
+// they then can: all are printed smaller by that.
+func (r room) besideBy(scenes []figure.Scene, size float64) (by float64, ok bool) {
+	const step, most = 1.05, 1.25 // letters are of 9 points, and then of 7
+	by = 1
+	for _, s := range scenes {
+		for !r.besideSheet(s, size, by).Fits {
+			if by *= step; by > most {
+				return 1, false
+			}
+		}
+	}
+	return by, true
+}
+
+// bodiesBeside are the free bodies among passages that stand beside one another.
+func bodiesBeside(list []passage) []figure.Scene {
+	var scenes []figure.Scene
+	for _, b := range list {
+		if b.beside && len(b.picture.Curves) == 0 {
+			scenes = append(scenes, b.picture)
+		}
+	}
+	return scenes
 }
 
 // growth is by how much taller a figure is tried that is too crowded.

@@ -1,6 +1,8 @@
 package worksheet
 
 import (
+	"strings"
+
 	"unpin/statics/exact"
 	"unpin/statics/notation"
 )
@@ -35,14 +37,10 @@ func (d results) write() {
 
 // pulls gives the force in each straight two-force member.
 func (d results) pulls() {
-	first := true
+	var names, pulls []string
 	for b, p := range d.Parts {
 		if !d.isTwoForce(b) || len(p.Members) != 1 {
 			continue
-		}
-		if first {
-			d.blank()
-			first = false
 		}
 		n := d.Diagrams[p.Members[0]].Stretches[0].N.At(exact.Num{})
 		sense := " in tension"
@@ -52,6 +50,19 @@ func (d results) pulls() {
 		case -1:
 			sense = " in compression"
 		}
-		d.prose("Force in the two-force member " + p.Name + ": " + d.say.Value(n.Abs(), notation.Force) + sense + ".")
+		names, pulls = append(names, p.Name), append(pulls, d.say.Value(n.Abs(), notation.Force)+sense)
+	}
+	switch len(names) {
+	case 0:
+		return
+	case 1:
+		d.blank()
+		d.prose("Force in the two-force member " + names[0] + ": " + pulls[0] + ".")
+	default:
+		for i := range pulls {
+			pulls[i] = names[i] + " " + pulls[i]
+		}
+		d.blank()
+		d.prose("Forces in the two-force members: " + strings.Join(pulls, ", ") + ".")
 	}
 }

@@ -42,11 +42,14 @@ func (d diagrams) remark(s statics.Station, largest bool) string {
 	if why != "" && text != "" {
 		why += ": "
 	}
-	if exactly := d.say.Exactly(s.At, notation.Length); s.Found && s.At.IsRational() && !s.At.Terminates() && s.Exact && exactly != "" {
+	if exactly := d.say.Exactly(s.At, notation.Length); s.Found && s.At.IsRational() && !s.At.Terminates() && s.Exact && exactly != "" && len(exactly) <= shortPlace {
 		text += ", x = " + exactly
 	}
 	return why + text
 }
+
+// shortPlace is the longest fraction that stands beside a rounded place: 16/3, 89/60.
+const shortPlace = 6
 
 // polynomials writes N, V and M of one piece as functions of x.
 func (d diagrams) polynomials(p statics.Stretch) {

@@ -87,7 +87,8 @@ func (w working) equation(indent string, s statics.Sum, step statics.Step, known
 		return
 	}
 	w.equate(indent, symbols)
-	if numbers := w.say.Numbers(s, value); numbers != symbols {
+	numbers := w.say.Numbers(s, value)
+	if numbers != symbols {
 		w.equate(indent, numbers)
 	}
 	switch {
@@ -98,7 +99,9 @@ func (w working) equation(indent string, s statics.Sum, step statics.Step, known
 	case step.Relation:
 		w.equate(indent, "kept for later")
 	case len(step.Sums) > 1 || w.needsGathering(s, step.Gives):
-		w.equate(indent, w.say.Gathered(s, step.Gives, w.of.Values))
+		if gathered := w.say.Gathered(s, step.Gives, w.of.Values); gathered != numbers {
+			w.equate(indent, gathered)
+		}
 	}
 }
 

@@ -89,11 +89,12 @@ func (st Style) plain(n exact.Num, figures int) string {
 
 // within is n in full if that takes so many figures at most, else rounded to the given number of them.
 func (st Style) within(n exact.Num, most, figures int) string {
-	text := n.Decimal(max(fullFigures, figures))
-	if !n.Terminates() || significantDigits(text) > most {
-		text = n.Figures(figures)
+	if n.Terminates() {
+		if text := n.Decimal(max(fullFigures, figures)); significantDigits(text) <= most {
+			return st.dressed(text)
+		}
 	}
-	return st.dressed(text)
+	return st.dressed(n.Figures(figures))
 }
 
 // significantDigits counts the digits of a decimal from the first to the last that is not 0.

@@ -11,7 +11,10 @@ import (
 // with four. The sign is the ASCII hyphen.
 func Number(n exact.Num, figures int) string {
 	text := n.Figures(figures)
-	if short := n.Decimal(longestShown); n.Terminates() && strings.Contains(text, ".") && trimZeros(text) == short {
+	if !n.Terminates() || !strings.Contains(text, ".") {
+		return text
+	}
+	if short := n.Decimal(longestShown); trimZeros(text) == short {
 		return short
 	}
 	return text

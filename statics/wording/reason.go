@@ -87,8 +87,21 @@ func (r reasons) knownIn(s statics.Sum) []int {
 	return known
 }
 
-// together says what sums hold that are solved together.
+// together says what sums hold that are solved together, and which of their free bodies are two-force members.
 func (r reasons) together(step statics.Step) string {
+	said := []string{r.holdOnly(step)}
+	for i, s := range step.Sums {
+		b := s.Body
+		again := slices.ContainsFunc(step.Sums[:i], func(t statics.Sum) bool { return slices.Equal(t.Body, b) })
+		if bar := r.bar(b[0]); len(b) == 1 && bar != nil && !again && len(r.knownOn(b)) == 0 {
+			said = append(said, r.twoForce(b[0], bar))
+		}
+	}
+	return strings.Join(said, " ")
+}
+
+// holdOnly says which unknowns sums hold that are solved together.
+func (r reasons) holdOnly(step statics.Step) string {
 	var all []int
 	for _, s := range step.Sums {
 		all = append(all, s.Unknowns(r.known)...)

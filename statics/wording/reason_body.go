@@ -24,14 +24,19 @@ func (r reasons) turnTo(b int) []string {
 	case len(known) == 0 && r.a.IsPin(b):
 		return nil
 	case len(known) == 0 && bar != nil:
-		return []string{fmt.Sprintf("%s is a two-force member: it carries no load and is held by pins at %s and %s only, so that the forces there act along the line from %[2]s to %[3]s.",
-			Capital(name), r.joint(bar.From), r.joint(bar.To))}
+		return []string{r.twoForce(b, bar)}
 	case len(known) == 0:
 		return []string{fmt.Sprintf("%s %sis held by %s: %s.", Capital(name), r.carries(b), r.holders(b), r.unknowns(b, len(left), ""))}
 	case bar != nil:
 		return []string{fmt.Sprintf("%s, the two-force member %s has %s.", r.with(known), r.a.BodyName(b), r.unknowns(b, len(left), " left"))}
 	}
 	return []string{fmt.Sprintf("%s, %s has %s.", r.with(known), name, r.unknowns(b, len(left), " left"))}
+}
+
+// twoForce says what a two-force member is known for.
+func (r reasons) twoForce(b int, bar *statics.Bar) string {
+	return fmt.Sprintf("%s is a two-force member: it carries no load and is held by pins at %s and %s only, so that the forces there act along the line from %[2]s to %[3]s.",
+		Capital(r.BodyName(b)), r.joint(bar.From), r.joint(bar.To))
 }
 
 // unknowns counts the unknowns on a body. Where they are as many as its sums, these give them, whatever else is unknown: the

@@ -324,8 +324,12 @@ func (r *reading) heldBy(b int, text string) bool {
 }
 
 func (r *reading) twoForce(w []string) bool {
-	b := r.sum().Body
-	if wording.Body(r.a, b) != "part "+w[0] || !r.carries(b[0], "carries no load") || w[1] != w[3] || w[2] != w[4] {
+	n := slices.IndexFunc(r.step.Sums, func(s statics.Sum) bool { return wording.Body(r.a, s.Body) == "part "+w[0] })
+	if n < 0 {
+		return false
+	}
+	b := r.step.Sums[n].Body
+	if len(r.acting(b, true)) > 0 || !r.carries(b[0], "carries no load") || w[1] != w[3] || w[2] != w[4] {
 		return false
 	}
 	return r.heldBy(b[0], "the pins at "+w[1]+" and "+w[2]) || r.heldBy(b[0], "the pinned support at "+w[1]+" and the pin at "+w[2]) ||

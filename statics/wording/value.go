@@ -50,8 +50,10 @@ func (w base) Exactly(n exact.Num, dim notation.Dimension) string {
 		return ""
 	}
 	text := n.String()
-	if decimal := n.Decimal(valueFigures); n.Terminates() && len(decimal) <= longDecimal {
-		text = w.st.Decimal.In(decimal)
+	if n.Terminates() {
+		if decimal := n.Decimal(valueFigures); len(decimal) <= longDecimal {
+			text = w.st.Decimal.In(decimal)
+		}
 	}
 	if text = w.surd(text); utf8.RuneCountInString(text) <= longExact {
 		return w.number(text)
