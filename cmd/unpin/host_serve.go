@@ -32,7 +32,9 @@ func (o hosting) serve(cmd *cobra.Command, h *host.Host) error {
 		}
 		defer watched()
 		_, port, _ := net.SplitHostPort(at.Addr().String())
-		fmt.Fprintf(cmd.ErrOrStderr(), "Learners type: ssh -p %s class@ADDRESS, with the address of this computer.\nTheir first visit shows the key %s\n", port, h.Fingerprint())
+		if o.log != "json" { // which has no other lines; the one on serving tells both
+			fmt.Fprintf(cmd.ErrOrStderr(), "Learners type: ssh -p %s class@ADDRESS, with the address of this computer.\nTheir first visit shows the key %s\n", port, h.Fingerprint())
+		}
 		if err := h.Serve(ctx, at); err != nil {
 			return fmt.Errorf("unpin: %w", err)
 		}
@@ -51,7 +53,7 @@ func (o hosting) listens(ctx context.Context, cmd *cobra.Command) (net.Listener,
 			return at, err
 		}
 		if time.Until(late) > handover-100*time.Millisecond {
-			fmt.Fprintf(cmd.ErrOrStderr(), "%s is in use: waiting up to %v for it to be free.\n", o.listen, handover)
+			o.logger(cmd.ErrOrStderr()).Info("the address is in use: waiting for an earlier host to leave", "address", o.listen, "for", handover.String())
 		}
 		time.Sleep(100 * time.Millisecond)
 	}

@@ -5,7 +5,6 @@ import (
 	"database/sql"
 	"flag"
 	"fmt"
-	"io"
 	"net"
 	"net/url"
 	"os"
@@ -170,13 +169,14 @@ func TestHostSilent(t *testing.T) {
 	t.Error("a seat stays")
 }
 
-// A cable is a way to a server that can be cut.
+// A cable is a way to a server that can be cut, or fall silent.
 type cable struct {
 	net.Listener
-	to    string
-	mutex sync.Mutex
-	cut   bool
-	conns []net.Conn
+	to     string
+	mutex  sync.Mutex
+	cut    bool
+	silent bool
+	conns  []net.Conn
 }
 
 // newCable lays one to a socket of PostgreSQL, and returns the address by it.
@@ -191,23 +191,21 @@ func newCable(t *testing.T, address string) (*cable, string) {
 		t.Fatal(err)
 	}
 	c := &cable{Listener: listens, to: filepath.Join(at.Query().Get("host"), ".s.PGSQL.5432")}
-	t.Cleanup(func() { c.Close(); c.set(true) })
+	t.Cleanup(func() { c.Close(); c.set(true, false) })
 	go c.serve()
 	at.Host, at.RawQuery = listens.Addr().String(), "sslmode=disable&connect_timeout=2"
 	return c, at.String()
 }
 
-// set cuts the cable, or mends it.
-func (c *cable) set(cut bool) {
+// set cuts the cable, has it fall silent, or mends it. What was on it then stays cut or silent.
+func (c *cable) set(cut, silent bool) {
 	c.mutex.Lock()
 	defer c.mutex.Unlock()
-	c.cut = cut
-	for _, conn := range c.conns {
-		if cut {
+	c.cut, c.silent = cut, silent
+	if cut {
+		for _, conn := range c.conns {
 			conn.Close()
 		}
-	}
-	if cut {
 		c.conns = nil
 	}
 }
@@ -225,10 +223,32 @@ func (c *cable) serve() {
 			near.Close()
 		} else {
 			c.conns = append(c.conns, near, far)
-			go io.Copy(near, far)
-			go io.Copy(far, near)
+			go c.carry(near, far)
+			go c.carry(far, near)
 		}
 		c.mutex.Unlock()
+	}
+}
+
+// carry carries one way, until the cable falls silent: then for ever nothing.
+func (c *cable) carry(to, from net.Conn) {
+	text, lost := make([]byte, 32<<10), false
+	for {
+		n, err := from.Read(text)
+		c.mutex.Lock()
+		lost = lost || c.silent
+		c.mutex.Unlock()
+		if lost {
+			if err != nil {
+				return
+			}
+			continue
+		}
+		to.Write(text[:n])
+		if err != nil {
+			to.Close()
+			return
+		}
 	}
 }
 
@@ -239,6 +259,11 @@ var away = flag.Duration("store-away", 2*time.Second, "how long TestStoreAway cu
 // was seen as kept when the host is killed meanwhile is taken up by the next.
 func TestStoreAway(t *testing.T) {
 	t.Parallel()
+	t.Run("cut", func(t *testing.T) { t.Parallel(); storeAway(t, func(c *cable) { c.set(true, false) }) })
+	t.Run("silent", func(t *testing.T) { t.Parallel(); storeAway(t, func(c *cable) { c.set(false, true) }) })
+}
+
+func storeAway(t *testing.T, goes func(*cable)) {
 	direct := newPostgres(t)
 	cable, address := newCable(t, direct)
 	folder := t.TempDir()
@@ -263,7 +288,7 @@ func TestStoreAway(t *testing.T) {
 	for range 3 {
 		tell()
 	}
-	cable.set(true)
+	goes(cable)
 	tell()
 	v.sees("The class's store is away. Go on")
 	screen.sees("store is away")
@@ -288,13 +313,25 @@ func TestStoreAway(t *testing.T) {
 	if got := known.ends(); got != 1 {
 		t.Errorf("ends with %d", got)
 	}
+	if text, well := c.healthText(); well || !strings.Contains(text, "The store is away since") {
+		t.Errorf("%s", text)
+	}
 	if state := c.keep.State(); state.Waiting < 5 {
 		t.Errorf("%+v", state)
 	}
-	cable.set(false)
+	cable.set(false, false)
 	v.sees("The class's store is back")
 	tell()
-	data, err := database.Open(context.Background(), direct)
+	toldInOrder(t, direct, told)
+	if left, _ := filepath.Glob(filepath.Join(folder, "waiting-*")); len(left) > 0 {
+		t.Errorf("left: %q", left)
+	}
+}
+
+// toldInOrder makes sure that a database has so many answers of s001, in the order in which they were given.
+func toldInOrder(t *testing.T, address string, told int) {
+	t.Helper()
+	data, err := database.Open(context.Background(), address)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -311,9 +348,6 @@ func TestStoreAway(t *testing.T) {
 	}
 	if err != nil || n != told {
 		t.Errorf("%d of %d are kept: %v", n, told, err)
-	}
-	if left, _ := filepath.Glob(filepath.Join(folder, "waiting-*")); len(left) > 0 {
-		t.Errorf("left: %q", left)
 	}
 }
 

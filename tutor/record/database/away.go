@@ -28,10 +28,16 @@ func Away(err error) bool {
 	return true
 }
 
-// Alive makes sure that the database answers.
+// Alive makes sure that the database answers. Where it does not, connections at rest are given up: those to a server that went away
+// without a word would each have to be waited for.
 func (db *DB) Alive(ctx context.Context) error {
 	var one int
-	return db.sql.QueryRowContext(ctx, `SELECT 1`).Scan(&one)
+	err := db.sql.QueryRowContext(ctx, `SELECT 1`).Scan(&one)
+	if err != nil {
+		db.sql.SetMaxIdleConns(0)
+		db.sql.SetMaxIdleConns(db.connections)
+	}
+	return err
 }
 
 // AppendOnce adds a line behind all that a learner has, if they have none that is the same: for a line of which it is not known whether
