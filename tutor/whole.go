@@ -48,8 +48,8 @@ func takeWhole(l *Lesson, q Question, line string) (Reply, bool) {
 	case w.opposite() && !w.signed && q.Kind != TermSign:
 		unsigned := func(o Question) bool { return q.sameTerm(o) && o.Kind != TermSign }
 		return settlePieces(l, line, "that is the size of the term: which sign does it have?", unsigned), true
-	case !w.signed && !named && q.Kind != TermSign:
-		return Reply{}, false // a piece, and a wrong one
+	case !w.signed && !named:
+		return Reply{}, false // a piece, and a wrong one; or no sign
 	}
 	l.sheet.inHand().tries++
 	fb := feedback{about: l.about, sheet: l.sheet}
@@ -235,6 +235,9 @@ func (fb *feedback) wholeWrong(q Question, w wholeTerm) string {
 		case rest.Equal(w.term.Size), w.term.Force != statics.None:
 			return find(TermArm, judging.Typed{Value: f, Unit: exact.Int(1)})
 		}
+	}
+	if q.Kind == TermSign && w.typed.Value.Sign() == w.truth.Sign() {
+		return "that is its sign, but not the size of the term: type the sign alone, or the whole term."
 	}
 	return fb.about.termRule(q.Kind, fb.about.solution.Plan[q.Step].Sums[q.Sum], w.term)
 }

@@ -306,12 +306,26 @@ func askSense(things []thing) string {
 			others = append(others, t)
 		}
 	}
+	own = areaThenSide(own)
 	first := min(len(own), 1)
 	if len(givers) > 1 && len(givers) >= len(own) { // so many that the sense of one is no likely story
 		first = len(own)
 	}
 	asks := slices.Concat(alike(own[:first]), onlySenses(givers), alike(own[first:]), alike(others))
 	return joined(asks[:min(len(asks), mostOfSense)])
+}
+
+// areaThenSide makes one question of the sign of an area and of the side in tension, which follows from it.
+func areaThenSide(own []thing) []thing {
+	at := func(id string) int {
+		return slices.IndexFunc(own, func(t thing) bool { return t.ask == slip.ByID(id).Asks() })
+	}
+	area, side := at("area-sign-lost"), at("moment-side")
+	if area < 0 || side < 0 {
+		return own
+	}
+	own[side].ask = own[area].ask + ", and so " + own[side].ask
+	return slices.Delete(own, area, area+1)
 }
 
 // onlySenses asks in one whether and with what sense givers enter, of forces with what value too; of a single one all that is

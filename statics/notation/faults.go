@@ -57,6 +57,8 @@ func (p *parser) strange(typed string) (problem, remedy string) {
 		return quoted(typed) + " is read as one name, and x is the distance", "write * or ^ between x and the number, as in 3*x or x^2"
 	case strings.Trim(word, "x0123456789") == "" && word[0] == 'x':
 		return "x is not read as a times sign", "write * between the factors"
+	case isSenseWord(word) && p.forces:
+		return quoted(typed) + " is no part of a sum", "give the term its sense by its sign, + or -"
 	case isSenseWord(word) && p.typed:
 		return quoted(typed) + " stands in the wrong place", "write the sense last, after the number and its unit"
 	case isSenseWord(word):

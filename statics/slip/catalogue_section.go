@@ -52,7 +52,7 @@ var internalSlips = []Slip{
 		Says: "Distances along a member are measured from its first joint: from which end is this place measured?"},
 	{ID: "triangle-without-half", Group: Internal, About: Answer, Needs: Choosing, Source: "DV", find: triangleWithoutHalf,
 		Says: "The moment changes by the area under the shear, and a triangle has half of base times height: how large is the area under the shear?"},
-	{ID: "area-sign-lost", General: true, Group: Internal, About: Answer, Needs: Choosing, Source: "TB", find: areaSignLost,
+	{ID: "area-sign-lost", Group: Internal, About: Answer, Needs: Choosing, Source: "TB", find: areaSignLost,
 		Says: "Positive shear adds its area to the moment, and negative shear subtracts it: what is the sign of the area before this place?"},
 	{ID: "zero-at-fixed-end", OfZero: true, Group: Internal, About: Answer, Needs: Choosing, Source: "SD7", find: zeroAtFixedEnd,
 		Says: "A fixed support exerts a couple, and the moment there need not be zero: how large is the couple at the fixed end?"},
