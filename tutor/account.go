@@ -19,6 +19,7 @@ type Account struct {
 	Mistakes []MistakeAccount // those recognised more than once, the most frequent first
 	Sessions []record.Session // the latest first
 	Days     []DayAccount     // the last four weeks, the oldest day first
+	Clock    string           // what a clock that was wrong has to do with it; nothing where none was
 }
 
 // A SkillAccount is how far one skill is.
@@ -46,7 +47,7 @@ const weeks = 4
 
 // AccountOf is the account of all records at a time.
 func AccountOf(all []record.Record, now time.Time) Account {
-	a := Account{Sessions: record.Sessions(all), Days: daysOf(all, now)}
+	a := Account{Sessions: record.Sessions(all), Days: daysOf(all, now), Clock: ClockSays(all, now)}
 	for i := range a.Sessions { // a file's name, and whatever else was written into the record
 		a.Sessions[i].Problem = notation.VisibleLines(a.Sessions[i].Problem)
 		a.Sessions[i].Level = notation.VisibleLines(a.Sessions[i].Level)
@@ -111,7 +112,11 @@ func (a Account) Lines() []string {
 	if len(a.Sessions) == 0 {
 		return []string{"Nothing has been practised here yet. unpin opens the list of problems."}
 	}
-	lines := []string{"Skills, and how many of their steps came right at the first try and without help:"}
+	var lines []string
+	if a.Clock != "" {
+		lines = append(lines, a.Clock, "")
+	}
+	lines = append(lines, "Skills, and how many of their steps came right at the first try and without help:")
 	width := 0
 	for _, s := range a.Skills {
 		width = max(width, len([]rune(s.Doc)))

@@ -34,11 +34,17 @@ func (l *Lesson) example(q Question, asking bool) Reply {
 	return Reply{Kind: Worked, Lines: x.lines(l.about)}
 }
 
-// readFirst has a lesson begin with an example of what it asks for first, worked, as help that is given and not asked for.
-func readFirst(l *Lesson) {
-	if q, asking := l.Now(); asking {
+// readFirst has a lesson begin with an example of what shows a skill in it, worked, as help that is given and not asked for; n chooses one of several.
+func readFirst(l *Lesson, skill string, n int) {
+	q, asking := l.Now()
+	for _, other := range l.sheet.questions[l.sheet.at:] {
+		if other.Kind == SectionPart && skillAlong(l.about, other) == skill && (skill != "cut-forces" || other.Quantity != statics.AxialForce) {
+			q = other // of several the last, in which most comes together
+		}
+	}
+	if asking {
 		if all := l.coach().examples(q); len(all) > 0 {
-			l.worked = &all[0]
+			l.worked = &all[n%len(all)]
 		}
 	}
 }

@@ -137,7 +137,7 @@ func (l *Lesson) finish(q Question) {
 		return
 	}
 	came, last := record.StepRight, 0
-	var slips []string
+	var slips, wanting []string
 	for n, other := range l.sheet.questions {
 		if of, _ := other.task(); of != t || other.Composing() {
 			continue
@@ -151,11 +151,14 @@ func (l *Lesson) finish(q Question) {
 			came = record.StepHelped
 		}
 		last, slips = n, append(slips, l.sheet.answers[n].slips...)
+		if a := l.sheet.answers[n]; t.step == statics.None && (a.told || !a.first) && len(a.slips) == 0 {
+			wanting = append(wanting, skillAlong(l.about, other))
+		}
 	}
 	l.done[t] = true
 	if l.Heed != nil {
 		asked := l.about.skills(t)
-		l.Heed(Event{Number: last, Kind: l.about.kind(t), Outcome: came, Skills: asked, Missed: missed(asked, slips)})
+		l.Heed(Event{Number: last, Kind: l.about.kind(t), Outcome: came, Skills: asked, Missed: missed(asked, slips, wanting)})
 	}
 }
 
@@ -168,11 +171,29 @@ func (m *matter) skills(t task) []string {
 	return stepSkills(solved, m.solution.Plan[t.step])
 }
 
-// missed are those of the skills that mistakes show to be wanting.
-func missed(asked, slips []string) []string {
-	var all []string
+// skillAlong is what a question along a member asks for before all else; that is wanting where no mistake is found to lead to what was typed.
+func skillAlong(m *matter, q Question) string {
+	switch {
+	case q.Shape():
+		return "slopes"
+	case q.Kind == ZeroPlace, q.Quantity == statics.BendingMoment && q.Station.Found:
+		return "extreme-moment"
+	case q.Station.Side == statics.After && !q.Station.At.IsZero():
+		return "jumps"
+	case m.spotOf(q) == corner && q.Station.At.IsZero():
+		return "corner-forces"
+	}
+	return "cut-forces"
+}
+
+// missed are those of the skills that mistakes show to be wanting, and those that questions were for in which no mistake was found.
+func missed(asked, slips, wanting []string) []string {
 	for _, id := range slips {
-		if skill := problems.SkillOfSlip(id); slices.Contains(asked, skill) && !slices.Contains(all, skill) {
+		wanting = append(wanting, problems.SkillOfSlip(id))
+	}
+	var all []string
+	for _, skill := range wanting {
+		if slices.Contains(asked, skill) && !slices.Contains(all, skill) {
 			all = append(all, skill)
 		}
 	}

@@ -125,7 +125,17 @@ func (l *Lesson) Now() (Question, bool) {
 }
 
 // Position is the number of the question in hand, from zero, and how many there are.
-func (l *Lesson) Position() (at, of int) { return l.sheet.at, len(l.sheet.questions) }
+func (l *Lesson) Position() (at, of int) {
+	at, of = l.sheet.at, len(l.sheet.questions)
+	if l.excerpt || l.again {
+		for _, q := range l.sheet.questions {
+			if q.Kind == Reading {
+				at, of = at-1, of-1
+			}
+		}
+	}
+	return at, of
+}
 
 // A ReplyKind says what became of a line.
 type ReplyKind int

@@ -90,12 +90,12 @@ func (t *today) piece(n need, left int) (o Offer, of material, found bool) {
 	var best pieceWork
 	for _, m := range t.materials {
 		for _, w := range m.tasks {
-			if w.asks(n.skill.Name) && w.halves <= left && !t.offered(m) && (!found || t.suits(n, m, w, of, best)) {
+			if w.asks(n.skill.Name) && w.halves <= left && !w.trivial() && !t.offered(m) && (!found || t.suits(n, m, w, of, best)) {
 				of, best, found = m, w, true
 			}
 		}
 	}
-	o = Offer{Problem: of.problem, Level: Values, Skill: n.skill, Why: n.why, Form: OneStep, Halves: best.halves, Skills: best.skills, Worked: n.stuck, of: best.task}
+	o = Offer{Problem: of.problem, Level: Values, Skill: n.skill, Why: n.why, Form: OneStep, Halves: best.halves, Skills: best.skills, Worked: n.stuck, of: best.task, day: t.now.YearDay()}
 	if found && best.step == statics.None {
 		o.Form = OneMember
 	}
@@ -104,6 +104,9 @@ func (t *today) piece(n need, left int) (o Offer, of material, found bool) {
 	}
 	return o, of, found
 }
+
+// trivial reports whether nothing is to be done but to read a sum of one term.
+func (w pieceWork) trivial() bool { return w.step != statics.None && w.halves <= stepHalves+1 }
 
 // suits reports whether a piece suits a need better than another. For who is stuck it is the one that asks for the least that is not sure, and the
 // shortest. For others its problem is not much harder than those worked on before, it was not worked on these days, it does more for what is wanting in the same time, it is of another shape than the
@@ -279,7 +282,7 @@ func (o Offer) excerpt(p *problems.Problem) (*Lesson, error) {
 		l.sheet.ask(l.about.script().valueQuestions(of.step)...)
 	}
 	if o.Worked {
-		readFirst(l)
+		readFirst(l, o.Skill.Name, o.day)
 	}
 	return l, nil
 }

@@ -22,7 +22,8 @@ type Offer struct {
 	Skills  []string       // that it asks for
 	Worked  bool           // a step like it is read first, worked, from another problem: for a skill that is stuck
 
-	of task // of one step or one member
+	of  task // of one step or one member
+	day int  // of the year, on which it is made: who comes back gets another example
 }
 
 // mostOffers is how many problems are offered at once: about half an hour's work.
@@ -229,7 +230,7 @@ func (t *today) unmet(m material) []problems.Skill {
 
 // recent is 1 for a problem that was worked on today or yesterday, else 0: another frame shows better whether a skill stands.
 func (t *today) recent(m material) int {
-	if at, done := t.last[m.problem.Name]; done && record.DaysBetween(at, t.now) <= 1 {
+	if at, done := t.last[m.problem.Name]; done && !at.After(t.now.Add(time.Hour)) && record.DaysBetween(at, t.now) <= 1 {
 		return 1
 	}
 	return 0
@@ -241,6 +242,24 @@ func (t *today) alike(m material) int {
 		return 1
 	}
 	return 0
+}
+
+// ClockSays tells where skills were last practised at times that are still to come, and what is made of it; nothing where none was.
+func ClockSays(all []record.Record, now time.Time) string {
+	n, last := 0, now
+	for _, s := range record.Standings(all) {
+		if s.Ahead(now) {
+			n++
+			if s.Last.After(last) {
+				last = s.Last
+			}
+		}
+	}
+	if n == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%s last practised at a time that is still to come, up to %s: a clock was or is wrong. Until the next practice this counts as due today.",
+		map[bool]string{true: "One skill was", false: wording.Capital(wording.Count(n)) + " skills were"}[n == 1], last.Format(time.DateOnly))
 }
 
 // lastWork is when each problem was worked on last, by its name.
@@ -255,6 +274,8 @@ func lastWork(all []record.Record) map[string]time.Time {
 // ago is a time in words of days.
 func ago(at, now time.Time) string {
 	switch days := record.DaysBetween(at, now); {
+	case at.After(now.Add(time.Hour)):
+		return "by a clock that ran ahead"
 	case days <= 0:
 		return "today"
 	case days == 1:

@@ -92,3 +92,26 @@ func TestToday(t *testing.T) {
 	}
 	golden(t, "today.txt", []byte(b.String()))
 }
+
+// A clock that ran a year ahead for a day is told of, in the account and at the head of the list, and hides no problem: what was done by it is due.
+func TestClockAhead(t *testing.T) {
+	t.Parallel()
+	all := append(history(t, "0 jetty-deck"), history(t, "365 jetty-deck")...)
+	now := today0.AddDate(0, 0, 1)
+	const want = "skills were last practised at a time that is still to come, up to 2027-03-02: a clock was or is wrong."
+	if said := AccountOf(all, now).Lines()[0]; !strings.Contains(said, want) {
+		t.Errorf("the account begins with %q", said)
+	}
+	if page := string(AccountOf(all, now).HTML()); !strings.Contains(page, want) {
+		t.Error("the page says nothing of it")
+	}
+	for _, o := range Today(all, now, atHand())[:1] {
+		if !strings.HasSuffix(o.Why, "last by a clock that ran ahead") {
+			t.Errorf("offered: %s", o.Why)
+		}
+	}
+	all = append(all, history(t, "1 jetty-deck")...)
+	if said := ClockSays(all, now); said != "" {
+		t.Errorf("once all is practised again: %s", said)
+	}
+}

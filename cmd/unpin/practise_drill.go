@@ -104,6 +104,9 @@ func (d *drilling) runToday(cmd *cobra.Command, o screen.Options, own notation.P
 			at = append(at, e.Problem.In(own.Over(e.Problem.Conventions)))
 		}
 	}
+	if said := tutor.ClockSays(done, time.Now()); said != "" && !screened {
+		fmt.Fprintf(cmd.ErrOrStderr(), "warning: %s\n", said)
+	}
 	o.Portion = tutor.Portion(done, time.Now(), at)
 	if screened {
 		return show(cmd, o, own)

@@ -54,10 +54,19 @@ func (s Standing) Stands() bool {
 func (s Standing) Stuck() bool { return s.since >= most }
 
 // Due reports whether the skill is to be practised again now.
-func (s Standing) Due(now time.Time) bool { return s.Of > 0 && day(now) >= s.due }
+func (s Standing) Due(now time.Time) bool { return s.Of > 0 && s.Overdue(now) >= 0 }
 
-// Overdue is by how many days it is late; negative before it is due.
-func (s Standing) Overdue(now time.Time) int { return day(now) - s.due }
+// Overdue is by how many days it is late; negative before it is due. What was last done at a time that is still to come is due today, or else a
+// clock that ran ahead would put it off for as long as that; and of what was done on a clock that ran behind, no more is late than a full round.
+func (s Standing) Overdue(now time.Time) int {
+	if s.Ahead(now) {
+		return 0
+	}
+	return min(day(now)-s.due, gaps[len(gaps)-1])
+}
+
+// Ahead reports whether the last step is of a time that is still to come: a clock was or is wrong. What a clock may well be off by is let pass.
+func (s Standing) Ahead(now time.Time) bool { return s.Last.After(now.Add(time.Hour)) }
 
 // Weaker orders skills for practice: what is less likely known before what is more.
 func (s Standing) Weaker(other Standing) int { return s.known - other.known }

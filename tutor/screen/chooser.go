@@ -67,6 +67,9 @@ func list(o Options) tea.Cmd {
 		}
 		l.past, l.warning = past, past.Passed().String()
 		if lately, err := past.Of(); err == nil && !o.Exam {
+			if said := tutor.ClockSays(lately, o.Clock()); said != "" && l.warning == "" {
+				l.warning = said
+			}
 			l.offers = offersOf(l.entries, lately, o.Clock())
 		}
 		return l

@@ -37,6 +37,9 @@ func (c *chooser) draw(p *page, notice string) {
 	}
 	c.drawFind(p, l.find)
 	p.fill(rect{0, 2, p.w, 1}, "─", noteInk)
+	if !l.both {
+		c.drawWhy(p, &l.list)
+	}
 	c.drawList(p, l.list)
 	if l.both {
 		p.fill(rect{l.details.x - 2, l.details.y, 1, l.details.h}, "│", noteInk)
@@ -47,6 +50,21 @@ func (c *chooser) draw(p *page, notice string) {
 		note, k = notice, notYetInk
 	}
 	p.lines(l.note, folded(note, l.note.w, 0, k))
+}
+
+// mostWhy is how many rows the reason for an offer takes at most where there is no room for details.
+const mostWhy = 2
+
+// drawWhy draws at the foot of a list why the entry in hand is offered, if it is.
+func (c *chooser) drawWhy(p *page, list *rect) {
+	e, ok := c.choice()
+	if !ok || e.Offer == nil {
+		return
+	}
+	lines := folded(wording.Sentence(e.Offer.Why), list.w, 0, noteInk)
+	lines = lines[:min(len(lines), mostWhy)]
+	list.h -= len(lines)
+	p.lines(rect{list.x, list.y + list.h, list.w, len(lines)}, lines)
 }
 
 // drawFind draws what is typed to find a problem, and how many of all it finds, or which of all is in hand.

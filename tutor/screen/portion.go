@@ -35,9 +35,10 @@ func (m *Model) nextPiece(of int) {
 		if m.course.once {
 			m.view = working
 			what := map[bool]string{true: "N, V and M along one member", false: "one step"}[o.Form == tutor.OneMember]
-			m.course.reply = tutor.Reply{Kind: tutor.Listed, Lines: []string{strings.TrimPrefix(wording.Capital(m.piece)+": ", ": ") + what + ". What comes before it is worked, on the sheet."}}
+			head := strings.TrimPrefix(wording.Capital(m.piece)+": ", ": ") + what + ". "
+			m.course.reply = tutor.Reply{Kind: tutor.Listed, Lines: []string{head + "What comes before it is worked, on the sheet."}}
 			if first := tutor.WorkedOf(at.Lesson); first != nil {
-				m.course.reply = tutor.Reply{Kind: tutor.Worked, Lines: append(m.course.reply.Lines, first...)}
+				m.course.reply = tutor.Reply{Kind: tutor.Worked, Lines: append([]string{head + "First one worked to its end; enter leads to yours."}, first...)}
 				m.open(telling)
 			}
 		}

@@ -84,6 +84,9 @@ func (s *student) turn(n int) {
 	s.now = s.now.Add(20 * time.Second)
 	m := s.m
 	switch {
+	case m.view == telling: // a worked step comes first
+		s.see(n, "worked first")
+		press(m, "enter")
 	case m.view == opening:
 		s.begin(n, "a whole problem")
 		press(m, "enter")

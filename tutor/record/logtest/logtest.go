@@ -23,6 +23,8 @@ func Keeps(t *testing.T, open func(testing.TB) (record.Log, func() record.Log)) 
 		{"notes", notes},
 		{"writers at once", writersAtOnce},
 		{"a reader beside writers", readerBeside},
+		{"a clock that jumps", clockJumps},
+		{"two machines with clocks of their own", twoClocks},
 		{"erased", erased},
 	} {
 		t.Run(row.name, func(t *testing.T) {
