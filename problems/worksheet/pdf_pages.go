@@ -223,6 +223,9 @@ func (c *composer) equation(i int) {
 	if c.last != equationPassage && c.last != resultPassage {
 		s.above = 4
 	}
+	if strings.Contains(b.text, valueBlank) {
+		s.above = blankAbove
+	}
 	s.with = c.isMaths(i + 1)
 	c.paragraph(s, "", strings.TrimSpace(b.label+b.text))
 }

@@ -13,7 +13,8 @@ const (
 	dotSize      = 0.7
 	sketchPad    = 40.0
 	sketchTall   = 150.0 // of which the layout keeps 60 for labels, more than outlines have
-	axesTall     = 175.0 // of the axes of one member,
+	blankAbove   = 9.0   // above a line with a blank for a value, which is written larger than print
+	axesTall     = 215.0 // of the axes of one member,
 	beamAxesTall = 300.0 // and of a beam
 	boxTall      = 19.0
 	boxWide      = 66.0

@@ -105,7 +105,7 @@ func (s sheet) cut(c cut) {
 	}
 	var gives []string
 	for _, a := range c.gives {
-		gives = append(gives, strings.TrimSpace(a.name+" = "+shortBlank+" "+a.unit))
+		gives = append(gives, strings.TrimSpace(a.name+" = "+valueBlank+" "+a.unit))
 	}
 	s.conclude("", strings.Join(gives, "   "))
 }

@@ -154,16 +154,17 @@ func (s sheet) planned() {
 			n++
 			s.numbered(fmt.Sprintf("%d.", n), "Free body "+longBlank+"  sum "+longBlank+"  about "+shortBlank)
 			s.room(planRoom - 2)
-			s.conclude("", "gives "+shortBlank+" = "+shortBlank)
+			s.conclude("", "gives "+shortBlank+" = "+valueBlank)
 		}
 	}
 	s.numbered("", "A check by a sum that has not been used: free body "+longBlank+"  sum "+longBlank)
 	s.room(checkRoom)
 }
 
-// Blanks to write on: for a number or name, and for words.
+// Blanks to write on: for a name or an arm, for a value at the size of handwriting, for words, and for a sign.
 const (
 	shortBlank = "__________"
+	valueBlank = "_______________"
 	longBlank  = "________________"
 	signBlank  = "___"
 )
@@ -199,7 +200,7 @@ func (s sheet) step(w working, n int, step statics.Step) {
 		s.because("", "Two unknowns are left in it: keep it for later.")
 	case step.Check:
 		s.room(checkRoom)
-		s.conclude("", "comes to "+shortBlank+" (it must be 0)")
+		s.conclude("", "comes to "+valueBlank+" (it must be 0)")
 	default:
 		s.room(map[Level]int{ValuesLevel: valueRoom, TermsLevel: termsRoom}[s.task.Level] * len(step.Sums))
 		s.conclude("", strings.Join(s.results(w, step.Gives), "   "))
@@ -211,7 +212,7 @@ func (s sheet) results(w working, gives []int) []string {
 	var all []string
 	for _, i := range gives {
 		f := w.of.Forces[i]
-		all = append(all, strings.TrimSpace(f.Name+" = "+shortBlank+" "+s.st.UnitOf(notation.ForceDimension(f))))
+		all = append(all, strings.TrimSpace(f.Name+" = "+valueBlank+" "+s.st.UnitOf(notation.ForceDimension(f))))
 	}
 	return all
 }
