@@ -486,6 +486,15 @@ func (ta *paperTally) note(path string, pa *paper, m marked) {
 		} else if pa.way == "part" {
 			ta.full[kind]++
 		}
+	case "random":
+		for _, a := range m.Answers {
+			if slices.Contains(atFault, a.Verdict) {
+				ta.namedOf[kind]++
+				if a.Verdict == "slip" || strings.Contains(a.Note, "?") {
+					ta.named[kind]++
+				}
+			}
+		}
 	case "one", "two":
 		ta.mistakes(kind, pa, m, faults, or, miss)
 	}

@@ -10,10 +10,11 @@ import (
 	"testing"
 
 	"unpin/problems/librarytest"
+	"unpin/tutor/marking"
 )
 
-// TestSameJudge types a value with the same values before it into a lesson, hands it in by itself as lines, and in a class as a
-// table: all three say the same of it. A paper shows no sums, so that another sum than the lesson's may explain by rounding what is
+// TestSameJudge types a value with the same values before it into a lesson and into an exam, hands it in by itself as lines, and in a
+// class as a table: all four say the same of it. A paper shows no sums, so that another sum than the lesson's may explain by rounding what is
 // close or wrong in the lesson; that is counted.
 func TestSameJudge(t *testing.T) {
 	t.Parallel()
@@ -30,6 +31,9 @@ func TestSameJudge(t *testing.T) {
 		value := alteredText(r, truths[asked[k]])
 		lesson := verdictInLesson(t, name, append(before, value))
 		alone, class := verdictsInMarks(t, name, asked[:k+1], append(before, value))
+		if want := asked[k] + " typed " + value + ": " + marking.Words(alone); !strings.HasPrefix(verdictInExam(t, name, asked[k], append(before, value)), want) {
+			t.Errorf("an exam does not say %q but %q", want, verdictInExam(t, name, asked[k], append(before, value)))
+		}
 		tried++
 		switch {
 		case alone != class:
@@ -130,6 +134,17 @@ func verdictInLesson(t *testing.T, name string, answers []string) string {
 		}
 	}
 	return last
+}
+
+// verdictInExam is the line of the last of some answers at the end of an exam.
+func verdictInExam(t *testing.T, name, quantity string, answers []string) string {
+	said := said(t, strings.Join(answers, "\n")+"\nhand in\nhand in\n", "practise", name, "--plain", "--level", "values", "--exam")
+	for _, line := range strings.Split(said, "\n") {
+		if strings.HasPrefix(line, quantity+" typed ") {
+			return line
+		}
+	}
+	return "nothing of " + quantity
 }
 
 // verdictsInMarks are the verdicts on the last of some answers, by itself and in a class.

@@ -46,7 +46,37 @@ func (w *work) judgedAs(i, grade int, broken []*row) judged {
 			break
 		}
 	}
+	if worth(best) == 0 {
+		best = w.solvedWrong(i, broken, best)
+	}
 	w.blames[i] = best
+	return best
+}
+
+// mostSolved bounds the sums in which a mistake in solving is looked for.
+const mostSolved = 4
+
+// solvedWrong looks for a mistake in solving a sum that was set up right, where none in setting it up leads to a value: another value
+// put in, a term moved across with its sign. Of two or three that fit it is asked.
+func (w *work) solvedWrong(i int, broken []*row, best judged) judged {
+	force := w.Items[i].Force
+	if force == statics.None {
+		return best
+	}
+	sums := planFirst(i, broken)
+	for _, r := range sums[:min(len(sums), mostSolved)] {
+		s := judging.Step{Sums: []statics.Sum{*r.sum}, Gives: []int{force}, Known: func(f int) bool { return f != force }, Stands: true}
+		j := judge(w.judgeNow().Force(s, force), w.typedOf(i))
+		if j.verdict == Close {
+			j.verdict = Wrong
+		}
+		if j.broken = broken; worth(j) > worth(best) {
+			best = j
+		}
+		if best.verdict == Slip {
+			break
+		}
+	}
 	return best
 }
 

@@ -44,13 +44,16 @@ type blame struct {
 	story bool      // one mistake or several lead to it
 }
 
-// order puts the likelier fault first: what loses the fewest marks, what has a name.
+// order puts the likelier fault first: what loses the fewest marks, what has a name, what there is a question to ask about.
 func (b blame) order(c blame) int {
 	named := func(x blame) int {
-		if x.named {
+		switch {
+		case x.named:
 			return 0
+		case x.story:
+			return 1
 		}
-		return 1
+		return 2
 	}
 	return cmp.Or(b.loss.Cmp(c.loss), cmp.Compare(named(b), named(c)))
 }
