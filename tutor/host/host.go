@@ -61,7 +61,7 @@ func New(o Options) (*Host, error) {
 	if o.Clock == nil {
 		o.Clock = c.now
 	}
-	known, err := knownPeople(o.Data.Log(peopleName))
+	known, err := knownPeople(o.Data)
 	if err != nil {
 		return nil, err
 	}
@@ -163,6 +163,12 @@ func logName(id, set string) string {
 
 // examLog begins the names of logs of exams.
 const examLog = "exam\n"
+
+// owner is whose log it is by its name.
+func owner(log string) string {
+	id, _ := named(log)
+	return id
+}
 
 // named is whose log it is by its name, and in the exam over which set.
 func named(log string) (id, set string) {

@@ -10,6 +10,7 @@ import (
 	"strings"
 
 	"unpin/tutor/record"
+	"unpin/tutor/record/database"
 )
 
 // people knows who is who: codes and keys, each with the id of the roster that it stands for. They are kept as notes, so that
@@ -27,17 +28,13 @@ const (
 	keyNote    = "key " // and the key's fingerprint
 )
 
-// knownPeople reads what is kept, or begins it.
-func knownPeople(notes record.Log) (people, error) {
-	secret, err := notes.Note(secretNote)
-	if err == nil && secret == nil {
-		secret = []byte(rand.Text())
-		err = notes.SetNote(secretNote, secret)
-	}
+// knownPeople reads what is kept, or begins it: once, whoever of several hosts is first.
+func knownPeople(data *database.DB) (people, error) {
+	secret, err := data.FirstNote(peopleName, secretNote, []byte(rand.Text()))
 	if err != nil {
 		return people{}, fmt.Errorf("it cannot be read who is who: %w", err)
 	}
-	return people{notes, secret}, nil
+	return people{data.Log(peopleName), secret}, nil
 }
 
 // codeSigns are those of codes: none that is taken for another in print.

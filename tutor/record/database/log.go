@@ -112,6 +112,15 @@ func (l log) SetNote(name string, text []byte) error {
 	return l.execute(`INSERT INTO notes (learner, name, text) VALUES ($1, $2, $3) ON CONFLICT (learner, name) DO UPDATE SET text = excluded.text`, l.learner, name, text)
 }
 
+// FirstNote is the text that a learner's note has, or from now on the one that is offered: whoever comes first makes it for all.
+func (db *DB) FirstNote(learner, name string, offered []byte) ([]byte, error) {
+	l := log{db, learner}
+	if err := l.execute(`INSERT INTO notes (learner, name, text) VALUES ($1, $2, $3) ON CONFLICT (learner, name) DO NOTHING`, learner, name, offered); err != nil {
+		return nil, err
+	}
+	return l.Note(name)
+}
+
 // Place is where a note stands, for people.
 func (l log) Place(name string) string { return "the class's database, " + name + " of " + l.learner }
 

@@ -112,6 +112,34 @@ func TestSince(t *testing.T) {
 	}
 }
 
+// Of many who offer a note at once all have the same one.
+func TestFirstNote(t *testing.T) {
+	t.Parallel()
+	for kind, address := range kinds(t) {
+		t.Run(kind, func(t *testing.T) {
+			t.Parallel()
+			at := address(t)
+			got := make(chan string, 6)
+			for i := range 6 {
+				db := opened(t, at)
+				go func() {
+					text, err := db.FirstNote("", "secret", fmt.Append(nil, "secret ", i))
+					if err != nil {
+						t.Error(err)
+					}
+					got <- string(text)
+				}()
+			}
+			first := <-got
+			for range 5 {
+				if text := <-got; text != first || !strings.HasPrefix(text, "secret ") {
+					t.Errorf("%q, and %q", text, first)
+				}
+			}
+		})
+	}
+}
+
 // Who listens hears who told something; cut off, it hears of that by nobody, and goes on.
 func TestListen(t *testing.T) {
 	t.Parallel()

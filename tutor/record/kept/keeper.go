@@ -31,13 +31,14 @@ type State struct {
 type Keeper struct {
 	base    Base
 	away    func(error) bool // whether an error is that the base is away
+	whose   func(log string) string
 	changed func(State)
 	mutex   sync.Mutex
 	state   State
 	spill   spill
-	waiting []waiting // while the base is away, and until all of them are in it
-	size    int       // of what waits, in bytes
-	minds   map[string]*memory
+	waiting []waiting         // while the base is away, and until all of them are in it
+	size    int               // of what waits, in bytes
+	minds   map[string]*minds // by learner at work
 	wake    chan struct{}
 }
 
@@ -50,10 +51,11 @@ type waiting struct {
 // mostWaiting bounds what waits, in bytes: an hour of a thousand who answer each eight seconds has less.
 const mostWaiting = 256 << 20
 
-// New stands before a base; lines that wait are in a file of a folder, named by the host. The errors for which it counts as away are told
-// by a function. Of every change another is told, which must return soon.
-func New(base Base, folder, host string, away func(error) bool, changed func(State)) *Keeper {
-	return &Keeper{base: base, away: away, changed: changed, spill: spill{path: pathOf(folder, host)}, minds: map[string]*memory{}, wake: make(chan struct{}, 1)}
+// New stands before a base; lines that wait are in a file of a folder, named by the host. Functions tell for which
+// errors it counts as away, and whose a log is, of which a learner may have several. Of every change another is told, which must return
+// soon.
+func New(base Base, folder, host string, away func(error) bool, whose func(log string) string, changed func(State)) *Keeper {
+	return &Keeper{base: base, away: away, whose: whose, changed: changed, spill: spill{path: pathOf(folder, host)}, minds: map[string]*minds{}, wake: make(chan struct{}, 1)}
 }
 
 // State is that of the base.

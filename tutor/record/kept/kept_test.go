@@ -102,7 +102,7 @@ func opened(t testing.TB, folder, host string) (*Keeper, *broken) {
 	}
 	t.Cleanup(func() { data.Close() })
 	b := &broken{DB: data}
-	return New(b, folder, host, func(err error) bool { return err != nil && !errors.Is(err, errPoison) }, func(State) {}), b
+	return New(b, folder, host, func(err error) bool { return err != nil && !errors.Is(err, errPoison) }, func(log string) string { return strings.TrimSuffix(log, " exam") }, func(State) {}), b
 }
 
 // Before a base that is there, logs are as without.
@@ -203,6 +203,37 @@ func TestAway(t *testing.T) {
 	}
 }
 
+// Of who is at work every log is remembered that was read, each by itself.
+func TestLogsOfOne(t *testing.T) {
+	t.Parallel()
+	k, b := opened(t, t.TempDir(), "one")
+	forget := k.Remember("s1")
+	one, exam, unread := k.Log("s1"), k.Log("s1 exam"), k.Log("s1 unread exam")
+	for i := range 6 {
+		if err := []record.Log{one, exam}[i%2].Append([]byte(fmt.Sprint(i))); err != nil {
+			t.Fatal(err)
+		}
+	}
+	texts(one, 0)
+	texts(exam, 0)
+	b.breaks(errCut, false)
+	if err := exam.Append([]byte("6")); err != nil {
+		t.Fatal(err)
+	}
+	for want, log := range map[string]record.Log{"0 2 4": one, "1 3 5 6": exam} {
+		if got, err := texts(log, 0); err != nil || strings.Join(got, " ") != want {
+			t.Errorf("%q, not %q: %v", got, want, err)
+		}
+	}
+	if _, err := texts(unread, 0); !errors.Is(err, ErrAway) {
+		t.Errorf("a log that was never read is: %v", err)
+	}
+	forget()
+	if _, err := texts(one, 0); !errors.Is(err, ErrAway) {
+		t.Errorf("who has left is remembered: %v", err)
+	}
+}
+
 // Lines that wait when a host is killed are taken up by the next in its folder, once; a torn one was never acknowledged.
 func TestTakenUp(t *testing.T) {
 	t.Parallel()
@@ -288,8 +319,8 @@ func TestMemoryIsBounded(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	if got, err := texts(log, 0); err != nil || len(got) != 12 || k.minds["s1"].size > mostRemembered {
-		t.Fatalf("%d lines, %d bytes: %v", len(got), k.minds["s1"].size, err)
+	if got, err := texts(log, 0); err != nil || len(got) != 12 || k.mind("s1").size > mostRemembered {
+		t.Fatalf("%d lines, %d bytes: %v", len(got), k.mind("s1").size, err)
 	}
 	b.breaks(errCut, false)
 	if _, err := texts(log, 0); !errors.Is(err, ErrAway) {

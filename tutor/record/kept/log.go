@@ -132,7 +132,7 @@ func (l log) Erase() error {
 	return err
 }
 
-// A memory is what is remembered of a learner who is at work: the lines that were read last, from one place to the end, those that came
+// A memory is what is remembered of a log of one who is at work: the lines that were read last, from one place to the end, those that came
 // in since, and notes. A nil one remembers nothing.
 type memory struct {
 	mutex sync.Mutex
@@ -148,11 +148,11 @@ type memory struct {
 // mostRemembered bounds a memory, in bytes.
 const mostRemembered = 1 << 20
 
-// Remember has a learner who is at work remembered, until the function is called that it returns.
+// Remember has the logs of a learner who is at work remembered, until the function is called that it returns.
 func (k *Keeper) Remember(learner string) (forget func()) {
 	k.mutex.Lock()
 	defer k.mutex.Unlock()
-	mine := &memory{notes: map[string][]byte{}}
+	mine := &minds{map[string]*memory{}}
 	k.minds[learner] = mine
 	return func() {
 		k.mutex.Lock()
@@ -163,12 +163,22 @@ func (k *Keeper) Remember(learner string) (forget func()) {
 	}
 }
 
-// mind is what is remembered of a learner, or nil.
-func (k *Keeper) mind(learner string) *memory {
+// mind is what is remembered of a log, or nil.
+func (k *Keeper) mind(log string) *memory {
 	k.mutex.Lock()
 	defer k.mutex.Unlock()
-	return k.minds[learner]
+	mine := k.minds[k.whose(log)]
+	if mine == nil {
+		return nil
+	}
+	if mine.of[log] == nil {
+		mine.of[log] = &memory{notes: map[string][]byte{}}
+	}
+	return mine.of[log]
 }
+
+// minds are what is remembered of the logs of one who is at work.
+type minds struct{ of map[string]*memory }
 
 // forget forgets all; the mutex is not held.
 func (m *memory) forget() {
