@@ -312,6 +312,9 @@ func (l *Lesson) heed(q Question, typed string, outcome record.Outcome) {
 		return
 	}
 	e := Event{Number: l.sheet.at, Question: q.Name, Key: q.key(), Typed: strings.TrimSpace(typed), Outcome: outcome, Slips: l.traced}
+	if l.sheet.exam { // what is kept tells nothing before the end
+		e.Slips = nil
+	}
 	if outcome == record.Resumed {
 		e.From = l.past.latest()
 	}

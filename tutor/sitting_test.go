@@ -141,6 +141,25 @@ func TestSittingLeftAlone(t *testing.T) {
 	}
 }
 
+// What is kept of an exam before its end, which its student can read, tells nothing of what is right.
+func TestSittingKeepsNoVerdict(t *testing.T) {
+	t.Parallel()
+	h := newHall(t, Blank)
+	l := h.sit().Lesson(0)
+	for _, line := range []string{"ABC M A: RB*8 + 20*2.5 - 12*9.5 = 0", "8", "ABC y: Ay + RB - 20 - 12 = 0", "24"} {
+		l.Type(line)
+	}
+	all, _, err := h.store.Records()
+	if err != nil || len(all) < 6 {
+		t.Fatalf("%d records, %v", len(all), err)
+	}
+	for _, r := range all {
+		if len(r.Slips) > 0 || len(r.Missed) > 0 || r.Outcome != record.Noted && r.Outcome != record.Begun {
+			t.Errorf("%q is kept as %s, %q", r.Typed, r.Outcome, r.Slips)
+		}
+	}
+}
+
 // When a paper can be begun, when it is over, and when its marks are told, by what the set and the roster say.
 func TestSittingTimes(t *testing.T) {
 	t.Parallel()
