@@ -40,7 +40,8 @@ func PaperOfSitting(s *Sitting) (text string, over bool) {
 	var b strings.Builder
 	fmt.Fprintf(&b, "# An exam over the set %s, begun %s, handed in %s. unpin mark SET FILE marks it, with its working.\n",
 		s.ID, moment(s.paper.Began), moment(s.paper.Handed))
-	for _, l := range s.lessons {
+	for i, l := range s.lessons {
+		b.WriteString(s.heads(i))
 		b.WriteString(written(l))
 	}
 	return marking.Seal(b.String()), true

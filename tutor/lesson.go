@@ -171,8 +171,10 @@ type Reply struct {
 // Type takes one line: a command or an answer to the question in hand.
 func (l *Lesson) Type(line string) Reply {
 	l.traced = nil
-	if r, late := late(l, line); late {
-		return r
+	for _, refuses := range []func(*Lesson, string) (Reply, bool){late, held} {
+		if r, refused := refuses(l, line); refused {
+			return r
+		}
 	}
 	if strings.ToLower(strings.TrimSpace(line)) != handInCommand {
 		unsure(l)

@@ -15,8 +15,17 @@ import (
 
 // A Choice is a problem of a list from which one is chosen by line.
 type Choice struct {
-	Name    string // by which it is chosen
-	Problem *problems.Problem
+	Name    string            // by which it is chosen
+	Problem *problems.Problem // nil for an exam
+	Title   string            // of an exam
+}
+
+// title is what it is called.
+func (c Choice) title() string {
+	if c.Problem == nil {
+		return c.Title
+	}
+	return c.Problem.Title
 }
 
 // ChooseByLine lists problems and asks for one, by its number or its name, whatever its case. Other words list those that hold them, and
@@ -66,7 +75,7 @@ func listSought(out io.Writer, all []Choice, sought problems.Search) bool {
 	for i, l := range all {
 		if sought.Fit(l.Name, l.Problem) < problems.NoFit {
 			shown++
-			fmt.Fprintf(out, "%d: %s: %s\n", i+1, notation.VisibleLines(l.Name), notation.ASCII(notation.VisibleLines(l.Problem.Title)))
+			fmt.Fprintf(out, "%d: %s: %s\n", i+1, notation.VisibleLines(l.Name), notation.ASCII(notation.VisibleLines(l.title())))
 		}
 	}
 	switch {

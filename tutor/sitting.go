@@ -23,6 +23,9 @@ type Rules struct {
 	Lasts     time.Duration // from the start of each student; zero for no bound
 	Extra     int           // per cent more time for this student
 	Marks     time.Time     // until then a paper that was handed in shows no marks; zero for at once
+	Student   string        // on the paper, where a class is marked; or empty
+	Codes     []string      // of the student's copies, by tasks, where there are any
+	Watch     *Watch        // settles the times while the exam is sat; nil where the rules do
 	Practice  bool          // on the student's own computer: open after its end too, and again after it was handed in
 }
 
@@ -202,6 +205,9 @@ func (s *Sitting) Lesson(i int) *Lesson { return s.lessons[i] }
 
 // End is when the time of this student is over: min(start + Lasts, Closes), and Extra per cent of Lasts more; false where there is no end.
 func (s *Sitting) End() (time.Time, bool) {
+	if s.Watch != nil {
+		return s.Watch.Ends(s.paper.Began)
+	}
 	var end time.Time
 	if s.Lasts > 0 {
 		end = s.paper.Began.Add(s.Lasts)

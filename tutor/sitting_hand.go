@@ -101,7 +101,7 @@ func (s *Sitting) AskHandIn() Reply {
 
 // points are those of problem i by the scheme; false while marks are not told.
 func (s *Sitting) points(i int) (got, of exact.Num, told bool) {
-	if !s.Over() || s.clock().Before(s.Marks) {
+	if !s.Over() || !s.marksTold() {
 		return got, of, false
 	}
 	r := examined(s.lessons[i]).result
@@ -117,7 +117,11 @@ func (s *Sitting) Results() []string {
 		return nil
 	}
 	lines := []string{"Handed in at " + moment(s.paper.Handed) + "."}
-	if s.clock().Before(s.Marks) {
+	switch {
+	case s.marksTold():
+	case s.Watch != nil:
+		return append(lines, "The marks are told once the time of everybody is over.")
+	default:
 		return append(lines, "The marks are told from "+moment(s.Marks)+" on.")
 	}
 	var all tally
@@ -134,7 +138,7 @@ func (s *Sitting) Results() []string {
 
 // Whole is the paper of problem i after its end: each answer with its marks; nothing before marks are told.
 func (s *Sitting) Whole(i int) []string {
-	if !s.Over() || s.clock().Before(s.Marks) {
+	if !s.Over() || !s.marksTold() {
 		return nil
 	}
 	return s.lessons[i].Marks()

@@ -53,6 +53,8 @@ func (p *plain) sit(s *Sitting) error {
 		case s.timeOver():
 			s.HandIn()
 			p.say(timeOver)
+		case word == "hand in" && s.Held() != "":
+			p.say("%s", s.Held())
 		case word == "hand in":
 			p.lines(s.AskHandIn().Lines)
 		case word == "time":
@@ -178,19 +180,31 @@ func (s *Sitting) reading(in *bufio.Reader) (next func() (string, error), off fu
 			wanted <- struct{}{}
 			waiting = true
 		}
-		var over <-chan time.Time
-		if left, limited := s.Left(); limited {
-			timer := time.NewTimer(max(left, 0))
-			defer timer.Stop()
-			over = timer.C
-		}
-		select {
-		case t := <-lines:
-			waiting = false
-			return t.line, t.err
-		case <-over:
-			return "", errTime
+		for {
+			over, stop := s.atEnd()
+			select {
+			case t := <-lines:
+				stop()
+				waiting = false
+				return t.line, t.err
+			case <-over:
+			case <-s.changed():
+				stop()
+			}
+			if left, limited := s.Left(); limited && left <= 0 {
+				return "", errTime
+			}
 		}
 	}
 	return next, func() { close(wanted) }
+}
+
+// atEnd tells when the time is over, as it is settled now.
+func (s *Sitting) atEnd() (over <-chan time.Time, stop func()) {
+	left, limited := s.Left()
+	if !limited {
+		return nil, func() {}
+	}
+	timer := time.NewTimer(max(left, 0))
+	return timer.C, func() { timer.Stop() }
 }

@@ -25,7 +25,7 @@ func (l *setList) look(b *board) {
 func (l *setList) chooses() bool { return true }
 
 func (l *setList) head(b *board) []string {
-	return []string{"Sets of the class. It is " + moment(b.host.o.Clock().In(time.Local)), "", fmt.Sprintf("   %-16s %-24s %s", "set", "worked as", "state")}
+	return []string{"Sets of the class. It is " + moment(b.host.o.Clock().In(time.Local)), "", fmt.Sprintf("   %-14s %-14s %s", "set", "worked as", "state")}
 }
 
 func (l *setList) rows(b *board) []string {
@@ -34,9 +34,9 @@ func (l *setList) rows(b *board) []string {
 		w := b.host.hours(s)
 		kind := "lessons"
 		if s.exam() {
-			kind = fmt.Sprintf("an exam of %d minutes", w.minutes)
+			kind = fmt.Sprintf("exam, %d min", w.minutes)
 		}
-		lines = append(lines, fmt.Sprintf("   %-16s %-24s %s", short(s.ID, 16), kind, s.state(w, b.host.o.Clock())))
+		lines = append(lines, fmt.Sprintf("   %-14s %-14s %s", short(s.ID, 14), kind, s.state(w, b.host.o.Clock())))
 	}
 	if len(lines) == 0 {
 		lines = []string{"   There are no sets in the folder of the class."}
@@ -70,7 +70,7 @@ func (s *set) state(w hours, now time.Time) string {
 		parts = append(parts, wording.Counted(n, "pause"))
 	}
 	for _, id := range slices.Sorted(maps.Keys(w.extra)) {
-		if w.extra[id] > 0 {
+		if w.extra[id] > 0 && w.minutes > 0 {
 			parts = append(parts, fmt.Sprintf("%s +%d %%", id, w.extra[id]))
 		}
 	}
@@ -116,7 +116,7 @@ func (l *setList) press(b *board, key string) {
 }
 
 func (l *setList) keys() string {
-	return "o open  c close  p pause, go on  g give minutes back  x extra time  m minutes  esc back"
+	return "o open  c close  p pause, go on  g give minutes  x extra  m minutes  esc back"
 }
 
 // order keeps an order, and says what it comes to.

@@ -78,6 +78,7 @@ func New(o Options) (*Host, error) {
 	if err := h.orders.read(); err != nil {
 		return nil, fmt.Errorf("it cannot be read which sets are open: %w", err)
 	}
+	h.orders.heard = examsOf(h).heardOrder
 	h.server, err = wish.NewServer(
 		ssh.EmulatePty(),
 		wish.WithHostKeyPath(o.Key),

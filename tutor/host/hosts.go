@@ -38,7 +38,7 @@ func (h *Host) begin(ctx context.Context) error {
 	go h.keep.Run(ctx)
 	go h.hub.run(ctx)
 	go h.keepTime(ctx)
-	go h.keepsDays(ctx)
+	go keepingOf(h).keepsDays(ctx)
 	return nil
 }
 

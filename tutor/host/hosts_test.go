@@ -63,6 +63,9 @@ func two(t *testing.T, address string, keys ...string) (a, b *class) {
 	a, b = openedOn(t, t.TempDir(), address, Options{Name: "mill", Keys: keys}), openedOn(t, t.TempDir(), address, Options{Name: "quay", Keys: keys})
 	a.makeCodes(t)
 	b.codes = a.codes
+	for !a.hub.several() || !b.hub.several() { // each knows of the other
+		time.Sleep(20 * time.Millisecond)
+	}
 	return a, b
 }
 
@@ -86,11 +89,12 @@ func TestTakenOverElsewhere(t *testing.T) {
 			second.sees("?")
 			second.types("tell\n")
 			second.sees("told")
-			third := begin(t, a.in(t, ssh.PublicKeys(key)), false, "record --export")
-			second.sees("goes on there")
+			third := begin(t, a.in(t, ssh.PublicKeys(key)), false, "record --export") // which reads, and takes nothing over
 			if third.ends(); strings.Count(third.out.String(), `"outcome":"told"`) != 2 {
 				t.Errorf("not all is there:\n%s", third.out.String())
 			}
+			begin(t, a.in(t, ssh.PublicKeys(key)), false, "plain jetty-deck").sees("?")
+			second.sees("goes on there")
 		})
 	}
 }
@@ -112,8 +116,8 @@ func TestBoardOfTwo(t *testing.T) {
 			here.sees("for today")
 			board := begin(t, a.in(t, ssh.PublicKeys(key)), true, "")
 			board.sees("2 learners here")
-			board.sees("s002")
 			board.sees("(at quay)")
+			board.sees("jetty-deck") // whose learner is in hand
 			board.types("\x1b[A\x1b[A")
 			board.types("\r")
 			board.sees("123456")
@@ -156,7 +160,7 @@ func TestHostSilent(t *testing.T) {
 		time.Sleep(20 * time.Millisecond)
 	}
 	begun := time.Now()
-	first := begin(t, a.in(t, code(a.codes["s001"])), false, "record")
+	first := begin(t, a.in(t, code(a.codes["s001"])), false, "plain no-such")
 	if first.ends(); time.Since(begun) > 2*patience {
 		t.Errorf("one waits %v for a host that is gone", time.Since(begun))
 	}

@@ -81,18 +81,22 @@ func (h *Host) tellOne(id, text string) bool {
 // fromInstructor begins what an instructor says to all.
 const fromInstructor = "From your instructor: "
 
-// said is what is said to all as the screen takes them, until the session ends.
+// said is what is said to all, and that the times of an exam may be otherwise, as the screen takes them, until the session ends.
 func (s *seat) said() <-chan tea.Msg {
 	all := make(chan tea.Msg)
 	go func() {
 		for {
+			var one tea.Msg
 			select {
 			case word := <-s.news:
-				select {
-				case all <- screen.Said(word):
-				case <-s.left:
-					return
-				}
+				one = screen.Said(word)
+			case <-s.changed:
+				one = screen.Changed{}
+			case <-s.left:
+				return
+			}
+			select {
+			case all <- one:
 			case <-s.left:
 				return
 			}

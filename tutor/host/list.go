@@ -16,7 +16,7 @@ import (
 
 // entriesFor lists what there is to choose for a learner, as often as it is asked for: the sets that are open, then the problems of
 // the class, then the library. The learner's copies are made once.
-func (h *Host) entriesFor(id string) func() []screen.Entry {
+func (h *Host) entriesFor(id string, mine *seat) func() []screen.Entry {
 	own := map[*set][]screen.Entry{}
 	var mutex sync.Mutex
 	return func() []screen.Entry {
@@ -24,7 +24,7 @@ func (h *Host) entriesFor(id string) func() []screen.Entry {
 		defer mutex.Unlock()
 		var all []screen.Entry
 		for _, s := range h.sets {
-			all = append(all, h.entriesOf(s, id, own)...)
+			all = append(all, h.entriesOf(s, id, mine, own)...)
 		}
 		others := h.unnamed()
 		if len(all) > 0 && len(others) > 0 {
@@ -40,10 +40,16 @@ func heading(title string, says ...string) screen.Entry {
 }
 
 // entriesOf are the heading of a set and, while it is worked as lessons, its problems.
-func (h *Host) entriesOf(s *set, id string, made map[*set][]screen.Entry) []screen.Entry {
+func (h *Host) entriesOf(s *set, id string, mine *seat, made map[*set][]screen.Entry) []screen.Entry {
 	now := h.o.Clock()
 	about := &screen.SetEntry{Title: s.Title, Says: h.sayOf(s, id, now), Level: s.level()}
 	all := []screen.Entry{{Name: s.ID, Set: about}}
+	if s.exam() {
+		says, exam := examsOf(h).examEntry(s, id, mine)
+		if about.Exam = exam; says != "" {
+			about.Says = append(about.Says, says)
+		}
+	}
 	if s.exam() || h.hours(s).at(now) != running {
 		return all
 	}
@@ -152,16 +158,19 @@ func (h *Host) sayOf(s *set, id string, now time.Time) []string {
 }
 
 // chosen is the entry that words name, or else one that is asked for; none where the learner leaves.
-func (h *Host) chosen(in *bufio.Reader, out io.Writer, id string, words []string) (*screen.Entry, error) {
+func (h *Host) chosen(in *bufio.Reader, out io.Writer, id string, mine *seat, words []string) (*screen.Entry, error) {
 	var all []screen.Entry
 	var list []tutor.Choice
-	for _, e := range h.entriesFor(id)() {
-		if e.Problem != nil {
+	for _, e := range h.entriesFor(id, mine)() {
+		switch {
+		case e.Problem != nil:
 			all, list = append(all, e), append(list, tutor.Choice{Name: e.Name, Problem: e.Problem})
+		case e.Set.Exam != nil:
+			all, list = append(all, e), append(list, tutor.Choice{Name: e.Name, Title: "exam: " + e.Set.Title})
 		}
 	}
 	if len(words) > 1 {
-		return nil, refusal("plain takes the name of one problem")
+		return nil, refusal("plain takes the name of one problem or exam")
 	}
 	if len(words) == 1 {
 		at := slices.IndexFunc(all, func(e screen.Entry) bool { return e.Name == words[0] })

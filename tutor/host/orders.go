@@ -47,6 +47,8 @@ type orders struct {
 	mutex sync.Mutex
 	from  map[string]int64 // of each set, the place to read on from
 	about map[string][]order
+	heard func(order) // what is read that was not there at the start; may be nil
+	begun bool        // it was
 }
 
 // ordersAbout are those about sets, in logs.
@@ -63,24 +65,37 @@ func (o *orders) read() (err error) {
 	for _, set := range o.sets {
 		err = errors.Join(err, o.readOf(set))
 	}
+	o.begun = true
 	return err
 }
 
-// readOf reads what was added about a set.
+// readOf reads what was added about a set, and tells of it.
 func (o *orders) readOf(set string) error {
+	fresh, err := o.added(set)
+	for _, one := range fresh {
+		if o.heard != nil && o.begun {
+			o.heard(one)
+		}
+	}
+	return err
+}
+
+// added reads what was added about a set.
+func (o *orders) added(set string) (fresh []order, err error) {
 	o.mutex.Lock()
 	defer o.mutex.Unlock()
 	for line, err := range o.log(orderLog + set).Lines(o.from[set]) {
 		if err != nil {
-			return err
+			return fresh, err
 		}
 		var one order
 		if json.Unmarshal(line.Text, &one) == nil && one.Do != "" {
+			fresh = append(fresh, one)
 			o.about[set] = append(o.about[set], one)
 		}
 		o.from[set] = line.Next
 	}
-	return nil
+	return fresh, nil
 }
 
 // add keeps an order, and reads it.

@@ -16,8 +16,14 @@ import (
 // privacyLine is told at the first visit.
 const privacyLine = "What you do here is kept on this host. The word privacy after the address of the host says what, and how long."
 
+// keeping is what a host keeps of whom, and how long.
+type keeping struct{ *Host }
+
+// keepingOf is that of a host.
+func keepingOf(h *Host) keeping { return keeping{h} }
+
 // privacyText is what is kept of a learner, for how long, and how to see and erase it.
-func (h *Host) privacyText() []string {
+func (h keeping) privacyText() []string {
 	lines := []string{
 		"What this host keeps of you, and for how long.",
 		"Your id, and your name if it stands in the roster: as long as you are on the roster.",
@@ -48,7 +54,7 @@ func (h *Host) privacyText() []string {
 }
 
 // greet tells a learner at the first visit where it stands what is kept; it is empty at later ones.
-func (h *Host) greet(id string) string {
+func (h keeping) greet(id string) string {
 	const told = "told what is kept"
 	notes := h.keep.Log(id)
 	if text, err := notes.Note(told); err != nil || text != nil {
@@ -61,7 +67,7 @@ func (h *Host) greet(id string) string {
 }
 
 // erase erases a learner's practice once they have said so, and returns the exit code.
-func (h *Host) erase(s ssh.Session, id string, mine *seat, sure bool) int {
+func (h keeping) erase(s ssh.Session, id string, mine *seat, sure bool) int {
 	if !sure {
 		in := h.lines(s, mine)
 		say(s, "All your practice on this host will be gone for good; exams stay as long as their sets say. Type erase to go on:")
@@ -87,7 +93,7 @@ func (s *set) keptUntil() time.Time {
 }
 
 // purge erases what is kept of exams whose day is over; of exams that no set of the folder names it is told.
-func (h *Host) purge(ctx context.Context) error {
+func (h keeping) purge(ctx context.Context) error {
 	logs, err := h.o.Data.Learners(ctx)
 	if err != nil {
 		return err
@@ -116,7 +122,7 @@ func (h *Host) purge(ctx context.Context) error {
 }
 
 // forget erases what is kept of a set: of a learner, or, with an empty id, the orders.
-func (h *Host) forget(s *set, id string) error {
+func (h keeping) forget(s *set, id string) error {
 	h.o.Log.Info("erased, since its day is over", "set", s.ID, "id", id, "day", s.Keep.Format(time.DateOnly))
 	if id == "" {
 		return h.orders.forget(s.ID)
@@ -125,7 +131,7 @@ func (h *Host) forget(s *set, id string) error {
 }
 
 // keepsDays purges now and then until the context ends.
-func (h *Host) keepsDays(ctx context.Context) {
+func (h keeping) keepsDays(ctx context.Context) {
 	for {
 		if !h.keep.State().Away {
 			if err := h.purge(ctx); err != nil && ctx.Err() == nil {

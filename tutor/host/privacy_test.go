@@ -92,7 +92,7 @@ func TestPurge(t *testing.T) {
 		want int
 	}{{24 * time.Hour, 1}, {24 * time.Hour, 0}} {
 		now.move(r.by)
-		if err := c.purge(t.Context()); err != nil {
+		if err := keepingOf(c.Host).purge(t.Context()); err != nil {
 			t.Fatal(err)
 		}
 		if lines, orders := left("w3"); lines != r.want || orders != r.want {

@@ -23,6 +23,9 @@ type seat struct {
 	sat    bool          // they do
 	cut    func()        // ends the connection, for one that does not stop
 	news   chan string   // what is said to all
+
+	changed chan struct{} // the times of exams may be otherwise
+	exam    string        // the set whose exam is written here, or empty
 }
 
 // patience is how long a session has to stop by itself.
@@ -36,7 +39,7 @@ const goesOn = "You have logged in somewhere else, and your lesson goes on there
 
 // take seats a learner; an earlier session of theirs is ended first, so that two never write one lesson. Without a place it is nil.
 func (s *seats) take(id string, cut func()) *seat {
-	mine := &seat{end: make(chan struct{}), left: make(chan struct{}), cut: cut, news: make(chan string, 4), ticket: rand.Text()}
+	mine := &seat{end: make(chan struct{}), left: make(chan struct{}), cut: cut, news: make(chan string, 4), changed: make(chan struct{}, 1), ticket: rand.Text()}
 	for {
 		s.mutex.Lock()
 		before := s.taken[id]
@@ -176,5 +179,28 @@ func (s *seats) tellTo(id, word string) bool {
 		return true
 	default:
 		return false
+	}
+}
+
+// examines notes which exam is written in a session.
+func (s *seats) examines(one *seat, set string) {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	one.exam = set
+}
+
+// ordered says a word to all who write an exam, or with an empty set to all, and has everybody look at what is open.
+func (s *seats) ordered(set, word string) {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	for _, one := range s.taken {
+		offer(one.changed)
+		if word == "" || set != "" && one.exam != set {
+			continue
+		}
+		select {
+		case one.news <- word:
+		default:
+		}
 	}
 }

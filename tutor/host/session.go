@@ -12,6 +12,7 @@ import (
 	"github.com/charmbracelet/ssh"
 
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 	"unpin/tutor"
 	"unpin/tutor/screen"
 )
@@ -40,6 +41,9 @@ func (h *Host) session(far ssh.Session) {
 		log.Info("not let in", "reason", err.Error())
 		say(s.Stderr(), err.Error())
 		s.Exit(1)
+		return
+	}
+	if h.reads(s, id) {
 		return
 	}
 	mine := h.seats.take(id, func() { s.Close() })
@@ -123,7 +127,16 @@ func (h *Host) serve(s ssh.Session, id string, mine *seat) int {
 		return h.plain(s, id, mine, nil)
 	}
 	far := screen.Far{In: s, Out: s, Sizes: sizes(pty, changes), End: mine.end, News: mine.said()}
-	o := screen.Options{Entries: h.entriesFor(id), Store: h.store(id), Level: tutor.Gradual, Notice: h.greet(id), Colour: coloured(s), Clock: h.o.Clock}
+	o := screen.Options{Entries: h.entriesFor(id, mine), Store: h.store(id), Level: tutor.Gradual, Notice: keepingOf(h).greet(id), Colour: coloured(s), Clock: h.o.Clock}
+	if exam, err := examsOf(h).writes(id); exam != nil || err != nil {
+		if err == nil {
+			o.Sitting, err = examsOf(h).sit(exam, id, mine, examsOf(h).complain(id))
+		}
+		if err != nil {
+			say(s.Stderr(), wording.Sentence(err.Error()))
+			return 1
+		}
+	}
 	err := screen.Serve(o, far)
 	if err != nil && mine.told() == "" {
 		h.o.Log.Info("a screen ended", "id", id, "error", err.Error())
@@ -171,16 +184,23 @@ func (h *Host) lines(s ssh.Session, mine *seat) *bufio.Reader {
 // plain is the lesson by line, for who has no terminal or asks for it.
 func (h *Host) plain(s ssh.Session, id string, mine *seat, words []string) int {
 	in := h.lines(s, mine)
-	if text := h.greet(id); text != "" {
+	if text := keepingOf(h).greet(id); text != "" {
 		say(s, text)
 	}
-	chosen, err := h.chosen(in, s, id, words)
+	exam, err := examsOf(h).writes(id)
+	if exam != nil || err != nil {
+		return h.plainExam(s, in, id, mine, exam, err)
+	}
+	chosen, err := h.chosen(in, s, id, mine, words)
 	if chosen == nil {
 		if err != nil {
 			say(s.Stderr(), err.Error())
 			return 2
 		}
 		return 0
+	}
+	if chosen.Problem == nil {
+		return h.plainBegin(s, in, id, mine, chosen)
 	}
 	level := tutor.Values
 	if chosen.Set != nil && chosen.Set.Level != nil {
@@ -191,20 +211,61 @@ func (h *Host) plain(s ssh.Session, id string, mine *seat, words []string) int {
 		say(s.Stderr(), err.Error())
 		return 1
 	}
-	go func() {
-		for {
-			select {
-			case word := <-mine.news:
-				say(s, word)
-			case <-mine.left:
-				return
-			}
-		}
-	}()
+	go mine.sayTo(s)
 	lesson.Clock = h.o.Clock
 	lesson.Keep(h.store(id), h.o.Clock, func(err error) { say(s, "warning: "+err.Error()) })
 	if err := tutor.Plain(lesson, in, s); err != nil && mine.told() == "" {
 		h.o.Log.Info("a plain lesson ended", "id", id, "error", err.Error())
+		return 1
+	}
+	return 0
+}
+
+// sayTo writes what is said to all, until the session ends.
+func (s *seat) sayTo(to io.Writer) {
+	for {
+		select {
+		case word := <-s.news:
+			say(to, word)
+		case <-s.left:
+			return
+		}
+	}
+}
+
+// plainBegin begins the exam of an entry by line, or goes on with it, once that was said.
+func (h *Host) plainBegin(s ssh.Session, in *bufio.Reader, id string, mine *seat, chosen *screen.Entry) int {
+	for _, text := range append([]string{chosen.Set.Title}, chosen.Set.Says...) {
+		say(s, text)
+	}
+	exam := chosen.Set.Exam
+	if exam == nil {
+		return 0
+	}
+	if exam.Asks != "" {
+		say(s, "The word begin "+exam.Asks)
+		say(s, "? begin or quit")
+		if line, err := in.ReadString('\n'); err != nil || strings.TrimSpace(strings.ToLower(line)) != "begin" {
+			say(s, "It is not begun.")
+			return 0
+		}
+	}
+	return h.plainExam(s, in, id, mine, examsOf(h).examNamed(chosen.Name), nil)
+}
+
+// plainExam is the exam by line.
+func (h *Host) plainExam(s ssh.Session, in *bufio.Reader, id string, mine *seat, exam *set, err error) int {
+	var sitting *tutor.Sitting
+	if err == nil {
+		sitting, err = examsOf(h).sit(exam, id, mine, examsOf(h).complain(id))
+	}
+	if err != nil {
+		say(s.Stderr(), wording.Sentence(err.Error()))
+		return 1
+	}
+	go mine.sayTo(s)
+	if err := tutor.SitPlain(sitting, in, s); err != nil && mine.told() == "" {
+		h.o.Log.Info("a plain exam ended", "id", id, "error", err.Error())
 		return 1
 	}
 	return 0

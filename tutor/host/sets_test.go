@@ -71,7 +71,7 @@ func TestSetsOnTheScreen(t *testing.T) {
 	t.Parallel()
 	c := openedWith(t, t.TempDir(), []Set{setOf(t, "w1", "closes: 2100-01-01T10:00+01:00"), setOf(t, "w3", "minutes: 30")}, nil)
 	var titles []string
-	for _, e := range c.entriesFor("s002")() {
+	for _, e := range c.entriesFor("s002", nil)() {
 		if e.Set != nil && e.Problem == nil {
 			titles = append(titles, e.Set.Title+": "+strings.Join(e.Set.Says, " "))
 		}

@@ -10,38 +10,67 @@ import (
 
 // wordsHelp lists the words that a session may have in place of the screen.
 const wordsHelp = `These words may follow the address:
-  plain            the lesson by line, for screen readers and scripts; plain NAME begins a problem
+  plain            the lesson or exam by line, for screen readers and scripts; plain NAME begins one
   record           what you have done and know
   record --export  every line that is kept of you
   record --erase   erases your practice, for good; asks first, with --yes not
+  time             how much time of your exam is left
   privacy          what is kept of you, how long, and who sees it
   help             this list
 Without a word, on a terminal, the lesson opens on the screen.`
 
-// words does what the words of a session say, and returns the exit code.
+// words does what the words of a session say that write to what is kept, and returns the exit code.
 func (h *Host) words(s ssh.Session, id string, mine *seat) int {
 	words := s.Command()
-	switch strings.Join(words, " ") {
+	switch exam, err := examsOf(h).writes(id); {
+	case words[0] == "plain":
+		return h.plain(s, id, mine, words[1:])
+	case exam != nil || err != nil:
+		say(s.Stderr(), "You are in an exam: nothing is erased before its end.")
+		return 1
+	}
+	return keepingOf(h).erase(s, id, mine, len(words) == 3)
+}
+
+// reads does what the words of a session say, where that writes nothing: whoever works in another session goes on there. It reports
+// whether it did.
+func (h *Host) reads(s ssh.Session, id string) bool {
+	words := s.Command()
+	if len(words) == 0 || words[0] == "plain" {
+		return false
+	}
+	switch text := strings.Join(words, " "); text {
+	case "record --erase", "record --erase --yes":
+		return false
 	case "help":
 		say(s, wordsHelp)
-		return 0
-	case "record":
-		return h.record(s, id)
+		s.Exit(0)
+	case "time":
+		say(s, examsOf(h).timeWord(id))
+		s.Exit(0)
 	case "privacy":
-		for _, line := range h.privacyText() {
+		for _, line := range keepingOf(h).privacyText() {
 			say(s, line)
 		}
-		return 0
-	case "record --erase", "record --erase --yes":
-		return h.erase(s, id, mine, len(words) == 3)
-	case "record --export":
-		return h.export(s, id)
+		s.Exit(0)
+	default:
+		s.Exit(h.looks(s, id, text))
 	}
-	if words[0] == "plain" {
-		return h.plain(s, id, mine, words[1:])
+	return true
+}
+
+// looks does what words say that show what was done, which is not shown in an exam. It returns the exit code.
+func (h *Host) looks(s ssh.Session, id, text string) int {
+	do := map[string]func(ssh.Session, string) int{"record": h.record, "record --export": h.export}[text]
+	if do == nil {
+		say(s.Stderr(), "There are no words "+text+" here. "+wordsHelp)
+		return 2
 	}
-	say(s.Stderr(), "There is no word "+words[0]+" here. "+wordsHelp)
-	return 2
+	if exam, err := examsOf(h).writes(id); exam != nil || err != nil {
+		say(s.Stderr(), "You are in an exam: what you have done before is shown after its end.")
+		return 1
+	}
+	return do(s, id)
 }
 
 // record says what a learner has done and knows.

@@ -30,6 +30,8 @@ func (m *Model) keep(l *tutor.Lesson) {
 func (m *Model) begin() tea.Cmd {
 	e, _ := m.chooser.choice()
 	switch {
+	case e.heads():
+		return enterExam(m, e.Set)
 	case e.act != nil:
 		return e.act(m)
 	case e.task > 0:
@@ -42,6 +44,9 @@ func (m *Model) begin() tea.Cmd {
 
 // beginEntry opens the problem of an entry.
 func (m *Model) beginEntry(e Entry) {
+	if m.from = ""; e.Set != nil {
+		m.from = e.Name
+	}
 	if m.portion = nil; len(e.Portion) > 0 {
 		m.beginPortion(e.Portion)
 		return
@@ -50,12 +55,9 @@ func (m *Model) beginEntry(e Entry) {
 		m.beginPortion([]tutor.Offer{*e.Offer})
 		return
 	}
-	p, level := e.Problem, m.chooser.level
+	p, level := e.Problem, m.chooser.levelOf(e)
 	if e.Offer != nil {
 		p, level = tutor.Fresh(e.Problem, m.o.Clock()), e.Offer.Level
-	}
-	if e.Set != nil && e.Set.Level != nil {
-		level = *e.Set.Level
 	}
 	l, err := tutor.New(p, level, m.o.Exam)
 	m.start(l, err)
@@ -192,7 +194,9 @@ func (m *Model) leave() tea.Cmd {
 // toChooser shows the problems, with what was done just now counted.
 func (m *Model) toChooser() tea.Cmd {
 	m.portion, m.piece = nil, ""
-	m.chooser.from = m.course.l.Display(false).Name()
+	if m.chooser.from = m.from; m.from == "" {
+		m.chooser.from = m.course.l.Display(false).Name()
+	}
 	m.view, m.course, m.notice = choosing, nil, ""
 	return list(m.o)
 }

@@ -26,7 +26,7 @@ type chooser struct {
 	filter  editor
 	at, top int // among those found: the one in hand, and the first in sight
 	level   tutor.Level
-	from    string // the problem that one comes back from, to be in hand, or empty
+	from    string // the problem, or the entry of a set, that one comes back from, to be in hand, or empty
 	gallery gallery
 	figure  *picture
 	done    map[progressKey]tutor.Progress
@@ -105,7 +105,9 @@ func (c *chooser) take(l listed) {
 
 // comeBack puts the problem in hand that one comes back from, and shows all problems if it is not among those found.
 func (c *chooser) comeBack() {
-	from := func(e Entry) bool { return e.Problem != nil && e.Offer == nil && e.Problem.Name == c.from }
+	from := func(e Entry) bool {
+		return e.Problem != nil && e.Offer == nil && (e.Name == c.from || e.Set == nil && e.Problem.Name == c.from)
+	}
 	i := slices.IndexFunc(c.found(), from)
 	if i < 0 && slices.ContainsFunc(c.entries, from) {
 		c.filter.take()
@@ -151,10 +153,7 @@ func (c *chooser) choice() (Entry, bool) {
 
 // progress is how far the student is with a problem at the level in hand, or at that of its set.
 func (c *chooser) progress(e Entry) tutor.Progress {
-	p, level := e.Problem, c.level
-	if e.Set != nil && e.Set.Level != nil {
-		level = *e.Set.Level
-	}
+	p, level := e.Problem, c.levelOf(e)
 	key := progressKey{p, level}
 	done, known := c.done[key]
 	if !known {
@@ -166,6 +165,20 @@ func (c *chooser) progress(e Entry) tutor.Progress {
 		c.done[key] = done
 	}
 	return done
+}
+
+// levelOf is the level at which an entry is worked: that of its set, or the one in hand.
+func (c *chooser) levelOf(e Entry) tutor.Level {
+	if e.Set != nil && e.Set.Level != nil {
+		return *e.Set.Level
+	}
+	return c.level
+}
+
+// free reports whether the level of the entry in hand may be chosen.
+func (c *chooser) free() bool {
+	e, ok := c.choice()
+	return c.sitting == nil && (!ok || e.Set == nil || e.Set.Level == nil)
 }
 
 // shortProgress is progress in the list: "9 of 14", "9 so far", or when all is done those right at the first try, "done 12/14".
@@ -205,7 +218,7 @@ func (c *chooser) usable() bool {
 // acts reports whether enter does something with the entry in hand.
 func (c *chooser) acts() bool {
 	e, ok := c.choice()
-	return ok && (e.Problem != nil || e.act != nil)
+	return ok && (e.Problem != nil || e.act != nil || e.heads() && e.Set.Exam != nil)
 }
 
 // move moves to another problem.

@@ -116,8 +116,12 @@ func (c *chooser) drawLevels(p *page, in rect) int {
 		return n
 	}
 	add("level:", noteInk)
+	level := c.level
+	if e, ok := c.choice(); ok {
+		level = c.levelOf(e)
+	}
 	for i, name := range tutor.Levels() {
-		if tutor.Level(i) == c.level {
+		if tutor.Level(i) == level {
 			add(" ["+name+"]", strongInk)
 		} else {
 			add("  "+name+" ", noteInk)
@@ -217,6 +221,9 @@ func setLines(s *SetEntry, w int) []line {
 	all := append(folded(s.Title, w, 0, titleInk), nil)
 	for _, text := range s.Says {
 		all = append(append(all, folded(text, w, 0, plainInk)...), nil)
+	}
+	if s.Exam != nil {
+		all = append(all, folded(s.Exam.Says, w, 0, strongInk)...)
 	}
 	return all
 }

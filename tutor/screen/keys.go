@@ -66,6 +66,7 @@ var chooserKeys, lessonKeys, openingKeys, closingKeys, taskKeys, figureKeys, rea
 func init() { // here, since what keys do leads back to the tables
 	usable := func(m *Model) bool { return m.chooser.usable() }
 	acts := func(m *Model) bool { return m.chooser.acts() }
+	levelled := func(m *Model) bool { return m.chooser.free() }
 	free := func(m *Model) bool { return m.o.Sitting == nil }
 	several := func(m *Model) bool { return m.course.several(m.course.places(m.w, m.h)) }
 	renewable := func(m *Model) bool { return free(m) && (!m.course.l.Exam() || m.course.done()) }
@@ -78,10 +79,10 @@ func init() { // here, since what keys do leads back to the tables
 		{keys: []string{"down"}, do: inChooser(func(c *chooser) { c.move(1) })},
 		{keys: []string{"pgup"}, do: inChooser(func(c *chooser) { c.move(-8) })},
 		{keys: []string{"pgdown"}, do: inChooser(func(c *chooser) { c.move(8) })},
-		{keys: []string{"right"}, shown: "left, right", word: "level", help: "changes how much of each step is left to you", able: free, do: inChooser(func(c *chooser) { c.changeLevel(1) })},
-		{keys: []string{"left"}, able: free, do: inChooser(func(c *chooser) { c.changeLevel(-1) })},
+		{keys: []string{"right"}, shown: "left, right", word: "level", help: "changes how much of each step is left to you", able: levelled, do: inChooser(func(c *chooser) { c.changeLevel(1) })},
+		{keys: []string{"left"}, able: levelled, do: inChooser(func(c *chooser) { c.changeLevel(-1) })},
 		{keys: []string{"tab"}, shown: "tab", word: "task", help: "shows the whole task, with the frame", able: usable, do: opens(tasking)},
-		{keys: []string{"esc"}, shown: "esc", help: "shows all problems again", do: inChooser((*chooser).clear)},
+		{keys: []string{"esc"}, shown: "esc", help: "shows all problems again", do: leavePaper},
 		{keys: []string{"?", "f1"}, shown: "?", word: "help", help: "shows this page", do: opens(helping)},
 	}
 	lessonKeys = []binding{

@@ -61,6 +61,14 @@ type SetEntry struct {
 	Title string
 	Says  []string     // what there is to know of it, a paragraph each
 	Level *tutor.Level // at which its problems are worked, or nil
+	Exam  *ExamEntry   // where it is an exam that can be begun, gone on with, or looked at; or nil
+}
+
+// An ExamEntry is how an exam is opened from the list.
+type ExamEntry struct {
+	Says string // what enter does with it
+	Asks string // said before it is begun by a second enter; empty where one is enough
+	Sit  func() (*tutor.Sitting, error)
 }
 
 // heads reports whether an entry is the heading of a set.
@@ -81,6 +89,9 @@ type Model struct {
 	piece   string        // of a portion, which piece is in hand
 	reader  reader
 	notice  string // said in place of the last reply
+	from    string // the entry of a set that the lesson in hand is of, or empty
+	minutes int    // of a paper that were waited for
+	asked   string // the set whose exam is begun by one more enter
 }
 
 // New is the program before it has a size.
@@ -90,11 +101,8 @@ func New(o Options) *Model {
 	if o.Clock == nil {
 		m.o.Clock = time.Now
 	}
-	if m.chooser.sitting = o.Sitting; o.Sitting != nil {
-		m.chooser.level, m.chooser.exam = o.Sitting.Level, true
-		if o.Sitting.Over() {
-			m.view, m.reader = marking, reader{under: choosing}
-		}
+	if o.Sitting != nil {
+		takePaper(m, o.Sitting)
 	}
 	if o.Lesson != nil {
 		m.keep(o.Lesson)
@@ -127,7 +135,11 @@ func (m *Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 	case tea.KeyMsg:
 		cmd = m.key(msg)
 	case minuteGone:
-		cmd = m.tick()
+		if msg.n == m.minutes {
+			cmd = m.tick()
+		}
+	case Changed:
+		cmd = lookAgain(m)
 	case Said:
 		m.notice = string(msg)
 	case listed:

@@ -31,7 +31,13 @@ func paperEntries(s *tutor.Sitting) []Entry {
 }
 
 // The entries of a paper that are no problems.
-func handIn(m *Model) tea.Cmd { return m.sat(m.o.Sitting.AskHandIn()) }
+func handIn(m *Model) tea.Cmd {
+	if why := m.o.Sitting.Held(); why != "" {
+		m.notice = why
+		return nil
+	}
+	return m.sat(m.o.Sitting.AskHandIn())
+}
 
 func showMarks(m *Model) tea.Cmd {
 	m.view, m.reader = marking, reader{under: choosing}
@@ -113,8 +119,19 @@ func (m *Model) pastAnswer(r tutor.Reply) tea.Cmd {
 	return nil
 }
 
-// A minuteGone is the message that another minute of a paper has gone.
-type minuteGone struct{}
+// A minuteGone is the message that another minute of a paper has gone; of several that were waited for only the last counts.
+type minuteGone struct{ n int }
+
+// Changed is a message from outside: the times of the paper, or what there is to choose, may be otherwise.
+type Changed struct{}
+
+// lookAgain looks again at the time, or at what there is to choose.
+func lookAgain(m *Model) tea.Cmd {
+	if m.o.Sitting == nil && m.view == choosing {
+		return list(m.o)
+	}
+	return m.tick()
+}
 
 // minute waits for the end of the minute in hand, where the paper has a limit.
 func (m *Model) minute() tea.Cmd {
@@ -129,16 +146,71 @@ func (m *Model) minute() tea.Cmd {
 	if wait <= 0 {
 		wait = time.Minute
 	}
-	return tea.Tick(max(min(wait, left), 0), func(time.Time) tea.Msg { return minuteGone{} })
+	m.minutes++
+	n := m.minutes
+	return tea.Tick(max(min(wait, left), 0), func(time.Time) tea.Msg { return minuteGone{n} })
 }
 
 // tick shows that a minute has gone, and hands the paper in once the last has.
 func (m *Model) tick() tea.Cmd {
 	s := m.o.Sitting
+	if s == nil || s.Over() {
+		return nil
+	}
 	left, limited := s.Left()
 	if limited && left <= 0 {
 		s.HandIn()
 		return m.handedIn("The time is over: the paper is handed in as it stands.")
 	}
 	return m.minute()
+}
+
+// enterExam opens the exam of a heading, once that was asked for twice where it is not begun yet.
+func enterExam(m *Model, e *SetEntry) tea.Cmd {
+	if e.Exam == nil {
+		return nil
+	}
+	if e.Exam.Asks != "" && m.asked != e.Title {
+		m.asked, m.notice = e.Title, "Enter once more "+e.Exam.Asks
+		return nil
+	}
+	m.asked = ""
+	s, err := e.Exam.Sit()
+	if err != nil {
+		m.notice = wording.Sentence(err.Error())
+		return list(m.o)
+	}
+	m.notice = ""
+	return listPaper(m, s)
+}
+
+// listPaper lists the problems of a paper in place of all, or with nil all again.
+func listPaper(m *Model, s *tutor.Sitting) tea.Cmd {
+	level := m.chooser.level
+	if m.o.Sitting = s; s == nil {
+		level = m.o.Level
+	}
+	m.chooser = chooser{ascii: m.o.ASCII, exam: m.o.Exam, level: level, sitting: s}
+	m.view = choosing
+	if s != nil {
+		takePaper(m, s)
+	}
+	return tea.Batch(list(m.o), m.minute())
+}
+
+// takePaper has the list be that of a paper, and one that is over show its marks.
+func takePaper(m *Model, s *tutor.Sitting) {
+	m.chooser.sitting, m.chooser.level, m.chooser.exam = s, s.Level, true
+	if s.Over() {
+		m.view, m.reader = marking, reader{under: choosing}
+	}
+}
+
+// leavePaper leads from a paper that is over to the list of all problems, where there is one.
+func leavePaper(m *Model) tea.Cmd {
+	if s := m.o.Sitting; s != nil && s.Over() && m.o.Entries != nil {
+		return listPaper(m, nil)
+	}
+	m.chooser.clear()
+	return nil
 }

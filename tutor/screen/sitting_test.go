@@ -68,7 +68,7 @@ func TestPaperOnTheScreen(t *testing.T) {
 	}
 	shows(m, "the last minute", "1 minute left")
 	now = now.Add(time.Minute)
-	m.Update(minuteGone{})
+	m.Update(minuteGone{m.minutes})
 	m.Update(list(m.o)())
 	shows(m, "the end", "The time is over", "jetty-deck:", "In all ")
 	if cmd := m.minute(); cmd != nil {
