@@ -66,11 +66,31 @@ func (d *draft) barred(at Position, toward Direction) float64 {
 	return 0
 }
 
+// crossed is what it costs that an arrow at another point stands across a way from a point: beyond it this one would seem to act
+// on that.
+func (d *draft) crossed(at Position, toward Direction) float64 {
+	const long = 0.15 // of the frame, about what an arrow takes up
+	far := long * d.extent().longer()
+	along := func(from Position, v Direction) Drawn {
+		return Drawn{From: from, To: Position{from.X + far*v.X, from.Y + far*v.Y}}
+	}
+	for _, a := range d.Arrows {
+		out := a.Toward.Opposite()
+		if a.Pull {
+			out = a.Toward
+		}
+		if a.At != at && along(a.At, out).Gap(along(at, toward), 1) == 0 {
+			return 1.5
+		}
+	}
+	return 0
+}
+
 // arrow adds an arrow on the side of its point where there is room: pushing if it can, else pulling, else beside the
 // member that runs both ways, after all others.
 func (d *draft) arrow(a Arrow, sense Direction, last bool) {
-	push := d.crowd(a.At, sense.Opposite(), narrow) + d.barred(a.At, sense.Opposite())
-	pull := d.crowd(a.At, sense, narrow) + d.barred(a.At, sense) + 1
+	push := d.crowd(a.At, sense.Opposite(), narrow) + d.barred(a.At, sense.Opposite()) + d.crossed(a.At, sense.Opposite())
+	pull := d.crowd(a.At, sense, narrow) + d.barred(a.At, sense) + d.crossed(a.At, sense) + 1
 	asked := a
 	if a.Pull { // what pulls had better be seen to
 		pull -= 2
