@@ -99,3 +99,34 @@ func TestRopeBetweenPulleys(t *testing.T) {
 		t.Errorf("only %d pairs", pairs)
 	}
 }
+
+// TestForceBesideLoad: where a load acts close to a pin, no force of the pin is drawn beyond the load's arrow, as if it acted there.
+func TestForceBesideLoad(t *testing.T) {
+	t.Parallel()
+	forces := 0
+	for _, k := range figuretest.OfProblems(t, false) {
+		if !strings.HasPrefix(k.Name, "step-ladders") {
+			continue
+		}
+		sheet := paper.Layout(k.Scene, 470, 420)
+		for _, a := range sheet.Drawn {
+			if a.Kind != figure.DrawnArrow || !strings.HasPrefix(a.Text, "D") {
+				continue
+			}
+			forces++
+			end := a.To
+			if math.Hypot(a.From.X-a.At.X, a.From.Y-a.At.Y) < math.Hypot(end.X-a.At.X, end.Y-a.At.Y) {
+				end = a.From
+			}
+			way := figure.Drawn{From: a.At, To: end}
+			for _, b := range sheet.Drawn {
+				if b.Kind == figure.DrawnArrow && strings.HasPrefix(b.Text, "60") && way.Gap(b, 1) == 0 {
+					t.Errorf("%s: %s stands between %s and its point", k.Name, b.Text, a.Text)
+				}
+			}
+		}
+	}
+	if forces < 8 {
+		t.Errorf("only %d forces", forces)
+	}
+}
