@@ -65,15 +65,6 @@ func hub(p *painter, a figure.Arrow, at spot) figure.Position {
 	return at.position()
 }
 
-// passes reports whether an arrow that reaches from its point to a place passes a member on which it does not act.
-func (p *painter) passes(a figure.Arrow, to figure.Position) bool {
-	at, own := p.spot(a.At).position(), hub(p, a, p.spot(a.At))
-	point, way := figure.Drawn{From: own, To: own}, figure.Drawn{From: at, To: to}
-	return slices.ContainsFunc(p.drawn, func(d figure.Drawn) bool {
-		return d.Kind == figure.DrawnMember && d.Gap(point, 2) >= ownMember && d.Gap(way, 2) == 0
-	})
-}
-
 // beside is a place on that side of a point, so many cell widths off its arrow's own line, from which an arrow finds free cells
 // along a ray, past what stands perpendicular to it.
 func (p *painter) beside(at spot, side, ray figure.Direction, off float64) spot {
@@ -101,7 +92,7 @@ func (p *painter) straight(a figure.Arrow, at spot, ray figure.Direction) bool {
 		first = 0 // its head stands level with the point
 	}
 	start, room := p.clear(c, r, dc, dr, n, first)
-	if !room || p.passes(a, positionOf(c+(start+n-1)*dc, r+(start+n-1)*dr)) {
+	if !room || p.passes(a, positionOf(c+start*dc, r+start*dr), positionOf(c+(start+n-1)*dc, r+(start+n-1)*dr)) {
 		return false
 	}
 	tip, tail := start, start+n-1
@@ -209,7 +200,7 @@ func (p *painter) tailBar(c, r int, a figure.Arrow) {
 func (p *painter) slanted(a figure.Arrow, at spot, ray figure.Direction) bool {
 	long := 2*float64(p.detail.arms) + 3
 	start, room := p.clearSlant(at, ray, long)
-	if !room || p.passes(a, at.by(ray, start+long).position()) {
+	if !room || p.passes(a, at.by(ray, start).position(), at.by(ray, start+long).position()) {
 		return false
 	}
 	near, far := at.by(ray, start), at.by(ray, start+long)

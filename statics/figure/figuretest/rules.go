@@ -19,16 +19,17 @@ type Medium struct {
 	Own      float64 // so near to its point runs a member on which an arrow acts, for both are set to whole steps
 	Tangent  float64 // least arm of a rope's pull about the middle of its wheel, as part of the radius
 	Joint    float64 // so much of a member lies at its joint, where a support's symbol begins
+	Ways     bool    // no arrow of another point stands between an arrow and its point: in characters it would seem to act there
 }
 
 // Paper and Cells are the two media.
 var (
 	Paper = Medium{Tall: 1, Apart: 1.5, Reach: 8, OffLabel: 0, Wall: 0.5, Own: 0.5, Tangent: 0.99, Joint: 3}
-	Cells = Medium{Tall: 2, Apart: 1.5, Reach: 2.1, OffLabel: 0, Wall: 0.7, Own: 2.1, Tangent: 0.5, Joint: 1}
+	Cells = Medium{Tall: 2, Apart: 1.5, Reach: 2.1, OffLabel: 0, Wall: 0.7, Own: 2.1, Tangent: 0.5, Joint: 1, Ways: true}
 )
 
 // Violations are what is false in a figure: bodies drawn apart that meet, an arrow that runs over another or whose line to
-// its point crosses another part or another member, an arrow off its line, a rope that is not tangent to its wheel or does not pull away from it, a label nearer to another arrow than to its own, a support's
+// its point crosses another part, another member or the arrow of another point, an arrow off its line, a rope that is not tangent to its wheel or does not pull away from it, a label nearer to another arrow than to its own, a support's
 // symbol over a member that is not held there.
 func (m Medium) Violations(drawn []figure.Drawn) []string {
 	var list []string
@@ -111,6 +112,8 @@ func (m Medium) pair(things []figure.Drawn, a, b figure.Drawn, first bool) strin
 		return fmt.Sprintf("the arrows %s and %s meet", a.Text, b.Text)
 	case a.Kind == figure.DrawnArrow && b.Kind != figure.DrawnLabel && apart && between(toPoint(a), b) < m.Apart:
 		return fmt.Sprintf("the line of %s to its joint crosses another part", a.Text)
+	case m.Ways && a.Kind == figure.DrawnArrow && b.Kind == figure.DrawnArrow && dist(a.At, b.At) >= m.Own && (between(toPoint(a), b) == 0 || between(levelWith(a), b) == 0):
+		return fmt.Sprintf("the line of %s to its joint crosses the arrow %s", a.Text, b.Text)
 	case a.Kind == figure.DrawnArrow && b.Kind == figure.DrawnMember && !apart && !m.through(b, a.Hub) && between(toPoint(a), b) == 0:
 		return "the line of " + a.Text + pastMember
 	case a.Kind == figure.DrawnLabel && b.Kind == figure.DrawnArrow && a.Owner >= 0 && things[a.Owner] != b:
@@ -137,6 +140,23 @@ func toPoint(a figure.Drawn) figure.Drawn {
 		a.From = a.At
 	} else {
 		a.To = a.At
+	}
+	return a
+}
+
+// levelWith is an arrow that goes on along its own line until it is level with its point.
+func levelWith(a figure.Drawn) figure.Drawn {
+	v, long := a.From.To(a.To), dist(a.From, a.To)
+	if long == 0 {
+		return a
+	}
+	t := ((a.At.X-a.From.X)*v.X + (a.At.Y-a.From.Y)*v.Y) / (long * long)
+	foot := figure.Position{X: a.From.X + v.X*t, Y: a.From.Y + v.Y*t}
+	switch {
+	case t < 0:
+		a.From = foot
+	case t > 1:
+		a.To = foot
 	}
 	return a
 }

@@ -1,0 +1,48 @@
+package cells
+
+import (
+	"slices"
+
+	"unpin/statics/figure"
+)
+
+// passes reports whether an arrow between two places, the first the nearer to its point, passes a member on which it does not act,
+// or the arrow of another point, at which it would seem to act; or that one would seem to act at its point.
+func (p *painter) passes(a figure.Arrow, near, far figure.Position) bool {
+	at, own := p.spot(a.At).position(), hub(p, a, p.spot(a.At))
+	point := figure.Drawn{From: own, To: own}
+	arrow := figure.Drawn{Kind: figure.DrawnArrow, From: near, To: far, At: at}
+	way := figure.Drawn{From: at, To: far}
+	return slices.ContainsFunc(p.drawn, func(d figure.Drawn) bool {
+		if d.Kind == figure.DrawnMember {
+			return d.Gap(point, 2) >= ownMember && d.Gap(way, 2) == 0
+		}
+		return d.Kind == figure.DrawnArrow && elsewhere(d.At, at) && (comesBy(arrow, d) || comesBy(d, arrow))
+	})
+}
+
+// elsewhere reports whether two arrows act at different points.
+func elsewhere(a, b figure.Position) bool {
+	return distance(a, b) >= ownMember
+}
+
+// comesBy reports whether on the way from an arrow to its point, along its own line or straight, another arrow stands.
+func comesBy(a, other figure.Drawn) bool {
+	near := a.From
+	if distance(a.To, a.At) < distance(a.From, a.At) {
+		near = a.To
+	}
+	level := a.At
+	switch {
+	case a.From.Y == a.To.Y:
+		level.Y = a.To.Y
+	case a.From.X == a.To.X:
+		level.X = a.To.X
+	}
+	return other.Gap(figure.Drawn{From: near, To: a.At}, 2) == 0 || other.Gap(figure.Drawn{From: near, To: level}, 2) == 0
+}
+
+// distance is that of two places, in cell widths.
+func distance(a, b figure.Position) float64 {
+	return figure.Drawn{From: a, To: a}.Gap(figure.Drawn{From: b, To: b}, 2)
+}
