@@ -143,7 +143,7 @@ func (e *exam) value(n int, q Question, a answer) (verdict, says string) {
 	case v == nil:
 		e.give(accuracyMark, one(a.verdict.Right()), exact.Int(1))
 		return a.verdict.String(), ""
-	case v.Verdict != marking.Right && v.Verdict != marking.Rounded && v.Verdict != marking.Carried && e.follows(n, q, a):
+	case v.Verdict != marking.Right && v.Verdict != marking.Rounded && e.follows(n, q, a):
 		e.give(followMark, exact.Int(1), exact.Int(1))
 		e.result.Carry(q.Name, (*marking.Scheme)(e.scheme))
 		return "carried: right by your own sum", ""

@@ -17,6 +17,9 @@ func (e *exam) follows(n int, q Question, a answer) bool {
 	}
 	for k, other := range e.sheet.questions[:n] {
 		if other.Kind == TypeSum && e.sheet.answers[k].tries > 0 && e.closes(e.sheet.answers[k].typed, q, a) {
+			if !e.sheet.answers[k].verdict.Right() {
+				e.result.BeginsIn(e.of[q.Name].Name)
+			}
 			return true
 		}
 	}

@@ -72,7 +72,7 @@ func newPractise() *cobra.Command {
 				}
 				args = []string{of.word}
 			}
-			if exam && of.task == nil && isSet(args[0]) {
+			if exam && isSet(args[0]) { // the whole paper, whichever of its problems was chosen
 				return sitting{level: level, paper: paper, own: own, screen: o, screened: screened}.run(cmd, args[0], in)
 			}
 			begin := tutor.New

@@ -117,6 +117,22 @@ func (r *Result) Carry(name string, s *Scheme) {
 	}
 }
 
+// BeginsIn has the trouble begin in a value that may stand in place of a fault, where the working shows that it did.
+func (r *Result) BeginsIn(name string) {
+	begun := slices.IndexFunc(r.Answers, func(a Answer) bool { return a.Name == name })
+	for i := range r.Answers {
+		a := &r.Answers[i]
+		at := slices.Index(r.Faults, a.Name)
+		if begun < 0 || at < 0 || !contains(a.Or, name) {
+			continue
+		}
+		r.Faults = slices.Clone(r.Faults)
+		r.Faults[at] = name
+		others := slices.DeleteFunc(slices.Clone(a.Or), func(o string) bool { return o == name })
+		r.Answers[begun].Or, a.Or, a.Violates = append([]string{a.Name}, others...), nil, nil
+	}
+}
+
 // Forces are the forces as the student has them, by the senses of the solution, and which of them were given; the others are the true
 // ones.
 func (r *Result) Forces() (values []exact.Num, given []bool) { return r.own, r.answered }

@@ -47,6 +47,10 @@ func (m *Model) beginEntry(e Entry) {
 	if m.from = ""; e.Set != nil {
 		m.from = e.Name
 	}
+	if m.o.Exam && e.Set != nil && m.o.Sitting == nil {
+		m.notice = "In an exam a set is one paper, under one clock: unpin practise with the file of the set and --exam begins it."
+		return
+	}
 	if m.portion = nil; len(e.Portion) > 0 {
 		m.beginPortion(e.Portion)
 		return

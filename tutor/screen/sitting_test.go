@@ -105,3 +105,19 @@ func paperWithoutLimit(t *testing.T, begin func(time.Duration) (*Model, *tutor.S
 		}
 	}
 }
+
+// In an exam a problem of a set is not worked by itself, without the clock of its paper.
+func TestSetInExamIsOnePaper(t *testing.T) {
+	p, _ := problems.Library("jetty-deck")
+	about := &SetEntry{Title: "Week 5"}
+	entries := func() []Entry {
+		return []Entry{{Name: "w5", Set: about}, {Name: "w5/jetty-deck", Problem: p, Set: about}}
+	}
+	m := New(Options{Entries: entries, Exam: true, Level: tutor.Values})
+	size(m, 100, 30)
+	m.Update(list(m.o)())
+	press(m, "down", "enter")
+	if m.course != nil || !strings.Contains(m.notice, "one paper") {
+		t.Errorf("a problem of a set is begun by itself: %q", m.notice)
+	}
+}
