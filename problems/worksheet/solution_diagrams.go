@@ -57,6 +57,7 @@ func (d diagrams) diagram(g statics.Diagram) {
 	for _, p := range g.Stretches {
 		d.polynomials(p)
 	}
+	d.byParts(g)
 }
 
 // idle reports whether a member carries nothing at all.
