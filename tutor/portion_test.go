@@ -149,3 +149,31 @@ func TestStuckIsHelped(t *testing.T) {
 		t.Errorf("by line the worked step is missing: %v\n%s", err, out.String())
 	}
 }
+
+// What is told in a piece comes once more, with other numbers, before the next: of a step as of a member.
+func TestToldInAPieceComesAgain(t *testing.T) {
+	t.Parallel()
+	now := today0.AddDate(0, 0, 1)
+	forms := map[Form]int{}
+	for _, o := range append(Portion(history(t, "0 jetty-deck"), now, atHand()), Portion(history(t, "0 mill-bridge/pin-pair, 0 riding-hall"), now, atHand())...) {
+		at, err := o.Begin(now)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if at.Lesson == nil || o.Form == WholeProblem {
+			continue
+		}
+		for _, asking := at.Lesson.Now(); asking; _, asking = at.Lesson.Now() {
+			at.Lesson.Type("tell")
+		}
+		if again := at.Lesson.Again(); len(again) == 0 {
+			t.Errorf("%s, %s: nothing comes again", o.Form, o.Problem.Name)
+		} else if at, of := again[0].Position(); at != 0 || of != 1 {
+			t.Errorf("%s, %s: it is question %d of %d", o.Form, o.Problem.Name, at+1, of)
+		}
+		forms[o.Form]++
+	}
+	if forms[OneStep] == 0 || forms[OneMember] == 0 {
+		t.Errorf("tried %v", forms)
+	}
+}

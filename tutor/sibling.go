@@ -102,8 +102,9 @@ func (sh *sheet) givesAway(again Question) bool {
 
 // planOn gives a sibling's solution the plan in hand, the student's own or not, and reports whether it can be so.
 func (m *matter) planOn(s *statics.Solution, own bool) bool {
-	if !own {
-		return slices.EqualFunc(m.solution.Plan, s.Plan, func(x, y statics.Step) bool { return slices.Equal(x.Gives, y.Gives) })
+	if !own { // a piece of practice has the plan up to its step
+		n := min(len(m.solution.Plan), len(s.Plan))
+		return slices.EqualFunc(m.solution.Plan, s.Plan[:n], func(x, y statics.Step) bool { return slices.Equal(x.Gives, y.Gives) })
 	}
 	s.Plan = nil
 	for _, step := range m.solution.Plan {

@@ -183,10 +183,11 @@ func (t *today) offered(m material) bool {
 	return slices.ContainsFunc(t.taken, func(o material) bool { return o.problem == m.problem })
 }
 
-// better reports whether a problem suits better than another: it was not worked on these days, each of its steps does more for what is
-// wanting, it is of another shape than the one before, it was not worked on so lately, it is gentler.
+// better reports whether a problem suits better than another: it is not much harder than those worked on before, it was not worked on these days,
+// each of its steps does more for what is wanting, it is of another shape than the one before, it was not worked on so lately, it is gentler.
 func (t *today) better(a, b material) bool {
 	return cmp.Or(
+		t.beyond(a)-t.beyond(b),
 		t.recent(a)-t.recent(b),
 		t.gain(b.skills)*a.steps-t.gain(a.skills)*b.steps,
 		t.alike(a)-t.alike(b),
@@ -258,8 +259,8 @@ func ClockSays(all []record.Record, now time.Time) string {
 	if n == 0 {
 		return ""
 	}
-	return fmt.Sprintf("%s last practised at a time that is still to come, up to %s: a clock was or is wrong. Until the next practice this counts as due today.",
-		map[bool]string{true: "One skill was", false: wording.Capital(wording.Count(n)) + " skills were"}[n == 1], last.Format(time.DateOnly))
+	return fmt.Sprintf("A clock was or is wrong: %s dated up to %s, still to come. They count as due today.",
+		map[bool]string{true: "1 skill is", false: wording.Counted(n, "skill") + " are"}[n == 1], last.Format(time.DateOnly))
 }
 
 // lastWork is when each problem was worked on last, by its name.
