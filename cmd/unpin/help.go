@@ -23,6 +23,7 @@ var topics = []topic{
 	{"answers", "what can be typed in a lesson, and how it is judged"},
 	{"file", "how to write a problem file"},
 	{"set", "how to put the problems of a paper together"},
+	{"class", "sets, exams and results on a host, the board, what is kept of whom"},
 	{"hosting", "a class over SSH for a term: service, backup, upgrade, several hosts"},
 }
 

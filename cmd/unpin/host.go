@@ -51,7 +51,7 @@ func newHost() *cobra.Command {
 	cmd.Flags().StringVar(&h.store, "store", "", "keep what learners do in the PostgreSQL at this `ADDRESS`, as postgres://USER@HOST/NAME, for several hosts; if absent in class.db")
 	cmd.Flags().StringVar(&h.codes, "codes", "", "make a code for each learner who has none, list them in `FILE` (CSV), and end")
 	cmd.Flags().BoolVar(&h.anew, "anew", false, "with --codes: a new code for everybody; the earlier ones are void")
-	cmd.AddCommand(newBackup(), newRestore())
+	cmd.AddCommand(newBackup(), newRestore(), newVerify())
 	cmd.Flags().Var(oneOf(&h.log, "text", []string{"text", "json"}), "log", "the `FORMAT` of what is told on standard error: text or json, a line each")
 	cmd.Flags().StringVar(&h.health, "health", "", "answer at this `ADDRESS` of this computer, as 127.0.0.1:9222, how the host is (/health) and figures of use (/metrics, OpenMetrics)")
 	cmd.Flags().BoolVar(&h.demo, "demo", false, "serve three invented learners from this computer to itself, with nothing prepared and nothing kept")

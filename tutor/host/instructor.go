@@ -43,9 +43,12 @@ func (h *Host) board(s ssh.Session) int {
 		say(s, text)
 		return 0
 	}
+	if words := s.Command(); len(words) > 0 {
+		return examsOf(h).instructed(s, words)
+	}
 	pty, changes, onTerminal := s.Pty()
-	if !onTerminal || len(s.Command()) > 0 {
-		say(s.Stderr(), "An instructor's key shows the board, on a terminal and without words; health says how the host is.")
+	if !onTerminal {
+		say(s.Stderr(), instructorWords)
 		return 2
 	}
 	err := screen.ServeProgram(newBoard(h, fingerprint(s.PublicKey())), screen.Far{In: s, Out: s, Sizes: sizes(pty, changes), End: h.stopping})

@@ -1,6 +1,7 @@
 package host
 
 import (
+	"io"
 	"strings"
 
 	"github.com/charmbracelet/ssh"
@@ -15,6 +16,7 @@ const wordsHelp = `These words may follow the address:
   record --export  every line that is kept of you
   record --erase   erases your practice, for good; asks first, with --yes not
   time             how much time of your exam is left
+  paper SET        what you have handed in of an exam, signed by the host
   privacy          what is kept of you, how long, and who sees it
   help             this list
 Without a word, on a terminal, the lesson opens on the screen.`
@@ -62,6 +64,9 @@ func (h *Host) reads(s ssh.Session, id string) bool {
 // looks does what words say that show what was done, which is not shown in an exam. It returns the exit code.
 func (h *Host) looks(s ssh.Session, id, text string) int {
 	do := map[string]func(ssh.Session, string) int{"record": h.record, "record --export": h.export}[text]
+	if words := s.Command(); do == nil && len(words) == 2 && words[0] == "paper" {
+		do = func(s ssh.Session, id string) int { return examsOf(h).own(s, id, words[1]) }
+	}
 	if do == nil {
 		say(s.Stderr(), "There are no words "+text+" here. "+wordsHelp)
 		return 2
@@ -101,5 +106,25 @@ func (h *Host) export(s ssh.Session, id string) int {
 		say(s.Stderr(), err.Error())
 		return 1
 	}
+	return 0
+}
+
+// own writes a learner's own paper of an exam.
+func (h exams) own(s ssh.Session, id, exam string) int {
+	of := h.examNamed(exam)
+	if of == nil {
+		say(s.Stderr(), "There is no exam "+exam+" here.")
+		return 2
+	}
+	text, _, err := h.paper(of, id)
+	switch {
+	case err != nil:
+		say(s.Stderr(), err.Error())
+		return 1
+	case text == "":
+		say(s.Stderr(), "You have handed nothing in of "+exam+".")
+		return 1
+	}
+	io.WriteString(s, text)
 	return 0
 }

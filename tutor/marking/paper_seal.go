@@ -33,3 +33,11 @@ func (a *Answers) checkSeal(lines []string) {
 		return
 	}
 }
+
+// Unsealed is a sealed paper without its digest, to be sealed otherwise.
+func Unsealed(text string) string {
+	if at := strings.LastIndex(text, sealWord); at >= 0 {
+		return text[:at]
+	}
+	return text
+}
