@@ -75,11 +75,12 @@ func checkFault(l *Lesson, line string) (ok bool, says string) {
 	}
 	e := &exam{Lesson: l}
 	var comes, largest exact.Num
-	holds := false
+	holds, given := false, true
 	for _, t := range s.Terms {
 		v := t.Value()
 		if t.Force != statics.None {
 			v, holds = v.Mul(e.own(t.Force)), holds || t.Why == statics.Counts
+			given = given && (t.Why != statics.Counts || slices.ContainsFunc(l.sheet.answersFor(t.Force), func(a answer) bool { return a.tries > 0 }))
 		}
 		comes, largest = comes.Add(v), exact.Max(largest, v.Abs())
 	}
@@ -88,6 +89,8 @@ func checkFault(l *Lesson, line string) (ok bool, says string) {
 	switch {
 	case !holds:
 		return false, "this sum holds none of your values: which sum does?"
+	case !given:
+		return false, "this sum holds a force that you left open."
 	case off || turned: // of the sense that counts as positive nothing was agreed
 		return true, ""
 	}
