@@ -11,9 +11,12 @@ import (
 
 // How often a connection is asked for a sign of life, which also keeps what lies between from forgetting it, and how long it may take.
 const (
-	pulse   = time.Minute
+	pulses  = time.Minute
 	silence = 30 * time.Second
 )
+
+// A pulse is how often, and how long.
+type pulse struct{ every, most time.Duration }
 
 // comingKey is where a connection's timer is kept until a session begins on it.
 type comingKey struct{}
@@ -56,29 +59,29 @@ func (h *heard) Read(b []byte) (int, error) {
 // rested is how long nothing was typed.
 func (h *heard) rested() time.Duration { return time.Duration(time.Now().UnixNano() - h.last.Load()) }
 
-// watch ends a session in which nothing is typed for long, and one whose other end is gone, until it has left.
-func (h *heard) watch(mine *seat) {
-	beats := time.NewTicker(pulse)
+// watch ends a session in which nothing is typed for long, by stop, and one whose other end is gone, by cut, until it has left.
+func (h *heard) watch(p pulse, left <-chan struct{}, stop func(why string), cut func()) {
+	beats := time.NewTicker(p.every)
 	defer beats.Stop()
 	for {
 		select {
-		case <-mine.left:
+		case <-left:
 			return
 		case <-beats.C:
 		}
 		if h.rested() > idle {
-			mine.stop("Nothing was typed for two hours. What you have done is kept: log in again.")
+			stop("Nothing was typed for two hours. What you have done is kept: log in again.")
 			return
 		}
-		if !answers(h.Session) {
-			mine.cut()
+		if !answers(h.Session, p.most) {
+			cut()
 			return
 		}
 	}
 }
 
 // answers asks the other end for a sign of life. Any answer is one, a refusal too (RFC 4254, 4).
-func answers(s ssh.Session) bool {
+func answers(s ssh.Session, most time.Duration) bool {
 	conn, known := s.Context().Value(ssh.ContextKeyConn).(gossh.Conn)
 	if !known {
 		return true
@@ -91,7 +94,7 @@ func answers(s ssh.Session) bool {
 	select {
 	case well := <-answered:
 		return well
-	case <-time.After(silence):
+	case <-time.After(most):
 		conn.Close()
 		return false
 	}

@@ -31,6 +31,7 @@ type Options struct {
 	Key      string       // the file of the host's key, made where there is none
 	Log      *slog.Logger
 	Clock    func() time.Time // what time it is; nil for that of the database
+	pulse    pulse            // of connections; zero for the usual one
 	Name     string           // of this host, for people, where several serve one class
 }
 

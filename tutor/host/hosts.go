@@ -19,6 +19,9 @@ import (
 func (h *Host) join() {
 	id := rand.Text()[:12]
 	h.figures.since = time.Now()
+	if h.o.pulse == (pulse{}) {
+		h.o.pulse = pulse{pulses, silence}
+	}
 	h.keep = kept.New(h.o.Data, filepath.Dir(h.o.Key), id, database.Away, owner, h.storeChanged)
 	h.hub = &hub{data: h.o.Data, keep: h.keep, seats: &h.seats, log: h.o.Log, host: id, name: h.o.Name, beat: beats, heard: h.heardLine,
 		look: make(chan struct{}, 1), news: make(chan struct{}, 1), recent: map[int64]bool{}}

@@ -32,6 +32,9 @@ func (h *Host) session(far ssh.Session) {
 	}()
 	if h.instructs(s) {
 		log.Info("an instructor in")
+		left := make(chan struct{})
+		defer close(left)
+		go s.watch(h.o.pulse, left, func(string) { s.Close() }, func() { s.Close() })
 		s.Exit(h.board(s))
 		return
 	}
@@ -60,12 +63,12 @@ func (h *Host) session(far ssh.Session) {
 	log.Info("in", "words", strings.Join(s.Command(), " "))
 	h.figures.in.Add(1)
 	begun := time.Now()
-	go s.watch(mine)
+	go s.watch(h.o.pulse, mine.left, mine.stop, mine.cut)
 	code := h.serve(s, id, mine)
 	if why := mine.told(); why != "" {
 		say(s, why)
 	}
-	log.Info("out", "code", code, "for", time.Since(begun).Round(time.Second).String())
+	log.Info("out", "code", code, "why", mine.told(), "for", time.Since(begun).Round(time.Second).String())
 	s.Exit(code)
 }
 
