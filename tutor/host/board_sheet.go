@@ -16,22 +16,27 @@ type sheet struct {
 
 func (s *sheet) look(b *board) {
 	s.lines = nil
+	if d, now := b.host.activity.of(s.of.id); now {
+		s.of = d
+	}
 	all, _, err := b.host.storeOf(s.of.id, s.of.set).Records()
 	if err != nil {
 		s.lines = []string{err.Error()}
 		return
-	}
-	if d, now := b.host.activity.of(s.of.id); now {
-		s.of = d
 	}
 	if s.of.run == "" && len(all) > 0 {
 		last := all[len(all)-1]
 		s.of.run, s.of.problem, s.of.level = last.Run, last.Problem, last.Level
 	}
 	for _, r := range all {
-		if r.Run == s.of.run && r.Kind == "" {
-			s.lines = append(s.lines, fmt.Sprintf("%s  %-20s %-24s %s", r.At.In(time.Local).Format("2 Jan 15:04:05"), r.Question, r.Typed, outcomeText(r)))
+		question := r.Question
+		switch {
+		case r.Kind != "", s.of.set == "" && r.Run != s.of.run:
+			continue
+		case s.of.set != "" && question != "": // all of the paper
+			question = r.Problem + " " + question
 		}
+		s.lines = append(s.lines, fmt.Sprintf("%s  %-28s %-16s %s", r.At.In(time.Local).Format("2 Jan 15:04:05"), question, r.Typed, outcomeText(r)))
 	}
 }
 
@@ -39,7 +44,9 @@ func (s *sheet) chooses() bool { return false }
 
 func (s *sheet) head(b *board) []string {
 	title := s.of.id + " has done nothing yet"
-	if s.of.run != "" {
+	if s.of.set != "" {
+		title = s.of.id + ": the exam " + s.of.set + ", as it was typed"
+	} else if s.of.run != "" {
 		title = s.of.id + ": " + s.of.problem + ", at the level " + s.of.level
 	}
 	return []string{title, ""}

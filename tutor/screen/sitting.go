@@ -76,6 +76,9 @@ func (m *Model) results(w int) []line {
 			all = append(all, folded(text, w, 2, plainInk)...)
 		}
 	}
+	if m.o.Sitting.Whole(0) == nil { // marks are not told yet
+		return all
+	}
 	return append(append(all, nil), folded("Each problem of the list has its whole paper: each answer with its marks.", w, 0, noteInk)...)
 }
 
