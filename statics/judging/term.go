@@ -93,19 +93,27 @@ func (c *Case) findInTerm(f *Finding, v Typed) {
 	var asks []string
 	for _, s := range slips {
 		f.note(s.ID)
-		if !slices.Contains(asks, s.Asks()) {
-			asks = append(asks, s.Asks())
-		}
+		asks = append(asks, s.Asks())
 	}
-	switch len(slips) {
-	case 0:
-	case 1:
-		if slips[0].Seldom && v.figures() <= 3 {
-			f.Says = oneThing + slips[0].Asks() + "?"
-			return
-		}
+	switch asks = asksOnce(asks); {
+	case len(asks) == 0:
+	case len(slips) == 1 && (!slips[0].Seldom || v.figures() > 3):
 		f.Says = lowerFirst(slips[0].Says)
+	case len(asks) == 1:
+		f.Says = oneThing + joined(asks)
 	default:
-		f.Says = "there is more than one way to this entry: " + strings.Join(asks, ", and ") + "?"
+		f.Says = "there is more than one way to this entry: " + joined(asks)
 	}
+}
+
+// asksOnce leaves out what is asked already, or with which another begins.
+func asksOnce(asks []string) []string {
+	var all []string
+	for i, ask := range asks {
+		said := slices.Contains(asks[:i], ask)
+		if !said && !slices.ContainsFunc(asks, func(o string) bool { return strings.HasPrefix(o, ask+", ") }) {
+			all = append(all, ask)
+		}
+	}
+	return all
 }

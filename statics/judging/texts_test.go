@@ -58,3 +58,12 @@ func checkWording(t *testing.T, l *sheet, where, text string) {
 		t.Errorf("%s: blame: %s", where, text)
 	}
 }
+
+// TestAsksOnce holds that nothing is asked twice over: neither the same again, nor what another question begins with.
+func TestAsksOnce(t *testing.T) {
+	t.Parallel()
+	got := asksOnce([]string{"how large is it", "how large is it, and where", "which way", "how large is it", "which way"})
+	if want := []string{"how large is it, and where", "which way"}; !slices.Equal(got, want) {
+		t.Errorf("%q, want %q", got, want)
+	}
+}
