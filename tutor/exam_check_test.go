@@ -3,6 +3,9 @@ package tutor
 import (
 	"strings"
 	"testing"
+
+	"unpin/problems"
+	"unpin/tutor/record"
 )
 
 // A check earns its mark where it is a sum that was not used and comes to what it says with the student's own values, whether they are
@@ -45,5 +48,39 @@ func TestCheckInExam(t *testing.T) {
 		if marks := strings.Join(l.Marks(), "\n"); !strings.Contains(marks, r.want) {
 			t.Errorf("%s: not %s in\n%s", r.check, r.want, marks)
 		}
+	}
+}
+
+// An exam that was left before its check, or in it, goes on there.
+func TestCheckTakenUpAgain(t *testing.T) {
+	t.Parallel()
+	s := record.At(t.TempDir() + "/practice.jsonl")
+	p, _ := problems.Library("jetty-deck")
+	exam := func() *Lesson {
+		l, err := New(p.Asking([]string{"reactions"}), Plan, true)
+		if err != nil {
+			t.Fatal(err)
+		}
+		l.Keep(s, clock(), noComplaint(t))
+		return l
+	}
+	l := exam()
+	for q, asking := l.Now(); asking && q.Kind != CheckSum; q, asking = l.Now() {
+		line := map[Kind]string{ForceValue: "1", TermSign: "+", TermArm: "2", TermSize: "3"}[q.Kind]
+		if q.Kind == ChooseSum {
+			line = choiceText(l, l.route.expertStep().Sums[0])
+		}
+		if r := l.Type(line); r.Kind != Noted {
+			t.Fatalf("%s: %q", line, r.Lines)
+		}
+	}
+	again := exam()
+	again.Type("resume")
+	if q, _ := again.Now(); q.Kind != CheckSum {
+		t.Fatalf("it goes on at %q", q.Name)
+	}
+	again.Type("whole M A = 0")
+	if n := exam().Earlier(); n != 0 {
+		t.Errorf("of an exam that is over %d answers are offered again", n)
 	}
 }

@@ -37,7 +37,7 @@ func (l *Lesson) recall(all []record.Record) {
 }
 
 // examEnds reports whether some events are of an exam worked to its end: all its questions are answered or left open; where
-// these follow from what was chosen, the last along the members, or else the value of each force.
+// these follow from what was chosen, the last along the members, or else the value of each force and the check.
 func examEnds(l *Lesson, events []record.Record) bool {
 	if !l.past.open {
 		return record.Answered(events) >= len(l.sheet.questions)
@@ -48,7 +48,7 @@ func examEnds(l *Lesson, events []record.Record) bool {
 	if along := l.about.script().sections(); len(along) > 0 {
 		return noted(along[len(along)-1].Name)
 	}
-	return !slices.ContainsFunc(l.about.solution.Forces, func(f statics.Force) bool { return !noted(f.Name) })
+	return noted(checkName) && !slices.ContainsFunc(l.about.solution.Forces, func(f statics.Force) bool { return !noted(f.Name) })
 }
 
 // askGradually asks, at the level gradual, for what is earned by now. Where that is the plan itself, the work is kept as
