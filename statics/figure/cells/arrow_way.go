@@ -32,14 +32,19 @@ func comesBy(a, other figure.Drawn) bool {
 	if distance(a.To, a.At) < distance(a.From, a.At) {
 		near = a.To
 	}
-	level := a.At
-	switch {
-	case a.From.Y == a.To.Y:
-		level.Y = a.To.Y
-	case a.From.X == a.To.X:
-		level.X = a.To.X
-	}
+	level := levelWith(a)
 	return other.Gap(figure.Drawn{From: near, To: a.At}, 2) == 0 || other.Gap(figure.Drawn{From: near, To: level}, 2) == 0
+}
+
+// levelWith is the place on an arrow's own line that is level with its point; a cell is two widths tall.
+func levelWith(a figure.Drawn) figure.Position {
+	x, y := a.To.X-a.From.X, 2*(a.To.Y-a.From.Y)
+	long := x*x + y*y
+	if long == 0 {
+		return a.At
+	}
+	t := ((a.At.X-a.From.X)*x + 2*(a.At.Y-a.From.Y)*y) / long
+	return figure.Position{X: a.From.X + t*(a.To.X-a.From.X), Y: a.From.Y + t*(a.To.Y-a.From.Y)}
 }
 
 // distance is that of two places, in cell widths.
