@@ -3,6 +3,7 @@ package variant
 import (
 	"fmt"
 	"strings"
+	"unpin/problems"
 )
 
 // goodness counts, for each change and each of its choices, how many sets of numbers were looked at and how many are good.
@@ -58,10 +59,13 @@ func namedChoices(c Change, choices []int) string {
 
 // more says what would give more copies: other values for those with which nothing is good, and more values of what has the most good
 // ones a value. Of a file that says nothing under vary, that it may.
-func (g *goodness) more(changes []Change, said bool) string {
+func (g *goodness) more(changes []Change, p *problems.Problem) string {
 	ways := []string{"give numbers names under given, and list under vary the values that they may have, for what may change was only found"}
-	if said {
+	switch {
+	case len(p.Vary) > 0:
 		ways = g.ways(changes)
+	case len(p.Given) > 0:
+		ways = []string{"list under vary the values that " + p.Given[0].Name + " and what else is given may have, for what may change was only found"}
 	}
 	return "What would give more: " + strings.Join(ways, "; and ") + "."
 }

@@ -16,12 +16,14 @@ const (
 	OwnNumbers    Reason = "they have the numbers of the problem itself"
 	Unreadable    Reason = "a load or a joint would lie where it cannot be"
 	Condition     Reason = "a condition under where does not hold"
-	OtherShape    Reason = "joints would lie in another order, or members at other angles that matter"
+	OtherShape    Reason = "joints would lie in another order, or members that meet turn another way from each other"
+	RoughLength   Reason = "the length of a member would be a root, which it is not in the problem"
 	Untied        Reason = "a rope would not run to its other end or not be as tight there, or what the text calls equal or symmetrical would not be so"
 	Warned        Reason = "something in them would be warned of"
 	NotSolvable   Reason = "the frame would not be determinate"
 	OtherPlan     Reason = "the plan would be another"
 	OtherSigns    Reason = "a force would be zero, or more than one force would change its sign"
+	OwnZero       Reason = "a force that is zero with the problem's own numbers would not be zero"
 	OffMember     Reason = "a place that is asked about would lie off its member, or where the value jumps"
 	HidesMistakes Reason = "a mistake would not show"
 	Long          Reason = "a force would have more than two decimals" // good otherwise, as far as was looked: Maker.spare says
@@ -92,7 +94,11 @@ func (s screen) solved(p *problems.Problem) (problems.Solved, Reason) {
 	switch {
 	case slices.ContainsFunc(p.Where, func(c problems.Condition) bool { return !c.Holds }):
 		return copied, Condition
-	case !sameShape(&s.own.Problem.Frame, &p.Frame):
+	case !sameOrder(&s.own.Problem.Frame, &p.Frame):
+		return copied, OtherShape
+	case rougher(&s.own.Problem.Frame, &p.Frame):
+		return copied, RoughLength
+	case !sameAngles(&s.own.Problem.Frame, &p.Frame):
 		return copied, OtherShape
 	case !s.ties.keep(&s.own.Problem.Frame, &p.Frame):
 		return copied, Untied
@@ -107,8 +113,8 @@ func (s screen) solved(p *problems.Problem) (problems.Solved, Reason) {
 	if !samePlan(s.own.Solution, solution) {
 		return copied, OtherPlan
 	}
-	if !s.sameSigns(copied) {
-		return copied, OtherSigns
+	if reason := s.signs(copied); reason != Good {
+		return copied, reason
 	}
 	if _, err := copied.Asked(p.Find); err != nil {
 		return copied, OffMember
@@ -126,13 +132,16 @@ func (s screen) hides(p problems.Solved) bool {
 	return slices.ContainsFunc(hidings(p), func(h hiding) bool { return !slices.Contains(s.hidden, h) })
 }
 
-// sameSigns reports whether as many forces are zero, the same ones, and as many negative within one.
-func (s screen) sameSigns(p problems.Solved) bool {
+// signs is the reason against a copy unless as many forces are zero, the same ones, and as many negative within one.
+func (s screen) signs(p problems.Solved) Reason {
 	more := 0
 	for i, v := range p.Values {
 		own := s.own.Values[i]
-		if v.IsZero() != own.IsZero() {
-			return false
+		switch {
+		case own.IsZero() && !v.IsZero():
+			return OwnZero
+		case v.IsZero() && !own.IsZero():
+			return OtherSigns
 		}
 		if v.Sign() < 0 {
 			more++
@@ -141,7 +150,10 @@ func (s screen) sameSigns(p problems.Solved) bool {
 			more--
 		}
 	}
-	return -1 <= more && more <= 1
+	if more < -1 || more > 1 {
+		return OtherSigns
+	}
+	return Good
 }
 
 // samePlan reports whether two plans of the same bodies take the same steps: the same sums, with as many terms, for the same forces.

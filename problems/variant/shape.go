@@ -11,18 +11,25 @@ import (
 // to right and from bottom to top, members that are in line or perpendicular are so in both, and a member whose length is
 // rational keeps such a length.
 func sameShape(f, g *statics.Frame) bool {
+	return sameOrder(f, g) && !rougher(f, g) && sameAngles(f, g)
+}
+
+// sameOrder reports whether the joints of both lie in the same order from left to right and from bottom to top.
+func sameOrder(f, g *statics.Frame) bool {
 	x := func(f *statics.Frame) func(int) exact.Num { return func(j int) exact.Num { return f.Joints[j].At.X } }
 	y := func(f *statics.Frame) func(int) exact.Num { return func(j int) exact.Num { return f.Joints[j].At.Y } }
 	n := len(f.Joints)
-	if !slices.Equal(ranks(n, x(f)), ranks(n, x(g))) || !slices.Equal(ranks(n, y(f)), ranks(n, y(g))) {
-		return false
-	}
+	return slices.Equal(ranks(n, x(f)), ranks(n, x(g))) && slices.Equal(ranks(n, y(f)), ranks(n, y(g)))
+}
+
+// rougher reports whether a member whose length is rational in the first has no such length in the second.
+func rougher(f, g *statics.Frame) bool {
 	for m := range f.Members {
 		if f.Length(m).IsRational() && !g.Length(m).IsRational() {
-			return false
+			return true
 		}
 	}
-	return sameAngles(f, g)
+	return false
 }
 
 // ranks are the places of n values in rising order; equal ones share one.

@@ -113,6 +113,6 @@ func (m *Maker) lack(wanted int, all bool) *Shortage {
 	slices.SortFunc(e.Excluded, func(a, b Exclusion) int {
 		return cmp.Or(b.Times-a.Times, strings.Compare(string(a.Reason), string(b.Reason)))
 	})
-	e.Good, e.More = tally[Good], good.more(m.changes, len(m.problem.Vary) > 0)
+	e.Good, e.More = tally[Good], good.more(m.changes, m.problem)
 	return e
 }

@@ -21,6 +21,9 @@ type Step struct {
 // mostTidied is how many sets of numbers are tried at most to make a problem tidy: half a second at most where frames are small.
 const mostTidied = 150
 
+// tidiedBy is how many steps a number is moved at most to make a problem tidy.
+const tidiedBy = 6
+
 // Tidy is the smallest change of one number or of two with which a problem breaks no rule for numbers, and hides no mistake
 // that it does not hide now; empty where none is found, or none is needed. What may change is what copies may change.
 func Tidy(own problems.Solved) []Step {
@@ -43,7 +46,7 @@ func tidySteps(changes []Change) [][]Step {
 		if c.own == stepless || len(c.numbers) == 0 {
 			continue
 		}
-		for choice := max(0, c.own-nearby); choice < min(len(c.Choices), c.own+nearby+1); choice++ {
+		for choice := max(0, c.own-tidiedBy); choice < min(len(c.Choices), c.own+tidiedBy+1); choice++ {
 			if choice != c.own {
 				single = append(single, []Step{{c.Name, c.Choices[choice], c, choice, c.far(choice)}})
 			}
