@@ -126,6 +126,7 @@ func (b *board) order(o order, said string) string {
 		b.host.o.Log.Error("an order cannot be kept", "set", o.Set, "do", string(o.Do), "error", err.Error())
 		return "This cannot be kept, so it does not hold: " + err.Error()
 	}
+	b.host.hub.changed()
 	b.host.o.Log.Info("an order", "set", o.Set, "do", string(o.Do), "who", o.Who, "minutes", o.Minutes, "percent", o.Percent, "until", o.Until, "by", o.By)
 	return said
 }

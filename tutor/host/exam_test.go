@@ -195,3 +195,45 @@ func TestExamOnTheScreen(t *testing.T) {
 	v.types("\x1b\x1b")
 	v.sees("Choose a problem")
 }
+
+// An exam that is opened at one host is begun at another, goes on at the first with the same clock, and is paused for it from the second.
+func TestExamOnTwoHosts(t *testing.T) {
+	t.Parallel()
+	for name, store := range stores {
+		t.Run(name, func(t *testing.T) {
+			t.Parallel()
+			now, address := &setClock{at: clock(t, "10:00")}, store(t)
+			with := func(name string) *class {
+				return openedOn(t, t.TempDir(), address, Options{Name: name, Sets: []Set{anExam(t)}, Clock: now.now})
+			}
+			a, b := with("mill"), with("quay")
+			a.makeCodes(t)
+			b.codes = a.codes
+			for !a.hub.several() || !b.hub.several() {
+				time.Sleep(20 * time.Millisecond)
+			}
+			a.orders3(t, now, order{Do: openSet})
+			a.hub.changed()
+			for b.hours(b.sets[0]).at(now.now()) != running {
+				time.Sleep(20 * time.Millisecond)
+			}
+			there := begin(t, b.in(t, code(b.codes["s001"])), false, "plain w3")
+			there.types("begin\n1\n0\n")
+			there.sees("noted")
+			now.move(10 * time.Minute)
+			here := begin(t, a.in(t, code(a.codes["s001"])), false, "plain")
+			there.sees("goes on there")
+			here.sees("20 minutes")
+			here.types("1\n")
+			here.again("RB", 1)
+			b.orders3(t, now, order{Do: pauseSet})
+			b.hub.changed()
+			here.sees("is paused by your instructor")
+			b.orders3(t, now, order{Do: goOn})
+			b.hub.changed()
+			here.sees("goes on; you have")
+			here.types("5\n6\nhand in\nhand in\n")
+			here.sees("The paper is handed in.")
+		})
+	}
+}
