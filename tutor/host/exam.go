@@ -92,11 +92,6 @@ func (h exams) sit(s *set, id string, mine *seat, complain func(error)) (*tutor.
 	rules.Watch = h.watch(s, id, mine)
 	if mine != nil {
 		h.seats.examines(mine, s.ID)
-		forget := h.keep.Remember(logName(id, s.ID))
-		go func() {
-			<-mine.left
-			forget()
-		}()
 	}
 	return tutor.Sit(rules, h.storeOf(id, s.ID), h.o.Clock, complain)
 }
