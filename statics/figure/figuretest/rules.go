@@ -19,12 +19,13 @@ type Medium struct {
 	Own      float64 // so near to its point runs a member on which an arrow acts, for both are set to whole steps
 	Tangent  float64 // least arm of a rope's pull about the middle of its wheel, as part of the radius
 	Joint    float64 // so much of a member lies at its joint, where a support's symbol begins
-	Ways     bool    // no arrow of another point stands between an arrow and its point: in characters it would seem to act there
+	Ways     bool    // no arrow of another point stands between an arrow and its point: it would seem to act there
+	Ropes    bool    // a rope is drawn as far as its wheel, so that nothing between can be mistaken for its point
 }
 
 // Paper and Cells are the two media.
 var (
-	Paper = Medium{Tall: 1, Apart: 1.5, Reach: 8, OffLabel: 0, Wall: 0.5, Own: 0.5, Tangent: 0.99, Joint: 3}
+	Paper = Medium{Tall: 1, Apart: 1.5, Reach: 8, OffLabel: 0, Wall: 0.5, Own: 0.5, Tangent: 0.99, Joint: 3, Ways: true, Ropes: true}
 	Cells = Medium{Tall: 2, Apart: 1.5, Reach: 2.1, OffLabel: 0, Wall: 0.7, Own: 2.1, Tangent: 0.5, Joint: 1, Ways: true}
 )
 
@@ -67,10 +68,11 @@ func LostHeads(drawn []figure.Drawn, at func(col, row int) rune) []string {
 	return list
 }
 
-// InAnyFrame are the violations but those that a frame drawn by chance may force: a member passes on every side of a support or of a load.
+// InAnyFrame are the violations but those that a frame drawn by chance may force: a member passes on every side of a support or of a
+// load, and on paper, where every arrow is drawn, an arrow of another point on every side of one.
 func (m Medium) InAnyFrame(drawn []figure.Drawn) []string {
 	return slices.DeleteFunc(m.Violations(drawn), func(fault string) bool {
-		return strings.HasPrefix(fault, "the support") || strings.HasSuffix(fault, pastMember)
+		return strings.HasPrefix(fault, "the support") || strings.HasSuffix(fault, pastMember) || m.Ropes && strings.Contains(fault, pastArrow)
 	})
 }
 
@@ -112,8 +114,8 @@ func (m Medium) pair(things []figure.Drawn, a, b figure.Drawn, first bool) strin
 		return fmt.Sprintf("the arrows %s and %s meet", a.Text, b.Text)
 	case a.Kind == figure.DrawnArrow && b.Kind != figure.DrawnLabel && apart && between(toPoint(a), b) < m.Apart:
 		return fmt.Sprintf("the line of %s to its joint crosses another part", a.Text)
-	case m.Ways && a.Kind == figure.DrawnArrow && b.Kind == figure.DrawnArrow && dist(a.At, b.At) >= m.Own && (between(toPoint(a), b) == 0 || between(levelWith(a), b) == 0):
-		return fmt.Sprintf("the line of %s to its joint crosses the arrow %s", a.Text, b.Text)
+	case m.Ways && !(m.Ropes && a.At != a.Hub) && a.Kind == figure.DrawnArrow && b.Kind == figure.DrawnArrow && dist(a.At, b.At) >= m.Own && (between(toPoint(a), b) == 0 || between(levelWith(a), b) == 0):
+		return fmt.Sprintf("the line of %s%s%s", a.Text, pastArrow, b.Text)
 	case a.Kind == figure.DrawnArrow && b.Kind == figure.DrawnMember && !apart && !m.through(b, a.Hub) && between(toPoint(a), b) == 0:
 		return "the line of " + a.Text + pastMember
 	case a.Kind == figure.DrawnLabel && b.Kind == figure.DrawnArrow && a.Owner >= 0 && things[a.Owner] != b:
@@ -125,6 +127,9 @@ func (m Medium) pair(things []figure.Drawn, a, b figure.Drawn, first bool) strin
 	}
 	return ""
 }
+
+// pastArrow is in what is said of an arrow that seems to act where another does.
+const pastArrow = " to its joint crosses the arrow "
 
 // pastMember ends what is said of an arrow that seems to act on another member.
 const pastMember = " to its point crosses a member"

@@ -1,6 +1,8 @@
 package paper
 
 import (
+	"slices"
+
 	"unpin/statics/figure"
 )
 
@@ -24,6 +26,12 @@ func (p *layout) arrow(a figure.Arrow) {
 		at = p.besides(at, a.Beside, ray)
 	}
 	near, far := p.room(at, ray, arrowLength)
+	if a.Beside.IsZero() && !a.Rope && p.comesBy(at, near) {
+		if other := ray.Opposite(); hasWay(p, at, other) {
+			a.Pull, ray = !a.Pull, other
+			near, far = p.room(at, ray, arrowLength)
+		}
+	}
 	if length := p.runs(a, ray); a.Rope && length >= leastRun {
 		near, far = at, at.by(ray, min(arrowLength, 0.4*length))
 	}
@@ -50,6 +58,25 @@ func (p *layout) arrow(a figure.Arrow) {
 	}
 	p.ask(w)
 	p.askSlope(near.between(far, 0.5), ray, a.Slope, a.Text, a.Look)
+}
+
+// comesBy reports whether the arrow of another point stands between a point and a place: an arrow there would seem to act on that.
+func (p *board) comesBy(at, near Place) bool {
+	way := figure.Drawn{From: at.position(), To: near.position()}
+	return slices.ContainsFunc(p.drawn, func(d figure.Drawn) bool {
+		return d.Kind == figure.DrawnArrow && d.At != way.From && d.Gap(way, 1) == 0
+	})
+}
+
+// hasWay reports whether an arrow outward along a ray finds room without coming by that of another point or a member.
+func hasWay(p *layout, at Place, ray figure.Direction) bool {
+	missed := p.misread
+	near, far := p.room(at, ray, arrowLength)
+	found := p.misread == missed && !p.comesBy(at, near)
+	p.misread = missed
+	from := at.by(ray, clearance)
+	way := figure.Drawn{From: from.position(), To: far.position()}
+	return found && !slices.ContainsFunc(p.drawn, func(d figure.Drawn) bool { return d.Kind == figure.DrawnMember && d.Gap(way, 1) == 0 })
 }
 
 // leastRun is how far apart two pulleys are at least that both pulls of the rope between them stand there.
