@@ -61,16 +61,16 @@ func takeWhole(l *Lesson, q Question, line string) (Reply, bool) {
 // a piece, that is said as well.
 func wholeOrPiece(l *Lesson, q Question, line string) string {
 	piece := pieceWord(q)
-	says := "As it stands this is the whole term, its force times its arm: type that with its sign or as a product, or its " + piece + " alone."
+	says := "As it stands this is the whole term, its force times its arm: type that with its sign or as a product, or its " + piece + " alone"
 	v, err := l.bench().read(q, line)
 	if err != nil {
-		return says
+		return says + "."
 	}
 	fb := feedback{about: l.about, sheet: l.sheet}
 	if found := fb.found(l.bench().caseOf(q).Find(judging.Wrong, v)); found != "" {
-		says += " As the " + piece + " it is not right: " + found
+		return says + "; as the " + piece + " it is not right: " + found
 	}
-	return says
+	return says + "."
 }
 
 // mentionsForce reports whether a word of a line names a force.
