@@ -15,6 +15,7 @@ import (
 	"strings"
 	"sync/atomic"
 	"testing"
+	"time"
 
 	"unpin/tutor/record"
 	"unpin/tutor/record/logtest"
@@ -189,6 +190,21 @@ func writeRecords(address string) {
 	fmt.Println(err)
 }
 
+// settled waits until a server has done what a program had asked for that was killed.
+func settled(t *testing.T, db *DB) {
+	t.Helper()
+	for db.Shared() {
+		var busy int
+		if err := db.sql.QueryRow(`SELECT count(*) FROM pg_stat_activity WHERE datname = current_database() AND pid <> pg_backend_pid() AND state <> 'idle'`).Scan(&busy); err != nil {
+			t.Fatal(err)
+		}
+		if busy == 0 {
+			return
+		}
+		time.Sleep(10 * time.Millisecond)
+	}
+}
+
 // Programs are killed while they write, again and again into one database: nothing that was kept is lost, each numbers on from what
 // it says, and nothing stays locked.
 func TestKilledWriters(t *testing.T) {
@@ -203,6 +219,7 @@ func TestKilledWriters(t *testing.T) {
 			at, kept := address(t), 0
 			for run := range runs {
 				last := killed(t, at, 1+run*3%40)
+				settled(t, opened(t, at))
 				all, passed, err := opened(t, at).Learner("s").Records()
 				if err != nil || passed != (record.Passed{}) || len(all) < kept+last+1 || len(all) > kept+last+2 {
 					t.Fatalf("%d records after %d and %d more: %+v %v", len(all), kept, last+1, passed, err)
