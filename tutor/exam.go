@@ -94,12 +94,13 @@ func (e *exam) lines() []string {
 			e.sums = append(e.sums, strings.Replace(line, e.truthOf(q), "", 1))
 		}
 	}
-	lines = append(lines, e.total())
-	e.sums = append(append(e.sums, e.total()), e.checks()...)
+	total, checks := e.total(), e.checks()
+	lines = append(lines, total)
+	e.sums = append(append(e.sums, total), checks...)
 	if e.result != nil {
 		lines = append(lines, e.result.Story()...)
 	}
-	return append(lines, e.checks()...)
+	return append(lines, checks...)
 }
 
 // line is one answer with its marks.

@@ -1,8 +1,9 @@
 package tutor
 
 import (
-	"fmt"
 	"time"
+
+	"unpin/statics/wording"
 )
 
 // TimeLeft says how much time an exam has left, in whole minutes begun; empty where there is no limit.
@@ -23,11 +24,7 @@ func (s *Sitting) TimeLeft() string {
 
 // minutes are whole minutes begun, in words.
 func minutes(d time.Duration) string {
-	n := max(0, (d+time.Minute-1)/time.Minute)
-	if n == 1 {
-		return "1 minute"
-	}
-	return fmt.Sprintf("%d minutes", n)
+	return wording.Counted(int(max(0, (d+time.Minute-1)/time.Minute)), "minute")
 }
 
 // timeSays says how much time is left, in a sentence.
@@ -48,8 +45,8 @@ func tellTime(l *Lesson, _ Question, _ bool) Reply {
 	return Reply{Kind: Listed, Lines: []string{timeSays(l.sitting)}}
 }
 
-// timeOver is what is said once the time is over.
-const timeOver = "The time is over: the paper is handed in as it stands."
+// TimeOver is what is said once the time is over.
+const TimeOver = "The time is over: the paper is handed in as it stands."
 
 // late hands the paper in where the time is over, and reports whether it did.
 func late(l *Lesson, line string) (Reply, bool) {
@@ -58,7 +55,7 @@ func late(l *Lesson, line string) (Reply, bool) {
 		return Reply{}, false
 	}
 	s.HandIn()
-	said := timeOver
+	said := TimeOver
 	if line != "" && !IsCommand(line) {
 		said += " The last line came too late and is not taken."
 	}

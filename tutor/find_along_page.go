@@ -80,13 +80,7 @@ func (r cutRow) texts(m *matter, s statics.Sum) []string {
 // drill is the exercise: the line, the rule, the value.
 func (h *cutHunt) drill() *Drill {
 	d := &Drill{about: h.about, form: FindMistake, task: alongTask, ending: h.ending, skills: []string{problems.SkillOfSlip(h.erred.Slip.ID)}}
-	d.page = func() []PageLine {
-		page, wrong := h.written()
-		for i := range page {
-			page[i].Lit = d.at > 0 && page[i].Number == wrong
-		}
-		return page
-	}
+	d.page = litPage(d, h.written)
 	d.scene = func() figure.Scene {
 		o := figure.Options{Style: h.about.problem.Style(!h.about.signs)}
 		if d.at == 0 {

@@ -25,13 +25,7 @@ func (h *hunt) drill() *Drill {
 	if skill := problems.SkillOfSlip(h.erred.Slip.ID); skill != "" {
 		d.skills = []string{skill}
 	}
-	d.page = func() []PageLine {
-		page, wrong := h.written()
-		for i := range page {
-			page[i].Lit = d.at > 0 && page[i].Number == wrong
-		}
-		return page
-	}
+	d.page = litPage(d, h.written)
 	d.scene = func() figure.Scene {
 		if d.at == 0 {
 			return figure.OfFrame(&h.about.problem.Frame, figure.Options{Style: h.about.problem.Style(!h.about.signs)})
@@ -40,6 +34,17 @@ func (h *hunt) drill() *Drill {
 	}
 	d.asks = []drillAsk{h.askLine(), h.askRule(), h.askValue()}
 	return d.begun()
+}
+
+// litPage is the page of an exercise, on which the wrong line is lit once it is found.
+func litPage(d *Drill, written func() (page []PageLine, wrong int)) func() []PageLine {
+	return func() []PageLine {
+		page, wrong := written()
+		for i := range page {
+			page[i].Lit = d.at > 0 && page[i].Number == wrong
+		}
+		return page
+	}
 }
 
 // sumScene is the free body of the step with the mistake, with what is known by then.

@@ -33,7 +33,7 @@ func (s *Sitting) close() {
 	}
 }
 
-// open counts the questions of a problem that are not answered yet, where these are all known; and whether all is answered.
+// unanswered counts the questions of a problem that are not answered yet, where these are all known; and whether all is answered.
 func (s *Sitting) unanswered(i int) (n int, all bool) {
 	l := s.lessons[i]
 	for k, q := range l.sheet.questions {

@@ -62,18 +62,23 @@ func (m *Maker) Judge(d Draw) Reason { return m.judge(picks(m.changes, d)) }
 
 // judge remembers what it found.
 func (m *Maker) judge(choices []int) Reason {
+	return remembered(&m.lock, m.judged, choices, m.look)
+}
+
+// remembered is what was found of choices before, or is found now.
+func remembered[T any](lock sync.Locker, found map[string]T, choices []int, find func(choices []int) T) T {
 	key := fmt.Sprint(choices)
-	m.lock.Lock()
-	reason, known := m.judged[key]
-	m.lock.Unlock()
+	lock.Lock()
+	it, known := found[key]
+	lock.Unlock()
 	if known {
-		return reason
+		return it
 	}
-	reason = m.look(choices)
-	m.lock.Lock()
-	m.judged[key] = reason
-	m.lock.Unlock()
-	return reason
+	it = find(choices)
+	lock.Lock()
+	defer lock.Unlock()
+	found[key] = it
+	return it
 }
 
 // spare reports whether the copy of a draw that is Long is good otherwise. It remembers.
@@ -83,21 +88,14 @@ func (m *Maker) spare(d Draw) bool {
 
 // spareOf is spare of choices.
 func (m *Maker) spareOf(choices []int) bool {
-	key := fmt.Sprint(choices)
-	m.lock.Lock()
-	good, known := m.spares[key]
-	m.lock.Unlock()
-	if known {
-		return good
-	}
-	if p, err := m.problem.Trial(m.texts(choices)); err == nil {
+	return remembered(&m.lock, m.spares, choices, func(choices []int) bool {
+		p, err := m.problem.Trial(m.texts(choices))
+		if err != nil {
+			return false
+		}
 		copied, reason := m.screen.solved(p)
-		good = reason == Good && !m.screen.hides(copied)
-	}
-	m.lock.Lock()
-	m.spares[key] = good
-	m.lock.Unlock()
-	return good
+		return reason == Good && !m.screen.hides(copied)
+	})
 }
 
 // reasons is a copy of what was found.
