@@ -2,6 +2,7 @@ package variant
 
 import (
 	"context"
+
 	"unpin/problems"
 )
 
