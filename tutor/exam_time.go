@@ -45,8 +45,14 @@ func tellTime(l *Lesson, _ Question, _ bool) Reply {
 	return Reply{Kind: Listed, Lines: []string{timeSays(l.sitting)}}
 }
 
-// TimeOver is what is said once the time is over.
-const TimeOver = "The time is over: the paper is handed in as it stands."
+// TimeOver is what is said once the time is over, whoever ended it.
+func (s *Sitting) TimeOver() string {
+	why := "The time is over"
+	if s.Watch != nil && s.Watch.Shut(s.paper.Began) {
+		why = "Your instructor has closed the exam"
+	}
+	return why + ": the paper is handed in as it stands."
+}
 
 // late hands the paper in where the time is over, and reports whether it did.
 func late(l *Lesson, line string) (Reply, bool) {
@@ -55,7 +61,7 @@ func late(l *Lesson, line string) (Reply, bool) {
 		return Reply{}, false
 	}
 	s.HandIn()
-	said := TimeOver
+	said := s.TimeOver()
 	if line != "" && !IsCommand(line) {
 		said += " The last line came too late and is not taken."
 	}

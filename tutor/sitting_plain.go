@@ -42,7 +42,7 @@ func (p *plain) sit(s *Sitting) error {
 			return nil
 		case errors.Is(err, errTime):
 			s.HandIn()
-			p.say(TimeOver)
+			p.say("%s", s.TimeOver())
 			continue
 		case err != nil:
 			return err
@@ -52,7 +52,7 @@ func (p *plain) sit(s *Sitting) error {
 			return nil
 		case s.timeOver():
 			s.HandIn()
-			p.say(TimeOver)
+			p.say("%s", s.TimeOver())
 		case word == "hand in" && s.Held() != "":
 			p.say("%s", s.Held())
 		case word == "hand in":

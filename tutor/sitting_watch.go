@@ -9,6 +9,7 @@ import (
 // A Watch goes on settling the times of an exam while it is sat, for whoever holds it for a class.
 type Watch struct {
 	Ends    func(begun time.Time) (end time.Time, limited bool) // in place of the times of the rules
+	Shut    func(begun time.Time) bool                          // an instructor ended it before its time
 	Held    func() string                                       // why nothing is taken now, a sentence; empty where all is well
 	Told    func() bool                                         // the marks are told to who has handed in
 	Changed <-chan struct{}                                     // is sent to when something of this may be otherwise

@@ -103,6 +103,7 @@ func (h exams) watch(s *set, id string, mine *seat) *tutor.Watch {
 			end, limited := h.hours(s).ends(id, begun, h.o.Clock())
 			return end.In(s.zone()), limited
 		},
+		Shut: func(begun time.Time) bool { return h.hours(s).shutEarly(id, begun, h.o.Clock()) },
 		Held: func() string {
 			if h.hours(s).at(h.o.Clock()) == resting {
 				return "The exam is paused: nothing is taken until it goes on, and your time stands still."
@@ -182,7 +183,7 @@ func (h exams) examNamed(id string) *set {
 	return h.sets[i]
 }
 
-// heardOrder tells those who write an exam what was ordered about it, here or at another host.
+// heardOrder tells those who write an exam what was ordered about it, here or at another host. That it was closed is told by the paper itself.
 func (h exams) heardOrder(o order) {
 	says, to := "", o.Set
 	switch o.Do {
@@ -194,8 +195,6 @@ func (h exams) heardOrder(o order) {
 		says = "The exam is paused by your instructor: nothing is taken until it goes on, and your time stands still."
 	case goOn:
 		says = "The exam goes on; you have the time of the pause back."
-	case closeSet:
-		says = "Your instructor has closed the exam."
 	case giveBack:
 		if o.Who == "" {
 			says = fmt.Sprintf("Your instructor gives everybody %s more.", wording.Counted(o.Minutes, "minute"))

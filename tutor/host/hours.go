@@ -129,6 +129,12 @@ func (w hours) ends(id string, begun, now time.Time) (time.Time, bool) {
 	return end, !end.IsZero()
 }
 
+// shutEarly reports whether it was closed by hand before the time of a student was over.
+func (w hours) shutEarly(id string, begun, now time.Time) bool {
+	end, _ := w.ends(id, begun, now)
+	return w.shut && end.Equal(w.closes)
+}
+
 // more is what so many per cent of more time come to.
 func (w hours) more(percent int) time.Duration {
 	return time.Duration(w.minutes) * time.Minute * time.Duration(percent) / 100

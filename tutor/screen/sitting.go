@@ -163,7 +163,7 @@ func (m *Model) tick() tea.Cmd {
 	left, limited := s.Left()
 	if limited && left <= 0 {
 		s.HandIn()
-		return m.handedIn(tutor.TimeOver)
+		return m.handedIn(s.TimeOver())
 	}
 	return m.minute()
 }
