@@ -226,11 +226,10 @@ func (s *session) shot(name string) {
 // changes waits until the screen is another.
 func (s *session) changes(before string) {
 	s.t.Helper()
-	for range 2000 {
+	for end := time.Now().Add(time.Minute); time.Now().Before(end); time.Sleep(time.Millisecond) {
 		if s.text() != before {
 			return
 		}
-		time.Sleep(time.Millisecond)
 	}
 	s.t.Fatalf("nothing changes:\n%s", before)
 }
@@ -240,7 +239,7 @@ func (s *session) closes() {
 	s.t.Helper()
 	select {
 	case <-s.ended:
-	case <-time.After(20 * time.Second):
+	case <-time.After(time.Minute):
 		s.t.Fatalf("it does not end:\n%s", s.text())
 	}
 }

@@ -48,11 +48,10 @@ func (r *runningHost) said() string {
 func (r *runningHost) says(t *testing.T, pattern string) []string {
 	t.Helper()
 	re := regexp.MustCompile(pattern)
-	for range 1000 {
+	for end := time.Now().Add(time.Minute); time.Now().Before(end); time.Sleep(20 * time.Millisecond) {
 		if found := re.FindStringSubmatch(r.said()); found != nil {
 			return found
 		}
-		time.Sleep(20 * time.Millisecond)
 	}
 	t.Fatalf("%s does not come:\n%s", pattern, r.said())
 	return nil
@@ -126,7 +125,7 @@ func visit(t *testing.T, port, code, word string) *lineLesson {
 		}
 		return answers, nil
 	})
-	client, err := ssh.Dial("tcp", net.JoinHostPort("127.0.0.1", port), &ssh.ClientConfig{User: "class", Auth: []ssh.AuthMethod{how}, HostKeyCallback: ssh.InsecureIgnoreHostKey(), Timeout: 20 * time.Second})
+	client, err := ssh.Dial("tcp", net.JoinHostPort("127.0.0.1", port), &ssh.ClientConfig{User: "class", Auth: []ssh.AuthMethod{how}, HostKeyCallback: ssh.InsecureIgnoreHostKey(), Timeout: time.Minute})
 	if err != nil {
 		t.Fatal(err)
 	}

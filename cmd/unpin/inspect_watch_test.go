@@ -63,11 +63,10 @@ func TestWatch(t *testing.T) {
 	figure := strings.TrimSuffix(path, ".yaml") + ".svg"
 	await := func(what string, holds func() bool) {
 		t.Helper()
-		for range 1000 {
+		for end := time.Now().Add(time.Minute); time.Now().Before(end); time.Sleep(10 * time.Millisecond) {
 			if holds() {
 				return
 			}
-			time.Sleep(10 * time.Millisecond)
 		}
 		t.Errorf("%s does not come:\n%s%s", what, out.String(), errs.String())
 	}

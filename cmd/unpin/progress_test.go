@@ -23,11 +23,13 @@ func TestProgressBar(t *testing.T) {
 	defer tty.Close()
 	cmd := &cobra.Command{}
 	cmd.SetErr(visibleWriter{tty})
+	begun := time.Now()
 	shown := progress(cmd, "copies found", 10)
 	if shown == nil {
 		t.Fatal("no progress is shown on a terminal")
 	}
 	shown(2)
+	early := time.Since(begun) < patience // a busy machine may be late already, and then the 2 is shown too
 	time.Sleep(patience + 50*time.Millisecond)
 	shown(3)
 	shown(10)
@@ -40,7 +42,7 @@ func TestProgressBar(t *testing.T) {
 		}
 		text += string(buffer[:n])
 	}
-	if want := "\rcopies found [#########.....................] 3 of 10 \r" + strings.Repeat(" ", 78) + "\rend"; !strings.HasPrefix(text, want) {
+	if want := "\rcopies found [#########.....................] 3 of 10 \r" + strings.Repeat(" ", 78) + "\rend"; !strings.Contains(text, want) || early && !strings.HasPrefix(text, want) {
 		t.Errorf("%q, want %q", text, want)
 	}
 }

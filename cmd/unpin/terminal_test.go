@@ -115,7 +115,7 @@ func (s *session) written() string {
 // expect waits until the screen holds a text.
 func (s *session) expect(want string) {
 	s.t.Helper()
-	late := time.After(20 * time.Second)
+	late := time.After(time.Minute)
 	for !strings.Contains(s.text(), want) {
 		select {
 		case <-s.change:

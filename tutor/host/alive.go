@@ -37,27 +37,26 @@ func arrived(ctx ssh.Context) {
 // A heard session notes when something was last typed in it: what the host itself sends is no sign of anybody.
 type heard struct {
 	ssh.Session
-	last atomic.Int64
+	begun time.Time
+	last  atomic.Int64 // as a time.Duration since it began, which no clock that is put right changes
 }
 
 // hear begins to note.
 func hear(s ssh.Session) *heard {
-	h := &heard{Session: s}
-	h.last.Store(time.Now().UnixNano())
-	return h
+	return &heard{Session: s, begun: time.Now()}
 }
 
 // Read notes what is typed.
 func (h *heard) Read(b []byte) (int, error) {
 	n, err := h.Session.Read(b)
 	if n > 0 {
-		h.last.Store(time.Now().UnixNano())
+		h.last.Store(int64(time.Since(h.begun)))
 	}
 	return n, err
 }
 
 // rested is how long nothing was typed.
-func (h *heard) rested() time.Duration { return time.Duration(time.Now().UnixNano() - h.last.Load()) }
+func (h *heard) rested() time.Duration { return time.Since(h.begun) - time.Duration(h.last.Load()) }
 
 // watch ends a session in which nothing is typed for long, by stop, and one whose other end is gone, by cut, until it has left.
 func (h *heard) watch(p pulse, left <-chan struct{}, stop func(why string), cut func()) {

@@ -20,13 +20,7 @@ func TestExamWhileAway(t *testing.T) {
 	v := begin(t, c.in(t, code(c.codes["s001"])), false, "plain w3")
 	notes := func(n int) {
 		t.Helper()
-		for range 600 {
-			if strings.Count(v.out.String(), "noted") >= n {
-				return
-			}
-			time.Sleep(20 * time.Millisecond)
-		}
-		t.Fatalf("%d answers are not noted:\n%s", n, v.out.String())
+		v.seesTimes("noted", n)
 	}
 	v.types("begin\n1\n0\n")
 	notes(1)

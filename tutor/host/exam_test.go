@@ -4,11 +4,20 @@ import (
 	"strings"
 	"testing"
 	"time"
+
+	"github.com/hinshun/vt10x"
 )
 
 // anExam is one of half an hour, opened by hand.
 func anExam(t *testing.T) Set {
 	return setOf(t, "w3", "minutes: 30", "level: values", "opens: 2026-12-05T10:00+01:00")
+}
+
+// screen is what stands on a terminal of 80 by 24 cells by now.
+func (v *seen) screen() string {
+	terminal := vt10x.New(vt10x.WithSize(80, 24))
+	terminal.Write([]byte(v.out.String()))
+	return terminal.String()
 }
 
 // asked counts the questions that were asked of a name.
@@ -17,13 +26,7 @@ func (v *seen) asked(name string) int { return strings.Count(v.out.String(), "? 
 // again waits until a question is asked for the nth time.
 func (v *seen) again(name string, n int) {
 	v.t.Helper()
-	for range 600 {
-		if v.asked(name) >= n {
-			return
-		}
-		time.Sleep(20 * time.Millisecond)
-	}
-	v.t.Fatalf("%s is not asked %d times:\n%s", name, n, v.out.String())
+	v.seesTimes("? "+name+" [", n)
 }
 
 // orders something about the exam, as an instructor does.
@@ -65,12 +68,7 @@ func TestExamByLine(t *testing.T) {
 	v.types("time\n")
 	v.sees("20 minutes left")
 	v.Session.Close() // the line drops
-	for range 100 {
-		if c.seats.count() == 0 {
-			break
-		}
-		time.Sleep(20 * time.Millisecond)
-	}
+	waits(t, "the seat is given up", func() bool { return c.seats.count() == 0 })
 	c.stop()
 	<-c.stopped
 	c.stopped <- nil
@@ -171,11 +169,12 @@ func TestExamOnTheScreen(t *testing.T) {
 	v := begin(t, c.in(t, code(c.codes["s002"])), true, "")
 	v.sees("The set w3")
 	for range 12 { // what is offered for today stands before it
-		if strings.Contains(v.out.String(), "An exam:") {
+		shown := v.screen()
+		if strings.Contains(shown, "An exam:") {
 			break
 		}
 		v.types("\x1b[B")
-		time.Sleep(100 * time.Millisecond)
+		waits(t, "the next row is in hand", func() bool { return v.screen() != shown })
 	}
 	v.types("\r")
 	v.sees("you have 45 minutes")
@@ -208,14 +207,10 @@ func TestExamOnTwoHosts(t *testing.T) {
 			a, b := with("mill"), with("quay")
 			a.makeCodes(t)
 			b.codes = a.codes
-			for !a.hub.several() || !b.hub.several() {
-				time.Sleep(20 * time.Millisecond)
-			}
+			waits(t, "each knows of the other", func() bool { return a.hub.several() && b.hub.several() })
 			a.orders3(t, now, order{Do: openSet})
 			a.hub.changed()
-			for b.hours(b.sets[0]).at(now.now()) != running {
-				time.Sleep(20 * time.Millisecond)
-			}
+			waits(t, "it is open at the other", func() bool { return b.hours(b.sets[0]).at(now.now()) == running })
 			there := begin(t, b.in(t, code(b.codes["s001"])), false, "plain w3")
 			there.types("begin\n1\n0\n")
 			there.sees("noted")

@@ -32,6 +32,7 @@ type Options struct {
 	Log      *slog.Logger
 	Clock    func() time.Time // what time it is; nil for that of the database
 	pulse    pulse            // of connections; zero for the usual one
+	machine  func() time.Time // the machine's clock; nil for time.Now
 	Name     string           // of this host, for people, where several serve one class
 }
 
@@ -58,7 +59,7 @@ const peopleName = ""
 
 // New prepares a host.
 func New(o Options) (*Host, error) {
-	c := newClock()
+	c := newClock(o.machine)
 	if o.Clock == nil {
 		o.Clock = c.now
 	}
@@ -66,7 +67,7 @@ func New(o Options) (*Host, error) {
 	if err != nil {
 		return nil, err
 	}
-	h := &Host{o: o, clock: c, students: map[string]variant.Student{}, people: known, sets: served(o.Sets), seats: seats{taken: map[string]*seat{}}, guesses: guesses{now: o.Clock}, stopping: make(chan struct{}),
+	h := &Host{o: o, clock: c, students: map[string]variant.Student{}, people: known, sets: served(o.Sets), seats: seats{taken: map[string]*seat{}, waits: patience}, guesses: guesses{now: o.Clock}, stopping: make(chan struct{}),
 		activity: activity{learners: map[string]*doing{}, own: map[string]time.Time{}}}
 	h.join()
 	h.people.notes = h.keep.Direct(peopleName)

@@ -47,7 +47,7 @@ func (h *Host) begin(ctx context.Context) error {
 
 // setClock sets the clock by the database's, or, where that is the machine's, by it.
 func (h *Host) setClock(ctx context.Context) error {
-	ask := func(context.Context) (time.Time, error) { return time.Now(), nil }
+	ask := func(context.Context) (time.Time, error) { return h.clock.machine(), nil }
 	if h.o.Data.Shared() {
 		ask = h.o.Data.Now
 	}
@@ -118,7 +118,10 @@ func (h *Host) heardLine(learner string, line []byte, old bool) {
 	if learner == peopleName {
 		var said word
 		switch {
-		case json.Unmarshal(line, &said) != nil || said.Word == "" || old:
+		case json.Unmarshal(line, &said) != nil || old:
+		case said.Erased:
+			keepingOf(h).forgetErased()
+		case said.Word == "":
 		case said.To != "":
 			h.seats.tellTo(said.To, fromInstructor+said.Word)
 		default:

@@ -301,11 +301,13 @@ func (u *hub) leave(ctx context.Context, mine *seat) {
 	}
 }
 
-// A word is what an instructor says to one or to all: a line of the log that belongs to no learner.
+// A word is what an instructor says to one or to all, or a host to the others: a line of the log that belongs to no learner.
 type word struct {
 	At   time.Time `json:"at"`
 	Word string    `json:"word"`
 	To   string    `json:"to,omitempty"` // a learner, or empty for all
+
+	Erased bool `json:"erased,omitempty"` // in place of a word: somebody's practice is gone; whose, is not kept
 }
 
 // say says a word to one or to all, at every host.

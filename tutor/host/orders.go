@@ -48,7 +48,8 @@ type orders struct {
 	from  map[string]int64 // of each set, the place to read on from
 	about map[string][]order
 	heard func(order) // what is read that was not there at the start; may be nil
-	begun bool        // it was
+	tells sync.Mutex  // held from reading to telling, so that who reads at once tells in the order of what was ordered
+	begun bool        // the start is over; tells is held
 }
 
 // ordersAbout are those about sets, in logs.
@@ -65,12 +66,16 @@ func (o *orders) read() (err error) {
 	for _, set := range o.sets {
 		err = errors.Join(err, o.readOf(set))
 	}
+	o.tells.Lock()
+	defer o.tells.Unlock()
 	o.begun = true
 	return err
 }
 
 // readOf reads what was added about a set, and tells of it.
 func (o *orders) readOf(set string) error {
+	o.tells.Lock()
+	defer o.tells.Unlock()
 	fresh, err := o.added(set)
 	for _, one := range fresh {
 		if o.heard != nil && o.begun {

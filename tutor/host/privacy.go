@@ -81,9 +81,28 @@ func (h keeping) erase(s ssh.Session, id string, mine *seat, sure bool) int {
 		return 1
 	}
 	h.activity.forget(id)
+	if err := h.hub.say(word{At: h.o.Clock(), Erased: true}); err != nil {
+		h.o.Log.Error("the other hosts are not told that practice was erased", "error", err.Error())
+	}
 	h.o.Log.Info("practice erased", "id", id)
 	say(s, "Your practice is erased.")
 	return 0
+}
+
+// forgetErased forgets whoever has no practice any more: it was erased at another host.
+func (h keeping) forgetErased() {
+	ctx, cancel := context.WithTimeout(context.Background(), statement)
+	defer cancel()
+	left, err := h.o.Data.Learners(ctx)
+	if err != nil {
+		h.o.Log.Error("it cannot be read whose practice was erased", "error", err.Error())
+		return
+	}
+	for _, d := range h.activity.all() {
+		if !slices.Contains(left, logName(d.id, "")) {
+			h.activity.forget(d.id)
+		}
+	}
 }
 
 // ends is when a set's day of keeping is over, by its own clock.

@@ -10,7 +10,8 @@ import (
 type seats struct {
 	mutex sync.Mutex
 	taken map[string]*seat
-	full  bool // no more are given
+	full  bool          // no more are given
+	waits time.Duration // for a session to stop by itself, before its connection is cut
 }
 
 // A seat is one learner's session.
@@ -23,6 +24,7 @@ type seat struct {
 	sat    bool          // they do
 	cut    func()        // ends the connection, for one that does not stop
 	news   chan string   // what is said to all
+	waits  time.Duration // for it to stop by itself
 
 	changed chan struct{} // the times of exams may be otherwise
 	exam    string        // the set whose exam is written here, or empty
@@ -39,7 +41,7 @@ const goesOn = "You have logged in somewhere else, and your lesson goes on there
 
 // take seats a learner; an earlier session of theirs is ended first, so that two never write one lesson. Without a place it is nil.
 func (s *seats) take(id string, cut func()) *seat {
-	mine := &seat{end: make(chan struct{}), left: make(chan struct{}), cut: cut, news: make(chan string, 4), changed: make(chan struct{}, 1), ticket: rand.Text()}
+	mine := &seat{end: make(chan struct{}), left: make(chan struct{}), cut: cut, news: make(chan string, 4), changed: make(chan struct{}, 1), ticket: rand.Text(), waits: s.waits}
 	for {
 		s.mutex.Lock()
 		before := s.taken[id]
@@ -74,7 +76,7 @@ func (s *seat) stop(why string) {
 		go func() {
 			select {
 			case <-s.left:
-			case <-time.After(patience):
+			case <-time.After(s.waits):
 				s.cut()
 			}
 		}()

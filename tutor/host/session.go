@@ -186,15 +186,16 @@ func (h *Host) lines(s ssh.Session, mine *seat) *bufio.Reader {
 
 // plain is the lesson by line, for who has no terminal or asks for it.
 func (h *Host) plain(s ssh.Session, id string, mine *seat, words []string) int {
-	in := h.lines(s, mine)
+	in, out := h.lines(s, mine), &turns{to: s}
+	go mine.sayTo(out)
 	if text := keepingOf(h).greet(id); text != "" {
-		say(s, text)
+		say(out, text)
 	}
 	exam, err := examsOf(h).writes(id)
 	if exam != nil || err != nil {
-		return h.plainExam(s, in, id, mine, exam, err)
+		return h.plainExam(s, in, out, id, mine, exam, err)
 	}
-	chosen, err := h.chosen(in, s, id, mine, words)
+	chosen, err := h.chosen(in, out, id, mine, words)
 	if chosen == nil {
 		if err != nil {
 			say(s.Stderr(), err.Error())
@@ -203,7 +204,7 @@ func (h *Host) plain(s ssh.Session, id string, mine *seat, words []string) int {
 		return 0
 	}
 	if chosen.Problem == nil {
-		return h.plainBegin(s, in, id, mine, chosen)
+		return h.plainBegin(s, in, out, id, mine, chosen)
 	}
 	level := tutor.Values
 	if chosen.Set != nil && chosen.Set.Level != nil {
@@ -214,50 +215,37 @@ func (h *Host) plain(s ssh.Session, id string, mine *seat, words []string) int {
 		say(s.Stderr(), err.Error())
 		return 1
 	}
-	go mine.sayTo(s)
 	lesson.Clock = h.o.Clock
-	lesson.Keep(h.store(id), h.o.Clock, func(err error) { say(s, "warning: "+err.Error()) })
-	if err := tutor.Plain(lesson, in, s); err != nil && mine.told() == "" {
+	lesson.Keep(h.store(id), h.o.Clock, func(err error) { out.beside("warning: " + err.Error()) })
+	if err := tutor.Plain(lesson, in, out); err != nil && mine.told() == "" {
 		h.o.Log.Info("a plain lesson ended", "id", id, "error", err.Error())
 		return 1
 	}
 	return 0
 }
 
-// sayTo writes what is said to all, until the session ends.
-func (s *seat) sayTo(to io.Writer) {
-	for {
-		select {
-		case word := <-s.news:
-			say(to, word)
-		case <-s.left:
-			return
-		}
-	}
-}
-
 // plainBegin begins the exam of an entry by line, or goes on with it, once that was said.
-func (h *Host) plainBegin(s ssh.Session, in *bufio.Reader, id string, mine *seat, chosen *screen.Entry) int {
+func (h *Host) plainBegin(s ssh.Session, in *bufio.Reader, out *turns, id string, mine *seat, chosen *screen.Entry) int {
 	for _, text := range append([]string{chosen.Set.Title}, chosen.Set.Says...) {
-		say(s, text)
+		say(out, text)
 	}
 	exam := chosen.Set.Exam
 	if exam == nil {
 		return 0
 	}
 	if exam.Asks != "" {
-		say(s, "The word begin "+exam.Asks)
-		say(s, "? begin or quit")
+		say(out, "The word begin "+exam.Asks)
+		say(out, "? begin or quit")
 		if line, err := in.ReadString('\n'); err != nil || strings.TrimSpace(strings.ToLower(line)) != "begin" {
-			say(s, "It is not begun.")
+			say(out, "It is not begun.")
 			return 0
 		}
 	}
-	return h.plainExam(s, in, id, mine, examsOf(h).examNamed(chosen.Name), nil)
+	return h.plainExam(s, in, out, id, mine, examsOf(h).examNamed(chosen.Name), nil)
 }
 
 // plainExam is the exam by line.
-func (h *Host) plainExam(s ssh.Session, in *bufio.Reader, id string, mine *seat, exam *set, err error) int {
+func (h *Host) plainExam(s ssh.Session, in *bufio.Reader, out *turns, id string, mine *seat, exam *set, err error) int {
 	var sitting *tutor.Sitting
 	if err == nil {
 		sitting, err = examsOf(h).sit(exam, id, mine, examsOf(h).complain(id))
@@ -266,8 +254,7 @@ func (h *Host) plainExam(s ssh.Session, in *bufio.Reader, id string, mine *seat,
 		say(s.Stderr(), wording.Sentence(err.Error()))
 		return 1
 	}
-	go mine.sayTo(s)
-	if err := tutor.SitPlain(sitting, in, s); err != nil && mine.told() == "" {
+	if err := tutor.SitPlain(sitting, in, out); err != nil && mine.told() == "" {
 		h.o.Log.Info("a plain exam ended", "id", id, "error", err.Error())
 		return 1
 	}

@@ -4,6 +4,10 @@ import (
 	"os"
 	"path/filepath"
 	"testing"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"unpin/tutor"
 )
 
 // A folder's problems are listed, and files at fault with the reason; sets, which are no problems, are not.
@@ -22,6 +26,30 @@ func TestFolderWithoutSets(t *testing.T) {
 	list := Folder(folder)
 	if len(list) != 2 || list[0].Name != "beam.yaml" || list[0].Problem == nil || list[1].Name != "broken.yaml" || list[1].Fault == "" {
 		t.Errorf("%+v", list)
+	}
+}
+
+// A key that does nothing in the list leaves in hand what is in hand.
+func TestKeyOfNoUse(t *testing.T) {
+	t.Parallel()
+	fixed := tutor.Values
+	m := New(Options{Entries: func() []Entry {
+		return append([]Entry{{Set: &SetEntry{Title: "Week 5", Level: &fixed}}, {Set: &SetEntry{Title: "Others"}}}, Library()...)
+	}})
+	size(m, 80, 24)
+	m.Update(list(m.o)())
+	keys := []tea.KeyType{tea.KeyEnter, tea.KeyRight, tea.KeyEnd, tea.KeyBackspace, tea.KeyF5}
+	for _, at := range []int{1, 0} {
+		m.chooser.at = at
+		for _, key := range keys {
+			if m.Update(tea.KeyMsg{Type: key}); m.chooser.at != at {
+				t.Errorf("after %v the row in hand is %d, not %d", tea.KeyMsg{Type: key}, m.chooser.at, at)
+			}
+		}
+	}
+	m.Update(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune("j")})
+	if m.chooser.at != 0 || string(m.chooser.filter.text) != "j" {
+		t.Errorf("row %d, %q", m.chooser.at, string(m.chooser.filter.text))
 	}
 }
 

@@ -23,8 +23,10 @@ func (m *Model) key(k tea.KeyMsg) tea.Cmd {
 			return nil
 		}
 		if e := m.line(); e != nil && !k.Alt {
-			e.key(k)
-			m.retyped()
+			before := string(e.text)
+			if e.key(k); string(e.text) != before { // a key that changes nothing leaves the problem in hand
+				m.retyped()
+			}
 		}
 		return nil
 	}

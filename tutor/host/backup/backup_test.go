@@ -117,10 +117,11 @@ func inTheMiddle(t *testing.T, db, other *database.DB) {
 			}
 		})
 	}
-	time.Sleep(300 * time.Millisecond)
 	var before [learners]int64
 	for w := range before {
-		before[w] = acknowledged[w].Load()
+		for ; before[w] < 3 && !t.Failed(); time.Sleep(time.Millisecond) { // so that all are in the middle of it
+			before[w] = acknowledged[w].Load()
+		}
 	}
 	var file bytes.Buffer
 	whole, err := Write(ctx, &file, folder, db, time.Now())

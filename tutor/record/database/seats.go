@@ -14,7 +14,8 @@ type Seat struct {
 	Name    string // of the host, for people
 }
 
-// Absent is after what time without a beat a host counts as gone, with its seats.
+// Absent is after what time without a beat a host counts as gone, with its seats; one that was seen at a time still to come, before the
+// clock was put right, is too, until it beats again.
 const Absent = 10 * time.Second
 
 // Beat says that a host is there.
@@ -42,7 +43,7 @@ func (db *DB) Leave(ctx context.Context, ticket string) error {
 
 // Hosts lists the hosts that are there, each with its name.
 func (db *DB) Hosts(ctx context.Context) (map[string]string, error) {
-	rows, err := db.sql.QueryContext(ctx, db.places(`SELECT host, name FROM hosts WHERE seen >= `+db.now+` - $1`), Absent.Microseconds())
+	rows, err := db.sql.QueryContext(ctx, db.places(`SELECT host, name FROM hosts WHERE seen >= `+db.now+` - $1 AND seen <= `+db.now+` + $1`), Absent.Microseconds())
 	if err != nil {
 		return nil, err
 	}
@@ -61,7 +62,7 @@ func (db *DB) Hosts(ctx context.Context) (map[string]string, error) {
 // Seats lists the seats at hosts that are there, of one learner or, with an empty name, of all, in the order in which they were taken.
 func (db *DB) Seats(ctx context.Context, learner string) (all []Seat, err error) {
 	rows, err := db.sql.QueryContext(ctx, db.places(`SELECT place, ticket, learner, seats.host, name FROM seats JOIN hosts ON hosts.host = seats.host
-		WHERE seen >= `+db.now+` - $1 AND ($2 = '' OR learner = $2) ORDER BY place`), Absent.Microseconds(), learner)
+		WHERE seen >= `+db.now+` - $1 AND seen <= `+db.now+` + $1 AND ($2 = '' OR learner = $2) ORDER BY place`), Absent.Microseconds(), learner)
 	if err != nil {
 		return nil, err
 	}
@@ -79,7 +80,7 @@ func (db *DB) Seats(ctx context.Context, learner string) (all []Seat, err error)
 // Fade removes what hosts that are gone for long have left.
 func (db *DB) Fade(ctx context.Context) error {
 	const long = 6 * Absent
-	if err := db.do(ctx, `DELETE FROM hosts WHERE seen < `+db.now+` - $1`, long.Microseconds()); err != nil {
+	if err := db.do(ctx, `DELETE FROM hosts WHERE seen < `+db.now+` - $1 OR seen > `+db.now+` + $1`, long.Microseconds()); err != nil {
 		return err
 	}
 	return db.do(ctx, `DELETE FROM seats WHERE host NOT IN (SELECT host FROM hosts)`)

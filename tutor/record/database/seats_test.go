@@ -38,14 +38,20 @@ func TestSeats(t *testing.T) {
 					t.Fatal(err)
 				}
 			}
+			up := map[string]string{"h1": "mill", "h2": "quay"} // who says that it is there, however slow the machine is
+			beat := func() {
+				for host, name := range up {
+					must(db.Beat(ctx, host, name))
+				}
+			}
 			want := func(learner, text string) {
 				t.Helper()
+				beat()
 				if got := names(t, db, learner); got != text {
 					t.Errorf("seated are %q, not %q", got, text)
 				}
 			}
-			must(db.Beat(ctx, "h1", "mill"))
-			must(db.Beat(ctx, "h2", "quay"))
+			beat()
 			must(db.Sit(ctx, "t1", "s1", "h1"))
 			must(db.Sit(ctx, "t2", "s2", "h2"))
 			must(db.Sit(ctx, "t3", "s1", "h2"))
@@ -56,15 +62,20 @@ func TestSeats(t *testing.T) {
 			must(db.Leave(ctx, "t1"))
 			must(db.Leave(ctx, "t1"))
 			want("", "s2@quay s1@quay")
+			delete(up, "h2")
 			must(db.do(ctx, `UPDATE hosts SET seen = seen - $1 WHERE host = $2`, (Absent + time.Second).Microseconds(), "h2"))
 			want("", "")
 			if hosts, err := db.Hosts(ctx); err != nil || fmt.Sprint(hosts) != "map[h1:mill]" {
 				t.Errorf("%v %v", hosts, err)
 			}
-			must(db.Beat(ctx, "h2", "quay"))
+			up["h2"] = "quay"
+			want("", "s2@quay s1@quay")
+			delete(up, "h2")
+			must(db.do(ctx, `UPDATE hosts SET seen = seen + $1 WHERE host = $2`, time.Hour.Microseconds(), "h2")) // the clock was put back
+			want("", "")
+			up["h2"] = "quay"
 			want("", "s2@quay s1@quay")
 			must(db.Depart(ctx, "h3", "quay"))
-			must(db.Beat(ctx, "h2", "quay"))
 			want("", "")
 			must(db.Fade(ctx))
 			must(db.Beat(ctx, "nobody", "late"))
@@ -159,7 +170,7 @@ func TestListen(t *testing.T) {
 			if by != want {
 				t.Errorf("heard %q, not %q", by, want)
 			}
-		case <-time.After(20 * time.Second):
+		case <-time.After(time.Minute):
 			t.Fatalf("%q is not heard", want)
 		}
 	}

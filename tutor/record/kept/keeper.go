@@ -33,6 +33,7 @@ type Keeper struct {
 	away    func(error) bool // whether an error is that the base is away
 	whose   func(log string) string
 	changed func(State)
+	tells   sync.Mutex // held from a change to the end of telling it, so that changes are told in their order
 	mutex   sync.Mutex
 	state   State
 	spill   spill
@@ -53,7 +54,7 @@ const mostWaiting = 256 << 20
 
 // New stands before a base; lines that wait are in a file of a folder, named by the host. Functions tell for which
 // errors it counts as away, and whose a log is, of which a learner may have several. Of every change another is told, which must return
-// soon.
+// soon, and find nothing lost meanwhile.
 func New(base Base, folder, host string, away func(error) bool, whose func(log string) string, changed func(State)) *Keeper {
 	return &Keeper{base: base, away: away, whose: whose, changed: changed, spill: spill{path: pathOf(folder, host)}, minds: map[string]*minds{}, wake: make(chan struct{}, 1)}
 }
@@ -70,6 +71,8 @@ func (k *Keeper) Lost(err error) bool {
 	if !k.away(err) {
 		return false
 	}
+	k.tells.Lock()
+	defer k.tells.Unlock()
 	k.mutex.Lock()
 	before := k.state.Away
 	k.went()
@@ -150,6 +153,8 @@ func (k *Keeper) put(ctx context.Context, one waiting) error {
 
 // next is the first that waits. Where there is none, the base counts as there again.
 func (k *Keeper) next() (waiting, bool) {
+	k.tells.Lock()
+	defer k.tells.Unlock()
 	k.mutex.Lock()
 	if len(k.waiting) > 0 {
 		defer k.mutex.Unlock()

@@ -102,7 +102,7 @@ func opened(t testing.TB, folder, host string) (*Keeper, *broken) {
 	}
 	t.Cleanup(func() { data.Close() })
 	b := &broken{DB: data}
-	return New(b, folder, host, func(err error) bool { return err != nil && !errors.Is(err, errPoison) }, func(log string) string { return strings.TrimSuffix(log, " exam") }, func(State) {}), b
+	return New(b, folder, host, func(err error) bool { return errors.Is(err, errCut) }, func(log string) string { return strings.TrimSuffix(log, " exam") }, func(State) {}), b
 }
 
 // Before a base that is there, logs are as without.
@@ -136,13 +136,11 @@ func settles(t *testing.T, k *Keeper) {
 	ctx, cancel := context.WithCancel(context.Background())
 	defer cancel()
 	go k.Run(ctx)
-	for range 500 {
-		if !k.State().Away {
-			return
+	for end := time.Now().Add(time.Minute); k.State().Away; time.Sleep(10 * time.Millisecond) {
+		if time.Now().After(end) {
+			t.Fatal("it stays away")
 		}
-		time.Sleep(10 * time.Millisecond)
 	}
-	t.Fatal("it stays away")
 }
 
 // While the base is away what is added is kept, and is read by who is at work; back again it is in the base, each line once and in its order.
