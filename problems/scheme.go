@@ -15,6 +15,7 @@ import (
 type Scheme struct {
 	Forces   exact.Num              // per cent of a problem
 	Diagrams [3]exact.Num           // N, V, M: per cent of a problem
+	Working  [4]exact.Num           // by SchemeParts: per cent of a problem whose paper shows that part; the values weigh the rest
 	Verdicts map[string]exact.Num   // what of an answer's points each verdict earns, 0 to 1; others earn none
 	Once     []string               // verdicts that are charged once a problem
 	Round    exact.Num              // the total is rounded to a multiple of it, half up; zero leaves it exact
@@ -26,12 +27,16 @@ type Scheme struct {
 // SchemeVerdicts are the verdicts that may earn something.
 var SchemeVerdicts = []string{"right", "rounded", "carried", "close", "sense", "unit", "slip", "wrong"}
 
+// SchemeParts are the parts of the working that may earn something.
+var SchemeParts = []string{"body", "method", "terms", "check"}
+
 // SchemeAttempts are the words for which attempt counts.
 var SchemeAttempts = []string{"last", "best", "first"}
 
 // DefaultScheme is the text of the scheme that holds where none is given. A file that leaves out a field has the one here.
 const DefaultScheme = `forces: 50                        # % of a problem
 diagrams: {N: 10, V: 20, M: 20}   # by members, then places; what is zero under any load weighs nothing
+working: {body: 10, method: 15, terms: 10, check: 5}   # % of an exam's problem; the values weigh the rest
 verdicts: {right: 1, rounded: 1, carried: 1, close: 0.5, sense: 0.5, unit: 0.5}   # others 0
 once: [sense, unit]               # charged once a problem
 round: 0.5                        # the total only, half up; points are exact before
@@ -44,6 +49,7 @@ accept: {}                        # {Cx: [6.5]}: values accepted as well
 var schemeFields = fields{
 	{name: "forces", shapes: oneScalar, like: "50", doc: "What the forces are worth, in per cent of a problem."},
 	{name: "diagrams", shapes: oneTable, like: "{N: 10, V: 20, M: 20}", doc: "What N, V and M are worth, in per cent of a problem."},
+	{name: "working", shapes: oneTable, like: "{body: 10, method: 15, terms: 10, check: 5}", doc: "What the working of an exam is worth, in per cent of a problem."},
 	{name: "verdicts", shapes: oneTable, like: "{right: 1, carried: 1, sense: 0.5}", doc: "What part of its points an answer earns, by its verdict."},
 	{name: "once", shapes: oneList, words: SchemeVerdicts, like: "[sense, unit]", doc: "Verdicts that are charged once a problem."},
 	{name: "round", shapes: oneScalar, like: "0.5", doc: "The step to which the total is rounded, half up."},
@@ -110,6 +116,8 @@ func (r *schemeReader) read(tree *node) {
 			r.each(n, name, []string{"N", "V", "M"}, func(word string, v *node) {
 				r.between(&s.Diagrams[slices.Index([]string{"N", "V", "M"}, word)], v, word, 100)
 			})
+		case "working":
+			r.working(n)
 		case "verdicts":
 			s.Verdicts = map[string]exact.Num{}
 			r.each(n, name, SchemeVerdicts, func(word string, v *node) {
@@ -124,6 +132,21 @@ func (r *schemeReader) read(tree *node) {
 		case "accept":
 			r.accept(n)
 		}
+	}
+}
+
+// working reads what the parts of the working weigh; the values weigh what is left.
+func (r *schemeReader) working(n *node) {
+	s := r.scheme
+	r.each(n, "working", SchemeParts, func(word string, v *node) {
+		r.between(&s.Working[slices.Index(SchemeParts, word)], v, word, 100)
+	})
+	var sum exact.Num
+	for _, part := range s.Working {
+		sum = sum.Add(part)
+	}
+	if sum.Cmp(exact.Int(100)) > 0 {
+		r.fault(n.at, fmt.Sprintf("the parts of working come to %s %% together, more than a problem has", sum.Places(0)), "Write numbers that come to 100 at most; a part that is left out keeps what it has by default.")
 	}
 }
 
@@ -182,6 +205,6 @@ func (s *Scheme) AcceptedFor(item Item) []exact.Num {
 
 // Digest stands for all that a scheme says.
 func (s *Scheme) Digest() string {
-	sum := sha256.Sum256([]byte(fmt.Sprint(s.Forces, s.Diagrams, s.Verdicts, s.Once, s.Round, s.Attempts, s.Void, s.Accept)))
+	sum := sha256.Sum256([]byte(fmt.Sprint(s.Forces, s.Diagrams, s.Working, s.Verdicts, s.Once, s.Round, s.Attempts, s.Void, s.Accept)))
 	return hex.EncodeToString(sum[:6])
 }

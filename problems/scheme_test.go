@@ -10,16 +10,18 @@ import (
 func TestReadScheme(t *testing.T) {
 	t.Parallel()
 	rows := []struct{ text, want string }{
-		{DefaultScheme, "50 [10 20 20] carried 1 close 1/2 rounded 1 sense 1/2 unit 1/2 [sense unit] 1/2 last [] map[]"},
-		{"round: 1", "50 [10 20 20] carried 1 close 1/2 rounded 1 sense 1/2 unit 1/2 [sense unit] 1 last [] map[]"},
+		{DefaultScheme, "50 [10 20 20] [10 15 10 5] carried 1 close 1/2 rounded 1 sense 1/2 unit 1/2 [sense unit] 1/2 last [] map[]"},
+		{"round: 1", "50 [10 20 20] [10 15 10 5] carried 1 close 1/2 rounded 1 sense 1/2 unit 1/2 [sense unit] 1 last [] map[]"},
 		{"forces: 100\ndiagrams: {M: 0}\nverdicts: {right: 1}\nonce: []\nvoid: [Cx, M(BC, 2.4)]\naccept: {Cx: [6.5, -6.5], Cy: 8.2}",
-			"100 [10 20 0] [] 1/2 last [Cx M(BC, 2.4)] map[Cx:[13/2 -13/2] Cy:[41/5]]"},
+			"100 [10 20 0] [10 15 10 5] [] 1/2 last [Cx M(BC, 2.4)] map[Cx:[13/2 -13/2] Cy:[41/5]]"},
 		{"verdicts: {right: 2}", `right is from 0 to 1, not "2"`},
 		{"verdicts: {good: 1}", `verdicts has no entry "good"`},
 		{"attempts: second", `attempts cannot be "second"`},
 		{"diagrams: 50", `diagrams is a group of fields { }, not a single value`},
 		{"forces: half", `half`},
 		{"point: 3", `a scheme has no field "point"`},
+		{"working: {body: 60, terms: 30}", `the parts of working come to 110 % together`},
+		{"working: {sums: 60}", `working has no entry "sums"`},
 		{"- a", `the file is not a list of fields`},
 		{"\x00", `s.yaml:1`},
 	}
@@ -35,7 +37,7 @@ func TestReadScheme(t *testing.T) {
 					verdicts = append(verdicts, v+" "+x.String())
 				}
 			}
-			got = fmt.Sprint(s.Forces, " ", s.Diagrams, " ", strings.Join(verdicts, " "), " ", s.Once, " ", s.Round, " ", s.Attempts, " ", s.Void, " ", s.Accept)
+			got = fmt.Sprint(s.Forces, " ", s.Diagrams, " ", s.Working, " ", strings.Join(verdicts, " "), " ", s.Once, " ", s.Round, " ", s.Attempts, " ", s.Void, " ", s.Accept)
 			got = strings.ReplaceAll(got, "  ", " ")
 		}
 		if !strings.Contains(got, r.want) {

@@ -98,6 +98,7 @@ func (e *exam) lines() []string {
 	lines = append(lines, total)
 	e.sums = append(append(e.sums, total), checks...)
 	if e.result != nil {
+		e.result.ShowWorking(e.parts(), (*marking.Scheme)(e.scheme))
 		lines = append(lines, e.result.Story()...)
 	}
 	return append(lines, checks...)

@@ -66,8 +66,7 @@ func (e *exam) judged(m mark, a answer) string {
 
 // equation is what an equation earns: the method if it has every term that it needs and none besides, the accuracy if all are right.
 func (e *exam) equation(n int, a answer) string {
-	right := a.verdict.Right()
-	method := right || e.complete(n, a) || len(a.slips) > 0 && !slices.ContainsFunc(a.slips, wrongTerms)
+	right, method := a.verdict.Right(), e.methodRight(n, a)
 	e.give(methodMark, one(method), exact.Int(1))
 	e.give(accuracyMark, one(right), exact.Int(1))
 	switch {
@@ -77,6 +76,11 @@ func (e *exam) equation(n int, a answer) string {
 		return "the method is right, a term is not; " + a.says
 	}
 	return "not yet; " + a.says
+}
+
+// methodRight reports whether an equation earns its method.
+func (e *exam) methodRight(n int, a answer) bool {
+	return a.tries > 0 && (a.verdict.Right() || e.complete(n, a) || len(a.slips) > 0 && !slices.ContainsFunc(a.slips, wrongTerms))
 }
 
 // complete reports whether an equation has as many terms as the sum that was chosen before it, and no force that is not in that.

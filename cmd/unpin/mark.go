@@ -18,7 +18,7 @@ import (
 func newMark() *cobra.Command {
 	var m mark
 	cmd := &cobra.Command{
-		Use:   "mark PROBLEM|SET [ANSWERS]",
+		Use:   "mark PROBLEM|SET [ANSWERS...]",
 		Short: "Mark answers, with follow-through.",
 		Long: "Hold answers against a problem: of one person who worked it alone, or of a class. Each value is right, right\n" +
 			"(rounded), carried (it follows from an earlier value of the student's that is not right), right in size but not in\n" +
@@ -34,7 +34,11 @@ func newMark() *cobra.Command {
 			"  # comment\n" +
 			"or it is CSV with the columns student, problem, quantity, value, and if wanted code, attempt, time; --blank writes one\n" +
 			"to be filled in. A code names a student's copy with other numbers; where only the problem is named, the copy is that of\n" +
-			"the list --variants, or else the problem's own numbers. Of a set each student has a paper for each problem.\n\n" +
+			"the list --variants, or else the problem's own numbers. Of a set each student has a paper for each problem. Of several\n" +
+			"files a paper that names no student is that of its file's name.\n\n" +
+			"An exam's paper, as practise --exam --answers writes it, holds its working as well: marks then have, for each force,\n" +
+			"body for Cy (the bodies and sums chosen), method for Cy (the equation: every term, and none besides), terms for Cy (all\n" +
+			"right), as far as the level asked for them, and check. They earn what working in the scheme says.\n\n" +
 			"The scheme, where none is given:\n" + indented(problems.DefaultScheme) + "\n" +
 			"The exit code is 2 if a file cannot be read, and with --strict 1 if marks are lost.",
 		Args: markArgs,
@@ -64,8 +68,8 @@ func markArgs(cmd *cobra.Command, args []string) error {
 	switch {
 	case len(args) == 0:
 		return usageFault(cmd, "mark needs a problem, and answers. %s", whatProblemsAre())
-	case len(args) > 2:
-		return usageFault(cmd, "mark takes a problem and one file of answers, not %d words", len(args))
+	case len(args) > 2 && slices.Contains(args[1:], "-"):
+		return usageFault(cmd, "answers come on standard input, or from files, not both")
 	}
 	return nil
 }
@@ -79,7 +83,7 @@ type mark struct {
 
 // run marks, and delivers the marks.
 func (m mark) run(cmd *cobra.Command, args []string) error {
-	if len(args) == 2 && args[0] == "-" && args[1] == "-" {
+	if args[0] == "-" && slices.Contains(args[1:], "-") {
 		return usageFault(cmd, "the problem and the answers cannot both come on standard input: name a file")
 	}
 	if m.compare != "" && m.format != "text" {
@@ -194,12 +198,8 @@ func (m mark) readScheme(desk *desk, word string) (*marking.Scheme, error) {
 
 // answers reads the answers, from a file, from standard input, or on a terminal as they are typed.
 func (m mark) answers(cmd *cobra.Command, desk *desk, words []string) (*marking.Answers, error) {
-	word := "-"
-	if len(words) > 0 {
-		word = words[0]
-	}
-	if word != "-" {
-		return readAnswers(word)
+	if len(words) > 0 && words[0] != "-" {
+		return readAnswers(words)
 	}
 	in := io.Reader(cmd.InOrStdin())
 	if len(words) == 0 && !onTerminal(cmd) {

@@ -337,8 +337,20 @@ func (d *desk) ask(in io.Reader, out io.Writer) io.Reader {
 const askedFor = "Type each answer, such as 9.5 kN up; an empty line leaves one out, and the word end ends.\n" +
 	"An answer to something else names it: M(AB, 2) = 12 tension top."
 
-// readAnswers reads a file of answers.
-func readAnswers(path string) (*marking.Answers, error) {
+// readAnswers reads files of answers.
+func readAnswers(paths []string) (*marking.Answers, error) {
+	var all []*marking.Answers
+	for _, path := range paths {
+		one, err := readAnswersIn(path)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, one)
+	}
+	return marking.Join(paths, all), nil
+}
+
+func readAnswersIn(path string) (*marking.Answers, error) {
 	file, err := os.Open(path)
 	if err != nil {
 		return nil, fmt.Errorf("unpin: %s cannot be read: %w", path, plainReason(err))

@@ -7,16 +7,17 @@ import (
 	"unpin/statics/exact"
 )
 
-// count counts the points of a result by the scheme: each answer its own, and all of them rounded.
+// count counts the points of a result by the scheme: each answer and each part of the working its own, and all of them rounded.
 func (s *Scheme) count(r *Result, points exact.Num) {
 	weights := r.Marker.weights(s)
+	left := s.countParts(r, points)
 	charged := map[string]bool{}
 	for i := range r.Answers {
 		a := &r.Answers[i]
 		if !a.Asked {
 			continue
 		}
-		if a.Of = weights[r.Marker.named(a.Item.Name)].Mul(points); a.hollow {
+		if a.Of = weights[r.Marker.named(a.Item.Name)].Mul(points).Mul(left); a.hollow {
 			continue
 		}
 		a.Got = a.Of.Mul(s.Verdicts[a.Verdict])

@@ -125,7 +125,7 @@ func (r *Result) problem() string {
 	return name
 }
 
-// table is a row for each value: its name, what was given, what became of it, and its marks.
+// table is a row for each value and each part of the working: its name, what was given, what became of it, and its marks.
 func (r *Result) table(tell bool) [][]string {
 	var all [][]string
 	for _, a := range r.Answers {
@@ -138,6 +138,13 @@ func (r *Result) table(tell bool) [][]string {
 			marks = Points(a.Got) + " of " + Points(a.Of)
 		}
 		all = append(all, []string{a.Name, a.Given, text, marks})
+	}
+	for _, p := range r.Parts {
+		text := words[p.Verdict()]
+		if note := p.note(); note != "" {
+			text += ": " + note
+		}
+		all = append(all, []string{p.Name(), p.Given, text, Points(p.Got) + " of " + Points(p.Of)})
 	}
 	return all
 }

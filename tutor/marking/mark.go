@@ -64,6 +64,7 @@ type Result struct {
 	Unread  []Unread
 	Got, Of exact.Num // points; Got is rounded as the scheme says
 	Working []string  // what there is to say of the working on the paper, a sentence each
+	Parts   []Part    // of the working on the paper, with their marks
 	// own are the forces as the student has them, and answered which of them were given.
 	own      []exact.Num
 	answered []bool
@@ -117,12 +118,15 @@ func (r *Result) Carry(name string, s *Scheme) {
 	}
 }
 
-// BeginsIn has the trouble begin in a value that may stand in place of a fault, where the working shows that it did.
+// BeginsIn has the trouble begin in a value, a fault or one that may stand in place of a fault, where the working shows that it did.
 func (r *Result) BeginsIn(name string) {
 	begun := slices.IndexFunc(r.Answers, func(a Answer) bool { return a.Name == name })
 	for i := range r.Answers {
 		a := &r.Answers[i]
 		at := slices.Index(r.Faults, a.Name)
+		if at >= 0 && a.Name == name {
+			a.Or = nil
+		}
 		if begun < 0 || at < 0 || !contains(a.Or, name) {
 			continue
 		}

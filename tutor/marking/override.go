@@ -101,6 +101,9 @@ func (o Override) IsOf(p *Paper, problem string) bool {
 // Override gives an answer the points that were decided, with the reason, and counts anew. The error says what is wrong with
 // the decision.
 func (r *Result) Override(o Override, s *Scheme) error {
+	if _, _, ok := partOf(o.Quantity); ok {
+		return r.overridePart(o, s)
+	}
 	spot, err := r.Marker.find(o.Quantity)
 	if err != nil {
 		return err
@@ -110,18 +113,48 @@ func (r *Result) Override(o Override, s *Scheme) error {
 		if !a.Asked || spot.item < 0 || a.Item.Name != r.Marker.Items[spot.item].Name {
 			continue
 		}
-		if o.Got.Cmp(a.Of.Add(thousandth)) > 0 {
-			return fmt.Errorf("%s has %s points, and cannot get %s", a.Name, Points(a.Of), Points(o.Got))
+		said, err := o.decide(a.Name, &a.Got, a.Of)
+		if err != nil {
+			return err
 		}
-		a.Got, a.hollow = exact.Min(o.Got, a.Of), false
-		if o.Got.Sub(a.Of).Abs().Cmp(thousandth) <= 0 {
-			a.Got = a.Of
-		}
-		a.Remark = strings.TrimPrefix(a.Remark+"; ", "; ") + fmt.Sprintf("decided: %s of %s points, %s", Points(a.Got), Points(a.Of), shownReason(o.Reason))
+		a.hollow, a.Remark = false, joinedNotes(a.Remark, said)
 		r.Got = s.rounded(r.points())
 		return nil
 	}
 	return fmt.Errorf("%s is not asked for here", shortened(o.Quantity))
+}
+
+// overridePart does so for a part of the working.
+func (r *Result) overridePart(o Override, s *Scheme) error {
+	for i := range r.Parts {
+		p := &r.Parts[i]
+		if p.Name() != o.Quantity {
+			continue
+		}
+		said, err := o.decide(p.Name(), &p.Got, p.Of)
+		if err != nil {
+			return err
+		}
+		p.Remark = joinedNotes(p.Remark, said)
+		r.Got = s.rounded(r.points())
+		return nil
+	}
+	return fmt.Errorf("this paper shows no %s", o.Quantity)
+}
+
+// decide gives the points decided, of so many, and says so.
+func (o Override) decide(name string, got *exact.Num, of exact.Num) (said string, err error) {
+	if o.Got.Cmp(of.Add(thousandth)) > 0 {
+		return "", fmt.Errorf("%s has %s points, and cannot get %s", name, Points(of), Points(o.Got))
+	}
+	if *got = exact.Min(o.Got, of); o.Got.Sub(of).Abs().Cmp(thousandth) <= 0 {
+		*got = of
+	}
+	return fmt.Sprintf("decided: %s of %s points, %s", Points(*got), Points(of), shownReason(o.Reason)), nil
+}
+
+func joinedNotes(notes ...string) string {
+	return strings.Join(slices.DeleteFunc(notes, func(s string) bool { return s == "" }), "; ")
 }
 
 // thousandth is by how much points as they are written may be off.
@@ -137,6 +170,9 @@ func (r *Result) points() exact.Num {
 		if a.Asked {
 			total = total.Add(a.Got)
 		}
+	}
+	for _, p := range r.Parts {
+		total = total.Add(p.Got)
 	}
 	return total
 }

@@ -3,6 +3,7 @@ package marking
 import (
 	"crypto/sha256"
 	"encoding/hex"
+	"slices"
 	"strings"
 )
 
@@ -17,20 +18,27 @@ func digestOf(text string) string {
 	return hex.EncodeToString(sum[:8])
 }
 
-// checkSeal tells of a sealed paper that is not as it was written.
+// checkSeal tells of sealed papers that are not as they were written; several may stand one after the other.
 func (a *Answers) checkSeal(lines []string) {
+	begins, seals := 0, 0
 	for i, line := range lines {
 		digest, sealed := strings.CutPrefix(line, sealWord)
 		if !sealed {
 			continue
 		}
-		if digestOf(strings.Join(lines[:i], "\n")+"\n") != strings.TrimSpace(digest) {
+		if digestOf(strings.Join(lines[begins:i], "\n")+"\n") != strings.TrimSpace(digest) {
 			a.fault(i+1, line, "this paper is not as it was written: it was changed, or damaged on its way")
 		}
-		if rest := strings.TrimSpace(strings.Join(lines[i+1:], "")); rest != "" {
-			a.fault(i+2, lines[i+1], "something stands after the end of this paper: it was changed")
-		}
+		begins, seals = i+1, seals+1
+	}
+	if seals == 0 {
 		return
+	}
+	if rest := strings.TrimSpace(strings.Join(lines[begins:], "")); rest != "" {
+		a.fault(begins+1, lines[begins], "something stands after the end of this paper: it was changed")
+	}
+	if i := slices.IndexFunc(a.Papers, func(p *Paper) bool { return p.Student == "" }); i >= 0 && seals > 1 {
+		a.fault(a.Papers[i].Line, lines[a.Papers[i].Line-1], "%d sealed papers stand in this file, and of some it is not said whose they are: give each its own file", seals)
 	}
 }
 

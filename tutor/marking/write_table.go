@@ -12,7 +12,7 @@ import (
 // Columns are those of marks as CSV.
 var Columns = []string{"student", "problem", "code", "attempt", "quantity", "expected", "given", "verdict", "slip", "from", "got", "of", "note"}
 
-// Rows are a result as rows of CSV, one for each answer, and one for each that nothing is made of.
+// Rows are a result as rows of CSV, one for each answer, one for each part of the working, and one for each that nothing is made of.
 func (r *Result) Rows() [][]string {
 	var all [][]string
 	p := r.Paper
@@ -21,6 +21,9 @@ func (r *Result) Rows() [][]string {
 	}
 	for _, a := range r.Answers {
 		row(a.Name, r.expected(a), a.Given, a.Verdict, a.Slip, strings.Join(a.From, " "), Points(a.Got), Points(a.Of), r.note(a))
+	}
+	for _, w := range r.Parts {
+		row(w.Name(), "", w.Given, w.Verdict(), w.Slip, "", Points(w.Got), Points(w.Of), w.note())
 	}
 	for _, u := range r.Unread {
 		row(u.Text, "", "", "unread", "", "", "0", "0", Lines(u.Lines)+": "+u.Why)
@@ -112,6 +115,10 @@ func (r *Result) JSON(scheme string) ([]byte, error) {
 			j.Violates = append(j.Violates, v.Name)
 		}
 		p.Answers = append(p.Answers, j)
+	}
+	for _, w := range r.Parts {
+		p.Answers = append(p.Answers, jsonAnswer{Name: w.Name(), Given: w.Given, Verdict: w.Verdict(), Slip: w.Slip, From: []string{}, Violates: []string{},
+			Got: json.Number(Points(w.Got)), Of: json.Number(Points(w.Of)), Note: w.note()})
 	}
 	for _, u := range r.Unread {
 		p.Unread = append(p.Unread, jsonUnread(u))
