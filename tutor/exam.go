@@ -34,13 +34,13 @@ func examOf(l *Lesson) *exam {
 		return e
 	}
 	e.truth = s
-	find, points := []string(nil), exact.Int(1)
+	points := exact.Int(1)
 	scheme := (*problems.Scheme)(marking.DefaultScheme())
 	if l.sitting != nil {
-		find, points = l.about.problem.Find, l.sitting.Tasks[l.task].Points
+		points = l.sitting.Tasks[l.task].Points
 		scheme = cmp.Or(l.sitting.Scheme, scheme)
 	}
-	m, err := marking.New(problems.Solved{Problem: l.about.problem, Solution: s}, find)
+	m, err := marking.New(problems.Solved{Problem: l.about.problem, Solution: s}, l.about.problem.Find)
 	if err != nil {
 		return e
 	}

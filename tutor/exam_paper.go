@@ -24,12 +24,15 @@ func (e *exam) paper() *marking.Paper {
 	return p
 }
 
-// PaperOf is an exam that is over as a paper that unpin mark reads, sealed. Before the end it is none.
+// PaperOf is an exam that is over as a paper that unpin mark reads, sealed, with the conventions by which it was written: these are the
+// student's own, or those of the line mode. Before the end it is none.
 func PaperOf(l *Lesson) (text string, over bool) {
 	if !examOver(l) || !l.sheet.exam {
 		return "", false
 	}
-	return marking.Seal("# An exam on one problem. unpin mark PROBLEM FILE marks it, with its working.\n" + written(l)), true
+	heads, rest, _ := strings.Cut(written(l), "\n")
+	return marking.Seal("# An exam on one problem. unpin mark PROBLEM FILE marks it, with its working.\n" +
+		heads + "\nconventions: " + l.about.problem.Conventions.String() + "\n" + rest), true
 }
 
 // PaperOfSitting is the whole paper of a sitting that is over, sealed. Before the end it is none.
@@ -88,9 +91,7 @@ func replay(p *problems.Problem, level string, lines []string, asked []problems.
 	if err != nil {
 		return nil, err
 	}
-	c := p.Conventions
-	c.TwoForce = notation.TwoForcePlain
-	l, err := newAsking(p.In(c), at, true, asked)
+	l, err := newAsking(p, at, true, asked)
 	if err != nil {
 		return nil, err
 	}
@@ -109,6 +110,7 @@ func replay(p *problems.Problem, level string, lines []string, asked []problems.
 // MarkPaper marks a paper, of so many points. Where its working stands on it, that is marked as at the end of the exam it was written
 // in: a value is carried that follows from the student's own sum. ofSet says that what is asked for is what the problem's find says.
 func MarkPaper(m *marking.Marker, p *marking.Paper, s *marking.Scheme, points exact.Num, ofSet bool) *marking.Result {
+	m = m.By(p)
 	r := m.Mark(p, s, points)
 	if len(p.Work) == 0 {
 		return r

@@ -10,6 +10,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
+	"unpin/statics/notation"
 	"unpin/tutor/record"
 )
 
@@ -81,8 +82,14 @@ func New(p *problems.Problem, level Level, exam bool) (*Lesson, error) {
 	return newAsking(p, level, exam, nil)
 }
 
-// newAsking is New of a lesson that asks for some answers only, and for what leads to them; none stand for all.
+// newAsking is New of a lesson that asks for some answers only, and for what leads to them; none stand for all. In an exam two-force
+// members are parts like all others, as they are where papers are marked.
 func newAsking(p *problems.Problem, level Level, exam bool, asked []problems.Item) (*Lesson, error) {
+	c, notes := p.Conventions, []string(nil)
+	if exam && c.TwoForce != notation.TwoForcePlain {
+		c.TwoForce = notation.TwoForcePlain
+		p, notes = p.In(c), []string{"Two-force members are parts like all others in an exam, though the problem or you ask to use them at once."}
+	}
 	s, err := solved(p)
 	if err != nil {
 		return nil, err
@@ -91,6 +98,7 @@ func newAsking(p *problems.Problem, level Level, exam bool, asked []problems.Ite
 		return nil, fmt.Errorf("%s is %s, so its forces cannot all be found from equilibrium", p.Title, v)
 	}
 	l := newLesson(&matter{problem: p, solution: s, levels: ladder{level: level}, asked: asked}, exam)
+	l.notes = notes
 	switch {
 	case exam && level == Gradual:
 		return nil, fmt.Errorf("an exam is taken at the level values, terms, plan or blank")

@@ -26,6 +26,7 @@ func newMark() *cobra.Command {
 			"with --tell.\n\n" +
 			"ANSWERS is a file, or - for standard input; on a terminal it may be left out. It has a line for each answer:\n" +
 			"  student: s017               of a class; problem: or code: may follow\n" +
+			"  conventions: shear=ccw      signs by conventions of one's own, over the problem's; words as in Cy = 9.5 up need none\n" +
 			"  Cy = 9.5 kN up              a force; Cy.CD = 9.5 down on the other part at the pin\n" +
 			"  V(BC, 2.4 after) = -6       N, V or M at a place along a member\n" +
 			"  M(AB, 0) = 90 tension left  a moment by the side that it stretches\n" +

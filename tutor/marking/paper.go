@@ -4,6 +4,8 @@ import (
 	"cmp"
 	"slices"
 	"strings"
+
+	"unpin/statics/notation"
 )
 
 // A Paper is what one student answered to one problem.
@@ -13,9 +15,11 @@ type Paper struct {
 	Code    string // of the student's copy; empty where none is said
 	Attempt int    // from 1
 	Entries []Entry
-	Level   string   // at which the working was written
-	Work    []string // the working, as it was typed in an exam; none on other papers
-	Line    int      // where it begins in the file
+	Level   string // at which the working was written
+	// Conventions are those by which the paper is written, where it says so; else the problem's hold.
+	Conventions notation.Preferences
+	Work        []string // the working, as it was typed in an exam; none on other papers
+	Line        int      // where it begins in the file
 }
 
 // An Entry is one answer as it was written.
@@ -61,6 +65,7 @@ func gather(papers []*Paper) []*Paper {
 		if first := byKey[p.key()]; first != nil {
 			first.Entries, first.Work = append(first.Entries, p.Entries...), append(first.Work, p.Work...)
 			first.Level = cmp.Or(first.Level, p.Level)
+			first.Conventions = first.Conventions.With(p.Conventions)
 			continue
 		}
 		byKey[p.key()], all = p, append(all, p)

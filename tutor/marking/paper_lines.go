@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"unpin/problems"
+	"unpin/statics/notation"
 )
 
 // A lineReader reads answers line by line: heads such as student: s017 open a paper, and lines such as Cy = 9.5 kN up are
@@ -38,8 +39,11 @@ func (r *lineReader) read(number int, line string) {
 		}
 		return
 	}
-	if isHead && r.paper != nil && (word == "level" || word == "work") {
-		if err := r.working(word, strings.TrimSpace(rest)); err != nil {
+	if isHead && (r.paper != nil || word == "conventions") && slices.Contains(aboutPaper, word) {
+		if r.paper == nil {
+			r.begin(number)
+		}
+		if err := r.about(word, strings.TrimSpace(rest)); err != nil {
 			r.answers.fault(number, line, "%v", err)
 		}
 		return
@@ -59,9 +63,16 @@ func (r *lineReader) read(number int, line string) {
 // mostWork is the most lines of working on a paper.
 const mostWork = 4000
 
-// working takes a line of the working of an exam, or the level at which it was written.
-func (r *lineReader) working(word, text string) error {
+// aboutPaper are the words of lines about a paper that is open.
+var aboutPaper = []string{"level", "work", "conventions"}
+
+// about takes a line of the working of an exam, the level at which it was written, or the conventions of the paper.
+func (r *lineReader) about(word, text string) error {
 	switch {
+	case word == "conventions":
+		own, err := notation.ReadPreferences(text)
+		r.paper.Conventions = r.paper.Conventions.With(own)
+		return err
 	case word == "level" && !slices.Contains(problems.SetLevels, text):
 		return fmt.Errorf("level is one of %s", strings.Join(problems.SetLevels, ", "))
 	case word == "level":

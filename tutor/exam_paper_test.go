@@ -1,0 +1,69 @@
+package tutor
+
+import (
+	"math/rand/v2"
+	"strings"
+	"testing"
+
+	"unpin/problems"
+	"unpin/statics"
+	"unpin/statics/notation"
+	"unpin/tutor/marking"
+)
+
+// An exam on one problem, sat on the screen or line by line under any convention of the student's own, is marked elsewhere, where nobody
+// knows of that convention, with the same verdicts and marks.
+func TestExamMarkedElsewhere(t *testing.T) {
+	t.Parallel()
+	n := 0
+	for _, name := range notation.ConventionNames() {
+		words, _ := notation.ConventionWords(name)
+		for _, word := range words {
+			for _, p := range []string{"jetty-deck", "kiosk-canopy"} {
+				for _, begin := range []func(*problems.Problem, Level, bool) (*Lesson, error){New, NewPlain} {
+					n++
+					markedElsewhere(t, p, name+"="+word, []Level{Values, Terms, Plan, Blank}[n%4], begin, uint64(n))
+				}
+			}
+		}
+	}
+}
+
+func markedElsewhere(t *testing.T, name, own string, level Level, begin func(*problems.Problem, Level, bool) (*Lesson, error), seed uint64) {
+	t.Helper()
+	p, _ := problems.Library(name)
+	course, err := notation.ReadPreferences(own)
+	if err != nil {
+		t.Fatal(err)
+	}
+	l, err := begin(p.In(course.Over(p.Conventions)), level, true)
+	if err != nil {
+		t.Fatal(err)
+	}
+	r := rand.New(rand.NewPCG(seed, 6))
+	for _, asking := l.Now(); asking; _, asking = l.Now() {
+		if reply := l.Type(sloppy(l, r)); reply.Kind == Unread {
+			q, _ := l.Now()
+			t.Fatalf("%s, %s, %v: %s: %q", name, own, level, q.Name, reply.Lines)
+		}
+	}
+	handIn(l)
+	here := examined(l)
+	text, _ := PaperOf(l)
+	answers, err := marking.ReadAnswers("paper.txt", strings.NewReader(text))
+	if err != nil || len(answers.Faults) > 0 || len(answers.Papers) != 1 {
+		t.Fatalf("%v %+v\n%s", err, answers, text)
+	}
+	s, err := statics.Solve(p.Frame)
+	if err != nil {
+		t.Fatal(err)
+	}
+	m, err := marking.New(problems.Solved{Problem: p, Solution: s}, p.Find)
+	if err != nil {
+		t.Fatal(err)
+	}
+	there := MarkPaper(m, answers.Papers[0], marking.DefaultScheme(), here.result.Of, false)
+	if a, b := string(here.result.CSV()), string(there.CSV()); a != b || len(there.Unread) > 0 {
+		t.Errorf("%s, %s, %v: here\n%s\nthere\n%s\n%s", name, own, level, a, b, text)
+	}
+}
