@@ -25,13 +25,12 @@ func (p *planner) joints(all []spec, v *view, active []int) []spec {
 	return all
 }
 
-// crossings adds to the centres from the first on the joints at which two of the lines cross, in file order, and, at
-// full reach, other such points. Where a sum leaves k unknowns, the lines of all others pass through its centre, so two of any k + 2 lines cross there.
-func (p *planner) crossings(all []spec, first int, lines []int, r reach) []spec {
+// crossings adds to the centres from the first on the joints at which two of the lines cross, in file order, and then
+// other such points. Where a sum leaves k unknowns, the lines of all others pass through its centre, so two of any k + 2 lines cross there.
+func (p *planner) crossings(all []spec, first int, lines []int) []spec {
 	for n, i := range lines {
 		for _, j := range lines[:n] {
-			s, ok := p.a.crossing(i, j)
-			if ok && (r == anySums || s.centre != None) && !s.isIn(all[first:]) {
+			if s, ok := p.a.crossing(i, j); ok && !s.isIn(all[first:]) {
 				all = inFileOrder(all, first, s)
 			}
 		}

@@ -9,22 +9,22 @@ type option struct {
 	cost  int
 }
 
-// optionFor is the best sum of a free body with exactly one unknown; its force is None if there is no such sum.
+// optionFor is the best sum of a free body with exactly one unknown, within reach; its force is None if there is no such sum.
 func (p *planner) optionFor(v *view, r reach) *option {
-	k := &v.best[r]
+	k := &v.best
 	if k.fresh {
-		return &k.it
+		return &k.it[r]
 	}
+	k.it[plainSums].force, k.it[anySums].force = None, None
 	p.open(v)
-	if sample := p.sample(v, 1); sample != nil && p.hopeless(v, sample, 1, r) {
-		k.it.force = None
+	if sample := p.sample(v, 1); sample != nil && p.hopeless(v, sample, 1) {
 		p.rest(v, &k.fresh, sample)
-		return &k.it
+		return &k.it[r]
 	}
 	active := p.active(v)
-	p.look(v, active, r, &k.it)
+	p.look(v, active, &k.it)
 	p.rest(v, &k.fresh, active)
-	return &k.it
+	return &k.it[r]
 }
 
 // HasSumForOne reports whether some sum of a free body, about whatever point or along whatever line, has just one unknown
@@ -44,24 +44,27 @@ func (a *Assembly) HasSumForOne(b FreeBody, known func(force int) bool) bool {
 	if len(active) == 0 {
 		return false
 	}
-	specs := p.specs(v, active, 1, anySums)
+	specs := p.specs(v, active, 1)
 	return slices.ContainsFunc(specs, func(s spec) bool { return p.single(active, &s) != None })
 }
 
-// look finds the best sum of a free body with exactly one unknown, within reach.
-func (p *planner) look(v *view, active []int, r reach, best *option) {
-	if best.force = None; len(active) == 0 {
+// look finds the best sum of a free body with exactly one unknown, for each reach.
+func (p *planner) look(v *view, active []int, best *[2]option) {
+	if len(active) == 0 {
 		return
 	}
-	specs := p.specs(v, active, 1, r)
+	specs := p.specs(v, active, 1)
 	for n := range specs {
 		s := &specs[n]
 		i := p.single(active, s)
 		if i == None {
 			continue
 		}
-		if cost := p.cost(v, s) + p.habit(active, s, i); best.force == None || cost < best.cost {
-			*best = option{*s, i, cost}
+		cost := p.cost(v, s) + p.habit(active, s, i)
+		for r := range best {
+			if o := &best[r]; (o.force == None || cost < o.cost) && (reach(r) == anySums || s.plain()) {
+				*o = option{*s, i, cost}
+			}
 		}
 	}
 }

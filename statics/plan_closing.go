@@ -105,24 +105,21 @@ func (l *ledger) checks(bodies []*view) []check {
 	var all []check
 	for _, v := range bodies {
 		l.p.open(v)
-		x, y := spec{along: east, centre: None}, spec{along: north, centre: None}
-		alongX, alongY := l.of(v, &x), l.of(v, &y)
-		all = l.add(all, v, x, alongX)
-		all = l.add(all, v, y, alongY)
-		if len(v.FreeBody) == 1 && l.p.a.IsPin(v.FreeBody[0]) {
+		strands := l.strands(v)
+		all = l.add(all, v, spec{along: east, centre: None}, strands, func(s *strand) bool { return !s.x.IsZero() })
+		all = l.add(all, v, spec{along: north, centre: None}, strands, func(s *strand) bool { return !s.y.IsZero() })
+		if l.pinAlone(v) {
 			continue
 		}
-		about := l.of(v, &spec{moment: true, centre: None})
 		for _, j := range l.centres(v) {
-			s := l.p.a.momentAbout(j)
-			all = l.add(all, v, s, about.without(s.about.X, alongY).without(s.about.Y.Neg(), alongX))
+			about := l.p.a.momentAbout(j)
+			all = l.add(all, v, about, strands, func(s *strand) bool { return !s.at(&about.about).IsZero() })
 		}
 	}
 	return all
 }
 
-// of is how a sum of a free body follows from the used sums.
-func (l *ledger) of(v *view, s *spec) row { return l.combine(l.row(v.FreeBody, v.faces, s)) }
+func (l *ledger) pinAlone(v *view) bool { return len(v.FreeBody) == 1 && l.p.a.IsPin(v.FreeBody[0]) }
 
 // centres are the joints of the frame, in a large frame those of the free body, and of the whole only some.
 func (l *ledger) centres(v *view) []int {
@@ -136,31 +133,37 @@ func (l *ledger) centres(v *view) []int {
 	return upTo(min(joints, max(2, closingWork/(len(v.faces)+len(l.p.a.Actions)+1))))
 }
 
-// add adds a sum that has these factors, unless it was used or catches nothing. With a single factor it is a used sum once
-// more, of a free body on which the same forces count.
-func (l *ledger) add(all []check, v *view, s spec, factors row) []check {
-	if len(factors.entries) < 2 || l.isUsed(v, &s) {
+// add adds a sum that follows from the used sums that count, unless it was used or catches nothing. Where a single one counts it is
+// that sum once more, of a free body on which the same forces count.
+func (l *ledger) add(all []check, v *view, s spec, strands []strand, counts func(*strand) bool) []check {
+	l.counting = l.counting[:0]
+	for n := range strands {
+		if counts(&strands[n]) {
+			l.counting = append(l.counting, strands[n].sum)
+		}
+	}
+	if len(l.counting) < 2 || l.isUsed(v, &s) {
 		return all
 	}
-	if caught := l.caught(factors); len(caught) > 0 {
-		all = append(all, check{v, s, caught, l.terms(v, &s)})
+	if caught := l.caught(l.counting); len(caught) > 0 {
+		all = append(all, check{v, s, slices.Clone(caught), l.terms(v, &s)})
 	}
 	return all
 }
 
-// caught lists the steps all of whose sums have a factor that is not zero (S17).
-func (l *ledger) caught(factors row) []int {
-	var steps []int
-	for n := 0; n < len(factors.entries); {
-		step, sums := l.step[factors.entries[n].col], 0
-		for n < len(factors.entries) && l.step[factors.entries[n].col] == step {
-			n, sums = n+1, sums+1
+// caught lists the steps all of whose sums count (S17). The list is good until the next call.
+func (l *ledger) caught(sums []int) []int {
+	l.catches = l.catches[:0]
+	for n := 0; n < len(sums); {
+		step, first := l.step[sums[n]], n
+		for n < len(sums) && l.step[sums[n]] == step {
+			n++
 		}
-		if sums == len(l.p.steps[step].Sums) {
-			steps = append(steps, step)
+		if n-first == len(l.p.steps[step].Sums) {
+			l.catches = append(l.catches, step)
 		}
 	}
-	return steps
+	return l.catches
 }
 
 // isUsed reports whether a sum was a step of the plan.

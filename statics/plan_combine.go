@@ -19,6 +19,12 @@ type ledger struct {
 	first  []int       // by column, the first sum of the step that gives it
 	rest   []exact.Num // by column, what is still to be made up; all zero between calls
 	used   [][]*Sum    // by the first body of their free bodies, the used sums
+
+	queue    queue // used again and again
+	rooms    [3][]entry
+	woven    []strand
+	counting []int
+	catches  []int
 }
 
 func newLedger(p *planner) *ledger {
@@ -55,48 +61,54 @@ func newLedger(p *planner) *ledger {
 func (l *ledger) row(b FreeBody, faces []int, s *spec) row {
 	r := row{entries: make([]entry, 0, len(faces))}
 	for _, i := range faces {
-		k := l.p.factor(s, i)
-		if k.IsZero() {
-			continue
+		if k := l.factor(b, s, i); !k.IsZero() {
+			r.entries = append(r.entries, entry{l.column[i], k})
 		}
-		if sign, _ := l.p.a.Facing(b, i); sign < 0 {
-			k = k.Neg()
-		}
-		r.entries = append(r.entries, entry{l.column[i], k})
 	}
 	slices.SortFunc(r.entries, func(x, y entry) int { return x.col - y.col })
 	return r
 }
 
-// combine gives the factors λ of a sum: entries by the number of the used sum.
-func (l *ledger) combine(r row) row {
-	var q queue
-	for _, e := range r.entries {
-		l.rest[e.col] = e.k
-		q.push(queued{e.col, e.col})
+// factor is what force i is multiplied by in a sum of a free body on which it acts from outside.
+func (l *ledger) factor(b FreeBody, s *spec, i int) exact.Num {
+	k := l.p.factor(s, i)
+	if sign, _ := l.p.a.Facing(b, i); sign < 0 {
+		return k.Neg()
 	}
-	var factors row
-	for len(q) > 0 {
+	return k
+}
+
+// combine gives the factors λ of a sum of a free body: entries by the number of the used sum, in the room.
+func (l *ledger) combine(v *view, s *spec, room []entry) []entry {
+	q := &l.queue
+	for _, i := range v.faces {
+		if k := l.factor(v.FreeBody, s, i); !k.IsZero() {
+			l.rest[l.column[i]] = k
+			q.push(queued{l.column[i], l.column[i]})
+		}
+	}
+	factors := room[:0]
+	for len(*q) > 0 {
 		col := q.pop().item
 		if l.rest[col].IsZero() {
 			continue
 		}
 		for k, factor := range l.factors(col) {
 			if n := l.first[col] + k; !factor.IsZero() {
-				l.takeOff(factor, l.rows[n], &q)
-				factors.entries = append(factors.entries, entry{n, factor})
+				l.takeOff(factor, l.rows[n])
+				factors = append(factors, entry{n, factor})
 			}
 		}
 	}
-	slices.SortFunc(factors.entries, func(x, y entry) int { return x.col - y.col })
+	slices.SortFunc(factors, func(x, y entry) int { return x.col - y.col })
 	return factors
 }
 
 // takeOff takes a multiple of a used sum from what is still to be made up.
-func (l *ledger) takeOff(factor exact.Num, r row, q *queue) {
+func (l *ledger) takeOff(factor exact.Num, r row) {
 	for _, e := range r.entries {
 		if l.rest[e.col].IsZero() {
-			q.push(queued{e.col, e.col})
+			l.queue.push(queued{e.col, e.col})
 		}
 		l.rest[e.col] = l.rest[e.col].Sub(factor.Mul(e.k))
 	}
@@ -125,10 +137,57 @@ func (l *ledger) factors(col int) []exact.Num {
 	return found
 }
 
-// without is r − f·s, where f may be zero.
-func (r row) without(f exact.Num, s row) row {
-	if f.IsZero() {
-		return r
+// A strand is how often a used sum is in the sums of a free body along x and y and of moments about the origin.
+type strand struct {
+	sum         int
+	x, y, about exact.Num
+}
+
+// at is how often it is in the sum of moments about a point. Most products are zero.
+func (s *strand) at(p *Point) exact.Num {
+	k := s.about
+	if !s.x.IsZero() && !p.Y.IsZero() {
+		k = k.Add(p.Y.Mul(s.x))
 	}
-	return r.minus(f, s, nil)
+	if !s.y.IsZero() && !p.X.IsZero() {
+		k = k.Sub(p.X.Mul(s.y))
+	}
+	return k
+}
+
+// strands are all that the sums of a free body, of moments if it has them, are made of. The list is good until the next call.
+func (l *ledger) strands(v *view) []strand {
+	sums := []spec{{along: east, centre: None}, {along: north, centre: None}, {moment: true, centre: None}}
+	if l.pinAlone(v) {
+		sums = sums[:2]
+	}
+	var rows [3][]entry
+	for n := range sums {
+		l.rooms[n] = l.combine(v, &sums[n], l.rooms[n])
+		rows[n] = l.rooms[n]
+	}
+	l.woven = weave(rows, l.woven[:0])
+	return l.woven
+}
+
+// weave adds the strands of three sums along x and y and of moments to all.
+func weave(rows [3][]entry, all []strand) []strand {
+	for {
+		next := None
+		for _, r := range rows {
+			if len(r) > 0 && (next == None || r[0].col < next) {
+				next = r[0].col
+			}
+		}
+		if next == None {
+			return all
+		}
+		var k [3]exact.Num
+		for n, r := range rows {
+			if len(r) > 0 && r[0].col == next {
+				k[n], rows[n] = r[0].k, r[1:]
+			}
+		}
+		all = append(all, strand{next, k[0], k[1], k[2]})
+	}
 }

@@ -10,18 +10,16 @@ const (
 
 // specs lists the sums of a free body that can leave no more than k of its unknowns, and maybe others (S11). The list is good
 // until the next call.
-func (p *planner) specs(v *view, active []int, k int, r reach) []spec {
+func (p *planner) specs(v *view, active []int, k int) []spec {
 	lines := p.lines(active, k+2)
 	all := append(p.specList[:0], spec{along: east, centre: None}, spec{along: north, centre: None})
-	if r == anySums {
-		all = p.directions(all, lines[:min(k+1, len(lines))])
-	}
+	all = p.directions(all, lines[:min(k+1, len(lines))])
 	if !p.a.IsPin(v.FreeBody[0]) || len(v.FreeBody) > 1 { // a pin alone has no sum of moments
 		forces := len(all)
 		if len(lines) < k+2 {
 			all = p.joints(all, v, active)
 		}
-		all = p.crossings(all, forces, lines, r)
+		all = p.crossings(all, forces, lines)
 	}
 	p.specList = all
 	return all

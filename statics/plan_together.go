@@ -65,14 +65,14 @@ func (p *planner) candidatesOf(v *view, k int) []*candidate {
 	}
 	known.it = nil
 	p.open(v)
-	if sample := p.sample(v, k); sample != nil && p.hopeless(v, sample, k, anySums) {
+	if sample := p.sample(v, k); sample != nil && p.hopeless(v, sample, k) {
 		p.rest(v, &known.fresh, sample)
 		return nil
 	}
 	active := p.active(v)
 	var own []*candidate
 	if len(active) > 0 {
-		specs := p.specs(v, active, k, anySums)
+		specs := p.specs(v, active, k)
 		for n := range specs {
 			if c := p.count(active, &specs[n], k); c > 0 && c <= k {
 				own = append(own, p.candidate(v, active, &specs[n], c))

@@ -6,7 +6,7 @@ type view struct {
 	faces []int                 // the unknowns that act on it from outside, once it was opened
 	live  []int                 // those of them that have not long been known
 	at    []int                 // joints of its bodies, once they are needed
-	best  [2]kept[option]       // by reach
+	best  kept[[2]option]       // by reach
 	sets  []*kept[[]*candidate] // by the most unknowns they may have
 }
 
@@ -73,14 +73,14 @@ func (p *planner) sample(v *view, k int) []int {
 	return some
 }
 
-// hopeless reports whether more than k of the sample have a part in every sum within reach that can leave no more than
+// hopeless reports whether more than k of the sample have a part in every sum that can leave no more than
 // k unknowns. Then no such sum exists, whatever the other unknowns are: the sample has k + 2 lines, and any k + 2 lead to
 // every such sum (S11).
-func (p *planner) hopeless(v *view, sample []int, k int, r reach) bool {
+func (p *planner) hopeless(v *view, sample []int, k int) bool {
 	if len(p.lines(sample, k+2)) < k+2 {
 		return false
 	}
-	for _, s := range p.specs(v, sample, k, r) {
+	for _, s := range p.specs(v, sample, k) {
 		if p.count(sample, &s, k) <= k {
 			return false
 		}
@@ -114,9 +114,7 @@ func (p *planner) rest(v *view, fresh *bool, unknowns []int) {
 
 // expire marks all that was found.
 func (v *view) expire() {
-	for r := range v.best {
-		v.best[r].fresh = false
-	}
+	v.best.fresh = false
 	for _, k := range v.sets {
 		k.fresh = false
 	}
