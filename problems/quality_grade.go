@@ -106,7 +106,7 @@ func inclinedTerms(p Solved) int {
 			continue
 		}
 		for _, s := range step.Sums {
-			n += counted(s.Terms, func(t statics.Term) bool {
+			n += counted(s.Terms(), func(t statics.Term) bool {
 				return t.Why == statics.Counts && (t.What == statics.Horizontal || t.What == statics.Vertical || t.Force != statics.None && !t.Size.IsInt())
 			})
 		}

@@ -113,7 +113,7 @@ func unitArms(p Solved) (faults []string) {
 	}
 	for n, step := range p.Plan {
 		for _, sum := range step.Sums {
-			for _, term := range sum.Terms {
+			for _, term := range sum.Terms() {
 				if sum.Moment && term.Sign != 0 && term.What != statics.TurnOnly && term.Arm.Equal(exact.Int(1)) {
 					faults = append(faults, fmt.Sprintf("an arm in step %d is 1", n+1))
 				}
@@ -226,7 +226,7 @@ func swampedForces(p Solved) (faults []string) {
 			continue
 		}
 		var largest exact.Num
-		for _, term := range step.Sums[0].Terms {
+		for _, term := range step.Sums[0].Terms() {
 			largest = exact.Max(largest, term.Amount(p.Values).Abs())
 		}
 		force := step.Gives[0]

@@ -17,7 +17,7 @@ func (p Solved) StepSkills(step statics.Step) []string {
 	}
 	for _, s := range step.Sums {
 		found["moment-centre"] = found["moment-centre"] || s.Moment
-		for _, t := range s.Terms {
+		for _, t := range s.Terms() {
 			if t.Why == statics.Counts {
 				p.termSkills(s, t, found)
 			}

@@ -114,7 +114,7 @@ func addedUp(f *Frame, a *Assembly, b FreeBody, about Point) (fx, fy, m exact.Nu
 // sameLoads fails unless the loads' terms of a sum add up to a value.
 func sameLoads(t *rapid.T, name string, s Sum, want exact.Num) {
 	var got exact.Num
-	for _, x := range s.Terms {
+	for _, x := range s.Terms() {
 		if x.Force == None {
 			got = got.Add(x.Value())
 		}

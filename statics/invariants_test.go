@@ -137,7 +137,7 @@ func TestSpecsAgree(t *testing.T) {
 // specAgrees compares what is said to count in a sum with what its terms say. A term by components counts if one does.
 func specAgrees(a *Assembly, s Sum, k *spec) error {
 	forces, actions := map[int]bool{}, map[int]bool{}
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		switch {
 		case t.Why == InsideBody:
 			delete(forces, t.Force)

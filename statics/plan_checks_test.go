@@ -68,7 +68,7 @@ func ChecksCatch(s *Solution, seen map[string]int) error {
 
 func zeros(s *Solution, step Step) bool {
 	for _, sum := range step.Sums {
-		for _, term := range sum.Terms {
+		for _, term := range sum.Terms() {
 			if !term.Amount(s.Values).IsZero() {
 				return false
 			}
@@ -132,7 +132,7 @@ func withMistake(s *Solution, n, k int) ([]exact.Num, bool) {
 		}
 		if m == n {
 			mistake := exact.Int(1)
-			for _, term := range step.Sums[k].Terms {
+			for _, term := range step.Sums[k].Terms() {
 				if v := term.Amount(values); !v.IsZero() {
 					mistake = v.Mul(exact.Int(-2))
 					break

@@ -25,7 +25,7 @@ func (p *planner) closing() {
 	open := make([]bool, len(p.steps)) // steps that none catches yet
 	left := 0
 	for n := range p.steps {
-		if open[n] = p.steps[n].needsCheck(p.values); open[n] {
+		if open[n] = p.a.needsCheck(&p.steps[n], p.values); open[n] {
 			left++
 		}
 	}
@@ -57,9 +57,11 @@ func (p *planner) closingBodies() iter.Seq[[]*view] {
 }
 
 // needsCheck reports whether a step is more than a sum of zeros.
-func (s *Step) needsCheck(values []exact.Num) bool {
+func (a *Assembly) needsCheck(s *Step, values []exact.Num) bool {
 	return !s.Relation && !s.Check && slices.ContainsFunc(s.Sums, func(sum Sum) bool {
-		return slices.ContainsFunc(sum.Terms, func(t Term) bool { return t.Why == Counts && !t.Amount(values).IsZero() })
+		spec := sum.spec()
+		return slices.ContainsFunc(a.facesOf(sum.Body), func(i int) bool { return !values[i].IsZero() && a.countsForce(&spec, i) }) ||
+			a.loaded(&spec, sum.Body)
 	})
 }
 

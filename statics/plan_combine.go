@@ -50,8 +50,9 @@ func newLedger(p *planner) *ledger {
 		}
 		for k := range p.steps[n].Sums {
 			s := &p.steps[n].Sums[k]
+			spec := s.spec()
 			l.used[s.Body[0]] = append(l.used[s.Body[0]], s)
-			l.rows = append(l.rows, l.row(s.Body, p.a.facesOf(s.Body), &spec{s.Moment, s.Along, s.About, s.Centre}))
+			l.rows = append(l.rows, l.row(s.Body, p.a.facesOf(s.Body), &spec))
 		}
 	}
 	return l

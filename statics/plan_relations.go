@@ -38,12 +38,19 @@ func (p *planner) relations() {
 	p.steps = all
 }
 
-// sayEqual reports whether a sum has two unknowns and nothing else that is not zero.
+// sayEqual reports whether a sum of a single body has two unknowns and nothing else that is not zero.
 func (p *planner) sayEqual(s *Sum, known func(force int) bool) bool {
-	unknown := s.Unknowns(known)
-	return len(unknown) == 2 && !slices.ContainsFunc(s.Terms, func(t Term) bool {
-		return !contains(unknown, t.Force) && !t.Amount(p.values).IsZero()
-	})
+	spec, unknowns := s.spec(), 0
+	for _, i := range p.a.forcesOn[s.Body[0]] {
+		switch {
+		case !p.a.countsForce(&spec, i):
+		case !known(i):
+			unknowns++
+		case !p.values[i].IsZero():
+			return false
+		}
+	}
+	return unknowns == 2 && !p.a.loaded(&spec, s.Body)
 }
 
 // oneBodyBetween reports whether all steps between two are on one free body.

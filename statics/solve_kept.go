@@ -39,13 +39,13 @@ func (k Kept) Sum(q Quantity) (*Assembly, Sum) {
 	a = a.Apart() // a stretch of another member may lie beyond the cut
 	part := k.Solution.PartOf(k.Member)
 	s := k.Only(a, k.partSum(a, part, q))
+	terms := s.Terms()
 	if k.Side == Between {
 		for r := AxialForce; r <= BendingMoment; r++ {
-			s.Terms = append(s.Terms, k.faceTerms(k.addFace(a, part, r), q, r, k.Other, -k.Facing())...)
+			terms = append(terms, k.faceTerms(k.addFace(a, part, r), q, r, k.Other, -k.Facing())...)
 		}
 	}
-	s.Terms = append(s.Terms, k.faceTerms(k.addFace(a, part, q), q, q, k.At, k.Facing())...)
-	return a, s
+	return a, s.With(append(terms, k.faceTerms(k.addFace(a, part, q), q, q, k.At, k.Facing())...))
 }
 
 // addFace adds the internal force q of the member that is cut to the forces of an assembly, and tells its number.
@@ -112,8 +112,7 @@ func (k Kept) partSum(a *Assembly, part int, q Quantity) Sum {
 // member reach no further than the piece does.
 func (k Kept) Only(a *Assembly, s Sum) Sum {
 	joints, members := k.Beyond()
-	s.Terms = slices.DeleteFunc(slices.Clone(s.Terms), func(t Term) bool { return !k.keeps(a, t, joints, members) })
-	return s
+	return s.With(slices.DeleteFunc(slices.Clone(s.Terms()), func(t Term) bool { return !k.keeps(a, t, joints, members) }))
 }
 
 // Keeps reports whether what gives a term acts on the piece; of a distributed load on the member it is taken to.

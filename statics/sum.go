@@ -2,6 +2,8 @@ package statics
 
 import (
 	"slices"
+	"sync"
+
 	"unpin/statics/exact"
 )
 
@@ -12,7 +14,32 @@ type Sum struct {
 	Along  Vector // force sum: the direction, positive; unscaled
 	About  Point  // moment sum: the centre; counter-clockwise is positive
 	Centre int    // the joint at About, or None
-	Terms  []Term // unknown forces first, in order, then the actions of loads
+	terms  *terms // nil if there are none
+}
+
+// terms are those of a sum of an assembly, written when they are read first: of most sums of a plan never, in a large frame.
+type terms struct {
+	of  *Assembly
+	do  sync.Once
+	all []Term
+}
+
+// Terms lists the terms of a sum: unknown forces first, in order, then the actions of loads. The list is to be read only.
+func (s Sum) Terms() []Term {
+	t := s.terms
+	if t == nil {
+		return nil
+	}
+	if t.of != nil {
+		t.do.Do(func() { t.all = t.of.write(s) })
+	}
+	return t.all
+}
+
+// With is the sum with these terms in place of its own.
+func (s Sum) With(all []Term) Sum {
+	s.terms = &terms{all: all}
+	return s
 }
 
 // A Component says which part of a force a term is about.
@@ -91,7 +118,7 @@ func (s Sum) Again(a *Assembly) Sum {
 // Factor is what the value of force i is multiplied by in the sum.
 func (s Sum) Factor(i int) exact.Num {
 	var k exact.Num
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		if t.Force == i {
 			k = k.Add(t.Value())
 		}
@@ -102,7 +129,7 @@ func (s Sum) Factor(i int) exact.Num {
 // Unknowns lists the forces that count in the sum and whose values are not known.
 func (s Sum) Unknowns(known func(force int) bool) []int {
 	var left []int
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		if t.Force != None && t.Why == Counts && !known(t.Force) && !slices.Contains(left, t.Force) {
 			left = append(left, t.Force)
 		}
@@ -113,7 +140,7 @@ func (s Sum) Unknowns(known func(force int) bool) []int {
 // Residual is what the sum comes to when the forces have these values: zero in equilibrium.
 func (s Sum) Residual(values []exact.Num) exact.Num {
 	var r exact.Num
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		r = r.Add(t.Amount(values))
 	}
 	return r

@@ -1,5 +1,7 @@
 package statics
 
+import "slices"
+
 // A spec is a sum without its terms: a direction, or a centre.
 type spec struct {
 	moment bool
@@ -19,6 +21,9 @@ func (a *Assembly) sum(b FreeBody, s *spec) Sum {
 	}
 	return a.ForceSum(b, s.along)
 }
+
+// spec is the sum without its terms.
+func (s *Sum) spec() spec { return spec{s.Moment, s.Along, s.About, s.Centre} }
 
 // plain reports whether a sum is along x or y or about a joint.
 func (s *spec) plain() bool {
@@ -60,6 +65,13 @@ func (s *spec) counts(couple bool, d *Vector, at *Point) bool {
 func (a *Assembly) countsForce(s *spec, i int) bool {
 	f := &a.Forces[i]
 	return f.Joint != s.centre && s.counts(f.Couple, &f.Along, &a.Frame.Joints[f.Joint].At) || s.moment && f.Couple
+}
+
+// loaded reports whether a load has a part in a sum of a body.
+func (a *Assembly) loaded(s *spec, b FreeBody) bool {
+	return slices.ContainsFunc(b, func(body int) bool {
+		return slices.ContainsFunc(a.actionsOn[body], func(i int) bool { return !a.Actions[i].Size.IsZero() && a.countsAction(s, i) })
+	})
 }
 
 // countsAction reports whether an action has a part in a sum of the body on which it acts.

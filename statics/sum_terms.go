@@ -8,10 +8,7 @@ import (
 
 // ForceSum is the sum of the forces on b along a direction, which is not zero.
 func (a *Assembly) ForceSum(b FreeBody, along Vector) Sum {
-	s := Sum{Body: b, Along: along, Centre: None}
-	length := along.Length()
-	a.collect(&s, func(t *Term) { t.push(along, length) })
-	return s
+	return Sum{Body: b, Along: along, Centre: None, terms: &terms{of: a}}
 }
 
 // MomentSum is the sum of the moments on b about a point.
@@ -21,16 +18,7 @@ func (a *Assembly) MomentSum(b FreeBody, about Point) Sum {
 
 // momentSum is MomentSum about a point of which it is known which joint it is.
 func (a *Assembly) momentSum(b FreeBody, about Point, centre int) Sum {
-	s := Sum{Body: b, Moment: true, About: about, Centre: centre}
-	a.collect(&s, func(t *Term) {
-		if from := about.To(t.At); t.turn(from) {
-			second := *t
-			t.component(Horizontal, from)
-			second.component(Vertical, from)
-			s.Terms = append(s.Terms, second)
-		}
-	})
-	return s
+	return Sum{Body: b, Moment: true, About: about, Centre: centre, terms: &terms{of: a}}
 }
 
 // Turn is the assembly with the positive sense of force i turned round. Sums of one hold signs that those of the other
@@ -43,11 +31,17 @@ func (a *Assembly) Turn(i int) *Assembly {
 	return &turned
 }
 
-// collect gives s a term for everything that acts on its body (S5), and has it finished. It begins with its giver, its place,
-// its direction and its size.
-func (a *Assembly) collect(s *Sum, finish func(*Term)) {
+// A writing is the terms of a sum in the making.
+type writing struct {
+	sum    Sum
+	length exact.Num // of the direction of a sum of forces
+	all    []Term
+}
+
+// write gives a sum a term for everything that acts on its body (S5). It begins with its giver, its place, its direction and its size.
+func (a *Assembly) write(s Sum) []Term {
 	forces, actions := a.ForcesOn(s.Body), a.ActionsOn(s.Body)
-	s.Terms = make([]Term, 0, len(forces)+len(actions))
+	w := writing{sum: s, length: s.Along.Length(), all: make([]Term, 0, len(forces)+len(actions))}
 	for _, i := range forces {
 		f := &a.Forces[i]
 		sign, _ := a.Facing(s.Body, i)
@@ -55,8 +49,8 @@ func (a *Assembly) collect(s *Sum, finish func(*Term)) {
 		if f.Kind == MemberPull && sign < 0 {
 			at = f.Far
 		}
-		s.Terms = append(s.Terms, Term{Force: i, Action: None, At: a.Frame.Joints[at].At, Toward: f.Along, Size: one, Arm: one})
-		t := &s.Terms[len(s.Terms)-1]
+		w.all = append(w.all, Term{Force: i, Action: None, At: a.Frame.Joints[at].At, Toward: f.Along, Size: one, Arm: one})
+		t := &w.all[len(w.all)-1]
 		if sign == 0 {
 			t.Why, t.Size = InsideBody, exact.Num{}
 			continue
@@ -68,17 +62,32 @@ func (a *Assembly) collect(s *Sum, finish func(*Term)) {
 			}
 		}
 		t.reverse(sign)
-		finish(t)
+		w.finish(t)
 	}
 	for _, i := range actions {
 		x := &a.Actions[i]
-		s.Terms = append(s.Terms, Term{Force: None, Action: i, At: x.At, Toward: x.Along, Size: x.Size.Abs(), Arm: one})
-		t := &s.Terms[len(s.Terms)-1]
+		w.all = append(w.all, Term{Force: None, Action: i, At: x.At, Toward: x.Along, Size: x.Size.Abs(), Arm: one})
+		t := &w.all[len(w.all)-1]
 		if x.Shape == Turning {
 			t.What = TurnOnly
 		}
 		t.reverse(x.Size.Sign())
-		finish(t)
+		w.finish(t)
+	}
+	return w.all
+}
+
+// finish finishes the last term, as two where a force is taken by components.
+func (w *writing) finish(t *Term) {
+	if !w.sum.Moment {
+		t.push(w.sum.Along, w.length)
+		return
+	}
+	if from := w.sum.About.To(t.At); t.turn(from) {
+		second := *t
+		t.component(Horizontal, from)
+		second.component(Vertical, from)
+		w.all = append(w.all, second)
 	}
 }
 

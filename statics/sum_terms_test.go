@@ -53,7 +53,7 @@ func sumsFit(a *Assembly, b FreeBody, r *rand.Rand, absent map[Absence]int) erro
 		about = a.Frame.Joints[j].At
 	}
 	for _, s := range []Sum{a.ForceSum(b, along), a.MomentSum(b, about)} {
-		for _, t := range s.Terms {
+		for _, t := range s.Terms() {
 			absent[t.Why]++
 			if err := termFits(a, s, t); err != nil {
 				return fmt.Errorf("%s of %s, term %+v: %w", sumName(a, s), bodyNames(a, b), t, err)
@@ -120,7 +120,7 @@ func factorsFit(a *Assembly, s Sum) error {
 func loadsFit(a *Assembly, s Sum) error {
 	o := survey(a.Frame)
 	var got, want exact.Num
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		if t.Action != None {
 			got = got.Add(t.Value())
 		}
@@ -204,7 +204,7 @@ func TestArmAtAnIrrationalPlace(t *testing.T) {
 		t.Fatal(err)
 	}
 	sum := s.MomentSum(s.Whole(), s.Frame.Joints[0].At)
-	load := sum.Terms[len(sum.Terms)-1]
+	load := sum.Terms()[len(sum.Terms())-1]
 	if want := root(exact.Int(18)).Sub(exact.Int(2)); load.What != WholeForce || !load.Arm.Equal(want) || load.Arm.Inexact() {
 		t.Errorf("arm %s, want %s", load.Arm, want)
 	}

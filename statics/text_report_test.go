@@ -110,7 +110,7 @@ func sumName(a *Assembly, s Sum) string {
 // termsText is +Cx·3 −(load)·4 and then what is absent.
 func termsText(a *Assembly, s Sum) string {
 	var counts, absent []string
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		name := ""
 		if t.Force != None {
 			name = a.Forces[t.Force].Name

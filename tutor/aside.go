@@ -74,7 +74,7 @@ func whyOf(m *matter, i int) *aside {
 // trueReason is what keeps the other unknowns of the body out of the sum of a step.
 func trueReason(m *matter, i int) string {
 	kept := unknownsOut(m, i)
-	if len(kept.Terms) == 0 {
+	if len(kept.Terms()) == 0 {
 		return "All other forces on " + wording.Body(m.solution.Assembly, kept.Body) + " are known by now."
 	}
 	return m.words().Absent(kept)
@@ -83,17 +83,16 @@ func trueReason(m *matter, i int) string {
 // unknownsOut is the sum of a step with those terms alone that unknowns other than its own do not add to it.
 func unknownsOut(m *matter, i int) statics.Sum {
 	s, before := m.solution.Plan[i].Sums[0], m.solution.KnownBefore(i)
-	kept := s
-	kept.Terms = nil
-	for _, t := range s.Terms {
+	var kept []statics.Term
+	for _, t := range s.Terms() {
 		if t.Force == statics.None || t.Why == statics.Counts || t.Why == statics.InsideBody {
 			continue
 		}
 		if _, known := before(t.Force); !known {
-			kept.Terms = append(kept.Terms, t)
+			kept = append(kept, t)
 		}
 	}
-	return kept
+	return s.With(kept)
 }
 
 // falseReasons lists reasons that do not hold for a step, each with why not.
@@ -109,17 +108,17 @@ func falseReasons(m *matter, i int) [][2]string {
 	case !s.Moment:
 		all = append(all, [2]string{name + " is perpendicular to the direction of the sum.", "a force perpendicular to the sum would not stand in it, and " + name + " does."})
 	}
-	if slices.ContainsFunc(s.Terms, func(t statics.Term) bool { return t.Action != statics.None && t.Why == statics.Counts }) {
+	if slices.ContainsFunc(s.Terms(), func(t statics.Term) bool { return t.Action != statics.None && t.Why == statics.Counts }) {
 		all = append(all, [2]string{"No load counts in this sum.", "loads stand in this sum; they are known, and so are no unknowns."})
 	}
 	pinForce := func(t statics.Term) bool {
 		return t.Force != statics.None && m.solution.Forces[t.Force].By != statics.None
 	}
 	inside := func(t statics.Term) bool { return t.Why == statics.InsideBody }
-	if slices.ContainsFunc(s.Terms, pinForce) && !slices.ContainsFunc(s.Terms, inside) {
+	if slices.ContainsFunc(s.Terms(), pinForce) && !slices.ContainsFunc(s.Terms(), inside) {
 		all = append(all, [2]string{"The pin forces on this body act inside it and cancel.", "only one face of a pin force acts on this body: it cancels where both bodies are inside the cut."})
 	}
-	if slices.ContainsFunc(unknownsOut(m, i).Terms, func(t statics.Term) bool { return !m.solution.Values[t.Force].IsZero() }) {
+	if slices.ContainsFunc(unknownsOut(m, i).Terms(), func(t statics.Term) bool { return !m.solution.Values[t.Force].IsZero() }) {
 		all = append(all, [2]string{"The other unknowns of this body are zero.", "nothing has been found of them yet: they only add nothing to this sum."})
 	}
 	return all[:min(len(all), mostRules)]

@@ -50,14 +50,14 @@ func reasonHolds(m *matter, i int, text string) bool {
 	s, f := step.Sums[0], step.Gives[0]
 	switch {
 	case strings.Contains(text, "passes through"):
-		for _, term := range s.Terms {
+		for _, term := range s.Terms() {
 			if term.Force == f && !s.About.To(term.At).Cross(term.Toward).IsZero() {
 				return false
 			}
 		}
 		return true
 	case strings.Contains(text, "perpendicular"):
-		for _, term := range s.Terms {
+		for _, term := range s.Terms() {
 			if term.Force == f && !term.Toward.Dot(s.Along).IsZero() {
 				return false
 			}

@@ -47,9 +47,10 @@ func (v View) ShearDirection(member int) statics.Vector {
 func (m *matter) sectionSum(q Question) (*statics.Assembly, statics.Sum) {
 	a, s := m.section(q, m.solution.Values).Sum()
 	if q.Quantity == statics.ShearForce && m.turnedShear() {
-		s.Terms = slices.Clone(s.Terms)
-		own := &s.Terms[len(s.Terms)-1]
+		terms := slices.Clone(s.Terms())
+		own := &terms[len(terms)-1]
 		own.Sign, own.Toward = -own.Sign, own.Toward.Neg()
+		s = s.With(terms)
 	}
 	return a, s
 }

@@ -47,7 +47,7 @@ func (d Display) TermsAsked(i, n int) []ShownTerm {
 		if q.Step != i || q.Sum != n || q.Kind != TermSize && q.Kind != TermArm && q.Kind != TermSign {
 			continue
 		}
-		t := d.step(i).Sums[n].Terms[q.Term]
+		t := d.step(i).Sums[n].Terms()[q.Term]
 		if q.Term != term {
 			term = q.Term
 			all = append(all, ShownTerm{source: d.Words(st).Source(t), Settled: true, ascii: d.ascii})

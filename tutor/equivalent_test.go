@@ -86,7 +86,7 @@ func drawnSum(t *rapid.T, l *Lesson) statics.Sum {
 func drawnEquation(t *rapid.T, l *Lesson, s statics.Sum) (equation, flawed string) {
 	scale := rapid.SampledFrom([]string{"1", "-1", "2", "-0.5", "3", "0.125", "-1.7"}).Draw(t, "scale")
 	var terms []statics.Term
-	for _, term := range s.Terms {
+	for _, term := range s.Terms() {
 		if term.Why == statics.Counts && !term.Value().IsZero() {
 			terms = append(terms, term)
 		}

@@ -28,7 +28,7 @@ func spareSteps(m *matter) []bool {
 			continue
 		}
 		for _, s := range steps[i].Sums {
-			for _, t := range s.Terms {
+			for _, t := range s.Terms() {
 				if t.Force != statics.None && t.Why == statics.Counts {
 					needed[t.Force] = true
 				}

@@ -76,7 +76,7 @@ func checkFault(l *Lesson, line string) (ok bool, says string) {
 	e := &exam{Lesson: l}
 	var comes, largest exact.Num
 	holds, given := false, true
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		v := t.Value()
 		if t.Force != statics.None {
 			v, holds = v.Mul(e.own(t.Force)), holds || t.Why == statics.Counts

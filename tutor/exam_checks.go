@@ -18,11 +18,11 @@ func (e *exam) checks() []string {
 	own, answered := e.result.Forces()
 	words := wording.New(e.truth.Assembly, e.about.style())
 	for _, step := range e.truth.Plan {
-		if !step.Check || slices.ContainsFunc(step.Sums[0].Terms, func(t statics.Term) bool { return t.Force != statics.None && !answered[t.Force] }) {
+		if !step.Check || slices.ContainsFunc(step.Sums[0].Terms(), func(t statics.Term) bool { return t.Force != statics.None && !answered[t.Force] }) {
 			continue
 		}
 		var comes, largest exact.Num
-		for _, t := range step.Sums[0].Terms {
+		for _, t := range step.Sums[0].Terms() {
 			v := t.Value()
 			if t.Force != statics.None {
 				v = v.Mul(own[t.Force])

@@ -95,7 +95,7 @@ func (e *exam) complete(n int, a answer) bool {
 		return false
 	}
 	wanted := 0
-	for _, t := range sum.Terms {
+	for _, t := range sum.Terms() {
 		if t.Why == statics.Counts {
 			wanted++
 		}

@@ -59,7 +59,7 @@ func (e *exam) closesTerms(n int, q Question, a answer) bool {
 		return false
 	}
 	sum := step.Sums[0]
-	terms, asked := slices.Clone(sum.Terms), false
+	terms, asked := slices.Clone(sum.Terms()), false
 	for k, other := range e.sheet.questions[:n] {
 		v := e.sheet.answers[k]
 		if other.Step != q.Step || !other.ofTerm() || v.tries == 0 {

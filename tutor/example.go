@@ -171,7 +171,7 @@ func (c coach) traits(q Question) traits {
 	x := traits{before: q.Kind == SectionPart && q.Station.Side == statics.Before}
 	for _, s := range sums {
 		x.bodies += min(len(s.Body), 2)
-		for _, t := range s.Terms {
+		for _, t := range s.Terms() {
 			if t.Why != statics.Counts {
 				continue
 			}

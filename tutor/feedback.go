@@ -39,7 +39,7 @@ func (fb *feedback) says(q Question, c *judging.Case, v judging.Verdict, typed j
 		return says
 	}
 	s := fb.about.solution.Plan[q.Step].Sums[q.Sum]
-	return fb.about.termRule(q.Kind, s, s.Terms[q.Term])
+	return fb.about.termRule(q.Kind, s, s.Terms()[q.Term])
 }
 
 // closer is what is asked of a close value whose sum stands, or a full stop.
@@ -70,7 +70,7 @@ func (fb *feedback) praise(q Question) string {
 // termRight says why the size or arm of a term was right: a distributed load counts as its resultant, at its centroid.
 func (fb *feedback) termRight(q Question) string {
 	spread := false
-	if t := fb.about.solution.Plan[q.Step].Sums[q.Sum].Terms[q.Term]; t.Action != statics.None {
+	if t := fb.about.solution.Plan[q.Step].Sums[q.Sum].Terms()[q.Term]; t.Action != statics.None {
 		spread = fb.about.solution.Actions[t.Action].Shape.Spread()
 	}
 	switch {
@@ -93,7 +93,7 @@ func (fb *feedback) alone(q Question) string {
 		return "it fits both sums; two unknowns need two."
 	}
 	kept := unknownsOut(fb.about, q.Step)
-	if len(kept.Terms) == 0 {
+	if len(kept.Terms()) == 0 {
 		return q.Name + " was the only unknown left on " + wording.Body(fb.about.solution.Assembly, kept.Body) + "."
 	}
 	why := fb.about.words().Absent(kept)

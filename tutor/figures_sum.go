@@ -44,12 +44,12 @@ func (d Figures) light(q Question, s statics.Sum, o *figure.Options) {
 	switch {
 	case q.Kind == ForceValue:
 		o.LitForces = []int{q.Force}
-	case s.Terms[q.Term].Force != statics.None:
-		o.LitForces = []int{s.Terms[q.Term].Force}
-	case d.assembly().PullOf(s.Terms[q.Term].Action) != statics.None:
-		o.LitPulls = figure.Pulls(nil, d.assembly(), s.Terms[q.Term].Action)
+	case s.Terms()[q.Term].Force != statics.None:
+		o.LitForces = []int{s.Terms()[q.Term].Force}
+	case d.assembly().PullOf(s.Terms()[q.Term].Action) != statics.None:
+		o.LitPulls = figure.Pulls(nil, d.assembly(), s.Terms()[q.Term].Action)
 	default:
-		o.LitLoads = d.assembly().Actions[s.Terms[q.Term].Action].AllLoads()
+		o.LitLoads = d.assembly().Actions[s.Terms()[q.Term].Action].AllLoads()
 	}
 }
 
@@ -65,7 +65,7 @@ func (d Figures) termScene(q Question, s statics.Sum, o figure.Options) figure.S
 		return scene
 	}
 	scene.MarkCentre(s)
-	t := s.Terms[q.Term]
+	t := s.Terms()[q.Term]
 	switch {
 	case q.Kind == ForceValue || d.Hiding():
 	case d.settledArm(q):
@@ -79,7 +79,7 @@ func (d Figures) termScene(q Question, s statics.Sum, o figure.Options) figure.S
 // fade fades what acts on the body of a sum and adds nothing to it.
 func fade(a *statics.Assembly, s statics.Sum, o *figure.Options) {
 	var forces, loads []int // that count
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		switch {
 		case t.Why != statics.Counts:
 		case t.Force != statics.None:

@@ -38,7 +38,7 @@ func (h *cutHunt) written() (page []PageLine, wrong int) {
 func (h *cutHunt) known() []string {
 	var all []string
 	for _, r := range h.rows {
-		for _, t := range slices.Concat(r.sum.Terms, r.written.Terms) {
+		for _, t := range slices.Concat(r.sum.Terms(), r.written.Terms()) {
 			if t.Force == statics.None || t.Force >= len(h.forces()) || t.Why != statics.Counts || t.Sign == 0 {
 				continue
 			}

@@ -74,7 +74,7 @@ func (h *hunt) stepTexts(i int) []string {
 		gathered, values := stands, h.values
 		switch {
 		case i != h.step || !h.erred.Solving:
-		case h.erred.Slip.Needs == slip.Dividing || len(h.erred.Terms) == 0 && len(h.erred.Sum.Terms) == len(s.Terms):
+		case h.erred.Slip.Needs == slip.Dividing || len(h.erred.Terms) == 0 && len(h.erred.Sum.Terms()) == len(s.Terms()):
 			values = h.about.solution.Values // what the unknown is divided by, or turned by, comes after
 		default:
 			gathered = h.erred.Sum

@@ -53,7 +53,7 @@ func (c coach) hints(q Question) [3]string {
 	}
 	a, st := c.about.solution.Assembly, c.about.style()
 	s := c.about.solution.Plan[q.Step].Sums[q.Sum]
-	t := s.Terms[q.Term]
+	t := s.Terms()[q.Term]
 	return [3]string{
 		"look at " + c.about.words().Component(t) + " on " + wording.Body(a, s.Body) + ".",
 		c.about.termRule(q.Kind, s, t),
@@ -64,7 +64,7 @@ func (c coach) hints(q Question) [3]string {
 // acting names what acts from outside on the free body of a sum.
 func (m *matter) acting(s statics.Sum) []string {
 	var names []string
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		name := m.words().Source(t)
 		if t.Why != statics.InsideBody && !slices.Contains(names, name) {
 			names = append(names, name)
@@ -134,7 +134,7 @@ func (c coach) sumHints() [3]string {
 func (c coach) equationHints() [3]string {
 	s := c.route.chosen
 	var terms []string
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		if t.Why == statics.Counts {
 			terms = append(terms, c.about.words().Term(s, t))
 		}

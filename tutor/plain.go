@@ -251,7 +251,7 @@ func (p *plain) introduce(q Question) {
 			p.sum = at
 			p.say("Terms of sum %d of %d: %s.", q.Sum+1, len(sums), p.l.about.words().BodyAndSum(s))
 		}
-		p.say("Term: %s.", notation.ASCII(p.l.about.words().Component(s.Terms[q.Term])))
+		p.say("Term: %s.", notation.ASCII(p.l.about.words().Component(s.Terms()[q.Term])))
 	}
 }
 

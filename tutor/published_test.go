@@ -87,7 +87,7 @@ func truth(l *tutor.Lesson, q tutor.Question) exact.Num {
 		return [...]exact.Num{i.N, i.V, i.M}[q.Quantity]
 	}
 	sum := l.Solution().Plan[q.Step].Sums[q.Sum]
-	term := sum.Terms[q.Term]
+	term := sum.Terms()[q.Term]
 	switch q.Kind {
 	case tutor.TermSize:
 		return term.Size

@@ -119,7 +119,7 @@ func (sc script) termQuestions(i int) []Question {
 	var all []Question
 	for s, sum := range sc.about.solution.Plan[i].Sums {
 		number := 0
-		for t, term := range sum.Terms {
+		for t, term := range sum.Terms() {
 			if term.Why != statics.Counts {
 				continue
 			}

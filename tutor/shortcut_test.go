@@ -61,7 +61,7 @@ func checkShortcutSection(t *testing.T, l *Lesson, q Question) {
 		t.Errorf("%s, %s: the kept piece gives %v, want %v", l.about.problem.Name, q.Name, v, q.truth)
 	}
 	a, s := l.about.section(q, l.about.solution.Values).Sum()
-	for _, term := range s.Terms {
+	for _, term := range s.Terms() {
 		if term.Force != statics.None && strings.HasPrefix(a.Forces[term.Force].Name, "F_") {
 			t.Errorf("%s, %s: the sum of the kept piece holds %s", l.about.problem.Name, q.Name, a.Forces[term.Force].Name)
 		}

@@ -93,7 +93,7 @@ func (m *matter) wayRound(step int) string {
 
 // hasKnown reports whether a sum has a term other than those of one force.
 func (m *matter) hasKnown(s statics.Sum, force int) bool {
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		if t.Why == statics.Counts && t.Force != force {
 			return true
 		}

@@ -121,7 +121,7 @@ func (l ending) checks() []string {
 // used reports whether a sum is among those with which the student found the forces, or holds too little to check anything.
 func (l ending) used(s statics.Sum) bool {
 	counting := 0
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		if t.Why == statics.Counts {
 			counting++
 		}

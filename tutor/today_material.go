@@ -62,7 +62,7 @@ func (w pieceWork) asks(skill string) bool { return slices.Contains(w.skills, sk
 func halvesOf(step statics.Step) int {
 	halves := stepHalves
 	for _, sum := range step.Sums {
-		for _, t := range sum.Terms {
+		for _, t := range sum.Terms() {
 			if t.Why == statics.Counts {
 				halves++
 			}

@@ -176,7 +176,7 @@ func (w wholeTerm) comesTo(value exact.Num) bool {
 // readWhole reads a line as the whole term that a question is about; false where it is none.
 func (b bench) readWhole(q Question, line string, named bool) (wholeTerm, bool) {
 	s := b.about.solution.Plan[q.Step].Sums[q.Sum]
-	w := wholeTerm{term: s.Terms[q.Term]}
+	w := wholeTerm{term: s.Terms()[q.Term]}
 	w.truth = w.term.Value()
 	if s.Moment {
 		w.truth = b.about.style().Moments.Value(w.truth)

@@ -77,7 +77,7 @@ func TestWholeTermsRounded(t *testing.T) {
 	for _, r := range rows {
 		l := lesson(t, "sluice-panels", Terms)
 		for q, asking := l.Now(); asking; q, asking = l.Now() {
-			if s := l.about.solution.Plan[max(q.Step, 0)].Sums[q.Sum]; q.Kind == TermSize && s.Terms[q.Term].Arm.Mul(exact.Int(3)).Equal(exact.Int(4)) {
+			if s := l.about.solution.Plan[max(q.Step, 0)].Sums[q.Sum]; q.Kind == TermSize && s.Terms()[q.Term].Arm.Mul(exact.Int(3)).Equal(exact.Int(4)) {
 				break
 			}
 			l.Type("tell")

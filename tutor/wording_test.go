@@ -22,7 +22,7 @@ func withoutTerms(l *Lesson, text string) string {
 	var terms []string
 	for _, step := range l.about.solution.Plan {
 		for _, s := range step.Sums {
-			for _, t := range s.Terms {
+			for _, t := range s.Terms() {
 				if t.Why == statics.Counts {
 					terms = append(terms, l.about.words().Product(s, t))
 				}

@@ -55,7 +55,7 @@ func courses() map[string]course {
 // terms counts the terms of a step's sums.
 func terms(step statics.Step) (n int) {
 	for _, sum := range step.Sums {
-		for _, t := range sum.Terms {
+		for _, t := range sum.Terms() {
 			if t.Why == statics.Counts {
 				n++
 			}

@@ -168,7 +168,7 @@ func samePlan(a, b *statics.Solution) bool {
 // that count.
 func sameSum(x, y statics.Sum) bool {
 	counting := func(s statics.Sum) (n int) {
-		for _, t := range s.Terms {
+		for _, t := range s.Terms() {
 			if t.Why == statics.Counts {
 				n++
 			}

@@ -104,7 +104,7 @@ func halfMinutes(p problems.Solved, items []problems.Item) int {
 	for _, step := range p.Plan[:last] {
 		for _, sum := range step.Sums {
 			half += perSum
-			for _, t := range sum.Terms {
+			for _, t := range sum.Terms() {
 				if t.Why == statics.Counts {
 					half += perTerm
 				}

@@ -53,7 +53,7 @@ func countedTerms(k statics.Kept) int {
 	n := 0
 	for q := range statics.BendingMoment + 1 {
 		_, sum := k.Sum(q)
-		for _, t := range sum.Terms {
+		for _, t := range sum.Terms() {
 			if t.Why == statics.Counts {
 				n++
 			}
@@ -66,9 +66,10 @@ func countedTerms(k statics.Kept) int {
 func (d answering) keptSum(k statics.Kept, q statics.Quantity) string {
 	a, sum := k.Sum(q)
 	if q == statics.ShearForce && d.st.Shear == notation.CounterClockwiseShear {
-		sum.Terms = slices.Clone(sum.Terms)
-		last := &sum.Terms[len(sum.Terms)-1]
+		terms := slices.Clone(sum.Terms())
+		last := &terms[len(terms)-1]
 		last.Sign, last.Toward = -last.Sign, last.Toward.Neg()
+		sum = sum.With(terms)
 	}
 	return wording.New(a, d.st).Symbols(sum)
 }

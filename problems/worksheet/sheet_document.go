@@ -224,7 +224,7 @@ func (s sheet) sum(w working, sum statics.Sum) {
 		return
 	}
 	t := table{align: "llll", head: []string{"term", "sign", "force [" + s.st.UnitOf(notation.Force) + "]", "arm [" + s.st.UnitOf(notation.Length) + "]"}}
-	for _, k := range sum.Terms {
+	for _, k := range sum.Terms() {
 		if k.Why == statics.Counts {
 			t.add(s.term(w, k)...)
 		}

@@ -153,7 +153,7 @@ func (q spokenTask) inUnit(d notation.Dimension) string {
 
 // terms asks for what the lesson asks of each term.
 func (q spokenTask) terms(sum statics.Sum) {
-	for _, k := range sum.Terms {
+	for _, k := range sum.Terms() {
 		if k.Why != statics.Counts {
 			continue
 		}

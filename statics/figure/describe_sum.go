@@ -13,7 +13,7 @@ func DescribeSum(a *statics.Assembly, s statics.Sum, known map[int]exact.Num, o 
 	w := wording.New(a, o.Style).Spoken()
 	value := func(force int) (exact.Num, bool) { v, ok := known[force]; return v, ok }
 	lines := []string{w.BodyAndSum(s)}
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		if t.Why == statics.Counts {
 			lines = append(lines, w.TermActs(s, t, value))
 		}

@@ -40,12 +40,12 @@ func idleIn(a *statics.Assembly, s statics.Sum) (forces, loads []int) {
 		}
 		return all
 	}
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		for _, k := range keys(t) {
 			counts[k] = counts[k] || t.Why == statics.Counts
 		}
 	}
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		for _, k := range keys(t) {
 			switch {
 			case counts[k]:
@@ -62,12 +62,12 @@ func idleIn(a *statics.Assembly, s statics.Sum) (forces, loads []int) {
 // IdlePulls lists the pulls of ropes that act on the body of a sum but add nothing to it.
 func IdlePulls(a *statics.Assembly, s statics.Sum) []Pull {
 	var idle []Pull
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		if t.Action != statics.None && t.Why != statics.Counts {
 			idle = Pulls(idle, a, t.Action)
 		}
 	}
-	for _, t := range s.Terms { // one component may count
+	for _, t := range s.Terms() { // one component may count
 		if t.Action != statics.None && t.Why == statics.Counts {
 			counts := Pulls(nil, a, t.Action)
 			idle = slices.DeleteFunc(idle, func(p Pull) bool { return slices.Contains(counts, p) })
@@ -92,7 +92,7 @@ func (c cutBody) arms(s statics.Sum) {
 	}
 	c.Symbols = append(c.Symbols, centre)
 	var list []arm
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		if t.Why != statics.Counts || t.What == statics.TurnOnly {
 			continue
 		}

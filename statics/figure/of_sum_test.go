@@ -31,7 +31,7 @@ func TestSumScenes(t *testing.T) {
 			if marks != sum.Moment {
 				t.Errorf("%s: a centre is marked: %v", where, marks)
 			}
-			for _, x := range sum.Terms {
+			for _, x := range sum.Terms() {
 				if sum.Moment && x.Why == statics.Counts && x.What != statics.TurnOnly && !hasArm(scene, x.Arm.Float()) {
 					t.Errorf("%s: no arm is %v long", where, x.Arm)
 				}
@@ -61,7 +61,7 @@ func idle(s *statics.Solution, sum statics.Sum) int {
 	n := 0
 	for _, i := range s.ForcesOn(sum.Body) {
 		sign, _ := s.Facing(sum.Body, i)
-		counts := slices.ContainsFunc(sum.Terms, func(t statics.Term) bool { return t.Force == i && t.Why == statics.Counts })
+		counts := slices.ContainsFunc(sum.Terms(), func(t statics.Term) bool { return t.Force == i && t.Why == statics.Counts })
 		if sign != 0 && !counts {
 			n++
 		}

@@ -30,7 +30,7 @@ func linear(factor, rest, allowance exact.Num) (balance, bool) {
 // where that force is not in it.
 func stepBalance(s statics.Sum, force int, values []exact.Num) (balance, bool) {
 	var rest, largest exact.Num
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		if t.Force != force {
 			x := t.Amount(values)
 			rest, largest = rest.Add(x), exact.Max(largest, x.Abs())

@@ -46,7 +46,7 @@ func (h honest) sum(t testing.TB, l *sheet, member int, at statics.Station, q st
 	a, sum := statics.Kept{Solution: l.Solution, Member: member, At: at, Side: h.side}.Sum(q)
 	own, terms := len(a.Forces)-1, 0
 	var rest exact.Num
-	for _, term := range sum.Terms {
+	for _, term := range sum.Terms() {
 		if term.Force == own || term.Why != statics.Counts {
 			continue
 		}

@@ -120,7 +120,7 @@ func (s *section) kept(side statics.KeptSide, other statics.Station) statics.Kep
 func (s *section) balance(a *statics.Assembly, sum statics.Sum, values []exact.Num) balance {
 	own := len(values) - 1
 	rest, allowance, empty := exact.Num{}, thirdFigure(s.at.Of(s.quantity)), true
-	for _, t := range sum.Terms {
+	for _, t := range sum.Terms() {
 		if t.Force == own {
 			continue
 		}

@@ -17,12 +17,12 @@ func (l *sheet) tenfold(q question, side statics.KeptSide) []exact.Num {
 	own := len(a.Forces) - 1
 	values := append(append([]exact.Num{}, cut.Values...), exact.Num{})
 	var rest exact.Num
-	for _, t := range sum.Terms {
+	for _, t := range sum.Terms() {
 		rest = rest.Add(t.Amount(values))
 	}
 	k := sum.Factor(own)
 	var all []exact.Num
-	for _, t := range sum.Terms {
+	for _, t := range sum.Terms() {
 		if t.Force == own || t.Amount(values).IsZero() {
 			continue
 		}

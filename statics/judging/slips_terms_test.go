@@ -23,7 +23,7 @@ func slipsByTerm(t *testing.T) measure {
 				continue
 			}
 			for n, sum := range step.Sums {
-				for k, term := range sum.Terms {
+				for k, term := range sum.Terms() {
 					for _, entry := range entries(sum, term) {
 						all.add(termOutcomes(l.Term(l.stepOf(i, false), n, k, entry)))
 					}

@@ -205,7 +205,7 @@ func (c *Case) termsOf(matches []slip.Candidate) []*standingTerm {
 	var all []*standingTerm
 	for _, m := range matches {
 		for _, i := range m.Terms {
-			if c.step.Sums[m.Sum].Terms[i].Why != statics.Counts {
+			if c.step.Sums[m.Sum].Terms()[i].Why != statics.Counts {
 				continue // it does not stand there
 			}
 			at := slices.IndexFunc(all, func(t *standingTerm) bool { return t.sum == m.Sum && t.term == i })
@@ -221,7 +221,7 @@ func (c *Case) termsOf(matches []slip.Candidate) []*standingTerm {
 
 func (c *Case) standingTerm(sum, term int) *standingTerm {
 	s := c.step.Sums[sum]
-	t := s.Terms[term]
+	t := s.Terms()[term]
 	text := c.judge.say().Product(s, t)
 	unknown := t.Force != statics.None && !c.step.Known(t.Force)
 	return &standingTerm{

@@ -203,7 +203,7 @@ func (g givenTerm) agrees(x exact.Num) bool {
 // givenTerms are the loads of a sum, and the known forces that were not typed by name.
 func (e *equation) givenTerms(s statics.Sum) []givenTerm {
 	var all []givenTerm
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		switch {
 		case t.Why != statics.Counts || t.Sign == 0:
 		case t.Force == statics.None:

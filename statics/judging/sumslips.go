@@ -98,7 +98,7 @@ func (e *equation) byValue() map[int]exact.Num {
 // that is not known is left without a name.
 func (e *equation) agreesByName(s statics.Sum, scale exact.Num) bool {
 	of := map[int]exact.Num{}
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		if t.Force != statics.None {
 			of[t.Force] = of[t.Force].Add(t.Value())
 		}

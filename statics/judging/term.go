@@ -30,7 +30,7 @@ type termCase struct {
 // Term is the case of what is in one term: the one numbered term of the step's sum numbered sum.
 func (j Judge) Term(s Step, sum, term int, entry Entry) *Case {
 	t := &termCase{s, sum, term, entry}
-	truth := j.entered(t, s.Sums[sum].Terms[term])
+	truth := j.entered(t, s.Sums[sum].Terms()[term])
 	balances := noBalances
 	if entry != Sign {
 		balances = func() []balance {
@@ -82,7 +82,7 @@ func (c *Case) TermSlips(v Typed) []*slip.Slip {
 // alteredTerms lists what slips make of the term.
 func (c *Case) alteredTerms() []slip.Altered {
 	t := c.term
-	force := t.step.Sums[t.sum].Terms[t.term].Force
+	force := t.step.Sums[t.sum].Terms()[t.term].Force
 	return c.judge.question(t.step, force, c.judge.Solution.Values).OfTerm(t.sum, t.term)
 }
 

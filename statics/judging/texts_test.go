@@ -20,7 +20,7 @@ func withoutTerms(l *sheet, text string) string {
 	var terms []string
 	for _, step := range l.Solution.Plan {
 		for _, s := range step.Sums {
-			for _, t := range s.Terms {
+			for _, t := range s.Terms() {
 				if t.Why == statics.Counts {
 					terms = append(terms, l.say().Product(s, t))
 				}

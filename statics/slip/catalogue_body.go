@@ -58,7 +58,7 @@ func innerPinForce(s *setting) []change {
 // counting lists the terms of a sum that count and that are wanted.
 func counting(sum statics.Sum, want func(statics.Term) bool) []statics.Term {
 	var all []statics.Term
-	for _, t := range sum.Terms {
+	for _, t := range sum.Terms() {
 		if t.Why == statics.Counts && want(t) {
 			all = append(all, t)
 		}
@@ -136,7 +136,7 @@ func (whole terms) withoutAStretch() []change {
 	var all []change
 	for _, left := range of {
 		c := whole.together(without)[0]
-		for _, t := range apart.Terms {
+		for _, t := range apart.Terms() {
 			if !isLoad(t) || t.Why != statics.Counts {
 				continue
 			}
@@ -167,7 +167,7 @@ func sharedByHalves(s *setting) []change {
 		return nil
 	}
 	var load exact.Num
-	for _, t := range s.Assembly.ForceSum(s.sum.Body, f.Along).Terms {
+	for _, t := range s.Assembly.ForceSum(s.sum.Body, f.Along).Terms() {
 		if isLoad(t) {
 			load = load.Add(t.Value())
 		}

@@ -271,7 +271,7 @@ func (s *setting) wholeLoads(beyond bool) []change {
 func (k *cut) wholePart(like statics.Sum, load int) exact.Num {
 	a, sum := k.partSum(like)
 	var amount exact.Num
-	for _, t := range sum.Terms {
+	for _, t := range sum.Terms() {
 		if isLoad(t) && t.Why == statics.Counts && a.Actions[t.Action].Load == load {
 			amount = amount.Add(t.Value())
 		}
@@ -424,7 +424,7 @@ func loadBeyondCut(s *setting) []change {
 	}
 	beyond := map[int]exact.Num{}
 	var loads []int
-	for _, t := range sum.Terms {
+	for _, t := range sum.Terms() {
 		if !isLoad(t) || t.Why != statics.Counts {
 			continue
 		}
@@ -457,7 +457,7 @@ func beyondCut(load int, v exact.Num) []change {
 func (s *setting) couplesBeyond() []change {
 	a, sum := s.cut.partSum(s.sum)
 	var all []change
-	for _, t := range sum.Terms {
+	for _, t := range sum.Terms() {
 		if x := t.Action; isLoad(t) && t.Why == statics.NoPush && !s.cut.kept.Keeps(a, t) {
 			size := a.Actions[x].Size
 			all = append(all, beyondCut(a.Actions[x].Load, size)...)

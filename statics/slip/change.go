@@ -20,7 +20,7 @@ type change struct {
 func (ts terms) each(ways func(t statics.Term) []statics.Term) []change {
 	var all []change
 	for _, i := range ts.at {
-		t := ts.in.sum.Terms[i]
+		t := ts.in.sum.Terms()[i]
 		for _, w := range ways(t) {
 			if !w.Value().Equal(t.Value()) {
 				all = append(all, change{giver: ts.in.giver(t), terms: map[int]statics.Term{i: w}})
@@ -34,7 +34,7 @@ func (ts terms) each(ways func(t statics.Term) []statics.Term) []change {
 func (ts terms) together(way func(t statics.Term) statics.Term) []change {
 	c := change{giver: nobody, terms: map[int]statics.Term{}}
 	for _, i := range ts.at {
-		c.terms[i] = way(ts.in.sum.Terms[i])
+		c.terms[i] = way(ts.in.sum.Terms()[i])
 	}
 	if len(ts.at) == 0 {
 		return nil
@@ -119,7 +119,7 @@ func (ts terms) redirected(size exact.Num, along statics.Vector) change {
 	t := ts.first()
 	c := change{giver: ts.in.giver(t), terms: map[int]statics.Term{}}
 	for _, i := range ts.at {
-		c.terms[i] = without(ts.in.sum.Terms[i])
+		c.terms[i] = without(ts.in.sum.Terms()[i])
 	}
 	c.stray = []statics.Term{ts.in.pointing(t, size, along)}
 	return c

@@ -30,7 +30,7 @@ func (ts terms) componentwise(ways func(t statics.Term) []statics.Term) []change
 	}
 	var all []change
 	for _, i := range ts.at {
-		t := ts.in.sum.Terms[i]
+		t := ts.in.sum.Terms()[i]
 		if !isLoad(t) || t.What != statics.WholeForce || !slanting(t.Toward) {
 			continue
 		}

@@ -42,21 +42,22 @@ func OfSum(a *statics.Assembly, sum statics.Sum, value map[int]exact.Num, custom
 
 // written is a sum after a change, without the terms that are left out.
 func (c change) written(row *Slip, s statics.Sum) Written {
-	w := Written{Slip: row, Giver: c.giver, Sum: s}
-	w.Sum.Terms = nil
-	for i, t := range s.Terms {
+	w := Written{Slip: row, Giver: c.giver}
+	var terms []statics.Term
+	for i, t := range s.Terms() {
 		other, changed := c.terms[i]
 		switch {
 		case !changed:
-			w.Sum.Terms = append(w.Sum.Terms, t)
+			terms = append(terms, t)
 		case other.Sign != 0:
-			w.Sum.Terms, w.Terms = append(w.Sum.Terms, other), append(w.Terms, other)
+			terms, w.Terms = append(terms, other), append(w.Terms, other)
 		}
 	}
 	for _, t := range c.stray {
 		if t.Sign != 0 {
-			w.Sum.Terms, w.Terms = append(w.Sum.Terms, t), append(w.Terms, t)
+			terms, w.Terms = append(terms, t), append(w.Terms, t)
 		}
 	}
+	w.Sum = s.With(terms)
 	return w
 }

@@ -49,7 +49,7 @@ func (s *setting) stays(c change, i int) (statics.Term, bool) {
 	case len(c.stray) == 0:
 		return t, t.Sign != 0
 	}
-	was := s.sum.Terms[i]
+	was := s.sum.Terms()[i]
 	for _, other := range c.stray {
 		if !isLoad(was) || other.Action != was.Action {
 			continue

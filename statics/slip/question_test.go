@@ -174,13 +174,13 @@ func TestOfSum(t *testing.T) {
 					t.Errorf("%s: %s changes no term", name, w.Slip.ID)
 				}
 				for _, x := range w.Terms {
-					if !slices.ContainsFunc(w.Sum.Terms, func(y statics.Term) bool {
+					if !slices.ContainsFunc(w.Sum.Terms(), func(y statics.Term) bool {
 						return x.Force == y.Force && x.Action == y.Action && x.Value().Equal(y.Value())
 					}) {
 						t.Errorf("%s: %s changed a term that is not in its sum", name, w.Slip.ID)
 					}
 				}
-				if len(w.Terms) == 0 && len(w.Sum.Terms) >= len(s.Terms) {
+				if len(w.Terms) == 0 && len(w.Sum.Terms()) >= len(s.Terms()) {
 					t.Errorf("%s: %s leaves the sum as it was", name, w.Slip.ID)
 				}
 			}
@@ -201,7 +201,7 @@ func TestOfTerm(t *testing.T) {
 	t.Parallel()
 	q := beamQuestion(t)
 	got := map[string][]string{}
-	for i, x := range q.Sums[0].Terms {
+	for i, x := range q.Sums[0].Terms() {
 		if x.Action != 1 {
 			continue
 		}

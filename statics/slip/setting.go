@@ -46,7 +46,7 @@ func (s *setting) own() terms {
 // where lists the terms that a test holds for.
 func (s *setting) where(test func(statics.Term) bool) terms {
 	all := terms{in: s}
-	for i, t := range s.sum.Terms {
+	for i, t := range s.sum.Terms() {
 		if test(t) {
 			all.at = append(all.at, i)
 		}

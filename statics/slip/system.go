@@ -27,7 +27,7 @@ func (q Question) system() (*system, bool) {
 	for _, s := range q.Sums {
 		factors := make([]exact.Num, len(q.Gives))
 		var rest exact.Num
-		for _, t := range s.Terms {
+		for _, t := range s.Terms() {
 			i := q.unknownAt(t)
 			if i == statics.None {
 				rest = rest.Add(t.Amount(q.Values))
@@ -80,7 +80,7 @@ func (y *system) resolved(s *setting, c change) (exact.Num, bool) {
 		rests[s.n] = rests[s.n].Add(s.amount(t).Mul(exact.Int(sign)))
 	}
 	for i, t := range c.terms {
-		put(s.sum.Terms[i], -1)
+		put(s.sum.Terms()[i], -1)
 		put(t, 1)
 	}
 	for _, t := range c.stray {

@@ -15,19 +15,19 @@ type groups []terms
 func (ts terms) list() []statics.Term {
 	var all []statics.Term
 	for _, i := range ts.at {
-		all = append(all, ts.in.sum.Terms[i])
+		all = append(all, ts.in.sum.Terms()[i])
 	}
 	return all
 }
 
 // first is the first of the terms, of which there must be one.
-func (ts terms) first() statics.Term { return ts.in.sum.Terms[ts.at[0]] }
+func (ts terms) first() statics.Term { return ts.in.sum.Terms()[ts.at[0]] }
 
 // filter keeps those of the terms that pass a test.
 func (ts terms) filter(test func(statics.Term) bool) terms {
 	kept := terms{in: ts.in}
 	for _, i := range ts.at {
-		if test(ts.in.sum.Terms[i]) {
+		if test(ts.in.sum.Terms()[i]) {
 			kept.at = append(kept.at, i)
 		}
 	}
@@ -45,7 +45,7 @@ func (ts terms) grouped(key func(statics.Term) [2]int) groups {
 	var all groups
 	place := map[[2]int]int{}
 	for _, i := range ts.at {
-		k := key(ts.in.sum.Terms[i])
+		k := key(ts.in.sum.Terms()[i])
 		g, seen := place[k]
 		if !seen {
 			g = len(all)

@@ -21,7 +21,7 @@ func (w sums) Absent(s statics.Sum) string {
 // absentTerms are the terms that do not count and that want likes.
 func absentTerms(s statics.Sum, want func(statics.Term) bool) []statics.Term {
 	var absent []statics.Term
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		if t.Why != statics.Counts && want(t) {
 			absent = append(absent, t)
 		}

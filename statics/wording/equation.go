@@ -19,13 +19,13 @@ func (w sums) Numbers(s statics.Sum, known func(force int) (exact.Num, bool)) st
 	var terms [][]sumFactor
 	var b strings.Builder
 	inFull := true
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		if t.Why == statics.Counts {
 			terms = append(terms, w.productFactors(s, t, known))
 			inFull = inFull && w.inFull(terms[len(terms)-1])
 		}
 	}
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		if t.Why != statics.Counts {
 			continue
 		}
@@ -41,8 +41,8 @@ func (w sums) Numbers(s statics.Sum, known func(force int) (exact.Num, bool)) st
 // Added is a sum as it adds up with the values of all forces, term by term: "12 − 8 − 4 = 0".
 func (w sums) Added(s statics.Sum, values []exact.Num) string {
 	var b strings.Builder
-	inFull := !slices.ContainsFunc(s.Terms, func(t statics.Term) bool { return t.Why == statics.Counts && !w.st.IsFull(t.Amount(values)) })
-	for _, t := range s.Terms {
+	inFull := !slices.ContainsFunc(s.Terms(), func(t statics.Term) bool { return t.Why == statics.Counts && !w.st.IsFull(t.Amount(values)) })
+	for _, t := range s.Terms() {
 		if t.Why != statics.Counts {
 			continue
 		}
@@ -99,7 +99,7 @@ func (w sums) Moved(s statics.Sum, gives []int, known func(force int) (exact.Num
 	if len(gives) == 1 {
 		turned = s.Factor(gives[0]).Sign() < 0
 	}
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		switch negative := (t.Sign < 0) != turned; {
 		case t.Why != statics.Counts:
 		case slices.Contains(gives, t.Force):

@@ -26,7 +26,7 @@ func (w sums) Mistaken(s, truth statics.Sum, known func(force int) (exact.Num, b
 // inWrittenOrder lists the terms of a sum that count: as everywhere forces first, then loads.
 func inWrittenOrder(s statics.Sum) []statics.Term {
 	var forces, loads []statics.Term
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		switch {
 		case t.Why != statics.Counts || t.Sign == 0:
 		case t.Force != statics.None:
@@ -40,7 +40,7 @@ func inWrittenOrder(s statics.Sum) []statics.Term {
 
 // mistaken writes one term of such a sum.
 func (w sums) mistaken(s, truth statics.Sum, t statics.Term, known func(int) (exact.Num, bool)) string {
-	if slices.ContainsFunc(truth.Terms, t.Same) {
+	if slices.ContainsFunc(truth.Terms(), t.Same) {
 		return w.product(s, t, known)
 	}
 	all := loadFactors(w.a, t)

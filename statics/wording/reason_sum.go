@@ -57,7 +57,7 @@ func (r reasons) through(s statics.Sum, forces []int) string {
 
 // actsAt reports whether a force that has no moment acts at the centre itself.
 func (r reasons) actsAt(s statics.Sum, force int) bool {
-	return slices.ContainsFunc(s.Terms, func(t statics.Term) bool { return t.Force == force && t.At.Equal(s.About) })
+	return slices.ContainsFunc(s.Terms(), func(t statics.Term) bool { return t.Force == force && t.At.Equal(s.About) })
 }
 
 // out says why forces have no part in a sum of forces.

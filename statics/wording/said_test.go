@@ -181,7 +181,7 @@ func sayStep(s *statics.Solution, w Speaker, step statics.Step, value func(int) 
 		if len(step.Gives) > 0 {
 			all = append(all, w.Gathered(sum, step.Gives, s.Values))
 		}
-		for _, t := range sum.Terms {
+		for _, t := range sum.Terms() {
 			all = append(all, "- "+w.Term(sum, t))
 			if t.Why == statics.Counts {
 				all = append(all, "  "+w.TermActs(sum, t, value))

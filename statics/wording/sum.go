@@ -23,7 +23,7 @@ func (w sums) SumName(s statics.Sum) string {
 		return w.either("ΣFy", "sum of vertical forces")
 	}
 	name := w.either("ΣF", "sum of forces")
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		if t.Force != statics.None && t.Why == statics.SquareTo {
 			return name + " perpendicular to " + w.a.Forces[t.Force].Name
 		}

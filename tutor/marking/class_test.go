@@ -38,7 +38,7 @@ func classMate(r *rand.Rand, m *Marker, mistakes int) *Paper {
 		if err != nil {
 			continue
 		}
-		terms := slices.DeleteFunc(slices.Clone(step.Sums[0].Terms), func(t statics.Term) bool { return t.Amount(forces).IsZero() })
+		terms := slices.DeleteFunc(slices.Clone(step.Sums[0].Terms()), func(t statics.Term) bool { return t.Amount(forces).IsZero() })
 		for _, k := range at {
 			if k == n && len(terms) > 0 {
 				t := terms[r.IntN(len(terms))]

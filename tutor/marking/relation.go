@@ -124,7 +124,7 @@ func (m *Marker) relate() {
 // rowOf is a sum of a free body as a row; false where it has no force.
 func (m *Marker) rowOf(s statics.Sum) (row, bool) {
 	r := row{sum: &s, gives: m.given(s)}
-	for _, t := range s.Terms {
+	for _, t := range s.Terms() {
 		switch {
 		case t.Why != statics.Counts:
 		case t.Force == statics.None:
