@@ -25,7 +25,7 @@ func (p *planner) closing() {
 	open := make([]bool, len(p.steps)) // steps that none catches yet
 	left := 0
 	for n := range p.steps {
-		if open[n] = p.a.needsCheck(&p.steps[n], p.values); open[n] {
+		if open[n] = p.steps[n].needsCheck(p.a, p.values); open[n] {
 			left++
 		}
 	}
@@ -57,11 +57,11 @@ func (p *planner) closingBodies() iter.Seq[[]*view] {
 }
 
 // needsCheck reports whether a step is more than a sum of zeros.
-func (a *Assembly) needsCheck(s *Step, values []exact.Num) bool {
+func (s *Step) needsCheck(a *Assembly, values []exact.Num) bool {
 	return !s.Relation && !s.Check && slices.ContainsFunc(s.Sums, func(sum Sum) bool {
 		spec := sum.spec()
 		return slices.ContainsFunc(a.facesOf(sum.Body), func(i int) bool { return !values[i].IsZero() && a.countsForce(&spec, i) }) ||
-			a.loaded(&spec, sum.Body)
+			spec.loaded(a, sum.Body)
 	})
 }
 

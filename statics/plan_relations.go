@@ -50,7 +50,7 @@ func (p *planner) sayEqual(s *Sum, known func(force int) bool) bool {
 			return false
 		}
 	}
-	return unknowns == 2 && !p.a.loaded(&spec, s.Body)
+	return unknowns == 2 && !spec.loaded(p.a, s.Body)
 }
 
 // oneBodyBetween reports whether all steps between two are on one free body.

@@ -192,7 +192,7 @@ func TestPlanIsChecked(t *testing.T) {
 		}
 		open := 0
 		for n := range s.Plan {
-			if s.needsCheck(&s.Plan[n], s.Values) {
+			if s.Plan[n].needsCheck(s.Assembly, s.Values) {
 				open++
 			}
 		}

@@ -50,7 +50,7 @@ func (s *Solution) Unchecked() []int {
 	var none []int
 	for n := range s.Plan {
 		caught := func(step Step) bool { return slices.Contains(step.Catches, n) }
-		if s.needsCheck(&s.Plan[n], s.Values) && !slices.ContainsFunc(s.Plan, caught) {
+		if s.Plan[n].needsCheck(s.Assembly, s.Values) && !slices.ContainsFunc(s.Plan, caught) {
 			none = append(none, n)
 		}
 	}

@@ -68,7 +68,7 @@ func (a *Assembly) countsForce(s *spec, i int) bool {
 }
 
 // loaded reports whether a load has a part in a sum of a body.
-func (a *Assembly) loaded(s *spec, b FreeBody) bool {
+func (s *spec) loaded(a *Assembly, b FreeBody) bool {
 	return slices.ContainsFunc(b, func(body int) bool {
 		return slices.ContainsFunc(a.actionsOn[body], func(i int) bool { return !a.Actions[i].Size.IsZero() && a.countsAction(s, i) })
 	})
