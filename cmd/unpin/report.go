@@ -16,11 +16,13 @@ func newReport() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "report MARKS",
 		Short: "Say what a class got wrong.",
-		Long: "Read marks as unpin mark --as csv writes them, and say what the class got wrong: of each value how many have it\n" +
-			"right, carried on from before, or begin to go wrong there; the commonest mistakes; what to teach again; and from 50\n" +
-			"papers on, values that most good papers have alike against the true one. With --anonymous no student is named, and\n" +
-			"nothing is told of a problem with fewer than five papers. The HTML page needs no other file. The exit code is 2 if\n" +
-			"MARKS cannot be read.",
+		Long: "Read marks as unpin mark --as csv writes them, and say what the class got wrong: what to teach again; the commonest\n" +
+			"mistakes, each with a value of the class and the sum that it violates, written out for the board; of each step, which\n" +
+			"gives a force or a diagram along a member, and of each value how many have it right, carried on from before, or begin\n" +
+			"to go wrong there, and of exams how many have the body, the method and the terms right; a map of mistakes by steps;\n" +
+			"and from 50 papers on, values that most good papers have alike against the true one. With --anonymous no student is\n" +
+			"named, and nothing is told of fewer than five papers. The HTML page needs no other file. The exit code is 2 if MARKS\n" +
+			"cannot be read.",
 		Args: func(cmd *cobra.Command, args []string) error {
 			if len(args) != 1 {
 				return usageFault(cmd, "report takes one file of marks, as unpin mark --as csv writes it, not %d words", len(args))
@@ -47,11 +49,15 @@ func newReport() *cobra.Command {
 			if format == "pdf" {
 				return deliver(document, file, cmd.OutOrStdout())
 			}
-			return deliver(document, file, visibleWriter{cmd.OutOrStdout()})
+			out := cmd.OutOrStdout()
+			if format == "text" {
+				out = wrapped(out)
+			}
+			return deliver(document, file, visibleWriter{out})
 		},
 	}
 	cmd.Flags().Var(oneOf(&format, "text", []string{"text", "html", "pdf", "csv"}), "as", "the format of the report")
-	cmd.Flags().BoolVar(&anonymous, "anonymous", false, "name no student, and tell nothing of problems with fewer than five papers")
+	cmd.Flags().BoolVar(&anonymous, "anonymous", false, "name no student, and tell nothing of fewer than five papers")
 	cmd.Flags().StringVarP(&file, "output", "o", "", "write to `FILE`, not to standard output")
 	return cmd
 }

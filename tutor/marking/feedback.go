@@ -35,24 +35,30 @@ type shownSum struct{ title, symbols, numbers string }
 
 // sums are the violated sums of free bodies in which all forces were answered.
 func (r *Result) sums() []shownSum {
-	say := wording.New(r.Marker.Assembly, r.Marker.judge.Style)
 	var all []shownSum
 	for _, a := range r.Answers {
-		if len(a.Violates) == 0 || a.Violates[0].Sum == nil {
-			continue
-		}
-		v, whole := a.Violates[0], true
-		own := func(force int) (exact.Num, bool) {
-			whole = whole && r.answered[force]
-			return r.own[force], true
-		}
-		numbers, _ := strings.CutSuffix(say.Numbers(*v.Sum, own), "0")
-		if whole {
-			off := say.Value(v.By, sumDimension(v))
-			all = append(all, shownSum{wording.Capital(v.Name) + ":", say.Symbols(*v.Sum), numbers + off + ", not 0"})
+		if s, ok := r.sumOf(a); ok {
+			all = append(all, s)
 		}
 	}
 	return all
+}
+
+// sumOf is the sum of a free body that an answer violates, with the student's numbers; false where there is none, or where a force in
+// it was not answered.
+func (r *Result) sumOf(a Answer) (shownSum, bool) {
+	if len(a.Violates) == 0 || a.Violates[0].Sum == nil {
+		return shownSum{}, false
+	}
+	say := wording.New(r.Marker.Assembly, r.Marker.judge.Style)
+	v, whole := a.Violates[0], true
+	own := func(force int) (exact.Num, bool) {
+		whole = whole && r.answered[force]
+		return r.own[force], true
+	}
+	numbers, _ := strings.CutSuffix(say.Numbers(*v.Sum, own), "0")
+	off := say.Value(v.By, sumDimension(v))
+	return shownSum{wording.Capital(v.Name) + ":", say.Symbols(*v.Sum), numbers + off + ", not 0"}, whole
 }
 
 // HTML is the page for a browser, which needs nothing else.

@@ -21,6 +21,7 @@ type Report struct {
 	Papers    int
 	Got, Of   exact.Num
 	Items     []ItemReport // by problem, then as marked
+	Steps     []StepReport // by problem, then as marked
 	Mistakes  []Mistake    // the commonest first
 	Topics    []Topic      // what to teach again, the most needed first
 	Suspects  []Suspect    // items whose true value looks wrong
@@ -42,11 +43,11 @@ type ItemReport struct {
 type Mistake struct {
 	Slip       *slip.Slip
 	Problem    string
-	Quantities []string       // at which it was made
+	Steps      []string       // at which it was made
 	At         map[string]int // how many papers have it at each
 	Papers, Of int
 	Example    Example // the commonest of the wrong values
-	examples   map[Example]int
+	examples   map[string]*Example
 }
 
 // An Example is a wrong value of the class, and what comes of it.
@@ -54,6 +55,8 @@ type Example struct {
 	Quantity, Given string
 	Papers          int
 	Leaves          string // the sum that it violates, and what that comes to; empty where that is not in the marks
+	Symbols         string // that sum written out, and with the student's numbers; empty likewise
+	Numbers         string
 }
 
 // A Standing is what one student got for one problem, and in which values the trouble began.
@@ -67,12 +70,7 @@ type Standing struct {
 type Topic struct {
 	Name          string
 	Papers, Times int
-}
-
-// A Suspect is a value that most good papers have alike, and that is not the true one.
-type Suspect struct {
-	Problem, Quantity, Expected, Given string
-	Times, Of                          int
+	Says          string // the principle that its commonest mistake goes against
 }
 
 // Few is how many papers the least group has of which anything is told.
@@ -91,7 +89,7 @@ type sums struct {
 type markRow struct {
 	paper                                                     string // what tells papers apart
 	problem, quantity, expected, given, verdict, slip, copyOf string
-	student, note                                             string
+	student, note, from                                       string
 	got, of                                                   exact.Num
 }
 
@@ -139,7 +137,7 @@ func readMarks(name string, from io.Reader) ([]markRow, error) {
 		r := markRow{paper: strings.Join(cells[:4], "\x00"), problem: cells[1], copyOf: cells[2], quantity: strings.Clone(cells[4]), expected: strings.Clone(cells[5]),
 			given: strings.Clone(cells[6]), verdict: strings.Clone(cells[7]), slip: strings.Clone(cells[8])}
 		r.problem, r.copyOf = strings.Clone(r.problem), strings.Clone(r.copyOf)
-		r.student, r.note = strings.Clone(cells[0]), strings.Clone(cells[12])
+		r.student, r.note, r.from = strings.Clone(cells[0]), strings.Clone(cells[12]), strings.Clone(cells[9])
 		var errGot, errOf error
 		r.got, errGot = exact.Parse(cells[10])
 		r.of, errOf = exact.Parse(cells[11])
@@ -155,15 +153,18 @@ type counting struct {
 	*Report
 	items    map[[2]string]*ItemReport
 	mistakes map[[2]string]*Mistake
-	made     map[[3]string]bool // a mistake counts once a paper
+	made     map[[4]string]bool // a mistake counts once a paper, and once at each step
 	topics   map[slip.Group]map[string]int
 	papers   map[string]*sums
 	slips    map[string]*slip.Slip
+	steps    map[stepKey]*standing
+	known    map[[2]string]bool // steps by problem and name
 }
 
 func newReport(rows []markRow, anonymous bool) *Report {
-	c := counting{Report: &Report{anonymous: anonymous, byProblem: map[string]*sums{}}, items: map[[2]string]*ItemReport{}, mistakes: map[[2]string]*Mistake{}, made: map[[3]string]bool{},
-		topics: map[slip.Group]map[string]int{}, papers: map[string]*sums{}, slips: map[string]*slip.Slip{}}
+	c := counting{Report: &Report{anonymous: anonymous, byProblem: map[string]*sums{}}, items: map[[2]string]*ItemReport{}, mistakes: map[[2]string]*Mistake{}, made: map[[4]string]bool{},
+		topics: map[slip.Group]map[string]int{}, papers: map[string]*sums{}, slips: map[string]*slip.Slip{},
+		steps: map[stepKey]*standing{}, known: map[[2]string]bool{}}
 	for _, s := range slip.Catalogue() {
 		c.slips[s.ID] = s
 	}
@@ -191,6 +192,17 @@ func (c *counting) row(r markRow) {
 		c.Unread++
 		return
 	}
+	c.step(r)
+	if s := c.slips[r.slip]; s != nil {
+		c.mistake(r, s)
+		if c.topics[s.Group] == nil {
+			c.topics[s.Group] = map[string]int{}
+		}
+		c.topics[s.Group][r.paper]++
+	}
+	if _, _, part := partOf(r.quantity); part {
+		return
+	}
 	key := [2]string{r.problem, r.quantity}
 	item := c.items[key]
 	if item == nil {
@@ -208,27 +220,24 @@ func (c *counting) row(r markRow) {
 	default:
 		item.Begins++
 	}
-	if s := c.slips[r.slip]; s != nil {
-		c.mistake(r, s)
-		if c.topics[s.Group] == nil {
-			c.topics[s.Group] = map[string]int{}
-		}
-		c.topics[s.Group][r.paper]++
-	}
 }
 
 // mistake counts a slip.
 func (c *counting) mistake(r markRow, s *slip.Slip) {
 	m := c.mistakes[[2]string{r.problem, r.slip}]
 	if m == nil {
-		m = &Mistake{Slip: s, Problem: r.problem, At: map[string]int{}, examples: map[Example]int{}}
+		m = &Mistake{Slip: s, Problem: r.problem, At: map[string]int{}, examples: map[string]*Example{}}
 		c.mistakes[[2]string{r.problem, r.slip}] = m
 	}
-	if m.At[r.quantity]++; m.At[r.quantity] == 1 {
-		m.Quantities = append(m.Quantities, r.quantity)
+	step := stepOfRow(r.quantity)
+	if key := [4]string{r.paper, r.problem, r.slip, step}; !c.made[key] {
+		c.made[key] = true
+		if m.At[step]++; m.At[step] == 1 {
+			m.Steps = append(m.Steps, step)
+		}
 	}
-	m.examples[Example{Quantity: r.quantity, Given: r.given, Leaves: leaves(r.note)}]++
-	if key := [3]string{r.paper, r.problem, r.slip}; !c.made[key] {
+	m.exemplify(r)
+	if key := [4]string{r.paper, r.problem, r.slip}; !c.made[key] {
 		c.made[key] = true
 		m.Papers++
 	}
@@ -236,24 +245,27 @@ func (c *counting) mistake(r markRow, s *slip.Slip) {
 
 // finish puts what was counted in order. Of a problem with few papers nothing is told.
 func (c *counting) finish(rows []markRow) {
-	few := func(problem string) bool { return c.anonymous && c.byProblem[problem].papers < Few }
+	c.countSteps()
 	for problem := range c.byProblem {
-		if few(problem) {
+		if c.few(problem) {
 			c.Few = append(c.Few, problem)
 		}
 	}
 	slices.Sort(c.Few)
 	for _, r := range rows {
-		if item := c.items[[2]string{r.problem, r.quantity}]; item != nil && !few(r.problem) {
+		if item := c.items[[2]string{r.problem, r.quantity}]; item != nil && !c.few(r.problem) {
 			c.Items = append(c.Items, *item)
 			delete(c.items, [2]string{r.problem, r.quantity})
 		}
 	}
 	slices.SortStableFunc(c.Items, func(a, b ItemReport) int { return cmp.Compare(a.Problem, b.Problem) })
 	for _, m := range c.mistakes {
-		if m.Of = c.byProblem[m.Problem].papers; !few(m.Problem) {
-			slices.Sort(m.Quantities)
+		if m.Of = c.byProblem[m.Problem].papers; !c.few(m.Problem) && !c.hidden(m.Papers) {
+			slices.Sort(m.Steps)
 			m.Example = commonest(m.examples)
+			if c.hidden(m.Example.Papers) {
+				m.Example = Example{}
+			}
 			c.Mistakes = append(c.Mistakes, *m)
 		}
 	}
@@ -265,8 +277,12 @@ func (c *counting) finish(rows []markRow) {
 		for _, n := range papers {
 			times += n
 		}
-		if c.Papers >= Few || !c.anonymous {
-			c.Topics = append(c.Topics, Topic{group.String(), len(papers), times})
+		if !c.hidden(len(papers)) {
+			t := Topic{Name: group.String(), Papers: len(papers), Times: times}
+			if i := slices.IndexFunc(c.Mistakes, func(m Mistake) bool { return m.Slip.Group == group }); i >= 0 {
+				t.Says = c.Mistakes[i].Slip.Says
+			}
+			c.Topics = append(c.Topics, t)
 		}
 	}
 	slices.SortFunc(c.Topics, func(a, b Topic) int { return cmp.Or(b.Papers-a.Papers, cmp.Compare(a.Name, b.Name)) })
@@ -276,54 +292,13 @@ func (c *counting) finish(rows []markRow) {
 	}
 }
 
-// fromPapers is how many papers it takes to doubt a true value.
-const fromPapers = 50
-
-// suspects finds values that most good papers, the third with the most marks, have alike and that are not the true one. Copies
-// have other numbers, so that each is held against its own papers alone.
-func (c *counting) suspects(rows []markRow) {
-	byCopy := map[[2]string][]string{} // papers
-	seen := map[string]bool{}
-	for _, r := range rows {
-		if !seen[r.paper] {
-			seen[r.paper] = true
-			byCopy[[2]string{r.problem, r.copyOf}] = append(byCopy[[2]string{r.problem, r.copyOf}], r.paper)
-		}
-	}
-	good := map[string]bool{}
-	size := map[[2]string]int{}
-	for key, papers := range byCopy {
-		if len(papers) < fromPapers {
-			continue
-		}
-		slices.SortFunc(papers, func(a, b string) int {
-			return cmp.Or(c.papers[b].got.Cmp(c.papers[a].got), cmp.Compare(a, b))
-		})
-		size[key] = len(papers) / 3
-		for _, p := range papers[:size[key]] {
-			good[p] = true
-		}
-	}
-	alike := map[[5]string]int{}
-	for _, r := range rows {
-		if good[r.paper] && r.given != "" && r.verdict != Right && r.verdict != Rounded && r.verdict != "unread" {
-			alike[[5]string{r.problem, r.quantity, r.expected, r.given, r.copyOf}]++
-		}
-	}
-	for key, n := range alike {
-		if of := size[[2]string{key[0], key[4]}]; 2*n > of {
-			c.Suspects = append(c.Suspects, Suspect{key[0], key[1], key[2], key[3], n, of})
-		}
-	}
-	slices.SortFunc(c.Suspects, func(a, b Suspect) int {
-		return cmp.Or(cmp.Compare(a.Problem, b.Problem), cmp.Compare(a.Quantity, b.Quantity), cmp.Compare(a.Given, b.Given))
-	})
-}
-
-// percentOf is a share in whole per cent, half up.
+// percentOf is a share in whole per cent, half up; some are never none.
 func percentOf(n, of int) string {
-	if of == 0 {
+	switch {
+	case of == 0:
 		return "-"
+	case n > 0 && 200*n < of:
+		return "< 1 %"
 	}
 	return strconv.Itoa((200*n+of)/(2*of)) + " %"
 }

@@ -14,28 +14,95 @@ const (
 	comesTo  = ", which comes to "
 )
 
+// comesOut stands, in what an example leaves, between the sum and what it comes to.
+const comesOut = " comes to "
+
+// written begins, in the note of an answer, that sum written out, and theirs what it is with the student's numbers.
+const (
+	written = "written out "
+	theirs  = ", with these numbers "
+)
+
+// writtenOut is what a note says of the violated sum in symbols and in numbers; empty where it says nothing.
+func writtenOut(note string) (symbols, numbers string) {
+	for part := range strings.SplitSeq(note, "; ") {
+		if rest, ok := strings.CutPrefix(part, written); ok {
+			symbols, numbers, _ = strings.Cut(rest, theirs)
+		}
+	}
+	return symbols, numbers
+}
+
 // leaves is what a note says of the violated sum, as a clause; empty where it says nothing.
 func leaves(note string) string {
 	for part := range strings.SplitSeq(note, "; ") {
 		if rest, ok := strings.CutPrefix(part, violates); ok {
 			if sum, off, ok := strings.Cut(rest, comesTo); ok {
-				return sum + " comes to " + off + " in place of zero"
+				return sum + comesOut + off + " in place of zero"
 			}
 		}
 	}
 	return ""
 }
 
-// commonest is the most frequent of the wrong values, of equal ones the first by name.
-func commonest(all map[Example]int) Example {
+// exemplify counts a wrong value among the examples of a mistake: values are alike that are of one size, however they are written.
+func (m *Mistake) exemplify(r markRow) {
+	if _, _, part := partOf(r.quantity); part {
+		return // an equation, not a value
+	}
+	new := Example{Quantity: r.quantity, Given: r.given, Leaves: leaves(r.note)}
+	new.Symbols, new.Numbers = writtenOut(r.note)
+	key := r.quantity + "\x00" + sizeOf(r.given)
+	e := m.examples[key]
+	if e == nil {
+		e = &Example{}
+		*e = new
+		m.examples[key] = e
+	}
+	n := e.Papers + 1
+	if better(new, *e) < 0 { // the same whatever the order of the rows
+		*e = new
+	}
+	e.Papers = n
+}
+
+// better compares examples of one value: what is written out goes first.
+func better(a, b Example) int {
+	rank := func(e Example) int {
+		switch {
+		case e.Numbers != "":
+			return 0
+		case e.Leaves != "":
+			return 1
+		}
+		return 2
+	}
+	return cmp.Or(rank(a)-rank(b), cmp.Compare(a.Given, b.Given), cmp.Compare(a.Leaves, b.Leaves), cmp.Compare(a.Numbers, b.Numbers))
+}
+
+// commonest is the most frequent of the wrong values, of equal ones the one with more to show, then the first by name.
+func commonest(all map[string]*Example) Example {
 	var best Example
-	for e, n := range all {
-		e.Papers = n
-		if c := cmp.Or(best.Papers-n, cmp.Compare(e.Quantity, best.Quantity), cmp.Compare(e.Given, best.Given), cmp.Compare(e.Leaves, best.Leaves)); c < 0 || best.Papers == 0 {
-			best = e
+	for _, e := range all {
+		if c := cmp.Or(best.Papers-e.Papers, cmp.Compare(e.Quantity, best.Quantity), better(*e, best)); c < 0 || best.Papers == 0 {
+			best = *e
 		}
 	}
 	return best
+}
+
+// sizeOf is the size of a value as it was typed, in three figures, so that 9.5 kN up and 9.50 are alike; of what is no number the text.
+func sizeOf(given string) string {
+	text := strings.TrimLeft(strings.TrimSpace(given), "+-−")
+	end := strings.IndexFunc(text, func(c rune) bool { return !strings.ContainsRune("0123456789.,", c) })
+	if end < 0 {
+		end = len(text)
+	}
+	v, err := exact.Parse(strings.Replace(text[:end], ",", ".", 1))
+	if err != nil || strings.ContainsAny(text[end:], "*/·×") {
+		return strings.TrimSpace(given)
+	}
+	return v.Rounded(3).String()
 }
 
 // standings lists what each student got for each problem.
@@ -50,7 +117,7 @@ func (c *counting) standings(rows []markRow) {
 		}
 		s := &c.Students[i]
 		s.Got, s.Of = s.Got.Add(r.got), s.Of.Add(r.of)
-		if slices.Contains([]string{Slip, Wrong, Sense, Close, Unit}, r.verdict) {
+		if r.quantity != "check" && slices.Contains([]string{Slip, Wrong, Sense, Close, Unit}, r.verdict) {
 			s.Begins = append(s.Begins, r.quantity)
 		}
 	}

@@ -3,7 +3,6 @@ package marking
 import (
 	"fmt"
 	"html"
-	"slices"
 	"strings"
 
 	"unpin/statics/notation"
@@ -21,12 +20,15 @@ caption { text-align: left; font-weight: 600; padding-bottom: .3rem; }
 th, td { border-bottom: 1px solid var(--line); padding: .2rem .6rem; text-align: left; vertical-align: top; }
 td.cell { text-align: right; }
 th.name { white-space: nowrap; }
+.wide th[scope=row] { position: sticky; left: 0; background: Canvas; }
+.board { margin: .3rem 0; padding-left: .6rem; border-left: .2rem solid var(--line); }
+summary { cursor: pointer; font-weight: 600; }
 td:has(.bar) { white-space: nowrap; }
 .wide { overflow-x: auto; }
 .bar { display: inline-block; height: .7rem; background: var(--bar); vertical-align: middle; margin-right: .4rem; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 td.cell { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 @media (prefers-color-scheme: dark) { :root { --bar: #7db7e0; --shade: 125, 183, 224; } }
-@media print { body { max-width: none; margin: 0; font-size: .8rem; } th, td { padding: .15rem .35rem; } h2 { break-after: avoid; } tr { break-inside: avoid; } .wide { overflow: visible; } }
+@media print { body { max-width: none; margin: 0; font-size: .8rem; } th, td { padding: .15rem .35rem; } h2, caption, thead { break-after: avoid; } tr { break-inside: avoid; } .wide { overflow: visible; } .wide th[scope=row] { position: static; background: none; } }
 `
 
 // page is an HTML page in the writing.
@@ -70,115 +72,136 @@ func (r *Report) HTML() string {
 	r.topicTable(p)
 	r.mistakeTable(p)
 	for _, problem := range r.problems() {
-		p.put("<h2>%s: %s, %s</h2>", problem, wording.Counted(r.byProblem[problem].papers, "paper"), r.average(problem))
-		r.itemTable(p, problem)
+		p.put("<h2>%s</h2>", r.title(problem))
+		r.barTable(p, problem+": "+stepsSay, r.stepTable(problem))
 		r.heatMap(p, problem)
+		if t := r.itemTable(problem); len(t.rows) > 0 {
+			p.put("<details>\n<summary>%s</summary>", wording.Capital(t.title))
+			r.barTable(p, problem+": "+t.title, t)
+			p.put("</details>")
+		}
 	}
 	r.studentTable(p)
 	return p.close()
 }
 
+// stepsSay says what a table of steps shows.
+const stepsSay = "what became of each step, per cent of the papers"
+
+// open begins a table that may be wider than the page, with its heads.
+func (p *page) open(caption string, heads ...string) {
+	p.put("<div class=\"wide\" role=\"region\" aria-label=\"%s\" tabindex=\"0\">\n<table>\n<caption>%s</caption>\n<thead><tr>", caption, caption)
+	for _, h := range heads {
+		p.put("<th scope=\"col\">%s</th>", h)
+	}
+	p.WriteString("</tr></thead>\n<tbody>\n")
+}
+
+// end ends such a table.
+func (p *page) end() { p.WriteString("</tbody>\n</table>\n</div>\n") }
+
 // bar is a share as a bar with its number.
-func bar(n, of int) string {
-	if of == 0 {
+func (r *Report) bar(c Count) string {
+	if c.Of == 0 {
 		return ""
 	}
-	return fmt.Sprintf(`<span class="bar" style="width:calc(%d * .06rem)"></span>%s`, (100*n+of/2)/of, percentOf(n, of))
+	if r.hidden(c.Papers) {
+		return fewWord
+	}
+	return fmt.Sprintf(`<span class="bar" style="width:calc(%d * .06rem)"></span>%s`, (100*c.Papers+c.Of/2)/c.Of, percentOf(c.Papers, c.Of))
 }
 
 func (r *Report) topicTable(p *page) {
 	if len(r.Topics) == 0 {
 		return
 	}
-	p.put("<table>\n<caption>To teach again: papers with a mistake of the kind</caption>\n<thead><tr><th scope=\"col\">kind</th><th scope=\"col\">papers</th></tr></thead>\n<tbody>")
+	p.put("<h2>To teach again</h2>")
+	p.open("Papers with a mistake of the kind, and what to say first", "kind", "papers", "say first")
 	for _, t := range r.Topics {
-		p.put("<tr><th scope=\"row\">%s</th><td class=\"words\">", t.words())
-		p.WriteString(bar(t.Papers, r.Papers) + "</td></tr>\n")
+		p.put("<tr><th scope=\"row\">%s</th><td>", t.words())
+		p.WriteString(r.bar(Count{t.Papers, r.Papers}))
+		p.put("</td><td>%s</td></tr>", t.Says)
 	}
-	p.put("</tbody>\n</table>")
+	p.end()
 }
 
 func (r *Report) mistakeTable(p *page) {
 	if len(r.Mistakes) == 0 {
 		return
 	}
-	p.put("<div class=\"wide\" tabindex=\"0\">\n<table>\n<caption>The commonest mistakes</caption>\n<thead><tr><th scope=\"col\">value</th><th scope=\"col\">papers</th><th scope=\"col\">what to say</th></tr></thead>\n<tbody>")
-	for _, m := range r.Mistakes[:min(len(r.Mistakes), mostTold)] {
-		p.put("<tr><th scope=\"row\">%s, %s</th><td class=\"words\">", m.Problem, m.where())
-		p.WriteString(bar(m.Papers, m.Of))
-		p.put("</td><td class=\"words\">%s</td></tr>", strings.TrimSpace(m.Slip.Says+" "+m.example()))
+	p.put("<h2>The commonest mistakes</h2>")
+	p.open("Where they were made, what to say, and one of the class's own values for the board", "step", "papers", "what to say")
+	for _, m := range r.told() {
+		p.put("<tr><th scope=\"row\">%s, %s</th><td>", m.Problem, m.where())
+		p.WriteString(r.bar(Count{m.Papers, m.Of}))
+		p.put("</td><td>%s", m.Slip.Says)
+		for i, line := range m.example() {
+			if i == 0 {
+				p.put("<p class=\"board\">%s", line)
+			} else {
+				p.put("<br>%s", line)
+			}
+		}
+		if len(m.example()) > 0 {
+			p.WriteString("</p>")
+		}
+		p.WriteString("</td></tr>\n")
 	}
-	p.put("</tbody>\n</table>\n</div>")
+	p.end()
 }
 
-func (r *Report) itemTable(p *page, problem string) {
-	p.put("<div class=\"wide\" tabindex=\"0\">\n<table>\n<caption>%s: what became of each value</caption>\n<thead><tr><th scope=\"col\">value</th><th scope=\"col\">right</th><th scope=\"col\">carried</th><th scope=\"col\">trouble begins</th><th scope=\"col\">missing</th></tr></thead>\n<tbody>", problem)
-	for _, i := range r.Items {
-		if i.Problem != problem {
-			continue
-		}
-		p.put("<tr><th scope=\"row\" class=\"name\">%s</th>", i.Quantity)
-		for _, n := range []int{i.Right, i.Carried, i.Begins, i.Blank} {
-			p.WriteString("<td class=\"words\">" + bar(n, i.Papers) + "</td>")
+// barTable is a table of shares.
+func (r *Report) barTable(p *page, caption string, t shownTable) {
+	p.open(caption, t.heads...)
+	for _, row := range t.rows {
+		p.put("<tr><th scope=\"row\" class=\"name\">%s</th>", row.name)
+		for _, c := range row.cells {
+			p.WriteString("<td>" + r.bar(c) + "</td>")
 		}
 		p.WriteString("</tr>\n")
 	}
-	p.put("</tbody>\n</table>\n</div>")
+	p.end()
 }
 
-// heatMap is a table of values and mistakes: how many papers have which.
+// heatMap is the map of mistakes by steps: the more papers, the darker a cell, beside its number.
 func (r *Report) heatMap(p *page, problem string) {
-	var slips, items []string
-	times := map[[2]string]int{}
-	most := 0
-	for _, m := range r.Mistakes {
-		if m.Problem != problem {
-			continue
-		}
-		if !contains(slips, m.Slip.ID) {
-			slips = append(slips, m.Slip.ID)
-		}
-		for quantity, n := range m.At {
-			times[[2]string{quantity, m.Slip.ID}] = n
-			most = max(most, n)
-		}
-	}
-	for _, i := range r.Items {
-		named := slices.ContainsFunc(slips[:min(len(slips), mostTold)], func(s string) bool { return times[[2]string{i.Quantity, s}] > 0 })
-		if i.Problem == problem && named {
-			items = append(items, i.Quantity)
-		}
-	}
-	if slips = slips[:min(len(slips), mostTold)]; len(slips) == 0 {
+	t := r.mistakeMap(problem)
+	if len(t.rows) == 0 {
 		return
 	}
-	p.put("<div class=\"wide\" tabindex=\"0\">\n<table>\n<caption>%s: papers by value and mistake</caption>\n<thead><tr><th scope=\"col\">value</th>", problem)
-	for _, s := range slips {
-		p.put("<th scope=\"col\">%s</th>", strings.ReplaceAll(s, "-", " "))
+	heads, most := []string{"step"}, 1
+	for _, note := range t.notes {
+		_, name, _ := strings.Cut(note, ": ")
+		heads = append(heads, name)
 	}
-	p.put("</tr></thead>\n<tbody>")
-	for _, i := range items {
-		p.put("<tr><th scope=\"row\" class=\"name\">%s</th>", i)
-		for _, s := range slips {
-			n := times[[2]string{i, s}]
-			shown := ""
-			if n > 0 {
-				shown = fmt.Sprint(n)
+	for _, row := range t.rows {
+		for _, c := range row.cells {
+			most = max(most, c.Papers)
+		}
+	}
+	p.open(problem+": "+t.title, heads...)
+	for _, row := range t.rows {
+		p.put("<tr><th scope=\"row\" class=\"name\">%s</th>", row.name)
+		for _, c := range row.cells {
+			shade := 60 * c.Papers / most
+			if r.hidden(c.Papers) {
+				shade = 0
 			}
-			fmt.Fprintf(p, "<td class=\"cell\" style=\"background:rgba(var(--shade),%d%%)\">%s</td>", 60*n/most, shown)
+			fmt.Fprintf(p, "<td class=\"cell\" style=\"background:rgba(var(--shade),%d%%)\">%s</td>", shade, r.number(c))
 		}
 		p.WriteString("</tr>\n")
 	}
-	p.put("</tbody>\n</table>\n</div>")
+	p.end()
 }
 
 func (r *Report) studentTable(p *page) {
 	if len(r.Students) == 0 {
 		return
 	}
-	p.put("<h2>Papers</h2>\n<div class=\"wide\" tabindex=\"0\">\n<table>\n<thead><tr><th scope=\"col\">student</th><th scope=\"col\">problem</th><th scope=\"col\">marks</th><th scope=\"col\">trouble begins at</th></tr></thead>\n<tbody>")
+	p.put("<h2>Papers</h2>")
+	p.open("Marks of each paper, and where the trouble begins", "student", "problem", "marks", "trouble begins at")
 	for _, s := range r.Students {
 		p.put("<tr><th scope=\"row\">%s</th><td>%s</td><td class=\"cell\">%s</td><td>%s</td></tr>", s.Student, s.Problem, s.marks(), s.begins())
 	}
-	p.put("</tbody>\n</table>\n</div>")
+	p.end()
 }

@@ -1,7 +1,7 @@
 package marking
 
 import (
-	"fmt"
+	"strings"
 
 	"unpin/problems/worksheet"
 	"unpin/statics/wording"
@@ -18,28 +18,40 @@ func (r *Report) PDF() ([]byte, error) {
 		w.Section("To teach again")
 		var rows [][]string
 		for _, t := range r.Topics {
-			rows = append(rows, []string{percentOf(t.Papers, r.Papers), t.words()})
+			rows = append(rows, []string{percentOf(t.Papers, r.Papers), t.words(), t.Says})
 		}
-		w.Table([]string{"papers", "kind of mistake"}, "rl", rows)
+		w.Table([]string{"papers", "kind of mistake", "say first"}, "rll", rows)
 	}
 	if len(r.Mistakes) > 0 {
 		w.Section("The commonest mistakes")
-		for _, m := range r.Mistakes[:min(len(r.Mistakes), mostTold)] {
-			w.Say(fmt.Sprintf("%s of %s, %s, at %s: %s", percentOf(m.Papers, m.Of), wording.Counted(m.Of, "paper"), m.Problem, m.where(), m.Slip.Says))
-			if e := m.example(); e != "" {
-				w.Say(e)
+	}
+	for _, m := range r.told() {
+		w.Say(m.says())
+		lines := m.example()
+		for i, line := range lines {
+			if i == 0 {
+				w.Say(line)
+			} else {
+				w.Equate(line)
 			}
 		}
 	}
 	for _, p := range r.problems() {
-		w.Section(fmt.Sprintf("%s: %s, %s", p, wording.Counted(r.byProblem[p].papers, "paper"), r.average(p)))
-		var rows [][]string
-		for _, i := range r.Items {
-			if i.Problem == p {
-				rows = append(rows, []string{i.Quantity, percentOf(i.Right, i.Papers), percentOf(i.Carried, i.Papers), percentOf(i.Begins, i.Papers), percentOf(i.Blank, i.Papers)})
+		w.Section(r.title(p))
+		write := func(t shownTable, cell func(Count) string) {
+			if len(t.rows) > 0 {
+				w.Table(t.heads, "l"+strings.Repeat("r", len(t.heads)-1), t.cells(cell))
 			}
 		}
-		w.Table([]string{"value", "right", "carried", "trouble begins", "missing"}, "lrrrr", rows)
+		write(r.stepTable(p), r.share)
+		if t := r.mistakeMap(p); len(t.rows) > 0 {
+			w.Say(wording.Capital(t.title) + ", of mistakes by number: " + strings.Join(t.notes, "; ") + ".")
+			write(t, r.number)
+		}
+		if t := r.itemTable(p); len(t.rows) > 0 {
+			w.Say(wording.Capital(t.title) + ":")
+			write(t, r.share)
+		}
 	}
 	if len(r.Students) > 0 {
 		w.Section("Papers")
@@ -50,4 +62,17 @@ func (r *Report) PDF() ([]byte, error) {
 		w.Table([]string{"student", "problem", "marks", "trouble begins at"}, "llrl", rows)
 	}
 	return w.PDF(worksheet.A4)
+}
+
+// cells are the rows of a table as text.
+func (t shownTable) cells(cell func(Count) string) [][]string {
+	var all [][]string
+	for _, row := range t.rows {
+		cells := []string{row.name}
+		for _, c := range row.cells {
+			cells = append(cells, cell(c))
+		}
+		all = append(all, cells)
+	}
+	return all
 }

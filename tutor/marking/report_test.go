@@ -4,8 +4,12 @@ import (
 	"bytes"
 	"fmt"
 	"os"
+	"regexp"
+	"strconv"
 	"strings"
 	"testing"
+
+	"pgregory.net/rapid"
 
 	"unpin/problems/variant"
 )
@@ -67,6 +71,37 @@ func TestNamedReport(t *testing.T) {
 	if again, _ := r.PDF(); err != nil || !bytes.HasPrefix(pdf, []byte("%PDF-")) || !bytes.Equal(pdf, again) {
 		t.Errorf("%v, %d bytes of PDF, the same again: %v", err, len(pdf), bytes.Equal(pdf, again))
 	}
+}
+
+// Without names no group under five is told: every number of papers in the table is none, or five at least, whatever the class.
+func TestAnonymousReport(t *testing.T) {
+	t.Parallel()
+	rapid.Check(t, func(t *rapid.T) {
+		rows := [][]string{Columns}
+		for i := range rapid.IntRange(1, 30).Draw(t, "papers") {
+			problem := rapid.SampledFrom([]string{"beam", "beam", "hall"}).Draw(t, "problem")
+			for _, quantity := range []string{"RB", "M(AB, 2)", "V(AB, 2)", "terms for RB"} {
+				verdict := rapid.SampledFrom([]string{Right, Right, Right, Carried, Slip, Wrong, Missing}).Draw(t, "verdict")
+				id := map[string]string{Slip: rapid.SampledFrom([]string{"load-left-off", "turn-of-term"}).Draw(t, "slip")}[verdict]
+				rows = append(rows, []string{fmt.Sprintf("s%03d", i), problem, "", "1", quantity, "20.5", "6.25", verdict, id, "", "0", "1", ""})
+			}
+		}
+		r, err := ReadReport("marks.csv", bytes.NewReader(variant.WriteCSV(rows)), true)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, line := range strings.Split(strings.TrimSpace(string(r.CSV())), "\n")[1:] {
+			cells := strings.Split(strings.ReplaceAll(line, ", ", " "), ",")
+			for _, cell := range cells[3:] {
+				if n, err := strconv.Atoi(cell); err == nil && n > 0 && n < Few {
+					t.Errorf("%s tells of %d papers", line, n)
+				}
+			}
+		}
+		if s := regexp.MustCompile(`\(([1-4]) papers?\)`).FindString(r.Text() + r.HTML()); s != "" {
+			t.Errorf("an example of %s", s)
+		}
+	})
 }
 
 // Rows: a file of marks that is none, and what is said of it.

@@ -38,23 +38,26 @@ func (r *Report) average(problem string) string {
 // head is the first sentence of a report.
 func (r *Report) head() string {
 	share, err := r.Got.Mul(exact.Int(100)).Quo(r.Of)
-	if err != nil {
+	if err != nil || r.hidden(r.Papers) {
 		return wording.Counted(r.Papers, "paper") + "."
 	}
 	return fmt.Sprintf("%s, %s %% of the marks.", wording.Counted(r.Papers, "paper"), share.Places(0))
 }
 
-// notes say what is not told, and why.
+// notes say what the words of the tables mean, and what is not told, and why.
 func (r *Report) notes() []string {
-	var all []string
+	all := []string{"Right is a step of which all that was given is right; carried, if it follows from earlier values that are not right. Else the trouble begins there."}
 	if len(r.Few) > 0 {
 		all = append(all, fmt.Sprintf("Nothing is told of %s: there are fewer than %s papers.", notation.List(r.Few), wording.Count(Few)))
 	}
 	if r.Unread > 0 {
 		all = append(all, fmt.Sprintf("%s could not be read.", wording.Counted(r.Unread, "answer")))
 	}
+	if r.anonymous {
+		all = append(all, fmt.Sprintf("No student is named. Where it says few there are fewer than %s papers; mistakes in so few are left out.", wording.Count(Few)))
+	}
 	for _, s := range r.Suspects {
-		all = append(all, fmt.Sprintf("Look at the true value of %s in %s: it is %s, and %d of the %d best papers have %s.", s.Quantity, s.Problem, s.Expected, s.Times, s.Of, s.Given))
+		all = append(all, s.says())
 	}
 	return all
 }
@@ -69,43 +72,68 @@ func (r *Report) Text() string {
 	}
 	if len(r.Topics) > 0 {
 		line("\nTo teach again")
-		for _, t := range r.Topics {
-			line("  %-40s %s of the papers", t.words(), percentOf(t.Papers, r.Papers))
+	}
+	for _, t := range r.Topics {
+		line("  %s of the papers: %s", percentOf(t.Papers, r.Papers), t.words())
+		if t.Says != "" {
+			line("    %s", t.Says)
 		}
 	}
 	if len(r.Mistakes) > 0 {
 		line("\nThe commonest mistakes")
-		for _, m := range r.Mistakes[:min(len(r.Mistakes), mostTold)] {
-			line("  %s of %s, %s, at %s: %s", percentOf(m.Papers, m.Of), wording.Counted(m.Of, "paper"), m.Problem, m.where(), m.Slip.Says)
-			if e := m.example(); e != "" {
-				line("    %s", e)
-			}
+	}
+	for _, m := range r.told() {
+		line("  %s", m.says())
+		for _, e := range m.example() {
+			line("    %s", e)
 		}
 	}
 	for _, p := range r.problems() {
-		line("\n%s: %s, %s", p, wording.Counted(r.byProblem[p].papers, "paper"), r.average(p))
-		line("  %-36s %6s %8s %15s %8s", "", "right", "carried", "trouble begins", "missing")
-		for _, i := range r.Items {
-			if i.Problem == p {
-				line("  %-36s %6s %8s %15s %8s", i.Quantity, percentOf(i.Right, i.Papers), percentOf(i.Carried, i.Papers), percentOf(i.Begins, i.Papers), percentOf(i.Blank, i.Papers))
-			}
+		line("\n%s", r.title(p))
+		line("\n%s", strings.Join(r.stepTable(p).lines(r.share), "\n"))
+		if t := r.mistakeMap(p); len(t.rows) > 0 {
+			line("\n  %s\n%s\n  %s", wording.Capital(t.title), strings.Join(t.lines(r.number), "\n"), strings.Join(t.notes, "; "))
+		}
+	}
+	for _, p := range r.problems() {
+		if t := r.itemTable(p); len(t.rows) > 0 {
+			line("\n%s: %s\n%s", p, t.title, strings.Join(t.lines(r.share), "\n"))
 		}
 	}
 	if len(r.Students) > 0 {
 		line("\nPapers")
-		for _, s := range r.Students {
-			line("  %s", s.text())
-		}
+	}
+	for _, s := range r.Students {
+		line("  %s", s.text())
 	}
 	return text.String()
 }
 
-// example is a wrong value of the class and what it leaves, for the board; empty where the marks do not tell.
-func (m Mistake) example() string {
-	if m.Example.Leaves == "" {
-		return ""
+// title names a problem with how many papers it has and what they got.
+func (r *Report) title(problem string) string {
+	return fmt.Sprintf("%s: %s, %s", problem, wording.Counted(r.byProblem[problem].papers, "paper"), r.average(problem))
+}
+
+// told are the mistakes that a page tells.
+func (r *Report) told() []Mistake { return r.Mistakes[:min(len(r.Mistakes), mostTold)] }
+
+// says is how common a mistake is, where it was made, and the principle that it goes against.
+func (m Mistake) says() string {
+	return fmt.Sprintf("%s of %s, %s, at %s: %s", percentOf(m.Papers, m.Of), wording.Counted(m.Of, "paper"), m.Problem, m.where(), m.Slip.Says)
+}
+
+// example is a wrong value of the class and what it leaves, for the board, line by line; none where the marks do not tell.
+func (m Mistake) example() []string {
+	e := m.Example
+	if e.Leaves == "" {
+		return nil
 	}
-	return fmt.Sprintf("As in %s = %s (%s): with it, %s.", m.Example.Quantity, m.Example.Given, wording.Counted(m.Example.Papers, "paper"), m.Example.Leaves)
+	of := fmt.Sprintf("%s = %s (%s)", e.Quantity, e.Given, wording.Counted(e.Papers, "paper"))
+	if e.Numbers == "" {
+		return []string{fmt.Sprintf("For the board, %s: with it, %s.", of, e.Leaves)}
+	}
+	sum, _, _ := strings.Cut(e.Leaves, comesOut)
+	return []string{"For the board, " + of + ": " + sum + ",", e.Symbols, "and with it " + e.Numbers + "."}
 }
 
 // text is a student's standing in one line.
@@ -119,25 +147,46 @@ func (s Standing) text() string {
 
 // begins are the values in which the trouble began; of many, some.
 func (s Standing) begins() string {
-	return Mistake{Quantities: s.Begins}.where()
+	return Mistake{Steps: s.Begins}.where()
 }
 
-// CSV is a report as a table, a row for each value and each mistake.
+// CSV is a report as a table: a row for each step, for each value and for each mistake at a step.
 func (r *Report) CSV() []byte {
-	rows := [][]string{{"problem", "quantity", "papers", "right", "carried", "begins", "missing", "slip", "times"}}
-	for _, i := range r.Items {
-		row := []string{i.Problem, i.Quantity}
-		for _, n := range []int{i.Papers, i.Right, i.Carried, i.Begins, i.Blank} {
-			row = append(row, fmt.Sprint(n))
+	rows := [][]string{{"problem", "step", "quantity", "papers", "right", "carried", "begins", "missing", "body", "method", "terms", "slip", "times"}}
+	cells := func(problem, step, quantity string, papers int, counts ...int) {
+		row := []string{problem, step, quantity, fmt.Sprint(papers)}
+		for _, n := range counts {
+			row = append(row, r.counted(n))
 		}
-		rows = append(rows, append(row, "", ""))
+		rows = append(rows, append(row, make([]string, len(rows[0])-len(row))...))
+	}
+	for _, s := range r.Steps {
+		cells(s.Problem, s.Name, "", s.Papers, s.Right, s.Carried, s.Begins, s.Blank)
+		for k, w := range s.Working {
+			if w.Of > 0 {
+				rows[len(rows)-1][8+k] = r.counted(w.Papers)
+			}
+		}
 		for _, m := range r.Mistakes {
-			if n := m.At[i.Quantity]; m.Problem == i.Problem && n > 0 {
-				rows = append(rows, []string{i.Problem, i.Quantity, fmt.Sprint(m.Of), "", "", "", "", m.Slip.ID, fmt.Sprint(n)})
+			if n := m.At[s.Name]; m.Problem == s.Problem && n > 0 {
+				cells(s.Problem, s.Name, "", m.Of)
+				row := rows[len(rows)-1]
+				row[len(row)-2], row[len(row)-1] = m.Slip.ID, r.counted(n)
 			}
 		}
 	}
+	for _, i := range r.Items {
+		cells(i.Problem, stepOfRow(i.Quantity), i.Quantity, i.Papers, i.Right, i.Carried, i.Begins, i.Blank)
+	}
 	return variant.WriteCSV(rows)
+}
+
+// counted is a number of papers, or that they are few.
+func (r *Report) counted(n int) string {
+	if r.hidden(n) {
+		return fewWord
+	}
+	return fmt.Sprint(n)
 }
 
 // topicWords say what a group of mistakes is about, to who teaches.
@@ -156,8 +205,8 @@ func (t Topic) words() string {
 // where are the values at which a mistake was made; of many, some.
 func (m Mistake) where() string {
 	const most = 4
-	if len(m.Quantities) <= most {
-		return notation.List(m.Quantities)
+	if len(m.Steps) <= most {
+		return notation.List(m.Steps)
 	}
-	return fmt.Sprintf("%s and %d others", strings.Join(m.Quantities[:most-1], ", "), len(m.Quantities)-most+1)
+	return fmt.Sprintf("%s and %d others", strings.Join(m.Steps[:most-1], ", "), len(m.Steps)-most+1)
 }

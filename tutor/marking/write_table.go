@@ -61,6 +61,9 @@ func (r *Result) note(a Answer) string {
 		v := a.Violates[0]
 		off := wording.New(r.Marker.Assembly, r.Marker.judge.Style).Value(v.By, sumDimension(v))
 		parts = append(parts, violates+v.Name+comesTo+off)
+		if s, ok := r.sumOf(a); ok {
+			parts = append(parts, written+s.symbols+theirs+s.numbers)
+		}
 	}
 	if a.Remark != "" {
 		parts = append(parts, a.Remark)
