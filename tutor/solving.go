@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"slices"
 	"strings"
 
 	"unpin/statics"
@@ -110,6 +111,25 @@ func (m *matter) solvingRule(s statics.Sum, q Question) string {
 	return rule
 }
 
+// careful is the order in which the arithmetic of a sum is best done: no product and no division where it has none.
+func (m *matter) careful(s statics.Sum, q Question) string {
+	one := exact.Int(1)
+	divides := !s.Factor(q.Force).Abs().Equal(one)
+	multiplies := slices.ContainsFunc(s.Terms, func(t statics.Term) bool {
+		spread := t.Action != statics.None && m.solution.Actions[t.Action].Shape.Spread()
+		return t.Why == statics.Counts && t.Force != q.Force && (spread || !t.Arm.Equal(one) || t.Force != statics.None && !t.Size.Equal(one))
+	})
+	switch {
+	case multiplies && divides:
+		return "take each product by itself, then add them with their signs, and divide last."
+	case multiplies:
+		return "take each product by itself, then add them with their signs: which " + q.Name + " brings that to zero?"
+	case divides:
+		return "add the known terms with their signs, take the result to the other side, and divide last."
+	}
+	return "add the known terms with their signs: which " + q.Name + " brings that to zero?"
+}
+
 // unsolved is said of a value that does not follow from its sums, where no slip leads to it; more is said at each try.
 func (fb *feedback) unsolved(q Question) string {
 	step := fb.about.solution.Plan[q.Step]
@@ -130,7 +150,7 @@ func (fb *feedback) unsolved(q Question) string {
 	case !fb.about.hasKnown(s, q.Force):
 		return "a sum of one term is zero only if that term is: what must " + q.Name + " be?"
 	case tries > 2:
-		return "the terms are right: take each product by itself, then add them with their signs, and divide last."
+		return "the terms are right: " + fb.about.careful(s, q)
 	case tries > 1:
 		return "with all values put in, the terms of the sum add up to zero: what do they add up to with this value of " + q.Name + "?"
 	}

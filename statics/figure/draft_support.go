@@ -3,6 +3,7 @@ package figure
 import (
 	"math"
 	"math/big"
+	"slices"
 	"strconv"
 
 	"unpin/statics"
@@ -36,7 +37,7 @@ func (d *draft) support(s statics.Support) {
 func (d *draft) ground(s statics.Support, at Position) Direction {
 	if s.Kind == statics.Roller || s.Kind == statics.Guide {
 		toward := vector(s.Along).Opposite()
-		if d.hindrance(at, toward) > d.hindrance(at, toward.Opposite()) {
+		if d.hindrance(at, toward)+d.pressed(s.Joint, toward) > d.hindrance(at, toward.Opposite())+d.pressed(s.Joint, toward.Opposite()) {
 			return toward.Opposite() // it holds both ways
 		}
 		return toward
@@ -44,7 +45,7 @@ func (d *draft) ground(s statics.Support, at Position) Direction {
 	best, least := Direction{0, -1}, 1e9
 	back := d.back(s.Joint)
 	for i, v := range []Direction{{0, -1}, {-1, 0}, {1, 0}, {0, 1}} {
-		cost := d.crowd(at, v, wide) + d.passing(at, v) + 0.2*float64(i)
+		cost := d.crowd(at, v, wide) + d.passing(at, v) + d.pressed(s.Joint, v) + 0.2*float64(i)
 		if s.Kind == statics.Fixed {
 			cost += 2 * AngleBetween(v, back)
 		} else if d.onWall(s, at, v) {
@@ -62,12 +63,31 @@ func (d *draft) hindrance(at Position, toward Direction) float64 {
 	return d.crowd(at, toward, narrow) + 0.5*d.crowd(at, toward, walled) + d.passing(at, toward)
 }
 
+// pressed is what it costs that a distributed load stands on that side of a member at a joint, where a symbol would lie over it.
+func (d *draft) pressed(j int, toward Direction) float64 {
+	for _, l := range d.f.Loads {
+		if l.Kind != statics.SpreadLoad || !slices.Contains(d.meeting(j), l.Member) {
+			continue
+		}
+		tails := vector(l.Along).Opposite()
+		if l.First.Sign() <= 0 && l.Last.Sign() <= 0 {
+			tails = tails.Opposite()
+		}
+		if AngleBetween(tails, toward) < narrow {
+			return 6
+		}
+	}
+	return 0
+}
+
 // aside is the freer of the directions perpendicular to a support that has no room on its joint: it stands there beside it.
 func (d *draft) aside(at Position, toward Direction) Direction {
-	if v := toward.Left(); d.crowd(at, v, wide) < d.crowd(at, v.Opposite(), wide) || d.crowd(at, v, wide) == d.crowd(at, v.Opposite(), wide) && v.Y > 0 {
+	v := toward.Left()
+	here, there := d.crowd(at, v, walled), d.crowd(at, v.Opposite(), walled)
+	if here < there || here == there && v.Y > 0 {
 		return v
 	}
-	return toward.Left().Opposite()
+	return v.Opposite()
 }
 
 // symbolShare is about how deep, and to each side how wide, a support's symbol is, as a share of the frame's longer side.

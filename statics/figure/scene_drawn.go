@@ -11,6 +11,7 @@ const (
 	DrawnArrow
 	DrawnSupport // the line of its ground
 	DrawnLabel
+	DrawnDistributed // a distributed load: the line of its tails, and at At and Hub the ends of its base
 )
 
 // A Drawn is where a medium has drawn something, in its own steps, x to the right and y downward, for those who check
@@ -86,6 +87,24 @@ func (d Drawn) Gap(o Drawn, tall float64) float64 {
 		return 0
 	}
 	return min(o.reach(d.From), o.reach(d.To), d.reach(o.From), d.reach(o.To))
+}
+
+// Over reports whether a stroke comes nearer than so far to the block of a distributed load, or lies within it, in steps as Gap
+// counts them.
+func (d Drawn) Over(stroke Drawn, tall, near float64) bool {
+	corners := []Position{d.At, d.Hub, d.To, d.From}
+	inside := false
+	for i, a := range corners {
+		b := corners[(i+1)%len(corners)]
+		if (Drawn{From: a, To: b}).Gap(stroke, tall) < near {
+			return true
+		}
+		p := stroke.From
+		if (a.Y > p.Y) != (b.Y > p.Y) && p.X < a.X+(b.X-a.X)*(p.Y-a.Y)/(b.Y-a.Y) {
+			inside = !inside
+		}
+	}
+	return inside
 }
 
 // splits reports whether the ends of another stroke lie on either side of the line of this one.

@@ -174,6 +174,7 @@ func (j Judge) pairAsks(pairs []slip.Pair) []string {
 type thing struct {
 	who     string // the giver, or empty
 	force   bool   // it is a force with a value, not a load
+	beyond  bool   // it acts on the other of two pieces than that which is shown
 	aspects [slip.Answer]bool
 	ask     string
 }
@@ -192,10 +193,19 @@ func (j Judge) things(matches []slip.Candidate) []thing {
 		}
 		if t.who != "" {
 			all[i].aspects[m.Slip.About] = true
+			all[i].beyond = j.piece != nil && !j.piece(m.Giver)
+		}
+	}
+	for i := range all {
+		if t := &all[i]; t.beyond && !t.aspects[slip.Presence] { // whether it counts is still to be said
+			t.who += beyondCut
 		}
 	}
 	return all
 }
+
+// beyondCut tells of what acts on the other piece that it is not in the figure of the one that is kept.
+const beyondCut = " beyond the cut"
 
 // asks asks for a thing of some givers that have the same aspects, or what it asks for itself.
 func (t thing) asks(givers []string) string {

@@ -7,6 +7,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/statics/slip"
 	"unpin/statics/wording"
 )
 
@@ -19,6 +20,8 @@ type Judge struct {
 	// Found lists what the student has found along the members, accepted, in the order in which it was found. It may be nil.
 	Found []Found
 	Style notation.Style // the units, the positive turn, and how loads are named in what is said
+	// piece reports, where a section is asked for, whether something acts on the piece on the side of the member's start, which is shown.
+	piece func(slip.Giver) bool
 }
 
 // values lists the values of the forces that an answer may rest on: the exact ones, and the student's own where they

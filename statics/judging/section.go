@@ -2,6 +2,7 @@ package judging
 
 import (
 	"slices"
+	"sync"
 
 	"unpin/statics"
 	"unpin/statics/exact"
@@ -28,6 +29,8 @@ func (j Judge) Section(member int, at statics.Station, q statics.Quantity) *Case
 		}
 	}
 	s := &section{j, member, at, q}
+	acting := sync.OnceValue(s.givers)
+	j.piece = func(g slip.Giver) bool { return slices.Contains(acting(), g) }
 	c := j.newCase(at.Of(q), targets, s.balances)
 	c.section = s
 	return c
@@ -107,6 +110,20 @@ func (s *section) balances() []balance {
 		for _, at := range []statics.InternalForces{cut.InternalForces, s.own(cut)} {
 			all = append(all, s.balance(a, sum, append(slices.Clone(forces), at.N, at.V, at.M, exact.Num{})))
 		}
+	}
+	return all
+}
+
+// givers lists what acts on the piece on the side of the member's start.
+func (s *section) givers() []slip.Giver {
+	a, sum := s.kept(statics.FromStart, statics.Station{}).Sum(s.quantity)
+	var all []slip.Giver
+	for _, t := range sum.Terms {
+		g := slip.Giver{Force: t.Force, Load: statics.None}
+		if t.Action != statics.None {
+			g = slip.Giver{Force: statics.None, Load: a.Actions[t.Action].Load}
+		}
+		all = append(all, g)
 	}
 	return all
 }

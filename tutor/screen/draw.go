@@ -68,6 +68,23 @@ func (c *panes) arrangePane(l lessonPlaces) {
 		c.cramped = true
 		c.figure = c.gallery.picture(c.figures().Draw(c.shown()), at.body.w, at.body.h-1, c.ascii)
 	}
+	c.makeRoom(at.body)
+}
+
+// makeRoom shows the first part in place of the frame as given where its supports or arrows have no room: without them it would be
+// another frame.
+func (c *panes) makeRoom(in rect) {
+	if c.other >= tutor.OnePart {
+		return
+	}
+	c.crowded = false
+	if c.shown() != tutor.AsGiven || !c.figure.misleads() {
+		return
+	}
+	part := c.gallery.picture(c.figures().Draw(tutor.OnePart), in.w, in.h-1, c.ascii)
+	if c.crowded = !part.misleads(); c.crowded {
+		c.figure = part
+	}
 }
 
 // arrangeLarge draws a figure on the whole screen; where all parts apart have no room there, the first by itself.
@@ -111,7 +128,7 @@ func (c *panes) drawFigures(p *page, l lessonPlaces) {
 	}
 	if c.figure != nil {
 		note := ""
-		if c.cramped && c.figures().Fit() == tutor.AllApart {
+		if c.crowded || c.other >= tutor.OnePart || c.cramped && c.figures().Fit() == tutor.AllApart {
 			note = "part by part: ctrl+g"
 		}
 		if c.armless {

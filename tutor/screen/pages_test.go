@@ -236,6 +236,32 @@ func TestPartsOneByOne(t *testing.T) {
 	}
 }
 
+// TestCrowdedFrame holds that a frame whose support would stand on its load gives way to its parts, one by one, and comes back
+// where it has room.
+func TestCrowdedFrame(t *testing.T) {
+	t.Parallel()
+	for _, level := range []tutor.Level{tutor.Plan, tutor.Blank} {
+		m := inLesson(t, "stable-hoist", level)
+		size(m, 80, 24)
+		press(m, "enter")
+		seen := map[string]bool{}
+		for range m.course.shows().Bodies() {
+			text := bare(m.View())
+			if !strings.Contains(text, "Free body: ") || !strings.Contains(text, "part by part: ctrl+g") {
+				t.Errorf("%s: in place of the frame stands\n%s", level, text)
+			}
+			seen[m.course.figures().Title(m.course.shown(), false)] = true
+			press(m, "ctrl+g")
+		}
+		if len(seen) != m.course.shows().Bodies() || m.course.other != tutor.Fitting {
+			t.Errorf("%s: only %v are shown", level, seen)
+		}
+		if size(m, 100, 40); m.View() == "" || m.course.shown() == tutor.OnePart {
+			t.Errorf("%s: the frame does not come back:\n%s", level, bare(m.View()))
+		}
+	}
+}
+
 // TestInks holds that no text is faint, and that what is asked and hints keep their lines with colours.
 func TestInks(t *testing.T) {
 	t.Parallel()

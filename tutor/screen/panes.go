@@ -26,6 +26,7 @@ type panes struct {
 	other   tutor.Figure // the figure that is looked at in place of the one that fits, or tutor.Fitting
 	cramped bool         // there is no room for all parts apart: they come one by one
 	armless bool         // there is no room for the arms of a sum: its free body stands for it
+	crowded bool         // there is no room for the supports of the frame as given: its parts come one by one in its place
 	large   tutor.Figure // the figure on the whole screen
 	up      int          // lines that the sheet is scrolled up from its end
 	changes int          // counts what may change the figure or the sheet
@@ -84,9 +85,12 @@ func (c *panes) shown() tutor.Figure {
 	s := c.figures().Fit()
 	switch {
 	case c.other != tutor.Fitting:
-		return c.other
+		s = c.other
 	case s == tutor.AllApart && c.cramped:
-		return tutor.AsGiven
+		s = tutor.AsGiven
+	}
+	if s == tutor.AsGiven && c.crowded {
+		return tutor.OnePart
 	}
 	return s
 }
@@ -120,7 +124,10 @@ func (c *panes) changeScene(by int) {
 // have no room, to each part by itself.
 func (c *panes) turnFigure() {
 	list := []tutor.Figure{tutor.Fitting, tutor.AsGiven}
-	if c.figures().Fit() == tutor.AllApart && c.cramped {
+	switch {
+	case c.crowded:
+		list = append([]tutor.Figure{tutor.Fitting}, c.figures().OneByOne()[1:]...)
+	case c.figures().Fit() == tutor.AllApart && c.cramped:
 		list = append([]tutor.Figure{tutor.Fitting}, c.figures().OneByOne()...)
 	}
 	c.other = list[(slices.Index(list, c.other)+1)%len(list)]

@@ -42,6 +42,9 @@ func (g *gallery) picture(s figure.Scene, w, h int, ascii bool) *picture {
 // whole reports whether nothing was left out of the picture.
 func (p *picture) whole() bool { return !p.grid.Clipped && len(p.grid.Dropped) == 0 }
 
+// misleads reports whether arrows or supports have no place in the picture, so that it shows another frame.
+func (p *picture) misleads() bool { return len(p.grid.Lost) > 0 }
+
 // key is what tells the signs of a diagram where it has no room beneath: as much of it as has room is its title then.
 func (p *picture) key() string {
 	if !p.keyed() {

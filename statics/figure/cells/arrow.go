@@ -68,6 +68,9 @@ func hub(p *painter, a figure.Arrow, at spot) figure.Position {
 // beside is a place on that side of a point, so many cell widths off its arrow's own line, from which an arrow finds free cells
 // along a ray, past what stands perpendicular to it.
 func (p *painter) beside(at spot, side, ray figure.Direction, off float64) spot {
+	if !ray.Level() && !ray.Upright() {
+		return at.by(side, off) // the way out along it is looked for later
+	}
 	dc, dr := cellStep(ray)
 	c, r := at.by(side, off).cell()
 	for slide := range skip {
@@ -217,7 +220,7 @@ func (p *painter) slanted(a figure.Arrow, at spot, ray figure.Direction) bool {
 	if a.Pull {
 		tail = near
 	}
-	k := p.note(figure.Drawn{Kind: figure.DrawnArrow, From: tail.position(), To: tip.position(), At: at.position(), Hub: hub(p, a, at), Text: a.Text})
+	k := p.note(figure.Drawn{Kind: figure.DrawnArrow, From: tail.position(), To: tip.position(), At: p.spot(a.At).position(), Hub: hub(p, a, p.spot(a.At)), Text: a.Text})
 	p.ask(request{arrow: k + 1, text: a.Text, near: cellArea(c0, r0, c1, r1), c: c1, r: r1, look: a.Look, rank: figure.RankValue, slope: a.Slope, along: a.Toward})
 	return true
 }

@@ -28,12 +28,13 @@ func elsewhere(a, b figure.Position) bool {
 
 // comesBy reports whether on the way from an arrow to its point, along its own line or straight, another arrow stands.
 func comesBy(a, other figure.Drawn) bool {
-	near := a.From
+	near, far := a.From, a.To
 	if distance(a.To, a.At) < distance(a.From, a.At) {
-		near = a.To
+		near, far = far, near
 	}
-	level := levelWith(a)
-	return other.Gap(figure.Drawn{From: near, To: a.At}, 2) == 0 || other.Gap(figure.Drawn{From: near, To: level}, 2) == 0
+	return slices.ContainsFunc([]figure.Drawn{{From: near, To: a.At}, {From: near, To: levelWith(a)}, {From: far, To: a.At}}, func(way figure.Drawn) bool {
+		return other.Gap(way, 2) == 0
+	})
 }
 
 // levelWith is the place on an arrow's own line that is level with its point; a cell is two widths tall.

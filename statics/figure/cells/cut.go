@@ -36,7 +36,7 @@ func (r *renderer) cut(p *painter) (Grid, bool) {
 	for _, q := range left {
 		g.Dropped = append(g.Dropped, q.text)
 	}
-	g.Dropped = append(append(g.Dropped, p.untold()...), p.lost...)
+	g.Dropped, g.Lost = append(append(g.Dropped, p.untold()...), p.lost...), p.lost
 	return g, len(left)+len(p.lost) == 0
 }
 

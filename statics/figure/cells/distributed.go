@@ -26,37 +26,88 @@ func (p *painter) depth(w float64, even bool) float64 {
 	return d
 }
 
-// spread draws a distributed load and asks for its labels.
-func (p *painter) spread(s figure.Spread) {
+// swathOf is where a distributed load lies on the canvas, with the direction of its base and its length in cell widths: 0 at too
+// small a scale to draw it.
+func (p *painter) swathOf(s figure.Spread) (k swath, along figure.Direction, length float64) {
 	stand := p.stand(s)
 	a, b := p.spot(s.From).by(s.Outward(), stand), p.spot(s.To).by(s.Outward(), stand)
-	along := figure.Direction{X: b.c - a.c, Y: 2 * (a.r - b.r)}
-	length := math.Hypot(along.X, along.Y)
-	if length == 0 { // too small a scale to draw it
-		c, r := a.cell()
-		swath{p, s, a, b}.askEnds(area{c, r, c, r})
-		return
+	along = figure.Direction{X: b.c - a.c, Y: 2 * (a.r - b.r)}
+	length = math.Hypot(along.X, along.Y)
+	if length == 0 {
+		return swath{p, s, a, b}, along, 0
 	}
 	along = figure.Direction{X: along.X / length, Y: along.Y / length}
 	if length > 8 && p.runsInto(s) {
 		b = b.by(along, -2)
 	}
-	was, w := p.used, swath{p, s, a, b}
-	p.used = emptyArea
-	square := math.Abs(along.X*s.Toward.Y - along.Y*s.Toward.X)
+	return swath{p, s, a, b}, along, length
+}
+
+// A lie is how a distributed load lies to its base.
+type lie uint8
+
+const (
+	alongIt lie = iota
+	upright
+	level
+	raking
+)
+
+// lies tells how a load lies to a base of that direction.
+func (k swath) lies(along figure.Direction) lie {
 	switch {
-	case square < 0.17: // within 10° of its line
+	case math.Abs(along.X*k.Toward.Y-along.Y*k.Toward.X) < 0.17: // within 10° of its line
+		return alongIt
+	case k.Toward.Upright() && along.X != 0:
+		return upright
+	case k.Toward.Level() && along.Y != 0:
+		return level
+	}
+	return raking
+}
+
+// spread draws a distributed load and asks for its labels.
+func (p *painter) spread(s figure.Spread) {
+	w, along, length := p.swathOf(s)
+	if length == 0 {
+		c, r := w.a.cell()
+		w.askEnds(area{c, r, c, r})
+		return
+	}
+	was := p.used
+	p.used = emptyArea
+	switch how := w.lies(along); how {
+	case alongIt:
 		w.draw(along)
-	case s.Toward.Upright() && along.X != 0:
-		w.comb(false)
-	case s.Toward.Level() && along.Y != 0:
-		w.comb(true)
-	default:
+	case raking:
 		w.rake(length)
+	default:
+		w.comb(how == level)
 	}
 	near := p.used
 	p.used = p.used.with(was)
 	w.askEnds(near)
+}
+
+// reserve notes where the distributed loads will stand, for the supports, which are drawn first.
+func (p *painter) reserve() {
+	for _, s := range p.scene.Spreads {
+		k, along, length := p.swathOf(s)
+		how := k.lies(along)
+		if length == 0 || how == alongIt {
+			continue
+		}
+		even, out, f := k.First == k.Last, k.Outward(), 1.0
+		if how == raking {
+			out = k.Toward.Opposite()
+		} else {
+			f = k.steepness(k.a, k.b, how == level)
+		}
+		d0, d1 := f*k.depth(k.First, even), f*k.depth(k.Last, even)
+		k.shade(k.a, k.b, out, d0, d1)
+		p.note(figure.Drawn{Kind: figure.DrawnDistributed, From: k.a.by(out, 2*d0).position(), To: k.b.by(out, 2*d1).position(),
+			At: k.a.position(), Hub: k.b.position()})
+	}
 }
 
 // runsInto reports whether another load on the same side begins where one ends: a gap keeps the two apart.
@@ -80,6 +131,10 @@ func (k swath) askEnds(near area) {
 		near = area{c, r, c, r}
 	}
 	even := k.First == k.Last
+	var base *figure.Drawn
+	if k.a.c != k.b.c && k.a.r != k.b.r {
+		base = &figure.Drawn{From: k.a.position(), To: k.b.position()}
+	}
 	ask := func(text string, w, at float64) {
 		if text == "" {
 			return
@@ -95,7 +150,7 @@ func (k swath) askEnds(near area) {
 		if out.Level() || math.Abs(out.X) > math.Abs(out.Y) {
 			block = area{c, r - 1, c, r + 1}
 		}
-		k.ask(request{text: text, near: block, c: c, r: r, look: k.Look, rank: figure.RankValue, side: figure.SideToward(out)})
+		k.ask(request{text: text, near: block, c: c, r: r, look: k.Look, rank: figure.RankValue, side: figure.SideToward(out), base: base})
 	}
 	ask(k.FirstText, k.First, 0)
 	ask(k.LastText, k.Last, 1)

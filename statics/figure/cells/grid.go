@@ -20,6 +20,7 @@ type Grid struct {
 	Labels        []Label        // every label that stands in it, the key's among them
 	Drawn         []figure.Drawn // where members, arrows, supports and labels stand, in columns and rows
 	Dropped       []string       // labels and dimensions that stand nowhere in it, in words
+	Lost          []string       // the arrows and supports among them: without them the figure tells something else
 	Clipped       bool           // the grid is too small even for the bare frame, of which some is cut off
 }
 

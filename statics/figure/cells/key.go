@@ -59,7 +59,7 @@ func (r *renderer) cutKeyed(p *painter, rows int) (g Grid, whole, fits bool) {
 	}
 	window.r1 += rows
 	g = r.grid(p, window)
-	g.Dropped = append(append(dropped, p.untold()...), p.lost...)
+	g.Dropped, g.Lost = append(append(dropped, p.untold()...), p.lost...), p.lost
 	return g, len(dropped)+len(p.lost) == 0, true
 }
 

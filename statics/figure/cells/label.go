@@ -1,6 +1,8 @@
 package cells
 
 import (
+	"slices"
+
 	"unpin/statics/figure"
 )
 
@@ -17,6 +19,8 @@ type request struct {
 	// of what is inclined, its slope, which the text tells, and the direction
 	slope figure.Slope
 	along figure.Direction
+	// of a distributed load on what slopes its base, from which members may part a label
+	base *figure.Drawn
 	// where it stands, counted from 1: among the labels, and in what was drawn; 0 where it has no place
 	settled, noted int
 }
@@ -66,24 +70,34 @@ func (l *lettering) wish() {
 			continue
 		}
 		n := len([]rune(q.text))
-		best, least := emptyArea, 1<<30
-		for _, b := range q.beside(n) {
-			if q.side != 0 && q.side&q.on(b) == 0 {
-				continue
-			}
-			grown := l.used.with(b)
-			if cost := grown.width() - l.used.width() + 3*(grown.height()-l.used.height()) + l.hindrance(b); cost < least {
-				best, least = b, cost
-			}
+		near := slices.DeleteFunc(q.beside(n), func(b area) bool { return q.side != 0 && q.side&q.on(b) == 0 })
+		best, cost := l.cheapest(near)
+		if cost >= taken && q.base != nil {
+			best, _ = l.cheapest(append(near, q.beyond(n)...))
 		}
 		l.used = l.used.with(best)
 	}
 }
 
+// cheapest is the block that takes least more room.
+func (l *lettering) cheapest(blocks []area) (best area, least int) {
+	best, least = emptyArea, 1<<30
+	for _, b := range blocks {
+		grown := l.used.with(b)
+		if cost := grown.width() - l.used.width() + 3*(grown.height()-l.used.height()) + l.hindrance(b); cost < least {
+			best, least = b, cost
+		}
+	}
+	return best, least
+}
+
+// taken is what it costs that a block is not free.
+const taken = 40
+
 // hindrance is what it costs that a block is not free, or touches something.
 func (l *lettering) hindrance(at area) int {
 	if !l.free(at) {
-		return 40
+		return taken
 	}
 	if l.crowding(at) > 0 {
 		return 8
@@ -106,6 +120,12 @@ func (q request) beside(n int) []area {
 		{mid, q.near.r0 - 1, mid + n - 1, q.near.r0 - 1},
 		{mid, q.near.r1 + 1, mid + n - 1, q.near.r1 + 1},
 	}
+}
+
+// beyond lists the blocks of n cells on either side of the middle of a load's base, for where its own side has no room.
+func (q request) beyond(n int) []area {
+	c, r := spot{(q.base.From.X + q.base.To.X) / 2, (q.base.From.Y + q.base.To.Y) / 2}.cell()
+	return []area{{c + 3, r, c + 2 + n, r}, {c - 2 - n, r, c - 3, r}}
 }
 
 // shows reports whether this much detail draws a label of that rank in the figure.

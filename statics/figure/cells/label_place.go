@@ -59,6 +59,9 @@ func (l *lettering) settle(q request, index int, window area) bool {
 				continue
 			}
 			cost += l.crowding(spot) + mistaken(q, rivals, spot)
+			if parted := l.parted(q, spot); parted > 0 && cost < dear {
+				cost = min(cost+parted, dear-0.1) // such a place is better than none
+			}
 			if cost < least && l.isNearest(q, spot) { // the dearest question last
 				best, least = spot, cost
 			}
@@ -73,6 +76,34 @@ func (l *lettering) settle(q request, index int, window area) bool {
 		l.requests[index].settled, l.requests[index].noted = len(l.placed), n+1
 	}
 	return true
+}
+
+// What it costs that the label of a distributed load stands beyond its own member, and beyond another.
+const (
+	beyondOwn   = 1.0
+	beyondOther = 6.0
+)
+
+// parted is what a place costs for lying beyond members from the distributed load that the label belongs to.
+func (l *lettering) parted(q request, at area) float64 {
+	if q.base == nil {
+		return 0
+	}
+	way := figure.Drawn{From: positionOf(q.c, q.r), To: positionOf(min(max(q.c, at.c0), at.c1), at.r0)}
+	cost := 0.0
+	for i := range l.drawn {
+		d := &l.drawn[i]
+		if d.Kind != figure.DrawnMember || d.Gap(way, 2) > 0 {
+			continue
+		}
+		from, to := figure.Drawn{From: q.base.From, To: q.base.From}, figure.Drawn{From: q.base.To, To: q.base.To}
+		if d.Gap(from, 2) < 1.5 && d.Gap(to, 2) < 1.5 {
+			cost += beyondOwn
+		} else {
+			cost += beyondOther
+		}
+	}
+	return cost
 }
 
 // isNearest reports whether a label at that place is as near to the arrow that it belongs to as to every other.

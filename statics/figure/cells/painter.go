@@ -49,6 +49,7 @@ func (p *painter) paint() {
 	for _, w := range p.scene.Wheels {
 		p.wheel(w)
 	}
+	p.reserve()
 	for _, s := range p.scene.Symbols {
 		p.symbol(s)
 	}

@@ -6,7 +6,8 @@ import (
 	"unpin/statics/figure"
 )
 
-// support draws what holds a joint, unless its ground would lie over a member that runs on. Toward points to the ground.
+// support draws what holds a joint, unless its ground would lie over a member that runs on, or over a distributed load. Toward points to
+// the ground.
 func (p *painter) support(at spot, s figure.Symbol) {
 	ground := figure.Drawn{Kind: figure.DrawnSupport, At: at.position()}
 	c, r := at.cell()
@@ -26,7 +27,7 @@ func (p *painter) support(at spot, s figure.Symbol) {
 	} else {
 		ground.From, ground.To = p.groundAt(c+far*dc, r+far*dr, dc == 0)
 	}
-	if p.overMember(ground) {
+	if p.overMember(ground) || p.overLoad(ground) {
 		p.lost = append(p.lost, "a support")
 		return
 	}
@@ -81,6 +82,13 @@ func (p *painter) overMember(ground figure.Drawn) bool {
 			}
 		}
 		return d.Gap(ground, 2) < groundClear
+	})
+}
+
+// overLoad reports whether the ground of a support would lie over a distributed load.
+func (p *painter) overLoad(ground figure.Drawn) bool {
+	return slices.ContainsFunc(p.drawn, func(d figure.Drawn) bool {
+		return d.Kind == figure.DrawnDistributed && d.Over(ground, 2, groundClear)
 	})
 }
 
@@ -168,7 +176,7 @@ func (p *painter) raking(at spot, s figure.Symbol) {
 	ground := figure.Look{Role: figure.GroundMark}
 	for k := -3.0; k <= 3; k++ {
 		c, r := middle.by(along, k).by(s.Toward, 1.6).cell()
-		if p.at(c, r).holder == nothing {
+		if p.open(c, r) {
 			p.put(c, r, hatchGlyph, ground)
 		}
 	}

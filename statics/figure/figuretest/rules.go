@@ -124,6 +124,8 @@ func (m Medium) pair(things []figure.Drawn, a, b figure.Drawn, first bool) strin
 		}
 	case a.Kind == figure.DrawnSupport && b.Kind == figure.DrawnMember && between(a, m.beyond(b, a.At)) < m.Wall:
 		return fmt.Sprintf("the support %s lies over a member", a.Text)
+	case a.Kind == figure.DrawnSupport && b.Kind == figure.DrawnDistributed && liesOver(a, b):
+		return fmt.Sprintf("the support %s lies over a distributed load", a.Text)
 	}
 	return ""
 }
@@ -225,4 +227,29 @@ func fromBox(box, stroke figure.Drawn) float64 {
 		least = min(least, math.Hypot(max(box.From.X-x, x-box.To.X, 0), max(box.From.Y-y, y-box.To.Y, 0)))
 	}
 	return least
+}
+
+// liesOver reports whether some point of a support's ground is within the block of a distributed load: on the same side of all its
+// edges.
+func liesOver(ground, load figure.Drawn) bool {
+	corners := [4]figure.Position{load.At, load.Hub, load.To, load.From}
+	const steps = 24
+	for i := range steps + 1 {
+		t := float64(i) / steps
+		p := figure.Position{X: ground.From.X + (ground.To.X-ground.From.X)*t, Y: ground.From.Y + (ground.To.Y-ground.From.Y)*t}
+		left, right := 0, 0
+		for k, a := range corners {
+			b := corners[(k+1)%4]
+			switch side := (b.X-a.X)*(p.Y-a.Y) - (b.Y-a.Y)*(p.X-a.X); {
+			case side > 0:
+				left++
+			case side < 0:
+				right++
+			}
+		}
+		if left == 4 || right == 4 {
+			return true
+		}
+	}
+	return false
 }
