@@ -115,7 +115,7 @@ func (m *matter) solvingRule(s statics.Sum, q Question) string {
 func (m *matter) careful(s statics.Sum, q Question) string {
 	one := exact.Int(1)
 	divides := !s.Factor(q.Force).Abs().Equal(one)
-	multiplies := slices.ContainsFunc(s.Terms, func(t statics.Term) bool {
+	multiplies := slices.ContainsFunc(s.Terms(), func(t statics.Term) bool {
 		spread := t.Action != statics.None && m.solution.Actions[t.Action].Shape.Spread()
 		return t.Why == statics.Counts && t.Force != q.Force && (spread || !t.Arm.Equal(one) || t.Force != statics.None && !t.Size.Equal(one))
 	})

@@ -118,7 +118,7 @@ func (s *section) balances() []balance {
 func (s *section) givers() []slip.Giver {
 	a, sum := s.kept(statics.FromStart, statics.Station{}).Sum(s.quantity)
 	var all []slip.Giver
-	for _, t := range sum.Terms {
+	for _, t := range sum.Terms() {
 		g := slip.Giver{Force: t.Force, Load: statics.None}
 		if t.Action != statics.None {
 			g = slip.Giver{Force: statics.None, Load: a.Actions[t.Action].Load}
