@@ -112,11 +112,11 @@ func (m *matter) solvingRule(s statics.Sum, q Question) string {
 }
 
 // careful is the order in which the arithmetic of a sum is best done: no product and no division where it has none.
-func (m *matter) careful(s statics.Sum, q Question) string {
+func (fb *feedback) careful(s statics.Sum, q Question) string {
 	one := exact.Int(1)
 	divides := !s.Factor(q.Force).Abs().Equal(one)
 	multiplies := slices.ContainsFunc(s.Terms(), func(t statics.Term) bool {
-		spread := t.Action != statics.None && m.solution.Actions[t.Action].Shape.Spread()
+		spread := t.Action != statics.None && fb.about.solution.Actions[t.Action].Shape.Spread()
 		return t.Why == statics.Counts && t.Force != q.Force && (spread || !t.Arm.Equal(one) || t.Force != statics.None && !t.Size.Equal(one))
 	})
 	switch {
@@ -150,7 +150,7 @@ func (fb *feedback) unsolved(q Question) string {
 	case !fb.about.hasKnown(s, q.Force):
 		return "a sum of one term is zero only if that term is: what must " + q.Name + " be?"
 	case tries > 2:
-		return "the terms are right: " + fb.about.careful(s, q)
+		return "the terms are right: " + fb.careful(s, q)
 	case tries > 1:
 		return "with all values put in, the terms of the sum add up to zero: what do they add up to with this value of " + q.Name + "?"
 	}

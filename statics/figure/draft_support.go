@@ -37,7 +37,7 @@ func (d *draft) support(s statics.Support) {
 func (d *draft) ground(s statics.Support, at Position) Direction {
 	if s.Kind == statics.Roller || s.Kind == statics.Guide {
 		toward := vector(s.Along).Opposite()
-		if d.hindrance(at, toward)+d.pressed(s.Joint, toward) > d.hindrance(at, toward.Opposite())+d.pressed(s.Joint, toward.Opposite()) {
+		if d.hindrance(at, toward)+pressed(d, s.Joint, toward) > d.hindrance(at, toward.Opposite())+pressed(d, s.Joint, toward.Opposite()) {
 			return toward.Opposite() // it holds both ways
 		}
 		return toward
@@ -45,7 +45,7 @@ func (d *draft) ground(s statics.Support, at Position) Direction {
 	best, least := Direction{0, -1}, 1e9
 	back := d.back(s.Joint)
 	for i, v := range []Direction{{0, -1}, {-1, 0}, {1, 0}, {0, 1}} {
-		cost := d.crowd(at, v, wide) + d.passing(at, v) + d.pressed(s.Joint, v) + 0.2*float64(i)
+		cost := d.crowd(at, v, wide) + d.passing(at, v) + pressed(d, s.Joint, v) + 0.2*float64(i)
 		if s.Kind == statics.Fixed {
 			cost += 2 * AngleBetween(v, back)
 		} else if d.onWall(s, at, v) {
@@ -64,7 +64,7 @@ func (d *draft) hindrance(at Position, toward Direction) float64 {
 }
 
 // pressed is what it costs that a distributed load stands on that side of a member at a joint, where a symbol would lie over it.
-func (d *draft) pressed(j int, toward Direction) float64 {
+func pressed(d *draft, j int, toward Direction) float64 {
 	for _, l := range d.f.Loads {
 		if l.Kind != statics.SpreadLoad || !slices.Contains(d.meeting(j), l.Member) {
 			continue

@@ -28,7 +28,7 @@ func (p *painter) depth(w float64, even bool) float64 {
 
 // swathOf is where a distributed load lies on the canvas, with the direction of its base and its length in cell widths: 0 at too
 // small a scale to draw it.
-func (p *painter) swathOf(s figure.Spread) (k swath, along figure.Direction, length float64) {
+func swathOf(p *painter, s figure.Spread) (k swath, along figure.Direction, length float64) {
 	stand := p.stand(s)
 	a, b := p.spot(s.From).by(s.Outward(), stand), p.spot(s.To).by(s.Outward(), stand)
 	along = figure.Direction{X: b.c - a.c, Y: 2 * (a.r - b.r)}
@@ -68,7 +68,7 @@ func (k swath) lies(along figure.Direction) lie {
 
 // spread draws a distributed load and asks for its labels.
 func (p *painter) spread(s figure.Spread) {
-	w, along, length := p.swathOf(s)
+	w, along, length := swathOf(p, s)
 	if length == 0 {
 		c, r := w.a.cell()
 		w.askEnds(area{c, r, c, r})
@@ -92,7 +92,7 @@ func (p *painter) spread(s figure.Spread) {
 // reserve notes where the distributed loads will stand, for the supports, which are drawn first.
 func (p *painter) reserve() {
 	for _, s := range p.scene.Spreads {
-		k, along, length := p.swathOf(s)
+		k, along, length := swathOf(p, s)
 		how := k.lies(along)
 		if length == 0 || how == alongIt {
 			continue

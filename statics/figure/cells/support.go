@@ -27,7 +27,7 @@ func (p *painter) support(at spot, s figure.Symbol) {
 	} else {
 		ground.From, ground.To = p.groundAt(c+far*dc, r+far*dr, dc == 0)
 	}
-	if p.overMember(ground) || p.overLoad(ground) {
+	if p.overMember(ground) || overLoad(p.drawn, ground) {
 		p.lost = append(p.lost, "a support")
 		return
 	}
@@ -86,8 +86,8 @@ func (p *painter) overMember(ground figure.Drawn) bool {
 }
 
 // overLoad reports whether the ground of a support would lie over a distributed load.
-func (p *painter) overLoad(ground figure.Drawn) bool {
-	return slices.ContainsFunc(p.drawn, func(d figure.Drawn) bool {
+func overLoad(drawn []figure.Drawn, ground figure.Drawn) bool {
+	return slices.ContainsFunc(drawn, func(d figure.Drawn) bool {
 		return d.Kind == figure.DrawnDistributed && d.Over(ground, 2, groundClear)
 	})
 }
