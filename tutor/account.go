@@ -101,7 +101,7 @@ func daysOf(all []record.Record, now time.Time) []DayAccount {
 			return -1
 		})
 		if found {
-			days[i].Steps.Add(r.Outcome)
+			days[i].Steps.AddAll(r)
 		}
 	}
 	return days

@@ -63,7 +63,7 @@ func (k *keeper) keep(l *Lesson) func(Event) {
 func (k *keeper) write(base record.Record, e Event) {
 	r := base
 	r.At, r.Number, r.Question, r.Key, r.Typed = k.now(), e.Number, e.Question, e.Key, e.Typed
-	r.Outcome, r.Slips, r.Kind, r.From, r.Skills, r.Missed = e.Outcome, e.Slips, e.Kind, e.From, e.Skills, e.Missed
+	r.Outcome, r.Slips, r.Kind, r.From, r.Skills, r.Missed, r.Right, r.Along = e.Outcome, e.Slips, e.Kind, e.From, e.Skills, e.Missed, e.Right, e.Along
 	if err := k.store.Add(r); err != nil && !k.broken {
 		k.broken = true
 		k.complain(err)

@@ -136,8 +136,9 @@ func (l *Lesson) finish(q Question) {
 	if !ok || l.sheet.exam || l.done[t] {
 		return
 	}
-	came, last := record.StepRight, 0
-	var slips, wanting []string
+	came, last, mended := record.StepRight, 0, true
+	var slips []string
+	var along places
 	for n, other := range l.sheet.questions {
 		if of, _ := other.task(); of != t || other.Composing() {
 			continue
@@ -150,52 +151,22 @@ func (l *Lesson) finish(q Question) {
 		case !a.first && came == record.StepRight:
 			came = record.StepHelped
 		}
+		mended = mended && l.sheet.answers[n].mended()
 		last, slips = n, append(slips, l.sheet.answers[n].slips...)
-		if a := l.sheet.answers[n]; t.step == statics.None && (a.told || !a.first) && len(a.slips) == 0 {
-			wanting = append(wanting, skillAlong(l.about, other))
+		if t.step == statics.None {
+			along.add(l.about, other, l.sheet.answers[n])
 		}
 	}
 	l.done[t] = true
 	if l.Heed != nil {
-		asked := l.about.skills(t)
-		l.Heed(Event{Number: last, Kind: l.about.kind(t), Outcome: came, Skills: asked, Missed: missed(asked, slips, wanting)})
-	}
-}
-
-// skills are what a task asks for.
-func (m *matter) skills(t task) []string {
-	solved := problems.Solved{Problem: m.problem, Solution: m.solution}
-	if t.step == statics.None {
-		return solved.MemberSkills(m.solution.Diagrams[t.member])
-	}
-	return stepSkills(solved, m.solution.Plan[t.step])
-}
-
-// skillAlong is what a question along a member asks for before all else; that is wanting where no mistake is found to lead to what was typed.
-func skillAlong(m *matter, q Question) string {
-	switch {
-	case q.Shape():
-		return "slopes"
-	case q.Kind == ZeroPlace, q.Quantity == statics.BendingMoment && q.Station.Found:
-		return "extreme-moment"
-	case q.Station.Side == statics.After && !q.Station.At.IsZero():
-		return "jumps"
-	case m.spotOf(q) == corner && q.Station.At.IsZero():
-		return "corner-forces"
-	}
-	return "cut-forces"
-}
-
-// missed are those of the skills that mistakes show to be wanting, and those that questions were for in which no mistake was found.
-func missed(asked, slips, wanting []string) []string {
-	for _, id := range slips {
-		wanting = append(wanting, problems.SkillOfSlip(id))
-	}
-	var all []string
-	for _, skill := range wanting {
-		if slices.Contains(asked, skill) && !slices.Contains(all, skill) {
-			all = append(all, skill)
+		e := Event{Number: last, Kind: l.about.kind(t), Outcome: came, Along: along.kept()}
+		if e.Skills = along.skills(); t.step != statics.None {
+			e.Skills = stepSkills(problems.Solved{Problem: l.about.problem, Solution: l.about.solution}, l.about.solution.Plan[t.step])
+			e.Missed = missed(e.Skills, slips)
+			if came == record.StepHelped && mended && len(e.Missed) > 0 {
+				e.Right = slices.DeleteFunc(slices.Clone(e.Skills), func(skill string) bool { return slices.Contains(e.Missed, skill) })
+			}
 		}
+		l.Heed(e)
 	}
-	return all
 }

@@ -60,6 +60,11 @@ type answer struct {
 	wrong    []time.Time     // when wrong values were typed just now, as far as a clock tells
 }
 
+// mended reports whether it was right at once, or after one mistake that is known, and without help: then all else was right already.
+func (a answer) mended() bool {
+	return a.unaided() && (a.first || a.tries == 2 && len(a.slips) > 0)
+}
+
 // unaided reports whether no help was asked for.
 func (a answer) unaided() bool { return a.hints == 0 && a.examples == 0 && !a.told }
 
@@ -75,6 +80,9 @@ type Event struct {
 	From     string      // where earlier work was taken up, the run it was done in
 	Skills   []string    // of a step that is settled whole: what it asks for
 	Missed   []string    // of these, what its mistakes show to be wanting; none where they do not tell
+
+	Right []string       // of these, what was right though the step was not
+	Along []record.Place // of a member: the places at which something was asked
 }
 
 // New begins a lesson. The error says why a frame is not fit for one: it is not determinate.

@@ -22,11 +22,13 @@ const (
 )
 
 // newEvery is after how many days something new is met, as long as there is something, no more than so many skills are in work already, and none is
-// stuck; and newCosts what a new skill takes from the worth of a piece. The numbers were tuned on simulated learners: testdata/measured/practice.md.
+// stuck; newCosts is what a new skill takes from the worth of a piece; of those that are not sure, what is beyond mostUnsure adds nothing: a step
+// that asks for five of them goes wrong whatever one learns. The numbers were tuned on simulated learners: testdata/measured/practice.md.
 const (
 	newEvery   = 3
 	mostInWork = 5
 	newCosts   = 5
+	mostUnsure = 2
 )
 
 // readyForNew reports whether something new may come.
@@ -69,7 +71,7 @@ func (t *today) portion() []Offer {
 			continue
 		}
 		if add(t.piece(n, left)) && n.stuck { // at once on another frame, with none worked
-			add(t.piece(need{n.skill, "the same once more: " + n.skill.Doc, false}, left))
+			add(t.piece(need{skill: n.skill, why: "the same once more: " + n.skill.Doc, gently: true}, left))
 		}
 		if len(t.offers) == 1 && t.now.YearDay()%2 == 0 { // every other day, so that there is room for more steps on the others
 			add(t.mistake())
@@ -102,18 +104,19 @@ func (t *today) piece(n need, left int) (o Offer, of material, found bool) {
 	if t.standings[n.skill.Name].Stands() {
 		o.Level = Terms
 	}
+	o.Level = max(o.Level, best.level)
 	return o, of, found
 }
 
 // trivial reports whether nothing is to be done but to read a sum of one term.
 func (w pieceWork) trivial() bool { return w.step != statics.None && w.halves <= stepHalves+1 }
 
-// suits reports whether a piece suits a need better than another. For who is stuck it is the one that asks for the least that is not sure, and the
-// shortest. For others its problem is not much harder than those worked on before, it was not worked on these days, it does more for what is wanting in the same time, it is of another shape than the
+// suits reports whether a piece suits a need better than another. For who is stuck it is the one that asks for the least that is not sure, was not worked on
+// these days, and is the shortest. For others its problem is not much harder than those worked on before, it was not worked on these days, it does more for what is wanting in the same time, it is of another shape than the
 // piece before, it was not worked on for longer, it is gentler.
 func (t *today) suits(n need, m material, w pieceWork, than material, best pieceWork) bool {
-	if n.stuck {
-		return cmp.Or(t.unsure(w)-t.unsure(best), w.halves-best.halves, m.grade-than.grade) < 0
+	if n.stuck || n.gently {
+		return cmp.Or(t.unsure(w)-t.unsure(best), t.recent(m)-t.recent(than), w.halves-best.halves, m.grade-than.grade) < 0
 	}
 	return cmp.Or(
 		t.beyond(m)-t.beyond(than),
@@ -144,7 +147,7 @@ func (t *today) worth(w pieceWork) int {
 			n -= newCosts
 		}
 	}
-	return n
+	return n - 2*max(t.unsure(w)-mostUnsure, 0)
 }
 
 // unsure counts the skills that a piece asks for and that do not stand.
@@ -202,7 +205,7 @@ func (t *today) mistake() (o Offer, m material, found bool) {
 		return o, m, false
 	}
 	m, found = t.freshest(func(m material) bool {
-		return slices.Contains(m.skills, oldest.Name) && len(m.tasks) <= mostTasks
+		return slices.Contains(m.skills, oldest.Name) && m.steps <= mostTasks
 	})
 	return Offer{Problem: m.problem, Skill: oldest, Form: FindMistake, Halves: findHalves, Why: "what you know by now, from the other side"}, m, found
 }
@@ -217,7 +220,7 @@ const mostTasks = 14
 
 // sketch is a frame to look at before any sum.
 func (t *today) sketch() (o Offer, m material, found bool) {
-	m, found = t.freshest(func(m material) bool { return len(m.tasks) <= mostTasks })
+	m, found = t.freshest(func(m material) bool { return m.steps <= mostTasks })
 	return Offer{Problem: m.problem, Form: SketchFirst, Halves: sketchHalves, Why: "for the eye: what do you expect of this frame"}, m, found
 }
 

@@ -85,9 +85,10 @@ func newToday(all []record.Record, now time.Time, at []*problems.Problem) *today
 
 // A need is a skill to be practised, and why.
 type need struct {
-	skill problems.Skill
-	why   string
-	stuck bool
+	skill  problems.Skill
+	why    string
+	stuck  bool
+	gently bool // by what asks for little besides, as for who is stuck, but with nothing worked
 }
 
 // needs lists the skills to be practised, the most urgent first.
@@ -99,11 +100,11 @@ func (t *today) needs() []need {
 		switch {
 		case !met:
 		case s.Stuck():
-			stuck = append(stuck, need{skill, "worked first, then one of yours: " + skill.Doc + ", " + count, true})
+			stuck = append(stuck, need{skill, "worked first, then one of yours: " + skill.Doc + ", " + count, true, false})
 		case s.Due(t.now):
-			due = append(due, need{skill, "due: " + skill.Doc + ", " + count + ", last " + ago(s.Last, t.now), false})
+			due = append(due, need{skill, "due: " + skill.Doc + ", " + count + ", last " + ago(s.Last, t.now), false, false})
 		case !s.Stands():
-			weak = append(weak, need{skill, "to become surer: " + skill.Doc + ", " + count, false})
+			weak = append(weak, need{skill, "to become surer: " + skill.Doc + ", " + count, false, false})
 		}
 	}
 	byStanding := func(order func(a, b record.Standing) int) func(a, b need) int {

@@ -26,9 +26,8 @@ func materialOf(p *problems.Problem) (material, bool) {
 	}
 	both := problems.Solved{Problem: p, Solution: s}
 	m := material{problem: p, grade: both.Difficulty().Grade}
-	add := func(of task, skills []string, halves int) {
-		m.steps++
-		m.tasks = append(m.tasks, pieceWork{of, skills, halves})
+	add := func(of task, level Level, skills []string, halves int) {
+		m.tasks = append(m.tasks, pieceWork{of, level, skills, halves})
 		for _, skill := range skills {
 			if !slices.Contains(m.skills, skill) {
 				m.skills = append(m.skills, skill)
@@ -37,11 +36,20 @@ func materialOf(p *problems.Problem) (material, bool) {
 	}
 	for i, step := range s.Plan {
 		if len(step.Gives) > 0 {
-			add(task{i, statics.None}, stepSkills(both, step), halvesOf(step))
+			m.steps++
+			add(task{i, statics.None}, Values, stepSkills(both, step), halvesOf(step))
 		}
 	}
 	for _, d := range s.Diagrams {
-		add(task{statics.None, d.Member}, both.MemberSkills(d), alongHalves*3*len(d.Stations()))
+		if m.steps++; d.Withheld {
+			continue
+		}
+		of, halves := task{statics.None, d.Member}, alongHalves*3*len(d.Stations())
+		values, terms := placesAlong(both, d, Values), placesAlong(both, d, Terms)
+		add(of, Values, values.skills(), halves)
+		if n := len(terms) - len(values); n > 0 { // with the shapes of its stretches
+			add(of, Terms, terms.skills(), halves+2*alongHalves*n)
+		}
 	}
 	first := s.Plan[0].Sums[0]
 	m.shape = fmt.Sprint(both.Bodies(), first.Moment, len(first.Body), len(s.Plan[0].Sums))
@@ -51,6 +59,7 @@ func materialOf(p *problems.Problem) (material, bool) {
 // A pieceWork is a step or a member of a problem: what it asks for, and about how many half minutes it takes.
 type pieceWork struct {
 	task
+	level  Level // from which on it is so
 	skills []string
 	halves int
 }

@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"unpin/problems"
+	"unpin/statics"
 	"unpin/tutor/record"
 )
 
@@ -46,8 +47,15 @@ func worked(t *testing.T, name string, day int, wrong func(skill string) bool) [
 		tasks = append(tasks, task{-1, d.Member})
 	}
 	var all []record.Record
+	both := problems.Solved{Problem: p, Solution: s}
 	for _, k := range tasks {
-		r := record.Record{At: today0.AddDate(0, 0, day), Problem: name, Frame: fmt.Sprint(name, day), Skills: m.skills(k), Outcome: record.StepRight, Kind: m.kind(k)}
+		var asked []string
+		if k.step == statics.None {
+			asked = both.MemberSkills(s.Diagrams[k.member])
+		} else {
+			asked = stepSkills(both, s.Plan[k.step])
+		}
+		r := record.Record{At: today0.AddDate(0, 0, day), Problem: name, Frame: fmt.Sprint(name, day), Skills: asked, Outcome: record.StepRight, Kind: m.kind(k)}
 		for _, skill := range r.Skills {
 			if wrong(skill) {
 				r.Outcome, r.Missed = record.StepHelped, append(r.Missed, skill)

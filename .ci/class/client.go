@@ -18,6 +18,7 @@ type client struct {
 	mutex   sync.Mutex
 	text    bytes.Buffer  // what came since it was last looked at
 	came    chan struct{} // something came
+	gone    chan struct{} // closed when the line has broken
 }
 
 // Write takes what the host sends.
@@ -46,7 +47,11 @@ func login(address, code, word string) (*client, error) {
 	if err != nil {
 		return nil, err
 	}
-	c := &client{conn: conn, came: make(chan struct{}, 1)}
+	c := &client{conn: conn, came: make(chan struct{}, 1), gone: make(chan struct{})}
+	go func() {
+		conn.Wait()
+		close(c.gone)
+	}()
 	if c.session, err = conn.NewSession(); err != nil {
 		return nil, err
 	}
@@ -65,23 +70,44 @@ func login(address, code, word string) (*client, error) {
 
 // sees waits until a text came; what came before it is forgotten.
 func (c *client) sees(text string, patience time.Duration) error {
+	_, err := c.seesOne(patience, text)
+	return err
+}
+
+// seesOne waits until one of some texts came, and returns which came first; what came before it is forgotten.
+func (c *client) seesOne(patience time.Duration, texts ...string) (which int, err error) {
 	late := time.After(patience)
 	for {
-		c.mutex.Lock()
-		i := bytes.Index(c.text.Bytes(), []byte(text))
-		if i >= 0 {
-			c.text.Next(i + len(text))
-		}
-		c.mutex.Unlock()
-		if i >= 0 {
-			return nil
+		if which, found := c.first(texts); found {
+			return which, nil
 		}
 		select {
 		case <-c.came:
+		case <-c.gone:
+			if which, found := c.first(texts); found {
+				return which, nil
+			}
+			return 0, fmt.Errorf("the line breaks before %q comes", texts[0])
 		case <-late:
-			return fmt.Errorf("%q does not come", text)
+			return 0, fmt.Errorf("%q does not come", texts[0])
 		}
 	}
+}
+
+// first takes what came up to the first of some texts.
+func (c *client) first(texts []string) (which int, found bool) {
+	c.mutex.Lock()
+	defer c.mutex.Unlock()
+	best := -1
+	for i, text := range texts {
+		if at := bytes.Index(c.text.Bytes(), []byte(text)); at >= 0 && (best < 0 || at < best) {
+			best, which = at, i
+		}
+	}
+	if best >= 0 {
+		c.text.Next(best + len(texts[which]))
+	}
+	return which, best >= 0
 }
 
 // answered types a key and waits until something comes.

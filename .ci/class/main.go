@@ -4,6 +4,7 @@
 // what they need themselves is told too. It uses the program alone, as a class does: its files, its words, its screen.
 //
 //	go build -o /tmp/unpin ./cmd/unpin && go run ./.ci/class -unpin /tmp/unpin -clients 300 -kills 20
+//	.ci/postgres go run ./.ci/class -unpin /tmp/unpin -clients 60 -kills 6 -exam
 package main
 
 import (
@@ -27,6 +28,7 @@ type class struct {
 	ids     []string
 	codes   []string
 	host    *exec.Cmd
+	store   string // shared by hosts, or empty
 }
 
 func main() {
@@ -37,24 +39,37 @@ func main() {
 	pace := flag.Duration("pace", 8*time.Second, "from key to key of one of them, in the middle")
 	rest := flag.Duration("rest", 20*time.Second, "how long they rest then")
 	kills := flag.Int("kills", 0, "how often the host is killed in the middle of lessons by line")
+	store := flag.String("store", os.Getenv("UNPIN_TEST_POSTGRES"), "a PostgreSQL, empty, for two hosts and -exam")
+	exam := flag.Bool("exam", false, "an exam by line at two hosts on one database, of which one is killed again and again")
 	flag.Parse()
-	if err := run(*unpin, *clients, *within, *work, *pace, *rest, *kills); err != nil {
+	c := &class{unpin: *unpin}
+	do := func() error { return c.lessons(*within, *work, *pace, *rest, *kills) }
+	if *exam {
+		c.store = *store
+		do = func() error { return c.exam(*within, *work, *pace, *kills) }
+	}
+	if err := c.run(*clients, do); err != nil {
 		fmt.Fprintln(os.Stderr, err)
 		os.Exit(1)
 	}
 }
 
-// run does it all.
-func run(unpin string, clients int, within, work, pace, rest time.Duration, kills int) error {
+// run does something with a class in a folder of its own.
+func (c *class) run(clients int, do func() error) error {
 	folder, err := os.MkdirTemp("", "class-")
 	if err != nil {
 		return err
 	}
 	defer os.RemoveAll(folder)
-	c := &class{unpin: unpin, folder: folder}
+	c.folder = folder
 	if err := c.prepare(clients); err != nil {
 		return err
 	}
+	return do()
+}
+
+// lessons has all log in, work and rest, and then lessons killed.
+func (c *class) lessons(within, work, pace, rest time.Duration, kills int) error {
 	if err := c.start(); err != nil {
 		return err
 	}
@@ -76,7 +91,7 @@ func (c *class) prepare(clients int) error {
 	}
 	list := filepath.Join(c.folder, "codes.csv")
 	begun := time.Now()
-	if out, err := exec.Command(c.unpin, "host", c.folder, "--codes", list).CombinedOutput(); err != nil {
+	if out, err := exec.Command(c.unpin, c.words("--codes", list)...).CombinedOutput(); err != nil {
 		return fmt.Errorf("codes: %w: %s", err, out)
 	}
 	fmt.Printf("%d codes made in %v\n", clients, time.Since(begun).Round(time.Millisecond))
@@ -92,17 +107,31 @@ func (c *class) prepare(clients int) error {
 	for _, row := range rows[1:] {
 		c.ids, c.codes = append(c.ids, row[0]), append(c.codes, row[2])
 	}
+	c.address, err = freeAddress()
+	return err
+}
+
+// words are those that start a host.
+func (c *class) words(more ...string) []string {
+	words := append([]string{"host", c.folder}, more...)
+	if c.store != "" {
+		words = append(words, "--store", c.store)
+	}
+	return words
+}
+
+// freeAddress is one at which nobody listens.
+func freeAddress() (string, error) {
 	free, err := net.Listen("tcp", "127.0.0.1:0")
 	if err != nil {
-		return err
+		return "", err
 	}
-	c.address = free.Addr().String()
-	return free.Close()
+	return free.Addr().String(), free.Close()
 }
 
 // start starts the host and waits until it listens.
 func (c *class) start() error {
-	c.host = exec.Command(c.unpin, "host", c.folder, "--listen", c.address)
+	c.host = exec.Command(c.unpin, c.words("--listen", c.address)...)
 	log, err := os.OpenFile(filepath.Join(c.folder, "log"), os.O_APPEND|os.O_CREATE|os.O_WRONLY, 0o600)
 	if err != nil {
 		return err

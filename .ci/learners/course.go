@@ -13,6 +13,15 @@ import (
 type piece struct {
 	skills  []string
 	minutes float64
+	along   [2][]string // of a member: the skill of each place, without the shapes of its stretches and with them
+}
+
+// places are those of a member at which something is asked, in how many minutes; with the shapes of stretches too.
+func (x piece) places(shapes bool) (skills []string, minutes float64) {
+	if !shapes {
+		return x.along[0], x.minutes
+	}
+	return x.along[1], x.minutes + 2*termMinutes*float64(len(x.along[1])-len(x.along[0]))
 }
 
 // A course is a problem as its steps ask for skills.
@@ -39,12 +48,13 @@ func courses() map[string]course {
 		c := course{problem: p}
 		for _, step := range s.Plan {
 			if len(step.Gives) > 0 {
-				c.steps = append(c.steps, piece{append(both.StepSkills(step), "solve-with-sense"), sumMinutes + termMinutes*float64(terms(step))})
+				c.steps = append(c.steps, piece{skills: append(both.StepSkills(step), "solve-with-sense"), minutes: sumMinutes + termMinutes*float64(terms(step))})
 			}
 		}
 		for _, d := range s.Diagrams {
-			if skills := both.MemberSkills(d); skills != nil {
-				c.steps = append(c.steps, piece{skills, termMinutes * 3 * float64(len(d.Stations()))})
+			if !d.Withheld {
+				c.steps = append(c.steps, piece{both.MemberSkills(d), termMinutes * 3 * float64(len(d.Stations())),
+					[2][]string{tutor.SkillsAlong(both, d, tutor.Values), tutor.SkillsAlong(both, d, tutor.Terms)}})
 			}
 		}
 		all[name] = c
@@ -64,6 +74,21 @@ func terms(step statics.Step) (n int) {
 	return n
 }
 
+// same reports whether two lists name the same skills.
+func same(a, b []string) bool {
+	for _, s := range a {
+		if !slices.Contains(b, s) {
+			return false
+		}
+	}
+	for _, s := range b {
+		if !slices.Contains(a, s) {
+			return false
+		}
+	}
+	return len(a) > 0
+}
+
 // piecesOf lists what the steps of an offer ask for: all of a whole problem, the one of a piece, the skill of a mistake to find; a sketch asks for
 // nothing that is kept.
 func piecesOf(o tutor.Offer, c course) []piece {
@@ -71,12 +96,12 @@ func piecesOf(o tutor.Offer, c course) []piece {
 	case tutor.WholeProblem:
 		return c.steps
 	case tutor.FindMistake:
-		return []piece{{[]string{o.Skill.Name}, findMinutes}}
+		return []piece{{skills: []string{o.Skill.Name}, minutes: findMinutes}}
 	case tutor.SketchFirst:
-		return []piece{{nil, sketchMinutes}}
+		return []piece{{minutes: sketchMinutes}}
 	}
 	for _, p := range c.steps {
-		if slices.Equal(p.skills, o.Skills) {
+		if slices.Equal(p.skills, o.Skills) || same(p.along[0], o.Skills) || same(p.along[1], o.Skills) {
 			return []piece{p}
 		}
 	}

@@ -35,6 +35,7 @@ func main() {
 	n, days, seed := flag.Int("learners", 200, "how many"), flag.Int("days", 30, "how long"), flag.Uint64("seed", 1, "of the learners")
 	kind := flag.String("kind", "own", "of learners: own, power, another, perfect or nothing")
 	only := flag.String("only", "", "one way alone, by its name")
+	tell := flag.Bool("stuck", false, "tell which skills are stuck at the end, how their steps came out, how likely they are recalled, and for how many days they were so")
 	flag.Parse()
 	if _, err := newPupil(*kind, rand.New(rand.NewPCG(0, 0))); err != nil {
 		fmt.Fprintln(os.Stderr, "learners:", err)
@@ -65,7 +66,7 @@ func main() {
 		if *only != "" && *only != w.name {
 			continue
 		}
-		var t tally
+		t := tally{which: map[string][]ending{}}
 		for i := range *n {
 			r := rand.New(rand.NewPCG(*seed*1_000_003+uint64(i), 17))
 			p, _ := newPupil(*kind, r) // the kind is one, see above
@@ -75,5 +76,8 @@ func main() {
 		fmt.Printf("| %s | %.1f | %.1f | %.0f | %.0f | %.1f | %.2f | %.1f %% | %.1f | %.2f | %d | %d |\n", w.name, float64(t.known)/k, t.recalled/k, float64(t.steps)/k, t.minutes/k,
 			float64(t.mastered)/k, 100*float64(t.mastered)/t.minutes, 100*float64(t.trulyMastered)/math.Max(1, float64(t.mastered)), float64(t.missedMastery)/k,
 			float64(t.stuck)/k, t.longest, t.away)
+		if *tell {
+			t.tellStuck()
+		}
 	}
 }

@@ -20,7 +20,7 @@ func newRecord() *cobra.Command {
 		Use:   "record",
 		Short: "Say what you have done and know.",
 		Long: "Say what was practised here: how many steps of each skill came right at the first try, which skill is due again,\n" +
-			"which mistakes came back, and what was done when. A skill stands after at least three right steps on two frames; it is\n" +
+			"which mistakes came back, and what was done when. A skill stands after at least three right steps on three frames; it is\n" +
 			"due again a day later, then after 3, 7 and 21 days. All of it stays on this computer.",
 		Args: func(cmd *cobra.Command, args []string) error {
 			if len(args) > 0 {

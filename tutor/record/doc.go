@@ -26,6 +26,8 @@
 //	kind      with the outcomes of steps: a code, see Kind
 //	skills    with the outcomes of steps: what the step asks for, by the names of problem files
 //	missed    of these, what the mistakes made show to be wanting
+//	right     of these, what was right though the step was not: one mistake was made, which is known, and mended without help
+//	along     with the outcome of a member: each place along it at which something was asked, a step by itself; see Place
 //
 // A reader passes over fields that it does not know and over whole lines that it cannot use, and counts these: lines
 // that are torn or not JSON, lines over 1 MiB, and lines of a version above its own. So later versions may add fields

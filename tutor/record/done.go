@@ -56,7 +56,7 @@ func Sessions(all []Record) []Session {
 		}
 		s := &list[i]
 		s.Last = r.At
-		s.Steps.Add(r.Outcome)
+		s.Steps.AddAll(r)
 		if r.Outcome.Try() {
 			s.Answers++
 		}

@@ -29,6 +29,16 @@ type Record struct {
 	Kind     Kind      `json:"kind,omitempty"`
 	Skills   []string  `json:"skills,omitempty"`
 	Missed   []string  `json:"missed,omitempty"`
+	Right    []string  `json:"right,omitempty"`
+	Along    []Place   `json:"along,omitempty"`
+}
+
+// A Place is a cut along a member with the values asked there, or a stretch with its shape: a step of one skill. Missed is what mistakes at
+// it show to be wanting; none where they do not tell.
+type Place struct {
+	Skill   string   `json:"skill"`
+	Outcome Outcome  `json:"outcome"`
+	Missed  []string `json:"missed,omitempty"`
 }
 
 // An Outcome is what became of what was typed. Codes never change; what people read may.

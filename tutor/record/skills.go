@@ -19,6 +19,16 @@ func (c *Count) Add(o Outcome) {
 	}
 }
 
+// AddAll counts the steps of a record: along a member each place.
+func (c *Count) AddAll(r Record) {
+	if len(r.Along) == 0 {
+		c.Add(r.Outcome)
+	}
+	for _, p := range r.Along {
+		c.Add(p.Outcome)
+	}
+}
+
 // Skills counts for each kind of step how those on frames other than those with these fingerprints came out, of the latest steps; see window.
 func Skills(all []Record, but []string) map[Kind]Count {
 	counts := map[Kind]Count{}

@@ -1,7 +1,6 @@
 package record
 
 import (
-	"iter"
 	"math/bits"
 	"slices"
 	"time"
@@ -38,7 +37,7 @@ const (
 // is mastered. Who came so far and wants another frame only is not stuck.
 const (
 	leastRight  = 3
-	leastFrames = 2
+	leastFrames = 3
 	most        = 8
 )
 
@@ -90,11 +89,14 @@ func Standings(all []Record) map[string]Standing {
 	}
 	standings := map[string]Standing{}
 	for _, r := range all {
-		for _, c := range r.traced(standings) {
-			if left[c.skill]--; left[c.skill] < window {
-				s := standingIn(standings, c.skill)
-				s.add(r, c.others)
-				standings[c.skill] = s
+		again := map[string]bool{} // skills that this record has told something of
+		for _, st := range r.steps() {
+			for _, c := range st.traced(standings) {
+				if left[c.skill]--; left[c.skill] < window {
+					s := standingIn(standings, c.skill)
+					s.add(st, c.others, again[c.skill])
+					standings[c.skill], again[c.skill] = s, true
+				}
 			}
 		}
 	}
@@ -116,11 +118,11 @@ type trace struct {
 	others int
 }
 
-// traced lists what a record tells something of. A step that went wrong, and tells nothing of what was wanting, says the less of a skill the more
+// traced lists what a step tells something of. One that went wrong, and tells nothing of what was wanting, says the less of a skill the more
 // likely it was another that went wrong.
-func (r Record) traced(standings map[string]Standing) []trace {
-	skills := slices.Collect(r.tried())
-	sure := r.Outcome == StepRight || len(r.Missed) > 0
+func (st step) traced(standings map[string]Standing) []trace {
+	skills := slices.Collect(st.tried())
+	sure := st.right || len(st.missed) > 0
 	var all []trace
 	for _, skill := range skills {
 		t := trace{skill, whole}
@@ -140,38 +142,27 @@ func times(a, b int) int { return a * b / whole }
 // comesRight is how likely what asks for a skill alone comes right.
 func comesRight(known int) int { return times(known, whole-slipped) + times(whole-known, guessed) }
 
-// tried goes over the skills that a record tells something of: in a step that went wrong only those that were wanting, where that is known.
-func (r Record) tried() iter.Seq[string] {
-	return func(yield func(string) bool) {
-		for _, skill := range r.Skills {
-			if r.Outcome != StepRight && len(r.Missed) > 0 && !slices.Contains(r.Missed, skill) {
-				continue
-			}
-			if !yield(skill) {
-				return
-			}
-		}
-	}
-}
-
-// add traces one step, of which all else that it asked for comes right so likely.
-func (s *Standing) add(r Record, others int) {
-	right := r.Outcome == StepRight
+// add traces one step, of which all else that it asked for comes right so likely. What is asked again and again along one member counts once
+// for who is stuck: that is one frame.
+func (s *Standing) add(st step, others int, again bool) {
 	s.Of++
-	if right {
+	if st.right {
 		s.Right++
-		if !slices.Contains(s.frames, r.Frame) {
-			s.frames = append(slices.Clip(s.frames), r.Frame)
+		if !slices.Contains(s.frames, st.frame) {
+			s.frames = append(slices.Clip(s.frames), st.frame)
 		}
 	}
-	s.known = after(s.known, right, others)
-	if right || others == whole || s.known < mastered { // else it was likely another skill that was wanting
-		s.space(right, r.At)
+	s.known = after(s.known, st.right, others)
+	if st.right || others == whole || s.known < mastered { // else it was likely another skill that was wanting
+		s.space(st.right, st.at)
 	}
-	if s.since++; s.known >= mastered {
+	if !again {
+		s.since++
+	}
+	if s.known >= mastered {
 		s.since = 0
 	}
-	s.Last = r.At
+	s.Last = st.at
 }
 
 // after is the estimate after a step, from that before it, where all else that it asked for comes right so likely.

@@ -65,21 +65,22 @@ func TestStandings(t *testing.T) {
 	}{
 		{"0 r a, 0 r a, 0 r a", 0, false, false, false},         // one frame only
 		{"0 r a, 0 r b", 0, false, false, false},                // two right only
-		{"0 r a, 0 r b, 0 r b", 0, true, false, false},          // all
-		{"0 r a, 0 r b, 0 r b", 1, true, false, true},           // a day later it is due
-		{"0 r a, 1 r b, 1 r b", 3, true, false, false},          // then three days
-		{"0 r a, 1 r b, 1 r b", 4, true, false, true},           //
-		{"0 r a, 1 r b, 4 r b", 10, true, false, false},         // then seven
-		{"0 r a, 1 r b, 4 r b", 11, true, false, true},          //
-		{"0 r a, 1 r b, 4 r b, 11 r b", 31, true, false, false}, // then twenty-one
-		{"0 r a, 1 r b, 4 r b, 11 r b, 40 r b", 61, true, false, true},
-		{"0 r a, 1 r b, 4 r b, 5 w c", 6, true, false, true}, // a mistake brings it back the day after
+		{"0 r a, 0 r b, 0 r b", 0, false, false, false},         // two frames only
+		{"0 r a, 0 r b, 0 r c", 0, true, false, false},          // all
+		{"0 r a, 0 r b, 0 r c", 1, true, false, true},           // a day later it is due
+		{"0 r a, 1 r b, 1 r c", 3, true, false, false},          // then three days
+		{"0 r a, 1 r b, 1 r c", 4, true, false, true},           //
+		{"0 r a, 1 r b, 4 r c", 10, true, false, false},         // then seven
+		{"0 r a, 1 r b, 4 r c", 11, true, false, true},          //
+		{"0 r a, 1 r b, 4 r c, 11 r b", 31, true, false, false}, // then twenty-one
+		{"0 r a, 1 r b, 4 r c, 11 r b, 40 r b", 61, true, false, true},
+		{"0 r a, 1 r b, 4 r c, 5 w c", 6, true, false, true}, // a mistake brings it back the day after
 		{"0 w a, 0 w a, 0 w b, 0 w b, 0 w c, 0 w c, 0 w d", 0, false, false, false},
 		{"0 w a, 0 w a, 0 w b, 0 w b, 0 w c, 0 w c, 0 w d, 0 w d", 0, false, true, false},         // eight steps, and it does not stand
 		{"0 r a, 0 r a, 0 r a, 0 r a, 0 r a, 0 r a, 0 r a, 0 r a, 0 r a", 0, false, false, false}, // another frame is wanting, and no help
 		{"0 w a, 0 w b, 0 r c, 0 r d, 0 w a, 0 w b, 0 w c, 0 w d, 0 w e", 0, false, false, false}, // it was as good as known on the way
-		{"0 w a, 0 r b, 0 w a, 0 r b, 0 w a, 0 r b, 0 w a, 0 r b, 0 r c", 0, true, false, false},  // out of it by two right ones
-		{"0 r a, 900 r b, 1 r b", 4, true, false, true},                                           // the clock ran 899 days ahead for a while
+		{"0 w a, 0 r b, 0 w a, 0 r b, 0 w a, 0 r b, 0 w a, 0 r d, 0 r c", 0, true, false, false},  // out of it by two right ones
+		{"0 r a, 900 r b, 1 r c", 4, true, false, true},                                           // the clock ran 899 days ahead for a while
 	}
 	start := time.Date(2026, 3, 27, 23, 30, 0, 0, time.FixedZone("", 3600))
 	for _, r := range rows {
@@ -130,7 +131,7 @@ func TestTracingOfSeveral(t *testing.T) {
 				}
 			}
 		}
-		for _, c := range (Record{Skills: skills, Outcome: StepTold}).traced(before) {
+		for _, c := range (Record{Skills: skills, Outcome: StepTold}).steps()[0].traced(before) {
 			held := new(big.Rat).Quo(with[c.skill], all)
 			want := new(big.Rat).Add(held, mul(not(held), frac(learned)))
 			got := frac(after(before[c.skill].known, false, c.others))
@@ -197,5 +198,42 @@ func TestMistakesAndSessions(t *testing.T) {
 	want := "arm-forgotten 2 5000; turn-of-term 1 1000; shed terms 2 {0 0} 3000 5000; pier values 3 {0 1} 1000 4000"
 	if joined := strings.Join(got, "; "); joined != want {
 		t.Errorf("got  %s\nwant %s", joined, want)
+	}
+}
+
+// What is asked along a member counts by places; eight of them on one member make nobody stuck, eight members do. A mistake at one place is of that
+// place's skill, or of the one that it shows to be wanting.
+func TestStandingAlong(t *testing.T) {
+	t.Parallel()
+	at := func(places ...Place) Record {
+		return Record{Frame: "a", Kind: Diagrams, Outcome: StepHelped, Along: places}
+	}
+	right, wrong := Place{Skill: "jumps", Outcome: StepRight}, Place{Skill: "jumps", Outcome: StepHelped}
+	other := Place{Skill: "jumps", Outcome: StepTold, Missed: []string{"cut-forces"}}
+	all := []Record{at(right, wrong, wrong, wrong, wrong, wrong, wrong, wrong, wrong, other)}
+	standings := Standings(all)
+	if s := standings["jumps"]; s.Right != 1 || s.Of != 9 || s.Stuck() {
+		t.Errorf("%+v", s)
+	}
+	if s := standings["cut-forces"]; s.Right != 0 || s.Of != 1 {
+		t.Errorf("%+v", s)
+	}
+	for range most - 1 {
+		all = append(all, at(wrong))
+	}
+	if s := Standings(all)["jumps"]; !s.Stuck() {
+		t.Errorf("%+v", s)
+	}
+}
+
+// A step with one mistake that is known says that what else it asked for is there.
+func TestStandingBesideAMistake(t *testing.T) {
+	t.Parallel()
+	r := Record{Frame: "a", Kind: Moments, Outcome: StepHelped, Skills: []string{"moment-centre", "pin-pair", "solve-with-sense"}, Missed: []string{"pin-pair"}, Right: []string{"moment-centre", "solve-with-sense"}}
+	standings := Standings([]Record{r})
+	for skill, want := range map[string]Count{"moment-centre": {1, 1}, "solve-with-sense": {1, 1}, "pin-pair": {0, 1}} {
+		if s := standings[skill]; s.Right != want.Right || s.Of != want.Of {
+			t.Errorf("%s: %d of %d", skill, s.Right, s.Of)
+		}
 	}
 }
