@@ -55,7 +55,7 @@ func (r *numberReader) numberText(n *node, text string, want notation.Dimension)
 
 // noteForeign notes a value in a unit of another system than the problem's, which is converted but may be a slip.
 func (r *numberReader) noteForeign(n *node, text string, v exact.Num, want notation.Dimension) {
-	unit := r.problem.Units.Foreign(text)
+	unit := r.problem.Units.Foreign(text, r.numbers)
 	if unit == "" {
 		return
 	}

@@ -136,15 +136,15 @@ func (u Units) Of(d Dimension) string {
 func (u Units) ASCII(d Dimension) string { return ASCII(u.Of(d)) }
 
 // Foreign is the first unit in a text that is customary where that of u is metric, or the other way round; empty if
-// there is none.
-func (u Units) Foreign(text string) string {
+// there is none. A word that is one of the names is no unit.
+func (u Units) Foreign(text string, names map[string]exact.Num) string {
 	tokens, fault := lex(text)
 	if fault != nil || u.Letters() || u == (Units{}) {
 		return ""
 	}
 	for _, t := range tokens {
 		m, ok := unitNamed(t.text, false)
-		if t.kind != wordToken || !ok || m.angle != 0 {
+		if _, named := names[t.text]; named || t.kind != wordToken || !ok || m.angle != 0 {
 			continue
 		}
 		own := units[u.length]

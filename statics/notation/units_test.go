@@ -123,6 +123,7 @@ func TestParseUnits(t *testing.T) {
 func TestForeign(t *testing.T) {
 	t.Parallel()
 	for _, c := range []struct{ units, text, want string }{
+		{"kN m", "h - k - r", ""}, {"kN m", "3 k", ""}, {"kN m", "3 kip - k", "kip"}, // k is a name here
 		{"kN m", "40 kip", "kip"}, {"kN m", "12000 N", ""}, {"kN m", "2 MN + 300 mm", ""}, {"kN m", "8 kN/ft", "ft"}, {"kN m", "3 kft", "kft"},
 		{"kN m", "30deg", ""}, {"kN m", "h/2", ""}, {"N mm", "5 kNm", ""}, {"MN m", "5 lb", "lb"}, {"kip ft", "5 kN", "kN"}, {"kip ft", "6 in", ""},
 		{"kip ft", "2 lb/in", ""}, {"kip m", "3 ft", "ft"}, {"kip m", "3 kip", ""}, {"P L", "3 P", ""}, {"lb in", "2 klf", ""}, {"lb in", "200 Nm", "Nm"},
@@ -131,7 +132,7 @@ func TestForeign(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if got := u.Foreign(c.text); got != c.want {
+		if got := u.Foreign(c.text, map[string]exact.Num{"k": exact.Int(2)}); got != c.want {
 			t.Errorf("in %s the foreign unit of %q is %q, not %q", c.units, c.text, got, c.want)
 		}
 	}
