@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"io"
 	"slices"
@@ -112,6 +113,9 @@ func (m mark) run(cmd *cobra.Command, args []string) error {
 		return err
 	}
 	m.complain(cmd, answers, desk)
+	if len(answers.Papers) == 0 {
+		return errors.New("unpin: no answer can be read: write one a line, such as Cy = 9.5 kN up, or a table as --blank begins it")
+	}
 	if err := m.checks(cmd, desk, answers.Papers); err != nil {
 		return err
 	}

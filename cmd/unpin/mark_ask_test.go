@@ -19,16 +19,38 @@ func TestAskedOnATerminal(t *testing.T) {
 	}
 	d := &desk{tasks: []*task{{problem: p, marker: m}}}
 	var shown strings.Builder
-	typed, err := io.ReadAll(d.ask(strings.NewReader("0\nabc\nAy = 11.6\n20,5 kN up\nAy = 11.5\n\nend\n5\n"), &shown))
-	if want := "# answers\nAx = 0\nAy = 11.5\nRB = 20,5 kN up\n"; err != nil || string(typed) != want {
+	typed, err := io.ReadAll(d.ask(strings.NewReader("0\nabc\nay = 11.6\n20,5 kN up\nAy = 11.5\nmax M(AB) = 28.8 at 2.5\n\nend\n5\n"), &shown))
+	if want := "# answers\nAx = 0\nAy = 11.5\nRB = 20,5 kN up\nmax M(AB) = 28.8 at 2.5\n"; err != nil || string(typed) != want {
 		t.Errorf("%v, %q, not %q", err, typed, want)
 	}
-	for _, want := range []string{"RB = That cannot be read: RB: \"abc\" is not a number", "N(AB, 0) = V(AB, 0) = "} {
+	for _, want := range []string{"RB [kN] = That cannot be read: RB: \"abc\" is not a number", "N(AB, 0) [kN] = N(AB, 0) [kN] = N(AB, 0) [kN] = V(AB, 0) [kN] = "} {
 		if !strings.Contains(shown.String(), want) {
 			t.Errorf("nothing is said like %q in\n%s", want, shown.String())
 		}
 	}
-	if strings.Count(shown.String(), "Ay = ") != 0 {
+	if strings.Count(shown.String(), "Ay [kN] = ") != 0 {
 		t.Errorf("Ay was given and is asked for:\n%s", shown.String())
+	}
+}
+
+// TestAskedForASet types answers to the problems of a set one after the other; the word next leaves the rest of a problem out.
+func TestAskedForASet(t *testing.T) {
+	t.Parallel()
+	d := &desk{}
+	for _, name := range []string{"jetty-deck", "mill-bridge"} {
+		p, _ := problems.Library(name)
+		m, err := markerOf(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		d.tasks = append(d.tasks, &task{problem: p, marker: m})
+	}
+	var shown strings.Builder
+	typed, err := io.ReadAll(d.ask(strings.NewReader("0\nnext\nRC = 11 up\nend\n"), &shown))
+	if want := "# answers\nproblem: jetty-deck\nAx = 0\nproblem: mill-bridge\nRC = 11 up\n"; err != nil || string(typed) != want {
+		t.Errorf("%v, %q, not %q", err, typed, want)
+	}
+	if want := "mill-bridge: Mill bridge with a hinge"; !strings.Contains(shown.String(), want) {
+		t.Errorf("nothing is said like %q in\n%s", want, shown.String())
 	}
 }

@@ -1,10 +1,7 @@
 package main
 
 import (
-	"bufio"
-	"bytes"
 	"fmt"
-	"io"
 	"os"
 	"runtime"
 	"strings"
@@ -278,64 +275,6 @@ func (d *desk) blank() []byte {
 	}
 	return variant.WriteCSV(rows)
 }
-
-// ask has a person on a terminal type the answers one by one. An answer that names what it is of is taken for that, in place of an
-// earlier one; one that cannot be read is asked for again.
-func (d *desk) ask(in io.Reader, out io.Writer) io.Reader {
-	fmt.Fprintln(out, askedFor)
-	answers := map[string]string{}
-	var order []string
-	typed := func() io.Reader {
-		var text bytes.Buffer
-		fmt.Fprintln(&text, "# answers")
-		for _, q := range order {
-			fmt.Fprintf(&text, "%s = %s\n", q, answers[q])
-		}
-		return &text
-	}
-	lines := bufio.NewScanner(in)
-	marker := d.tasks[0].marker
-	names := marker.Wanted()
-	for n := 0; n < len(names); {
-		if answers[names[n]] != "" {
-			n++
-			continue
-		}
-		fmt.Fprintf(out, "%s = ", names[n])
-		if !lines.Scan() {
-			fmt.Fprintln(out)
-			break
-		}
-		text := strings.TrimSpace(lines.Text())
-		quantity, value, named := strings.Cut(text, "=")
-		switch {
-		case text == "end":
-			return typed()
-		case text == "help":
-			fmt.Fprintln(out, askedFor)
-			continue
-		case text == "":
-			n++
-			continue
-		case !named:
-			quantity, value = names[n], text
-		}
-		quantity, value = strings.TrimSpace(quantity), strings.TrimSpace(value)
-		if err := marker.Check(quantity, value); err != nil {
-			fmt.Fprintf(out, "That cannot be read: %s.\n", notation.Visible(err.Error()))
-			continue
-		}
-		if answers[quantity] == "" {
-			order = append(order, quantity)
-		}
-		answers[quantity] = value
-	}
-	return typed()
-}
-
-// askedFor says what can be typed where answers are asked for.
-const askedFor = "Type each answer, such as 9.5 kN up; an empty line leaves one out, and the word end ends.\n" +
-	"An answer to something else names it: M(AB, 2) = 12 tension top."
 
 // readAnswers reads files of answers.
 func readAnswers(paths []string) (*marking.Answers, error) {

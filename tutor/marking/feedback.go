@@ -66,16 +66,23 @@ func (f Feedback) HTML() string {
 	p := newPage("Marks of " + f.student())
 	for _, r := range f.Results {
 		p.put("<h2>%s: %s of %s marks</h2>", r.problem(), Points(r.Got), Points(r.Of))
-		p.WriteString("<div class=\"wide\" tabindex=\"0\">\n<table>\n<thead><tr><th scope=\"col\">value</th><th scope=\"col\">given</th><th scope=\"col\">what became of it</th><th scope=\"col\">marks</th></tr></thead>\n<tbody>\n")
+		p.open(r.problem()+": each answer", "value", "given", "marks", "what became of it")
 		for _, row := range r.table(f.Tell) {
-			p.put("<tr><th scope=\"row\">%s</th><td>%s</td><td>%s</td><td class=\"cell\">%s</td></tr>", row[0], row[1], row[2], row[3])
+			p.put("<tr><th scope=\"row\">%s</th><td>%s</td><td class=\"cell\">%s</td><td class=\"reason\">%s</td></tr>", row[0], row[1], row[3], row[2])
 		}
-		p.WriteString("</tbody>\n</table>\n</div>\n")
+		p.end()
 		for _, said := range r.remarks() {
 			p.put("<p>%s</p>", said)
 		}
 		for _, s := range r.sums() {
-			p.put("<p>%s<br>%s<br>With your numbers: %s</p>", s.title, s.symbols, s.numbers)
+			p.put("<p class=\"board\">%s<br>%s<br>With your numbers: %s</p>", s.title, s.symbols, s.numbers)
+		}
+		if len(r.Working) > 0 {
+			p.WriteString("<details>\n<summary>The working, line by line</summary>\n<ul>\n")
+			for _, said := range r.Working {
+				p.put("<li>%s</li>", said)
+			}
+			p.WriteString("</ul>\n</details>\n")
 		}
 	}
 	return p.close()
@@ -94,6 +101,9 @@ func (f Feedback) PDF() ([]byte, error) {
 			w.Say(s.title)
 			w.Equate(s.symbols)
 			w.Equate(s.numbers)
+		}
+		for _, said := range r.Working {
+			w.Say("Working: " + said)
 		}
 	}
 	return w.PDF(worksheet.A4)
@@ -161,9 +171,5 @@ func (r *Result) remarks() []string {
 	for _, u := range r.Unread {
 		all = append(all, fmt.Sprintf("Unread, %s: %s: %s.", Lines(u.Lines), u.Text, u.Why))
 	}
-	all = append(all, r.Story()...)
-	for _, said := range r.Working {
-		all = append(all, "Working: "+said)
-	}
-	return all
+	return append(all, r.Story()...)
 }

@@ -73,11 +73,44 @@ func (m *Marker) findAnew(quantity string) (spot, error) {
 	if parts := shapeForm().FindStringSubmatch(quantity); parts != nil {
 		return m.shape(quantity, parts)
 	}
+	if i := spelled(m, quantity); i >= 0 {
+		return m.spotOf(i), nil
+	}
 	return spot{}, fmt.Errorf("%s is no quantity of this problem: write a force (%s) or a place along a member, such as M(%s, 0)",
-		shortened(quantity), notation.List(m.forceNames()), m.Frame.Members[0].Name)
+		shortened(quantity), notation.List(forceNames(m)), m.Frame.Members[0].Name)
 }
 
-func (m *Marker) forceNames() []string {
+// spelled is the one item whose name is written so but for small and capital letters; −1 where there is none, or several.
+func spelled(m *Marker, quantity string) int {
+	bare := strings.NewReplacer(" ", "", "_", "")
+	found := -1
+	for i, item := range m.Items {
+		if !strings.EqualFold(bare.Replace(item.Name), bare.Replace(quantity)) {
+			continue
+		}
+		if found >= 0 {
+			return -1
+		}
+		found = i
+	}
+	return found
+}
+
+// AsAsked is what an answer is of as a sheet has it, or as it is written where no sheet asks for it, and its unit; empty where it has
+// none.
+func (m *Marker) AsAsked(quantity string) (name, unit string) {
+	s, err := m.find(quantity)
+	if err != nil || s.item < 0 || s.shape {
+		return quantity, ""
+	}
+	unit = m.Units.Of(m.Items[s.item].Dim)
+	if s.peak || s.turn < 0 {
+		return quantity, unit
+	}
+	return m.wanted(m.Items[s.item]), unit
+}
+
+func forceNames(m *Marker) []string {
 	var names []string
 	for _, f := range m.Forces {
 		names = append(names, f.Name)
@@ -95,7 +128,7 @@ func (m *Marker) spotOf(i int) spot {
 }
 
 // memberNamed is the member of a name, and whether the name runs against it.
-func (m *Marker) memberNamed(name string) (member int, against bool, err error) {
+func memberNamed(m *Marker, name string) (member int, against bool, err error) {
 	for i, b := range m.Frame.Members {
 		if b.Name == name {
 			return i, false, nil
@@ -115,7 +148,7 @@ func (m *Marker) memberNamed(name string) (member int, against bool, err error) 
 
 // section finds N, V or M at a place.
 func (m *Marker) section(quantity string, name problems.NamedSection) (spot, error) {
-	member, against, err := m.memberNamed(name.Member)
+	member, against, err := memberNamed(m, name.Member)
 	if err != nil {
 		return spot{}, err
 	}
@@ -159,7 +192,7 @@ func (m *Marker) stationAt(d statics.Diagram, q statics.Quantity, at exact.Num, 
 	if len(here) == 0 {
 		forces, on := d.Section(at, side)
 		if !on {
-			return statics.Station{}, fmt.Errorf("lies off the member, which is %s long", problems.PlaceText(d.Length))
+			return statics.Station{}, fmt.Errorf("lies off the member, which is %s long", strings.TrimSpace(problems.PlaceText(d.Length)+" "+m.Units.Of(notation.Length)))
 		}
 		return statics.Station{At: at, Side: statics.Both, InternalForces: forces, Exact: true}, nil
 	}
@@ -233,7 +266,7 @@ func (m *Marker) isConstant(member int, q statics.Quantity, from, until exact.Nu
 // peak finds where a member's bending moment peaks: where the shear is zero within it, else where M is largest. Of several
 // peaks it is that of the largest M.
 func (m *Marker) peak(quantity, name string) (spot, error) {
-	member, against, err := m.memberNamed(name)
+	member, against, err := memberNamed(m, name)
 	if err != nil {
 		return spot{}, err
 	}
@@ -261,7 +294,7 @@ func (m *Marker) peak(quantity, name string) (spot, error) {
 
 // shape finds a stretch of a member's diagram.
 func (m *Marker) shape(quantity string, parts []string) (spot, error) {
-	member, against, err := m.memberNamed(parts[2])
+	member, against, err := memberNamed(m, parts[2])
 	if err != nil {
 		return spot{}, err
 	}

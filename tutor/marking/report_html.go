@@ -18,7 +18,8 @@ h1, h2 { line-height: 1.2; }
 table { border-collapse: collapse; margin: 1rem 0; }
 caption { text-align: left; font-weight: 600; padding-bottom: .3rem; }
 th, td { border-bottom: 1px solid var(--line); padding: .2rem .6rem; text-align: left; vertical-align: top; }
-td.cell { text-align: right; }
+td.cell { text-align: right; white-space: nowrap; }
+td.reason { min-width: 13rem; }
 th.name { white-space: nowrap; }
 .wide th[scope=row] { position: sticky; left: 0; background: Canvas; }
 .board { margin: .3rem 0; padding-left: .6rem; border-left: .2rem solid var(--line); }
@@ -28,7 +29,7 @@ td:has(.bar) { white-space: nowrap; }
 .bar { display: inline-block; height: .7rem; background: var(--bar); vertical-align: middle; margin-right: .4rem; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 td.cell { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 @media (prefers-color-scheme: dark) { :root { --bar: #7db7e0; --shade: 125, 183, 224; } }
-@media print { body { max-width: none; margin: 0; font-size: .8rem; } th, td { padding: .15rem .35rem; } h2, caption, thead { break-after: avoid; } tr { break-inside: avoid; } .wide { overflow: visible; } .wide th[scope=row] { position: static; background: none; } }
+@media print { body { max-width: none; margin: 0; font-size: .8rem; } th, td { padding: .15rem .35rem; } h2, caption, thead { break-after: avoid; } tr { break-inside: avoid; } .wide { overflow: visible; } details:not([open]) { display: none; } .wide th[scope=row] { position: static; background: none; } }
 `
 
 // page is an HTML page in the writing.
@@ -120,7 +121,7 @@ func (r *Report) topicTable(p *page) {
 	for _, t := range r.Topics {
 		p.put("<tr><th scope=\"row\">%s</th><td>", t.words())
 		p.WriteString(r.bar(Count{t.Papers, r.Papers}))
-		p.put("</td><td>%s</td></tr>", t.Says)
+		p.put("</td><td class=\"reason\">%s</td></tr>", t.Says)
 	}
 	p.end()
 }
@@ -134,7 +135,7 @@ func (r *Report) mistakeTable(p *page) {
 	for _, m := range r.told() {
 		p.put("<tr><th scope=\"row\">%s, %s</th><td>", m.Problem, m.where())
 		p.WriteString(r.bar(Count{m.Papers, m.Of}))
-		p.put("</td><td>%s", m.Slip.Says)
+		p.put("</td><td class=\"reason\">%s", m.Slip.Says)
 		for i, line := range m.example() {
 			if i == 0 {
 				p.put("<p class=\"board\">%s", line)

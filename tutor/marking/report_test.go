@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -70,6 +71,54 @@ func TestNamedReport(t *testing.T) {
 	pdf, err := r.PDF()
 	if again, _ := r.PDF(); err != nil || !bytes.HasPrefix(pdf, []byte("%PDF-")) || !bytes.Equal(pdf, again) {
 		t.Errorf("%v, %d bytes of PDF, the same again: %v", err, len(pdf), bytes.Equal(pdf, again))
+	}
+}
+
+// A true value that most good papers contradict alike is told, however these write theirs, with what follows from it; on copies with
+// other numbers, one that most good papers miss. Fewer than fifty papers tell nothing. By hand: all have two marks, so that the twenty best
+// are the first by id, of which four have it right.
+func TestSuspects(t *testing.T) {
+	t.Parallel()
+	written := []string{"12.5", "12.50 kN", "12,5 up", "12.5 kN up"}
+	of := func(papers int, own bool) []string {
+		rows := [][]string{Columns}
+		for i := range papers {
+			code := ""
+			if own {
+				code = fmt.Sprintf("K%03d", i)
+			}
+			id := []string{fmt.Sprintf("s%03d", i), "beam", code, "1"}
+			rows = append(rows, append(slices.Clone(id), "RB", "20.5", "20.5", Right, "", "", "1", "1", ""))
+			if i%5 == 0 {
+				rows = append(rows, append(slices.Clone(id), "Ay", "11.5", "11.5", Right, "", "", "1", "1", ""))
+				continue
+			}
+			rows = append(rows, append(slices.Clone(id), "Ay", "11.5", written[i%4], Wrong, "", "", "0", "1", ""))
+			rows = append(rows, append(slices.Clone(id), "MA", "3", "4", Carried, "", "Ay", "1", "1", ""))
+		}
+		r, err := ReadReport("marks.csv", bytes.NewReader(variant.WriteCSV(rows)), false)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var all []string
+		for _, s := range r.Suspects {
+			all = append(all, s.says())
+		}
+		return all
+	}
+	for _, row := range []struct {
+		papers int
+		own    bool
+		want   string
+	}{
+		{49, false, ""},
+		{60, false, "Look at the true value of Ay in beam: it is 11.5, and 16 of the 20 best papers have 12.5. MA, alike in them as well, follows from what they have. If they are right, mend the problem, or let the scheme accept the value, and mark again."},
+		{49, true, ""},
+		{60, true, "Look at the true values of Ay in beam: on copies of their own 16 of the 20 best papers go wrong there. Does the text say what the frame in the file is?"},
+	} {
+		if got := strings.Join(of(row.papers, row.own), "\n"); got != row.want {
+			t.Errorf("%d papers, copies %v:\n%s\nnot\n%s", row.papers, row.own, got, row.want)
+		}
 	}
 }
 
