@@ -1,7 +1,9 @@
 package slip
 
 import (
+	"cmp"
 	"maps"
+	"math"
 	"slices"
 
 	"unpin/statics"
@@ -113,7 +115,39 @@ type matter struct {
 	about Aspect
 }
 
-// sortCandidates puts candidates in rising order of value, and in the order of the catalogue where they are equal.
+// sortCandidates puts candidates in rising order of value, and in the order of the catalogue where they are equal. Nearly all are told
+// apart by whole numbers, which are compared in no time; comparing roots takes long.
 func sortCandidates(all []Candidate) {
-	slices.SortStableFunc(all, func(a, b Candidate) int { return a.Value.Cmp(b.Value) })
+	type ranked struct {
+		floor int64
+		Candidate
+	}
+	order := make([]ranked, len(all))
+	for i, c := range all {
+		order[i] = ranked{finely(c.Value), c}
+	}
+	slices.SortStableFunc(order, func(a, b ranked) int {
+		if a.floor != b.floor {
+			return cmp.Compare(a.floor, b.floor)
+		}
+		return a.Value.Cmp(b.Value)
+	})
+	for i, r := range order {
+		all[i] = r.Candidate
+	}
+}
+
+// fine is the step by which most values differ, as its inverse.
+var fine = exact.Int(1 << 20)
+
+// finely is the whole number of fine steps in a value, or the greatest or least number there is: of two values the greater never has less.
+func finely(x exact.Num) int64 {
+	n := x.Mul(fine).Floor()
+	switch {
+	case n.IsInt64():
+		return n.Int64()
+	case n.Sign() < 0:
+		return math.MinInt64
+	}
+	return math.MaxInt64
 }
