@@ -22,7 +22,7 @@ type paper struct {
 	id     string
 	kind   string // honest, one, two, zeros, same
 	way    string // plan, other
-	made   string // the kind of the mistake
+	made   []string // the kinds of the mistakes, and the sums
 	faults [][]string
 	wrong  map[string]bool // forces that do not come out right
 	values [][2]string     // name and value, in the order of working
@@ -182,9 +182,9 @@ func (p *papersOf) work(way []done, mistakes []int) *paper {
 			es[at] = es[at].apply(a)
 			k, rest, _ := rows(es, d.gives, p.own)
 			values, _ = settle(k, rest)
-			pa.made = a.kind
 			if !p.true(d.gives, values) {
 				pa.faults = append(pa.faults, d.gives)
+				pa.made = append(pa.made, a.kind+" in "+es[at].written(p.own))
 			}
 		}
 		for _, e := range es {

@@ -58,7 +58,7 @@ func (ta *paperTally) note(path string, pa *paper, m marked) {
 		}
 	}
 	miss := func(what string) {
-		ta.misses = append(ta.misses, fmt.Sprintf("%s %s (%s at %v): %s; faults %v %v", path, pa.id, pa.made, pa.faults, what, faults, or))
+		ta.misses = append(ta.misses, fmt.Sprintf("%s %s (%s at %v): %s; faults %v %v", path, pa.id, strings.Join(pa.made, "; "), pa.faults, what, faults, or))
 	}
 	if share > 0.9999 {
 		ta.full[kind]++
