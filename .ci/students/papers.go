@@ -20,8 +20,8 @@ import (
 // paper is one student's answers, and where the mistakes are.
 type paper struct {
 	id     string
-	kind   string // honest, one, two, zeros, same
-	way    string // plan, other
+	kind   string   // honest, one, two, zeros, same
+	way    string   // plan, other
 	made   []string // the kinds of the mistakes, and the sums
 	faults [][]string
 	wrong  map[string]bool // forces that do not come out right

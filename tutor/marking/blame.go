@@ -25,9 +25,10 @@ func (w *work) blame(i, grade int, broken []*row) blame {
 	return blame{loss: w.weights[i].Mul(lost), named: j.verdict == Slip || j.verdict == Sense, story: len(j.slips) > 0 || j.verdict == Sense}
 }
 
-// judgedAs is what the judge finds of a value, first in the plan's own step, then in others of the sums that it violates.
+// judgedAs is what the judge finds of a value, first in the plan's own step, then in others of the sums that it violates. The more is
+// known, the more sums there are.
 func (w *work) judgedAs(i, grade int, broken []*row) judged {
-	if j, ok := w.blames[i]; ok {
+	if j, ok := w.blames[i]; ok && slices.Equal(j.broken, broken) {
 		return j
 	}
 	if w.trace.nothing || slices.Index(w.trace.faults, i) >= mostNamed || len(w.trace.faults) > mostNamed && !slices.Contains(w.trace.faults, i) {
@@ -65,8 +66,10 @@ func (w *work) solvedWrong(i int, broken []*row, best judged) judged {
 	}
 	sums := planFirst(i, broken)
 	for _, r := range sums[:min(len(sums), mostSolved)] {
-		s := judging.Step{Sums: []statics.Sum{*r.sum}, Gives: []int{force}, Known: func(f int) bool { return f != force }, Stands: true}
-		j := judge(w.judgeNow().Force(s, force), w.typedOf(i))
+		j := w.once(judgedKey{item: i, row: r, solved: true}, func() judged {
+			s := judging.Step{Sums: []statics.Sum{*r.sum}, Gives: []int{force}, Known: func(f int) bool { return f != force }, Stands: true}
+			return judge(w.judgeNow().Force(s, force), w.typedOf(i))
+		})
 		if j.verdict == Close {
 			j.verdict = Wrong
 		}
@@ -134,7 +137,9 @@ func worth(j judged) int {
 // cases are what a value is held against as a fault, each when it comes to it.
 func (w *work) cases(i, grade int, broken []*row) []func(judging.Typed) judged {
 	item := w.Items[i]
-	own := func(v judging.Typed) judged { return judge(w.caseOf(i), v) }
+	own := func(v judging.Typed) judged {
+		return w.once(judgedKey{item: i}, func() judged { return judge(w.caseOf(i), v) })
+	}
 	if item.Force == statics.None {
 		if w.forcesRight() {
 			return []func(judging.Typed) judged{func(v judging.Typed) judged { return w.known.judge(caseKey{i, nil}, w.plainCase, v) }}
@@ -154,10 +159,29 @@ func (w *work) cases(i, grade int, broken []*row) []func(judging.Typed) judged {
 	}
 	for _, r := range sums { // what is right may be rounded, so that a mistake leads elsewhere in the third figure
 		if !w.othersRight(i, r) || !w.othersExact(i, r) {
-			all = append(all, func(v judging.Typed) judged { return judge(caseIn(w.judgeNow(), item.Force, r), v) })
+			all = append(all, func(v judging.Typed) judged {
+				return w.once(judgedKey{item: i, row: r}, func() judged { return judge(caseIn(w.judgeNow(), item.Force, r), v) })
+			})
 		}
 	}
 	return all
+}
+
+// A judgedKey is an item held against a sum with the student's own values, or against the plan's where there is no row.
+type judgedKey struct {
+	item   int
+	row    *row
+	solved bool // the sum stands, and was solved wrong
+}
+
+// once is what is judged of an item by a sum: a paper's values stay as they are.
+func (w *work) once(key judgedKey, fresh func() judged) judged {
+	j, ok := w.judgings[key]
+	if !ok {
+		j = fresh()
+		w.judgings[key] = j
+	}
+	return j
 }
 
 // caseIn is a force as a sum gives it in which all else is known.

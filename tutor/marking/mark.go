@@ -72,7 +72,7 @@ type Result struct {
 
 // Mark marks a paper, of so many points.
 func (m *Marker) Mark(p *Paper, s *Scheme, points exact.Num) *Result {
-	w := &work{reading: m.read(p), scheme: s, weights: m.weights(s), blames: map[int]judged{}}
+	w := &work{reading: m.read(p), scheme: s, weights: m.weights(s), blames: map[int]judged{}, judgings: map[judgedKey]judged{}}
 	w.settleValues()
 	w.search()
 	r := &Result{Paper: p, Marker: m, Unread: w.unread, Of: points, own: w.own(), answered: make([]bool, len(m.Forces))}
@@ -147,12 +147,15 @@ type work struct {
 	scheme  *Scheme
 	weights []exact.Num
 	x       values
-	verdict []string // of each item, as far as it is settled
-	turned  []bool   // it is of a diagram that was turned over
-	forced  []bool   // it is at fault whatever follows from what
-	lenient []bool   // right by 1 % of its sum alone: not what others rest on where a mistake explains them all
+	verdict []string           // of each item, as far as it is settled
+	turned  []bool             // it is of a diagram that was turned over
+	forced  []bool             // it is at fault whatever follows from what
+	lenient []bool             // right by 1 % of its sum alone: not what others rest on where a mistake explains them all
+	strict  map[*row]exact.Num // what the sums of forces come to, where values have to follow strictly
 	trace   *trace
 	blames  map[int]judged
+	// judgings are what was found of items by single sums.
+	judgings map[judgedKey]judged
 }
 
 // judged is what the judge finds of a value that is taken to be at fault.
@@ -259,9 +262,15 @@ func (w *work) fitsTurned(i int) bool {
 	return false
 }
 
-// search finds the faults. What seems to follow from right values alone, but is not right by the judge, is at fault: then
-// the search begins anew.
+// search finds the faults, by what rounding can do at most, and then by what rounding each answer does, where that tells more.
 func (w *work) search() {
+	w.searchAs()
+	w.strictly()
+}
+
+// searchAs finds the faults. What seems to follow from right values alone, but is not right by the judge, is at fault: then
+// the search begins anew.
+func (w *work) searchAs() {
 	for range len(w.Items) + 1 {
 		w.trace = w.searchOnce()
 		if w.trace == nil || !w.unsettle() {
@@ -272,23 +281,32 @@ func (w *work) search() {
 
 // searchOnce finds the faults with what is known to be at fault; nil where all is right.
 func (w *work) searchOnce() *trace {
+	t, forces, inner := w.begin()
+	if t != nil {
+		t.resolve(forces, w.forceRow)
+		t.resolve(inner, w.innerRow)
+	}
+	return t
+}
+
+// begin is a trace at its beginning, with the forces and the other values that are to be resolved; nil where all is right.
+func (w *work) begin() (t *trace, forces, inner []int) {
 	wrong := make([]bool, len(w.Items))
 	some := false
 	for i := range wrong {
 		wrong[i] = w.isWrong(i) || w.lenient[i] && !w.forced[i]
-		some = some || w.isWrong(i)
+		some = some || w.isWrong(i) || w.strict != nil && wrong[i]
 	}
 	if !some {
-		return nil
+		return nil, nil, nil
 	}
-	t := newTrace(w.x, wrong)
-	t.lenient = w.lenient
+	t = newTrace(w.x, wrong)
+	t.lenient, t.strict = w.standing(), w.strict
 	w.trace = t
 	n, one := w.oneSize()
 	t.nothing = one && n > 2 // what fits shows no work
 	t.working, t.far = w.working(), w.far()
 	t.fault, t.fits = w.blame, w.fits
-	var forces, inner []int
 	for i, item := range w.Items {
 		switch {
 		case !wrong[i]:
@@ -301,9 +319,7 @@ func (w *work) searchOnce() *trace {
 			inner = append(inner, i)
 		}
 	}
-	t.resolve(forces, w.forceRow)
-	t.resolve(inner, w.innerRow)
-	return t
+	return t, forces, inner
 }
 
 // isWrong reports whether a value is given and not settled as right.
@@ -338,7 +354,7 @@ func (w *work) far() []bool {
 		}
 		off := w.x.of[i].Sub(item.Value).Abs().Mul(exact.Int(3))
 		all[i] = off.Cmp(w.reach[i].Mul(exact.Int(3))) > 0
-		if !all[i] && item.Force != statics.None && w.isWrong(i) && off.Cmp(w.reach[i]) > 0 {
+		if !all[i] && item.Force != statics.None && w.strict == nil && w.isWrong(i) && off.Cmp(w.reach[i]) > 0 {
 			j := w.known.judge(caseKey{i, nil}, w.plainCase, w.typedOf(i))
 			all[i] = j.verdict == Slip || len(j.slips) > 0 && j.verdict != Close && off.Cmp(w.reach[i].Mul(exact.Int(2))) > 0
 		}
@@ -387,7 +403,7 @@ func (w *work) unsettle() bool {
 		if !w.isWrong(i) || len(w.trace.from[i]) > 0 || w.forced[i] {
 			continue
 		}
-		if !w.isRounded(i) {
+		if !w.isRounded(i) && (w.strict == nil || w.Items[i].Force == statics.None) {
 			w.forced[i], again = true, true
 		}
 	}

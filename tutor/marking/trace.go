@@ -29,6 +29,8 @@ type trace struct {
 	working bool
 	// nothing tells that no sum bears anything out.
 	nothing bool
+	// strict tells of each sum what it comes to with the student's values, where what follows has to follow strictly; else it is nil.
+	strict map[*row]exact.Num
 }
 
 // came is where a fault may have come from: sums that it violates, with so many other unknowns.
@@ -76,7 +78,7 @@ func (t *trace) resolve(items []int, rows []row) {
 		case !slices.ContainsFunc(r.items, func(i int) bool { return !t.known[i] && slices.Contains(items, i) }):
 		case t.nothing:
 			broken = append(broken, r)
-		case t.fits(r):
+		case t.isStrict(r) && !r.idle(t.x), !t.isStrict(r) && t.fits(r):
 			holding = append(holding, r)
 		case r.idle(t.x):
 			holding, t.idle[r] = append(holding, r), true
@@ -90,7 +92,7 @@ func (t *trace) resolve(items []int, rows []row) {
 		if len(left) == 0 {
 			return
 		}
-		t.pick(left, broken, holding)
+		t.pick(left, t.violated(broken, holding), holding)
 	}
 }
 
@@ -101,6 +103,9 @@ func (t *trace) pick(left []int, broken, holding []*row) {
 	if len(left) == 0 {
 		t.known[standing[0]] = true
 		return
+	}
+	if t.strict != nil {
+		left = t.leading(left, holding)
 	}
 	grades := map[int]int{}
 	least := len(t.wrong) + 1
@@ -147,8 +152,7 @@ func (t *trace) parted(all []int) (left, standing []int) {
 // restsOn is the first of the values that stand by themselves from which a value follows, or −1.
 func (t *trace) restsOn(i int, standing []int, holding []*row) int {
 	for _, j := range standing {
-		try := *t
-		try.known, try.from, try.by = slices.Clone(t.known), slices.Clone(t.from), slices.Clone(t.by)
+		try := t.copied()
 		try.known[j] = true
 		if try.close(holding); try.known[i] {
 			return j
@@ -196,7 +200,7 @@ func (t *trace) close(rows []*row) {
 		var best *row
 		var from []int
 		for _, r := range rows {
-			if t.unknowns(r) != 1 || !t.finds(r) || t.idle[r] && !t.working && !t.carriedOnly(r) {
+			if t.unknowns(r) != 1 || !t.finds(r) || !t.follows(r) || t.idle[r] && !t.working && !t.carriedOnly(r) {
 				continue
 			}
 			if f := t.rests(r); (best == nil || len(f) < len(from)) && (len(f) > 0 || t.bearsOut(r)) {
@@ -275,7 +279,7 @@ func (t *trace) finds(r *row) bool {
 // together finds what several sums give only together, and reports whether there is any.
 func (t *trace) together(rows []*row) bool {
 	var columns []int
-	rows = slices.DeleteFunc(slices.Clone(rows), func(r *row) bool { return t.idle[r] || !t.finds(r) })
+	rows = slices.DeleteFunc(slices.Clone(rows), func(r *row) bool { return t.idle[r] || !t.finds(r) || !t.follows(r) })
 	for _, r := range rows {
 		for _, i := range r.items {
 			if !t.known[i] && !slices.Contains(columns, i) {
