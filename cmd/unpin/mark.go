@@ -11,6 +11,7 @@ import (
 
 	"unpin/problems"
 	"unpin/problems/variant"
+	"unpin/statics/notation"
 	"unpin/statics/wording"
 	"unpin/tutor/marking"
 )
@@ -107,6 +108,9 @@ func (m mark) run(cmd *cobra.Command, args []string) error {
 	scheme, err := m.readScheme(desk, args[0])
 	if err != nil {
 		return err
+	}
+	if unknown := scheme.Unknown(desk.markers()); len(unknown) > 0 {
+		fmt.Fprintf(cmd.ErrOrStderr(), "warning: the scheme names %s, and nothing in %s is called so.\n", notation.Visible(notation.List(unknown)), notation.List(desk.names()))
 	}
 	answers, err := m.answers(cmd, desk, args[1:])
 	if err != nil {

@@ -227,6 +227,15 @@ func (d *desk) unlisted(p *marking.Paper) string {
 	return "the list of copies has none of this student and attempt"
 }
 
+// markers are what papers with the problems' own numbers are held against.
+func (d *desk) markers() []*marking.Marker {
+	var all []*marking.Marker
+	for _, t := range d.tasks {
+		all = append(all, t.marker)
+	}
+	return all
+}
+
 func (d *desk) names() []string {
 	var all []string
 	for _, t := range d.tasks {

@@ -14,6 +14,9 @@ const mostTried = 12
 
 // blame says what a value is like as a fault that came from one of the violated sums.
 func (w *work) blame(i, grade int, broken []*row) blame {
+	if w.scheme.accepts(w.Items[i], w.x.of[i]) {
+		return blame{named: true, story: true} // nothing is lost by it
+	}
 	if w.Items[i].Force == statics.None { // its mistakes are looked for only where it is taken
 		if negated(w.typedOf(i)).Means(w.Items[i].Value) {
 			return blame{loss: w.weights[i].Mul(exact.Int(1).Sub(w.scheme.Verdicts[Sense])), named: true, story: true}

@@ -95,6 +95,7 @@ func (m *Marker) Mark(p *Paper, s *Scheme, points exact.Num) *Result {
 			r.Faults = append(r.Faults, m.wanted(m.Items[i]))
 		}
 	}
+	r.accept(s)
 	for i := range r.Answers {
 		if a := &r.Answers[i]; hollow && a.Asked && s.earns(a.Verdict) {
 			a.hollow, a.Remark = true, "one size throughout shows no work, and earns nothing"
@@ -102,6 +103,19 @@ func (m *Marker) Mark(p *Paper, s *Scheme, points exact.Num) *Result {
 	}
 	s.count(r, points)
 	return r
+}
+
+// accept makes right what the scheme accepts beside the true values. What follows from it is carried as from any value that is not true.
+func (r *Result) accept(s *Scheme) {
+	for i := range r.Answers {
+		a := &r.Answers[i]
+		if a.Given == "" || a.Verdict == Right || !s.accepts(a.Item, a.Value) {
+			continue
+		}
+		a.Verdict, a.Remark = Right, "accepted as well"
+		a.Slip, a.Slips, a.Says, a.From, a.Or, a.Violates, a.Follows = "", nil, "", nil, nil, nil, ""
+		r.Faults = slices.DeleteFunc(r.Faults, func(name string) bool { return name == a.Name })
+	}
 }
 
 // ownSum is what a value follows from that closes a sum as the student wrote it.
@@ -201,10 +215,8 @@ func (w *work) nearlyTrue(i int) bool {
 	return !w.empty[i] && w.x.of[i].Sub(truth).Abs().Mul(exact.Int(10)).Cmp(truth.Abs()) < 0
 }
 
-// isRight reports whether a value is the true one, or that rounded, or one that the scheme accepts as well.
-func (w *work) isRight(i int) bool {
-	return w.typedOf(i).Means(w.Items[i].Value) || w.scheme.accepts(w.Items[i], w.x.of[i])
-}
+// isRight reports whether a value is the true one, or that rounded.
+func (w *work) isRight(i int) bool { return w.typedOf(i).Means(w.Items[i].Value) }
 
 // typedOf is a value as it was typed, in the sense in which it is taken.
 func (w *work) typedOf(i int) judging.Typed {

@@ -159,12 +159,13 @@ type counting struct {
 	slips    map[string]*slip.Slip
 	steps    map[stepKey]*standing
 	known    map[[2]string]bool // steps by problem and name
+	unnamed  map[doubted][]markRow
 }
 
 func newReport(rows []markRow, anonymous bool) *Report {
 	c := counting{Report: &Report{anonymous: anonymous, byProblem: map[string]*sums{}}, items: map[[2]string]*ItemReport{}, mistakes: map[[2]string]*Mistake{}, made: map[[4]string]bool{},
 		topics: map[slip.Group]map[string]int{}, papers: map[string]*sums{}, slips: map[string]*slip.Slip{},
-		steps: map[stepKey]*standing{}, known: map[[2]string]bool{}}
+		steps: map[stepKey]*standing{}, known: map[[2]string]bool{}, unnamed: map[doubted][]markRow{}}
 	for _, s := range slip.Catalogue() {
 		c.slips[s.ID] = s
 	}
@@ -193,7 +194,9 @@ func (c *counting) row(r markRow) {
 		return
 	}
 	c.step(r)
-	if s := c.slips[r.slip]; s != nil {
+	if s := c.slipOf(r); s == nil {
+		c.noteUnnamed(r)
+	} else {
 		c.mistake(r, s)
 		if c.topics[s.Group] == nil {
 			c.topics[s.Group] = map[string]int{}
@@ -224,20 +227,20 @@ func (c *counting) row(r markRow) {
 
 // mistake counts a slip.
 func (c *counting) mistake(r markRow, s *slip.Slip) {
-	m := c.mistakes[[2]string{r.problem, r.slip}]
+	m := c.mistakes[[2]string{r.problem, s.ID}]
 	if m == nil {
 		m = &Mistake{Slip: s, Problem: r.problem, At: map[string]int{}, examples: map[string]*Example{}}
-		c.mistakes[[2]string{r.problem, r.slip}] = m
+		c.mistakes[[2]string{r.problem, s.ID}] = m
 	}
 	step := stepOfRow(r.quantity)
-	if key := [4]string{r.paper, r.problem, r.slip, step}; !c.made[key] {
+	if key := [4]string{r.paper, r.problem, s.ID, step}; !c.made[key] {
 		c.made[key] = true
 		if m.At[step]++; m.At[step] == 1 {
 			m.Steps = append(m.Steps, step)
 		}
 	}
 	m.exemplify(r)
-	if key := [4]string{r.paper, r.problem, r.slip}; !c.made[key] {
+	if key := [4]string{r.paper, r.problem, s.ID}; !c.made[key] {
 		c.made[key] = true
 		m.Papers++
 	}
@@ -246,6 +249,7 @@ func (c *counting) mistake(r markRow, s *slip.Slip) {
 // finish puts what was counted in order. Of a problem with few papers nothing is told.
 func (c *counting) finish(rows []markRow) {
 	c.countSteps()
+	c.countUnnamed()
 	for problem := range c.byProblem {
 		if c.few(problem) {
 			c.Few = append(c.Few, problem)
@@ -279,7 +283,7 @@ func (c *counting) finish(rows []markRow) {
 		}
 		if !c.hidden(len(papers)) {
 			t := Topic{Name: group.String(), Papers: len(papers), Times: times}
-			if i := slices.IndexFunc(c.Mistakes, func(m Mistake) bool { return m.Slip.Group == group }); i >= 0 {
+			if i := slices.IndexFunc(c.Mistakes, func(m Mistake) bool { return m.Slip.Group == group && m.Slip != alikeWrong }); i >= 0 {
 				t.Says = c.Mistakes[i].Slip.Says
 			}
 			c.Topics = append(c.Topics, t)

@@ -1,12 +1,14 @@
 package marking
 
 import (
+	"maps"
 	"slices"
 	"sync"
 
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/notation"
 )
 
 // A Scheme says what verdicts and answers are worth.
@@ -95,4 +97,18 @@ func (m *Marker) weighsNothing(i int) bool {
 // accepts reports whether a value is accepted beside the true one.
 func (s *Scheme) accepts(item problems.Item, value exact.Num) bool {
 	return slices.ContainsFunc((*problems.Scheme)(s).AcceptedFor(item), value.Equal)
+}
+
+// Unknown lists the names that a scheme leaves out or accepts values for, and that nothing has of what is held against these markers.
+func (s *Scheme) Unknown(all []*Marker) []string {
+	var unknown []string
+	for _, name := range slices.Concat(s.Void, slices.Sorted(maps.Keys(s.Accept))) {
+		known := slices.ContainsFunc(all, func(m *Marker) bool {
+			return slices.ContainsFunc(m.Items, func(i problems.Item) bool { return notation.NameMatches(name, i.Name) })
+		})
+		if _, _, part := partOf(name); !known && !(part && slices.Contains(s.Void, name)) {
+			unknown = append(unknown, name)
+		}
+	}
+	return unknown
 }
