@@ -10,7 +10,9 @@ import (
 )
 
 // jointName is the name of a joint.
-var jointName = notation.Pattern(`^[A-Z][a-z0-9']*$`)
+var jointName = notation.Pattern(jointPattern)
+
+const jointPattern = `^[A-Z][a-z0-9']*$`
 
 // A frameReader reads joints and members, and what is measured along them.
 type frameReader struct {

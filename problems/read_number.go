@@ -32,6 +32,9 @@ func (r *numberReader) number(n *node, what string, want notation.Dimension) (ex
 
 // numberText reads the beginning of a value's text as a number.
 func (r *numberReader) numberText(n *node, text string, want notation.Dimension) (exact.Num, bool) {
+	if v, plain := notation.PlainNumber(text); plain {
+		return v, true
+	}
 	for _, name := range notation.Names(text) {
 		if r.spoiled[name] {
 			return exact.Num{}, false

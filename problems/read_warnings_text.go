@@ -6,14 +6,6 @@ import (
 	"strings"
 
 	"unpin/statics"
-	"unpin/statics/notation"
-)
-
-// Words before capital letters that make joints of them: "at C", "between A and E", "the beam ABC".
-var (
-	beforeJoints = notation.Pattern(`(?i)\b(?:at|joints?|pins?|hinges?|supports?|rollers?|feet|foot|from|to|between|corners?|knees?|tips?|ends?|heads?|ridge|pulleys?|wheels?)(?: at)? (?-i:([A-Z][0-9']*(?:(?:, | and | or | to |, and )[A-Z][0-9']*)*))(?:[ .,;:)]|$)`)
-	beforeWalks  = notation.Pattern(`(?i)\b(?:members?|beams?|bars?|legs?|rafters?|columns?|posts?|struts?|ties?|booms?|arms?|girders?|parts?) (?-i:((?:[A-Z][0-9']*){2,}(?:(?:, | and | or )(?:[A-Z][0-9']*){2,})*))(?:[ .,;:)]|$)`)
-	aCapital     = notation.Pattern(`[A-Z][0-9']*`)
 )
 
 // neverJoints are capitals that in texts seldom name joints: internal forces, and a word.
@@ -23,30 +15,20 @@ var neverJoints = []string{"N", "V", "M", "I"}
 // nothing is so.
 func (r warner) warnText(n *node, field string) {
 	var absent []string
-	for _, p := range []*regexp.Regexp{beforeJoints(), beforeWalks()} {
-		for _, found := range p.FindAllStringSubmatch(n.text, -1) {
-			for _, name := range aCapital().FindAllString(found[1], -1) {
-				if !r.named(name) && !slices.Contains(absent, name) {
-					absent = append(absent, name)
-				}
-			}
+	for _, name := range append(namesAfter(n.text, jointNaming), namesAfter(n.text, walkNaming)...) {
+		if !r.named(name) && !slices.Contains(absent, name) {
+			absent = append(absent, name)
 		}
 	}
 	for _, name := range absent {
 		r.warn("Line %d: The %s names %s, and no joint is called so. %s", r.lineOf(n, name), field, name, onlyOnes("joint", r.jointNames()))
 	}
-	for _, found := range lyingWords().FindAllStringSubmatch(n.text, -1) {
-		if level := levelWords().MatchString(found[1]); !r.lies(level) {
-			r.warn("Line %d: The %s speaks of a %s, and nothing in the frame is %s.", r.lineOf(n, found[1]), field, found[0], map[bool]string{true: "level", false: "vertical"}[level])
+	for _, said := range lying(n.text) {
+		if !r.lies(said.level) {
+			r.warn("Line %d: The %s speaks of a %s, and nothing in the frame is %s.", r.lineOf(n, said.how), field, said.how+" "+said.what, map[bool]string{true: "level", false: "vertical"}[said.level])
 		}
 	}
 }
-
-// Words for what lies along an axis.
-var (
-	lyingWords = notation.Pattern(`(?i)\b(level|horizontal|vertical|upright) (?:rope|cable|chain|beam|member|bar|girder|post|column|mast|leg|tie|strut)\b`)
-	levelWords = notation.Pattern(`(?i)^(level|horizontal)$`)
-)
 
 // lies reports whether any member, force or rope is level, or else vertical.
 func (r warner) lies(level bool) bool {

@@ -1,8 +1,12 @@
 package problems
 
 import (
+	"regexp"
+	"slices"
 	"strings"
 	"testing"
+
+	"pgregory.net/rapid"
 )
 
 // TestTextWarnings reads texts that say what the frame is not, and texts that only seem to.
@@ -53,5 +57,63 @@ func TestOwnAmongChoices(t *testing.T) {
 		if got := strings.Join(p.Warnings, "|"); got != want {
 			t.Errorf("%s: %q, want %q", choices, got, want)
 		}
+	}
+}
+
+// What namesAfter and lying find, as patterns.
+var (
+	beforeJoints = regexp.MustCompile(`(?i)\b(?:at|joints?|pins?|hinges?|supports?|rollers?|feet|foot|from|to|between|corners?|knees?|tips?|ends?|heads?|ridge|pulleys?|wheels?)(?: at)? (?-i:([A-Z][0-9']*(?:(?:, | and | or | to |, and )[A-Z][0-9']*)*))(?:[ .,;:)]|$)`)
+	beforeWalks  = regexp.MustCompile(`(?i)\b(?:members?|beams?|bars?|legs?|rafters?|columns?|posts?|struts?|ties?|booms?|arms?|girders?|parts?) (?-i:((?:[A-Z][0-9']*){2,}(?:(?:, | and | or )(?:[A-Z][0-9']*){2,})*))(?:[ .,;:)]|$)`)
+	aCapital     = regexp.MustCompile(`[A-Z][0-9']*`)
+	lyingWords   = regexp.MustCompile(`(?i)\b(level|horizontal|vertical|upright) (rope|cable|chain|beam|member|bar|girder|post|column|mast|leg|tie|strut)\b`)
+)
+
+// firsts are the different names in the order in which they come.
+func firsts(names []string) []string {
+	var all []string
+	for _, name := range names {
+		if !slices.Contains(all, name) {
+			all = append(all, name)
+		}
+	}
+	return all
+}
+
+// TestNamesInTexts holds what is found in texts word by word against patterns, in texts of the words that matter.
+func TestNamesInTexts(t *testing.T) {
+	t.Parallel()
+	words := slices.Concat(jointNaming.after, walkNaming.after, lieable, strings.Fields("level Horizontal VERTICAL upright the At A B C2 D' AB BC2 E'F Ab Box and or to at é _ x2"))
+	between := []string{" ", " ", " ", " ", ", ", ", and ", ".", " and ", "-", ",", "  ", " to "}
+	found := 0
+	rapid.Check(t, func(t *rapid.T) {
+		text := ""
+		for range rapid.IntRange(1, 12).Draw(t, "words") {
+			text += rapid.SampledFrom(words).Draw(t, "word") + rapid.SampledFrom(between).Draw(t, "between")
+		}
+		text = strings.TrimSuffix(text, " ")
+		for how, pattern := range map[*naming]*regexp.Regexp{&jointNaming: beforeJoints, &walkNaming: beforeWalks} {
+			var want []string
+			for _, match := range pattern.FindAllStringSubmatch(text, -1) {
+				want = append(want, aCapital.FindAllString(match[1], -1)...)
+			}
+			if got := firsts(namesAfter(text, *how)); !slices.Equal(got, firsts(want)) {
+				t.Fatalf("%q: %q, want %q", text, got, want)
+			}
+			found += len(want)
+		}
+		var got, want []string
+		for _, said := range lying(text) {
+			got = append(got, said.how+" "+said.what)
+		}
+		for _, match := range lyingWords.FindAllStringSubmatch(text, -1) {
+			want = append(want, match[0])
+		}
+		if !slices.Equal(got, want) {
+			t.Fatalf("%q: %q, want %q", text, got, want)
+		}
+		found += len(want)
+	})
+	if found == 0 {
+		t.Error("no text names anything")
 	}
 }

@@ -16,7 +16,7 @@ type schema map[string]any
 // names, closed lists and descriptions are theirs. It knows shapes and words; whether a joint exists, a number can be read or
 // a load lies on its member is known to Read alone.
 func Schema() []byte {
-	whole := problemFields.schema(schemaOfFile)
+	whole := problemFields.schema(schemaOfFile())
 	whole["$schema"] = "https://json-schema.org/draft/2020-12/schema"
 	whole["title"] = "A problem of unpin"
 	whole["description"] = "A plane frame with its supports and loads, and what is asked of the student."
@@ -106,27 +106,31 @@ var directionWords = []string{"up", "down", "left", "right", "along", "normal"}
 
 const directionPattern = `^(.*(deg|°)|[A-Z].*)$`
 
-var (
-	jointPattern = jointName().String()
-	givenPattern = `^\p{L}[\p{L}\p{N}_]*$`
-)
+const givenPattern = `^\p{L}[\p{L}\p{N}_]*$`
 
 // schemaOfFile has the forms of the fields of a file.
-var schemaOfFile = map[string]schema{
-	"title":    {"type": "string", "minLength": 1, "maxLength": maxTitle},
-	"text":     {"type": "string", "minLength": 1, "maxLength": maxText},
-	"units":    unitsSchema(),
-	"given":    byName(givenPattern, number),
-	"joints":   {"type": "object", "propertyNames": schema{"pattern": jointPattern}, "additionalProperties": pair, "minProperties": 1, "maxProperties": maxJoints},
-	"members":  {"type": "array", "items": word, "minItems": 1, "maxItems": maxMembers},
-	"pins":     {"anyOf": []schema{listOf(schema{"anyOf": []schema{word, pinTable}}), pinTable}},
-	"slots":    byName(jointPattern, slideFields.schema(slideForms)),
-	"sleeves":  byName(jointPattern, slideFields.schema(slideForms)),
-	"supports": byName(jointPattern, supportSchema()),
-	"loads":    {"type": "array", "items": schema{"anyOf": loadSchemas()}, "maxItems": maxLoads},
-	"vary":     {"type": "object", "properties": map[string]any{whereWord: whereSchema}, "additionalProperties": variationSchema, "propertyNames": schema{"pattern": givenPattern}},
-	"grade":    {"type": "integer", "minimum": 1, "maximum": 6},
-	"ask":      askFields.schema(map[string]schema{"figures": {"type": "integer", "minimum": notation.LeastFigures, "maximum": notation.MostFigures}}),
+func schemaOfFile() map[string]schema {
+	// which pieces are hinged at each joint: a word for all of them or a list of members, walks and lists
+	pinTable := byName(jointPattern, schema{"anyOf": []schema{word, listOf(schema{"anyOf": []schema{word, listOf(word)}})}})
+	slideForms := map[string]schema{"free": listOf(word), "along": along}
+	whereSchema := schema{"anyOf": []schema{word, listOf(word)}, "description": "What the numbers of variants keep to. Example: where: ['h < w']"}
+	variationSchema := schema{"anyOf": []schema{{"type": "string", "pattern": `\.\..* by `}, {"type": "array", "items": number, "minItems": 2, "uniqueItems": true}}}
+	return map[string]schema{
+		"title":    {"type": "string", "minLength": 1, "maxLength": maxTitle},
+		"text":     {"type": "string", "minLength": 1, "maxLength": maxText},
+		"units":    unitsSchema(),
+		"given":    byName(givenPattern, number),
+		"joints":   {"type": "object", "propertyNames": schema{"pattern": jointPattern}, "additionalProperties": pair, "minProperties": 1, "maxProperties": maxJoints},
+		"members":  {"type": "array", "items": word, "minItems": 1, "maxItems": maxMembers},
+		"pins":     {"anyOf": []schema{listOf(schema{"anyOf": []schema{word, pinTable}}), pinTable}},
+		"slots":    byName(jointPattern, slideFields.schema(slideForms)),
+		"sleeves":  byName(jointPattern, slideFields.schema(slideForms)),
+		"supports": byName(jointPattern, supportSchema()),
+		"loads":    {"type": "array", "items": schema{"anyOf": loadSchemas()}, "maxItems": maxLoads},
+		"vary":     {"type": "object", "properties": map[string]any{whereWord: whereSchema}, "additionalProperties": variationSchema, "propertyNames": schema{"pattern": givenPattern}},
+		"grade":    {"type": "integer", "minimum": 1, "maximum": 6},
+		"ask":      askFields.schema(map[string]schema{"figures": {"type": "integer", "minimum": notation.LeastFigures, "maximum": notation.MostFigures}}),
+	}
 }
 
 // unitsSchema is a unit of force and one of length, or the letters; a comma between them is read too.
@@ -134,15 +138,6 @@ func unitsSchema() schema {
 	pairs := notation.UnitPairs()
 	return schema{"anyOf": []schema{{"enum": pairs}, {"type": "string", "pattern": `^\s*(` + strings.ReplaceAll(strings.Join(pairs, "|"), " ", `[\s,]+`) + `)\s*$`}}}
 }
-
-// pinTable says which pieces are hinged at each joint: a word for all of them or a list of members, walks and lists.
-var pinTable = byName(jointPattern, schema{"anyOf": []schema{word, listOf(schema{"anyOf": []schema{word, listOf(word)}})}})
-
-var (
-	slideForms      = map[string]schema{"free": listOf(word), "along": along}
-	whereSchema     = schema{"anyOf": []schema{word, listOf(word)}, "description": "What the numbers of variants keep to. Example: where: ['h < w']"}
-	variationSchema = schema{"anyOf": []schema{{"type": "string", "pattern": `\.\..* by `}, {"type": "array", "items": number, "minItems": 2, "uniqueItems": true}}}
-)
 
 // supportSchema is the form of a support: a word, or one kind with what belongs to it.
 func supportSchema() schema {

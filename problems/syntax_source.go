@@ -24,7 +24,10 @@ const excerptWidth = 76
 // newSource takes the text of a file with line ends of any kind. If it is not clean UTF-8 text, the fault says where;
 // the source then still serves to show it.
 func newSource(data []byte) (*source, *Fault) {
-	text := strings.NewReplacer("\r\n", "\n", "\r", "\n").Replace(strings.TrimPrefix(string(data), "\ufeff"))
+	text := strings.TrimPrefix(string(data), "\ufeff")
+	if strings.Contains(text, "\r") {
+		text = strings.NewReplacer("\r\n", "\n", "\r", "\n").Replace(text)
+	}
 	s := &source{text: text, lines: strings.Split(text, "\n")}
 	for i, line := range s.lines {
 		if f := s.unclean(i+1, line); f != nil {

@@ -5,6 +5,7 @@ import (
 	_ "embed"
 	"fmt"
 	"html/template"
+	"sync"
 	"time"
 
 	"unpin/statics/wording"
@@ -14,12 +15,14 @@ import (
 var accountPage string
 
 // accountTemplate is the page for a browser.
-var accountTemplate = template.Must(template.New("account").Funcs(template.FuncMap{
-	"day":     func(t time.Time) string { return t.Format(time.DateOnly) },
-	"session": sessionText,
-	"caution": func() string { return wording.Caution },
-	"percent": func(right, of int) int { return 100 * right / max(of, 1) },
-}).Parse(accountPage))
+var accountTemplate = sync.OnceValue(func() *template.Template {
+	return template.Must(template.New("account").Funcs(template.FuncMap{
+		"day":     func(t time.Time) string { return t.Format(time.DateOnly) },
+		"session": sessionText,
+		"caution": func() string { return wording.Caution },
+		"percent": func(right, of int) int { return 100 * right / max(of, 1) },
+	}).Parse(accountPage))
+})
 
 // A bar is one day in the plot of an account, in the units of its drawing, y downwards.
 type bar struct {
@@ -63,7 +66,7 @@ func (a Account) HTML() []byte {
 	page["Steps"], page["Most"] = steps, most
 	page["From"], page["Until"] = a.Days[0].Day.Format(time.DateOnly), a.Days[len(a.Days)-1].Day.Format(time.DateOnly)
 	var b bytes.Buffer
-	if err := accountTemplate.Execute(&b, page); err != nil {
+	if err := accountTemplate().Execute(&b, page); err != nil {
 		panic("internal error: " + err.Error()) // the template fits what it is given
 	}
 	return b.Bytes()

@@ -19,8 +19,8 @@ func newRoot() *cobra.Command {
 	root.SilenceErrors, root.SilenceUsage = true, true
 	root.CompletionOptions.DisableDefaultCmd = true
 	root.SetFlagErrorFunc(flagFault)
-	root.Version = version()
-	root.SetVersionTemplate("unpin {{.Version}}\n")
+	root.Version = "told by the template, since it takes a while to find out"
+	root.SetVersionTemplate("unpin {{version}}\n")
 	root.SetHelpTemplate(helpTemplate)
 	root.SetHelpCommand(newHelp())
 	root.AddCommand(newPractise(), newSolve(), newInspect(), newVary(), newSheet(), newMark(), newReport(), newNew(), newSchema(), newRecord(), newHost(), newCompletion())
@@ -39,6 +39,7 @@ var prepare = sync.OnceFunc(func() {
 	cobra.EnableCommandSorting = false // help lists the commands in the order of their use
 	cobra.AddTemplateFunc("libraryList", libraryList)
 	cobra.AddTemplateFunc("topicList", topicList)
+	cobra.AddTemplateFunc("version", version)
 	cobra.AddTemplateFunc("caution", func() string { return wording.Caution })
 })
 

@@ -1,6 +1,9 @@
 package exact
 
-import "math/big"
+import (
+	"math/big"
+	"sync"
+)
 
 // piDigits is π to 75 decimal places, cut.
 const piDigits = "3.141592653589793238462643383279502884197169399375105820974944592307816406286"
@@ -34,7 +37,7 @@ func sinHalfTurn(deg rational) Num {
 		deg = deg.neg().add(rational{num: 180})
 	}
 	if step := deg.mul(wordRatio(1, 15)); step.isInt() {
-		return sines[step.num]
+		return sines()[step.num]
 	}
 	if deg.cmp(rational{num: 45}) <= 0 {
 		return sinSeries(radians(deg))
@@ -43,14 +46,14 @@ func sinHalfTurn(deg rational) Num {
 }
 
 // sines holds the sines of 0°, 15° … 90°.
-var sines = func() [7]Num {
+var sines = sync.OnceValue(func() [7]Num {
 	halfRoot := func(n int64) Num {
 		r, _ := Int(n).Sqrt()
 		return r.scale(half)
 	}
 	r2, r3, r6 := halfRoot(2), halfRoot(3), halfRoot(6)
 	return [7]Num{{}, r6.Sub(r2).scale(half), fraction(half), r2, r3, r6.Add(r2).scale(half), Int(1)}
-}()
+})
 
 // sinSeries is the sine of 0 < x ≤ π/4 as x·(1 − x²/3! + x⁴/5! − …), which
 // keeps its significant digits however small x is.

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math/big"
+	"sync"
 )
 
 // ErrNoRoot is the error of a square root that is not in the exact set.
@@ -95,7 +96,7 @@ func splitSquare(v *big.Int) (s, n *big.Int, loose bool) {
 	s, n = big.NewInt(1), big.NewInt(1)
 	rest := new(big.Int).Set(v)
 	least := int64(2) // no prime factor of the rest is below this
-	for _, p := range trialPrimes {
+	for _, p := range trialPrimes() {
 		if least = p; below(rest, p*p*p) {
 			break
 		}
@@ -118,7 +119,7 @@ func splitSquare(v *big.Int) (s, n *big.Int, loose bool) {
 func splitSquareWord(v int64) (s, n int64, loose bool) {
 	s, n = 1, 1
 	least := int64(2)
-	for _, p := range trialPrimes {
+	for _, p := range trialPrimes() {
 		if least = p; v < p*p*p {
 			break
 		}
@@ -136,7 +137,7 @@ func splitSquareWord(v int64) (s, n int64, loose bool) {
 }
 
 // trialPrimes is the primes below trialLimit, by the sieve of Eratosthenes.
-var trialPrimes = func() (primes []int64) {
+var trialPrimes = sync.OnceValue(func() (primes []int64) {
 	var composite [trialLimit]bool
 	for p := int64(2); p < trialLimit; p++ {
 		if composite[p] {
@@ -148,7 +149,7 @@ var trialPrimes = func() (primes []int64) {
 		}
 	}
 	return primes
-}()
+})
 
 // takeOut divides v by p as often as it goes, in place, and counts how often.
 func takeOut(v *big.Int, p int64) int {

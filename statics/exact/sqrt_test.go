@@ -35,7 +35,7 @@ func TestSqrtSquared(t *testing.T) {
 		}
 		checkShape(t, root)
 		for _, s := range root.roots() {
-			for _, p := range trialPrimes {
+			for _, p := range trialPrimes() {
 				if square := big.NewInt(p * p); new(big.Int).Rem(s.n, square).Sign() == 0 {
 					t.Fatalf("√%v = %v: the square of %d is left under the root", a, root, p)
 				}

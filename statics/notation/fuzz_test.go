@@ -73,6 +73,9 @@ func FuzzReadNumber(f *testing.F) {
 	f.Fuzz(func(t *testing.T, text string, unit, dimension uint8) {
 		u, d := pick(unit, dimension)
 		n, err := ReadNumber(text, names, u, d)
+		if v, plain := PlainNumber(text); plain && (err != nil || !v.Equal(n)) {
+			t.Fatalf("%q is %s as a plain number and else %s, %v", text, v, n, err)
+		}
 		checkFault(t, err, text)
 		if err != nil {
 			return

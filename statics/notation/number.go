@@ -3,6 +3,7 @@ package notation
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"unpin/statics/exact"
 )
@@ -26,6 +27,36 @@ func ReadNumber(text string, names map[string]exact.Num, u Units, want Dimension
 		return exact.Num{}, fault
 	}
 	return q.n, nil
+}
+
+// mostPlain is how many letters a plain number has at most, so that its digits fit a word.
+const mostPlain = 16
+
+// PlainNumber is the value of a text that is no more than a decimal without unit, such as 12, -3 or 0.25. Most numbers of a file are; any other
+// text, right or wrong, is for ReadNumber.
+func PlainNumber(text string) (exact.Num, bool) {
+	digits := strings.TrimPrefix(text, "-")
+	whole, fraction, pointed := strings.Cut(digits, ".")
+	if len(text) > mostPlain || whole == "" || pointed && fraction == "" || len(whole) > 1 && whole[0] == '0' {
+		return exact.Num{}, false
+	}
+	n, under := int64(0), int64(1)
+	for _, part := range [2]string{whole, fraction} {
+		for _, c := range []byte(part) {
+			if c < '0' || c > '9' {
+				return exact.Num{}, false
+			}
+			n = 10*n + int64(c-'0')
+		}
+	}
+	for range fraction {
+		under *= 10
+	}
+	if digits != text {
+		n = -n
+	}
+	v, err := exact.Frac(n, under)
+	return v, err == nil
 }
 
 // listed are the names, in order; only a few, for a message.

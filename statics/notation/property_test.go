@@ -119,3 +119,23 @@ func replaceDot(text string) string {
 	}
 	return string(out)
 }
+
+// A number of digits alone is read as any other, and is plain unless it is long or begins with an idle zero.
+func TestPlainNumber(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		text := rapid.StringMatching(`-?[0-9]{1,9}(\.[0-9]{1,9})?`).Draw(t, "text")
+		v, plain := PlainNumber(text)
+		if want, err := ReadNumber(text, nil, allUnits[0], Any); plain && (err != nil || !v.Equal(want)) {
+			t.Fatalf("%q: %s, want %s, %v", text, v, want, err)
+		}
+	})
+	for text, want := range map[string]bool{
+		"0": true, "12": true, "-3": true, "0.25": true, "-0.5": true, "12345678901234.5": true,
+		"": false, "-": false, ".5": false, "5.": false, "007": false, "1e3": false, "+4": false, "2,5": false, "1.2.3": false, "--1": false,
+		"12345678901234567": false, "4 m": false, "3/4": false, "−3": false,
+	} {
+		if _, plain := PlainNumber(text); plain != want {
+			t.Errorf("%q is plain: %t, want %t", text, plain, want)
+		}
+	}
+}
