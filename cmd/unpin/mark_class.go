@@ -81,7 +81,7 @@ func (m mark) checkTimes(cmd *cobra.Command, desk *desk, papers []*marking.Paper
 		}
 		if end := endFor(set, roster, p.Student); last.After(end) {
 			late := int((last.Sub(end) + time.Minute - 1) / time.Minute)
-			fmt.Fprintf(cmd.ErrOrStderr(), "late, by %s: %s, %s.\n", wording.Counted(late, "minute"), notation.Visible(strings.TrimSpace(p.Student+" "+p.Problem+" "+p.Code)), last.Format("2006-01-02 15:04 MST"))
+			fmt.Fprintf(cmd.ErrOrStderr(), "late, by %s: %s, %s.\n", wording.Counted(late, "minute"), notation.Visible(strings.TrimSpace(p.Student+" "+p.Problem+" "+p.Code)), last.Format("2006-01-02 15:04 -07:00"))
 		}
 	}
 }
