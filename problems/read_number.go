@@ -6,6 +6,7 @@ import (
 	"maps"
 	"slices"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 
 	"unpin/statics/exact"
@@ -126,6 +127,38 @@ func (r *numberReader) readFault(n *node, err error) {
 	r.fault(at, e.Problem, sentence(e.Remedy))
 }
 
+// counted reads a number that measures nothing, such as points; like is one. What is no number, or more than one, is told as a whole.
+func (r *numberReader) counted(n *node, what, like string) (exact.Num, bool) {
+	if n.shape != scalar {
+		return r.number(n, what, notation.Pure)
+	}
+	if v, err := notation.ReadNumber(n.text, nil, r.problem.Units, notation.Pure); err == nil && len(v.String()) <= maxDigits {
+		return v, true
+	}
+	number, rest := leadingNumber(n.text)
+	if number == "" {
+		r.fault(n.at, quoted(n.text)+" is not a number", fmt.Sprintf("Write one, such as %s: %s", what, like))
+		return exact.Num{}, false
+	}
+	remedy := fmt.Sprintf("Write the number alone: %s: %s", what, number)
+	if rest == "" || strings.ContainsFunc(rest, unicode.IsDigit) {
+		remedy = fmt.Sprintf("Write one number, such as %s: %s", what, like)
+	}
+	r.fault(n.at, quoted(n.text)+" is not a number alone", remedy)
+	return exact.Num{}, false
+}
+
+var leadingForm = notation.Pattern(`^[“"']?([0-9]+(?:\.[0-9]+)?)(.*)$`)
+
+// leadingNumber is the decimal that a text begins with, perhaps after a quotation mark, and what follows it.
+func leadingNumber(text string) (number, rest string) {
+	found := leadingForm().FindStringSubmatch(strings.TrimSpace(text))
+	if found == nil {
+		return "", ""
+	}
+	return found[1], strings.TrimSpace(found[2])
+}
+
 // whole reads a plain whole number between two bounds.
 func (r *shapeReader) whole(n *node, what string, low, high int) int {
 	for v := low; v <= high; v++ {
@@ -133,6 +166,10 @@ func (r *shapeReader) whole(n *node, what string, low, high int) int {
 			return v
 		}
 	}
-	r.fault(n.at, fmt.Sprintf("%s is a whole number from %d to %d, not %s", what, low, high, quoted(n.text)), fmt.Sprintf("Write one from %d to %d.", low, high))
+	remedy := fmt.Sprintf("Write one from %d to %d.", low, high)
+	if number, rest := leadingNumber(n.text); rest != "" && !strings.ContainsFunc(rest, unicode.IsDigit) {
+		remedy = fmt.Sprintf("Write the number alone, one from %d to %d: %s: %s", low, high, what, number)
+	}
+	r.fault(n.at, fmt.Sprintf("%s is a whole number from %d to %d, not %s", what, low, high, quoted(n.text)), remedy)
 	return 0
 }

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"maps"
 	"slices"
+	"strings"
 
 	"unpin/statics/exact"
 	"unpin/statics/notation"
@@ -152,7 +153,11 @@ func (r *schemeReader) working(n *node) {
 
 // between reads a number from 0 up to a bound.
 func (r *schemeReader) between(to *exact.Num, n *node, what string, most int64) {
-	v, ok := r.number(n, what, notation.Pure)
+	like := "0.5"
+	if most == 100 && what != "round" {
+		like = "50"
+	}
+	v, ok := r.counted(n, what, like)
 	if ok && (v.Sign() < 0 || v.Cmp(exact.Int(most)) > 0) {
 		r.fault(n.at, fmt.Sprintf("%s is from 0 to %d, not %s", what, most, quoted(n.text)), "Write a number in this range.")
 		return
@@ -164,7 +169,11 @@ func (r *schemeReader) between(to *exact.Num, n *node, what string, most int64) 
 func (r *schemeReader) each(n *node, what string, words []string, take func(word string, v *node)) {
 	for _, e := range n.entries {
 		if !slices.Contains(words, e.key.text) {
-			r.fault(e.key.at, fmt.Sprintf("%s has no entry %s", what, quoted(e.key.text)), "Its entries are "+allOf(words)+".")
+			remedy := "Its entries are " + allOf(words) + "."
+			if word, value, parted := strings.Cut(e.key.text, " "); parted && slices.Contains(words, word) {
+				remedy = fmt.Sprintf("A colon is missing: write %s: %s", word, strings.TrimSpace(value))
+			}
+			r.fault(e.key.at, fmt.Sprintf("%s has no entry %s", what, quoted(e.key.text)), remedy)
 			continue
 		}
 		take(e.key.text, e.value)
@@ -180,7 +189,7 @@ func (r *schemeReader) accept(n *node) {
 			values = e.value.items
 		}
 		for _, v := range values {
-			if x, ok := r.number(v, "a value of accept", notation.Pure); ok {
+			if x, ok := r.counted(v, e.key.text, "6.5"); ok {
 				r.scheme.Accept[e.key.text] = append(r.scheme.Accept[e.key.text], x)
 			}
 		}

@@ -157,7 +157,7 @@ func (r *setReader) tasks(n *node) {
 	places := map[string]int{} // the line of each problem, by name
 	var without []string
 	for _, item := range n.items {
-		if !r.shaped(item, oneTask, "{problem: portal.yaml, points: 10}", table) {
+		if !r.shaped(item, oneTask, taskLike(item), table) {
 			continue
 		}
 		values := r.fields(item, oneTask, taskFields)
@@ -177,6 +177,15 @@ func (r *setReader) tasks(n *node) {
 	if len(without) > 0 && len(without) < len(r.set.Tasks) {
 		r.set.Warnings = append(r.set.Warnings, fmt.Sprintf("%s has no points, and others have: it is worth %s.", without[0], UsualPoints))
 	}
+}
+
+// taskLike shows how an entry is written that is no group of fields: with its own word, if it is one.
+func taskLike(item *node) string {
+	word := strings.TrimSpace(strings.TrimPrefix(item.text, "problem "))
+	if item.shape == scalar && word != "" && !strings.ContainsAny(word, " ,:{}[]\"'") {
+		return fmt.Sprintf("{problem: %s, points: 10}", word)
+	}
+	return "{problem: portal.yaml, points: 10}"
 }
 
 // task reads one problem of the set.
@@ -218,7 +227,7 @@ const mostPoints = 1000
 
 // points reads what a problem is worth.
 func (r *setReader) points(n *node) exact.Num {
-	v, ok := r.number(n, "points", notation.Pure)
+	v, ok := r.counted(n, "points", "10")
 	if ok && (v.Sign() <= 0 || v.Cmp(exact.Int(mostPoints)) > 0) {
 		r.fault(n.at, fmt.Sprintf("points are more than 0 and at most %d, not %s", mostPoints, quoted(n.text)), "Write it like this: points: 10")
 	}

@@ -15,7 +15,7 @@ import (
 func TestSets(t *testing.T) {
 	t.Parallel()
 	folder := filepath.Join("..", "testdata", "sets")
-	for _, name := range []string{"week5", "least", "fields", "names", "times", "order", "yaml", "twice"} {
+	for _, name := range []string{"week5", "least", "fields", "names", "times", "order", "yaml", "twice", "careless", "careless-time"} {
 		path := filepath.Join(folder, name+".yaml")
 		data := readFile(t, path)
 		if !Holds(data) {

@@ -2,7 +2,10 @@ package problems
 
 import (
 	"fmt"
+	"strconv"
 	"time"
+
+	"unpin/statics/notation"
 )
 
 // The ways in which a moment may be written, the first of which is told, and the same without the offset.
@@ -26,7 +29,7 @@ func (r *setReader) times(values map[string]*node) {
 		}
 	}
 	if n := values["minutes"]; n != nil {
-		r.set.Minutes = r.whole(n, "minutes", 1, maxMinutes)
+		r.set.Minutes = r.minutes(n)
 	}
 	if n := values["keep"]; n != nil {
 		day, err := time.Parse(time.DateOnly, n.text)
@@ -38,6 +41,19 @@ func (r *setReader) times(values map[string]*node) {
 		}
 		r.set.Keep = day
 	}
+}
+
+var hourForm = notation.Pattern(`^([0-9]{1,3})\s*(?:h|hr|hrs|hours?|:)\s*([0-5]?[0-9])?\s*(?:m|min|minutes?)?$`)
+
+// minutes reads how long a student has. Hours are told in minutes.
+func (r *setReader) minutes(n *node) int {
+	if found := hourForm().FindStringSubmatch(n.text); found != nil {
+		hours, _ := strconv.Atoi(found[1])
+		more, _ := strconv.Atoi(found[2])
+		r.fault(n.at, "minutes is a whole number of minutes, not "+quoted(n.text), fmt.Sprintf("Write minutes: %d", 60*hours+more))
+		return 0
+	}
+	return r.whole(n, "minutes", 1, maxMinutes)
 }
 
 // ReadMoment reads a day and a time, as a set has them; where no offset stands, it is that of the place.
@@ -68,6 +84,6 @@ func (r *setReader) moment(n *node, what string) time.Time {
 			return time.Time{}
 		}
 	}
-	r.fault(n.at, fmt.Sprintf("%s is a day and a time, not %s", what, quoted(n.text)), fmt.Sprintf("Write it like this: %s: 2026-12-04T10:00+01:00", what))
+	r.fault(n.at, fmt.Sprintf("%s is a day and a time, not %s", what, quoted(n.text)), fmt.Sprintf("Write year, month, day, T, the time and the offset from universal time: %s: 2026-12-04T10:00+01:00", what))
 	return time.Time{}
 }

@@ -3,6 +3,7 @@ package variant
 import (
 	"fmt"
 	"strings"
+	"unicode"
 )
 
 // alphabet are the signs of a code: digits and capitals without 0, 1, I, L and O, which are taken for each other.
@@ -38,10 +39,15 @@ func (s Source) weigh(signs []int) int {
 	return sum % 31
 }
 
-// Decode reads a code of this set: the place in it and the draw. Small letters and blanks around it are let pass. The error says
+// Decode reads a code of this set: the place in it and the draw. Small letters, blanks and hyphens are let pass. The error says
 // what is wrong with it.
 func (s Source) Decode(code string) (place int, d Draw, err error) {
-	text := strings.ToUpper(strings.TrimSpace(code))
+	text := strings.ToUpper(strings.Map(func(c rune) rune {
+		if unicode.IsSpace(c) || strings.ContainsRune("-‐–", c) {
+			return -1
+		}
+		return c
+	}, code))
 	if len([]rune(text)) != codeLength {
 		return 0, 0, fmt.Errorf("the code %q has %d signs, not %d", code, len([]rune(text)), codeLength)
 	}

@@ -92,6 +92,9 @@ func TestCodeFaults(t *testing.T) {
 		}
 	}
 	code := s.Code(12345)
+	if _, d, err := s.Decode(" " + code[:4] + " - " + strings.ToLower(code[4:])); d != 12345 || err != nil {
+		t.Errorf("with a blank and a hyphen: %v, %v", d, err)
+	}
 	if _, _, err := (Source{Set: "w6"}).Decode(code); err == nil || !strings.Contains(err.Error(), "another set than w6") {
 		t.Errorf("a code of another set: %v", err)
 	}

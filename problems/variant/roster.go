@@ -52,7 +52,7 @@ var rosterColumns = map[string]func(s *Student, cell string) error{
 	"id":      readID,
 	"name":    func(s *Student, cell string) error { return readWords(&s.Name, cell, "name", mostNameLength) },
 	"group":   func(s *Student, cell string) error { return readWords(&s.Group, cell, "group", mostIDLength) },
-	"extra":   func(s *Student, cell string) error { return readWhole(&s.Extra, cell, "extra", 0, 400) },
+	"extra":   readExtra,
 	"attempt": func(s *Student, cell string) error { return readWhole(&s.Attempt, cell, "attempt", 1, 1000) },
 	"print": func(s *Student, cell string) error {
 		if s.Print = strings.ToLower(cell); !slices.Contains(prints, s.Print) {
@@ -125,12 +125,21 @@ func readWords(to *string, cell, what string, most int) error {
 	return nil
 }
 
+// readExtra reads how many per cent more time a student has.
+func readExtra(s *Student, cell string) error {
+	bare := strings.TrimSpace(strings.TrimSuffix(cell, "%"))
+	if err := readWhole(&s.Extra, bare, "extra", 0, 400); err != nil {
+		return fmt.Errorf("extra cannot be %q: it is how many per cent more time there is, a whole number from 0 to 400 such as 25", cell)
+	}
+	return nil
+}
+
 // readWhole reads a whole number between two bounds; an empty cell leaves what is there.
 func readWhole(to *int, cell, what string, low, high int) error {
 	if cell == "" {
 		return nil
 	}
-	n, err := strconv.Atoi(strings.TrimSuffix(cell, "%"))
+	n, err := strconv.Atoi(cell)
 	if err != nil || n < low || n > high {
 		return fmt.Errorf("%s cannot be %q: it is a whole number from %d to %d", what, cell, low, high)
 	}

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io"
 	"slices"
+	"strconv"
 	"strings"
 	"unicode/utf8"
 
@@ -141,11 +142,31 @@ func (r *tableReader) header(line int, cells []string) {
 	}
 	for _, name := range r.needs {
 		if !slices.Contains(r.columns, name) {
-			r.fault(line, "no column is called %s: begin with a line that names the columns, such as %s", name, r.like)
+			r.fault(line, "no column is called %s%s: begin with a line that names the columns, such as %s", name, headings(cells), r.like)
 			r.columns = []string{}
 			return
 		}
 	}
+}
+
+// headings says which columns there are, as they are written, where it is not one that is needed.
+func headings(cells []string) string {
+	if len(cells) == 1 && strings.ContainsAny(strings.TrimSpace(cells[0]), " |") {
+		return ", and nothing parts the cells (commas, semicolons or tabs do)"
+	}
+	var names []string
+	for _, cell := range cells {
+		if cell = strings.TrimSpace(cell); cell != "" && len(names) < 8 {
+			names = append(names, strconv.Quote(cell))
+		}
+	}
+	switch len(names) {
+	case 0:
+		return ""
+	case 1:
+		return " (there is " + names[0] + ")"
+	}
+	return " (there are " + strings.Join(names, ", ") + ")"
 }
 
 // row reads one line. A line without any text is passed over.

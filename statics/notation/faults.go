@@ -55,7 +55,7 @@ func (p *parser) strange(typed string) (problem, remedy string) {
 		return quoted(typed) + " is not spelled as a unit", "write " + spelling(typed)
 	case slices.Contains(p.names, "x") && strings.Trim(word, "x0123456789") == "" && word[0] == 'x':
 		return quoted(typed) + " is read as one name, and x is the distance", "write * or ^ between x and the number, as in 3*x or x^2"
-	case strings.Trim(word, "x0123456789") == "" && word[0] == 'x':
+	case strings.Trim(word, "x0123456789") == "" && word[0] == 'x' && p.at > 0 && p.last().kind == numberToken:
 		return "x is not read as a times sign", "write * between the factors"
 	case isSenseWord(word) && p.forces:
 		return quoted(typed) + " is no part of a sum", "give the term its sense by its sign, + or -"

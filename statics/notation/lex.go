@@ -99,6 +99,10 @@ func inWord(r rune) bool {
 // strangeSign says what is wrong with a rune that no text here has.
 func strangeSign(r rune) (problem, remedy string) {
 	switch {
+	case strings.ContainsRune("\"'“”„‟‘’‚«»‹›`", r):
+		return "quotation marks are not read here", "leave them out"
+	case r == '%':
+		return "a percent sign is not read here", "write the number alone, or what it comes to"
 	case strings.ContainsRune("[]{}", r):
 		return "only round brackets are read here", "write ( )"
 	case r == utf8.RuneError:

@@ -98,6 +98,9 @@ func (p *parser) product() (*node, *ReadError) {
 			if p.take(); t.is("/") {
 				kind = quotientNode
 			}
+			if fault = p.timesNothing(t); fault != nil {
+				return nil, fault
+			}
 		case !p.startsOperand():
 			return x, nil
 		default:

@@ -10,6 +10,30 @@ func (p *parser) isTimes(t token) bool {
 	return p.typed && t.kind == wordToken && strings.EqualFold(t.text, "x") && p.operandMeaning(t) == strangeWord
 }
 
+// timesNothing is the fault of an x that was taken for times and after which no factor begins, as in 2x + 1: the value of a
+// function is asked, or a product was not finished.
+func (p *parser) timesNothing(t token) *ReadError {
+	if t.kind != wordToken || p.startsOperand() {
+		return nil
+	}
+	before := "2"
+	if p.at > 1 && p.tokens[p.at-2].kind == numberToken {
+		before = p.tokens[p.at-2].text
+	}
+	product := before + "*3"
+	switch next := p.next(); {
+	case next.is("-") && p.peek().kind == numberToken:
+		product = before + "*(-" + p.peek().text + ")"
+	case next.is("+") && p.peek().kind == numberToken:
+		product = before + "*" + p.peek().text
+	}
+	remedy := "write a value without x; a product is written " + product
+	if p.forces {
+		remedy = "write the other factor, as in " + product
+	}
+	return faultAt(t.start, t.end, "x is read as times here, and no number follows it", remedy)
+}
+
 // raised reads what stands after x: a power, such as ² or ^2, or nothing.
 func (p *parser) raised(x *node) (*node, *ReadError) {
 	sign := p.next()

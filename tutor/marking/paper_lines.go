@@ -102,11 +102,39 @@ func (r *lineReader) begin(number int) {
 	r.answers.Papers = append(r.answers.Papers, r.paper)
 }
 
+// wordsForHeads are words that people write for the heads of a paper, and forms of a line without its sign.
+var wordsForHeads = map[string]string{"name": "student", "id": "student", "pupil": "student", "candidate": "student", "task": "problem", "question": "problem", "exercise": "problem"}
+
+var (
+	twoSigns   = notation.Pattern(`^(?:[A-Z][\w.]*|[NVM]\s*\([^()]*\))\s*=[^=]*=`)
+	headForm   = notation.Pattern(`^(?i)(student|problem|code|attempt|level|work|conventions)\s+(\S.*)$`)
+	answerForm = notation.Pattern(`^([A-Z][\w.]*|[NVM]\s*\([^()]*\)|(?:max|min)\s+M\s*\([^()]*\))\s*:?\s+([-+−]?[0-9].*)$`)
+)
+
+// noAnswer says what is wrong with a line without an equals sign, and what would be right.
+func noAnswer(text string) string {
+	if head := headForm().FindStringSubmatch(text); head != nil {
+		word := strings.ToLower(head[1])
+		return fmt.Sprintf("a colon is missing: write %s: %s", word, head[2])
+	}
+	word, rest, _ := strings.Cut(text, ":")
+	if head := wordsForHeads[strings.ToLower(strings.TrimSpace(word))]; head != "" && strings.TrimSpace(rest) != "" {
+		return fmt.Sprintf("no line begins with %s: write %s: %s", strings.TrimSpace(word), head, strings.TrimSpace(rest))
+	}
+	if answer := answerForm().FindStringSubmatch(text); answer != nil {
+		return fmt.Sprintf("an equals sign is missing: write %s = %s", answer[1], answer[2])
+	}
+	return "this is no answer: write what it is of, =, and the value, as in Cy = 9.5 kN up"
+}
+
 // entryOf reads a line as an answer; the second result says why it is none.
 func entryOf(number int, text string) (Entry, string) {
 	at := strings.LastIndex(text, "=")
-	if at < 0 {
-		return Entry{}, "this is no answer: write what it is of, =, and the value, as in Cy = 9.5 kN up"
+	switch {
+	case at < 0:
+		return Entry{}, noAnswer(text)
+	case twoSigns().MatchString(text):
+		return Entry{}, "there is more than one equals sign: write what it is of, one =, and the value, as in Cy = 9.5 kN up"
 	}
 	e := Entry{Line: number, Quantity: strings.TrimSpace(text[:at]), Value: strings.TrimSpace(text[at+1:])}
 	switch {
