@@ -21,22 +21,23 @@ type Rule struct {
 	Name   string // for programs: one word or two
 	Says   string // a clause
 	Why    string // what it is good for
+	OfPlan bool   // it looks at the steps of the plan; the others need no more than the forces
 	faults func(Solved) []string
 }
 
 // rules are all of them. They are common practice of those who set problems; no source states them together.
 var rules = []Rule{
-	{"terminating", "all forces are decimals that end", "hand work", endless},
-	{"figures", "no force has more than five figures", "hand work", manyFigures},
-	{"decimals", Decimals, "hand work", longDecimals},
-	{"unit arm", "no arm is 1", "a force whose arm was forgotten gives the same number", unitArms},
-	{"mid-span", "no point load stands at mid-span", "its arm is the same from either end", midSpans},
-	{"equal loads", "no two loads are equal", "one mistaken for the other gives the same number", equalLoads},
-	{"equal resultants", "no two resultants are equal", "one left out cannot be told from the other", equalResultants},
-	{"short stretch", "no distributed load is 1 or 2 long", "its intensity is then its resultant, or the half of it", shortStretches},
-	{"couple", "a couple is not as large as its distance, nor at the distance 1", "a couple times a distance then hides", couplesAsDistances},
-	{"small force", "no force but zero is below 5 % of the largest load", "rounding swamps it", smallForces},
-	{"swamped force", "no force but zero is below 5 % of the largest term of its sum", "rounding swamps it", swampedForces},
+	{"terminating", "all forces are decimals that end", "hand work", false, endless},
+	{"figures", "no force has more than five figures", "hand work", false, manyFigures},
+	{"decimals", Decimals, "hand work", false, longDecimals},
+	{"unit arm", "no arm is 1", "a force whose arm was forgotten gives the same number", true, unitArms},
+	{"mid-span", "no point load stands at mid-span", "its arm is the same from either end", false, midSpans},
+	{"equal loads", "no two loads are equal", "one mistaken for the other gives the same number", false, equalLoads},
+	{"equal resultants", "no two resultants are equal", "one left out cannot be told from the other", false, equalResultants},
+	{"short stretch", "no distributed load is 1 or 2 long", "its intensity is then its resultant, or the half of it", false, shortStretches},
+	{"couple", "a couple is not as large as its distance, nor at the distance 1", "a couple times a distance then hides", false, couplesAsDistances},
+	{"small force", "no force but zero is below 5 % of the largest load", "rounding swamps it", false, smallForces},
+	{"swamped force", "no force but zero is below 5 % of the largest term of its sum", "rounding swamps it", true, swampedForces},
 }
 
 // Decimals says the strictest of the rules for answers. Copies keep to it as their problem does, as long as there are enough.

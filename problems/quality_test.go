@@ -4,6 +4,9 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"unpin/statics"
+	"unpin/statics/exact"
 )
 
 // The grades that are told come within one of those that a person gave to the library, and most of them meet.
@@ -47,3 +50,36 @@ func TestStepSkillsOfLibrary(t *testing.T) {
 // stepsShow are the skills that sums show, others being of counting, of shortcuts or of diagrams.
 var stepsShow = map[string]bool{"pick-body": true, "pin-support": true, "roller-support": true, "fixed-support": true, "pin-pair": true,
 	"moment-centre": true, "couple-in-sum": true, "uniform-resultant": true, "triangle-resultant": true, "trapezoid-resultant": true}
+
+// TestRulesOfForces: a rule that is not of the plan finds the same where there is no plan.
+func TestRulesOfForces(t *testing.T) {
+	t.Parallel()
+	broken := map[string]int{}
+	for _, name := range Names() {
+		p, _ := Library(name)
+		whole, err := statics.Solve(p.Frame)
+		if err != nil {
+			t.Fatal(err)
+		}
+		forces, err := statics.SolveForces(p.Frame)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i, v := range forces.Values {
+			forces.Values[i] = v.Mul(exact.MustParse("1/3")) // so that rules are broken
+			whole.Values[i] = forces.Values[i]
+		}
+		for _, r := range Rules() {
+			if r.OfPlan {
+				continue
+			}
+			got, want := r.faults(Solved{p, forces}), r.faults(Solved{p, whole})
+			if broken[r.Name] += len(want); !slices.Equal(got, want) {
+				t.Errorf("%s: %s: %q, want %q", name, r.Name, got, want)
+			}
+		}
+	}
+	if broken["terminating"] == 0 {
+		t.Error("no rule is broken anywhere")
+	}
+}

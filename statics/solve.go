@@ -19,6 +19,15 @@ type Solution struct {
 // Solve cuts a frame, counts, and, if it is determinate, finds every force, a plan and the internal forces. The error
 // is that of Cut; a frame that is not determinate is no error.
 func Solve(f Frame) (*Solution, error) {
+	s, err := SolveForces(f)
+	if err == nil {
+		s.Complete()
+	}
+	return s, err
+}
+
+// SolveForces is Solve without the plan and the internal forces, which take most of its time.
+func SolveForces(f Frame) (*Solution, error) {
 	a, err := Cut(f)
 	if err != nil {
 		return nil, err
@@ -27,10 +36,15 @@ func Solve(f Frame) (*Solution, error) {
 	count, sums := a.count()
 	if s.Count = count; count.Determinacy() == Determinate {
 		s.Values = a.forces(sums)
-		s.Plan = a.plan(s.Values)
-		s.Diagrams = a.diagrams(s.Values)
 	}
 	return s, nil
+}
+
+// Complete adds the plan and the internal forces to what SolveForces found.
+func (s *Solution) Complete() {
+	if s.Values != nil {
+		s.Plan, s.Diagrams = s.plan(s.Values), s.diagrams(s.Values)
+	}
 }
 
 // forces is the value of each force, from the sums of all bodies in triangular form: all of them hold (S8). The sums hold multipliers of

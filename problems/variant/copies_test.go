@@ -246,6 +246,6 @@ func benchmarkCopies(b *testing.B, p *problems.Problem) {
 		if _, err := m.Copies(b.Context(), Job{Source: Source{Set: p.Name, Place: 1}, Wishes: Numbered(1000), Distinct: true}); err != nil {
 			b.Fatal(err)
 		}
-		b.ReportMetric(float64(len(m.judged)), "judged")
+		b.ReportMetric(float64(len(m.glanced)), "judged")
 	}
 }

@@ -47,10 +47,10 @@ func (s *search) good(d Draw, taken map[string]bool, patient int) (hit, error) {
 			return hit{}, context.Cause(s.ctx)
 		}
 		if !taken[s.key(d)] {
-			switch s.Judge(d) {
+			switch s.glance(picks(s.changes, d)) {
 			case Good:
 				return hit{draw: d}, nil
-			case Long:
+			case overlong:
 				long = append(long, d)
 			}
 		}

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"maps"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -18,9 +19,10 @@ type Maker struct {
 	changes []Change
 	screen  screen
 
-	lock   sync.Mutex
-	judged map[string]Reason // by choices
-	spares map[string]bool   // of those that are Long, whether they are good otherwise
+	lock    sync.Mutex
+	glanced map[string]Reason // by choices
+	judged  map[string]Reason // of those that are rough or overlong at a glance
+	spares  map[string]bool   // of those that have long decimals, whether they are good otherwise
 }
 
 // New is a maker of copies of a problem. The error says that its frame is not determinate, or that nothing of it can change.
@@ -32,7 +34,7 @@ func New(p *problems.Problem) (*Maker, error) {
 	if s.Count.Determinacy() != statics.Determinate {
 		return nil, errors.New("its frame is not determinate, as unpin inspect tells")
 	}
-	m := &Maker{problem: p, changes: changesOf(p), judged: map[string]Reason{}, spares: map[string]bool{}}
+	m := &Maker{problem: p, changes: changesOf(p), glanced: map[string]Reason{}, judged: map[string]Reason{}, spares: map[string]bool{}}
 	if len(m.changes) == 0 {
 		return nil, errors.New("nothing in it can change: write under vary what may, such as vary: {h: 3..6 by 0.5}")
 	}
@@ -62,7 +64,15 @@ func (m *Maker) Judge(d Draw) Reason { return m.judge(picks(m.changes, d)) }
 
 // judge remembers what it found.
 func (m *Maker) judge(choices []int) Reason {
-	return remembered(&m.lock, m.judged, choices, m.look)
+	if reason := m.glance(choices); reason != rough && reason != overlong {
+		return reason
+	}
+	return remembered(&m.lock, m.judged, choices, func(choices []int) Reason { return m.look(choices, m.screen.judge) })
+}
+
+// glance is judge but for copies that are rough or overlong. It remembers.
+func (m *Maker) glance(choices []int) Reason {
+	return remembered(&m.lock, m.glanced, choices, func(choices []int) Reason { return m.look(choices, m.screen.glance) })
 }
 
 // remembered is what was found of choices before, or is found now.
@@ -81,7 +91,7 @@ func remembered[T any](lock sync.Locker, found map[string]T, choices []int, find
 	return it
 }
 
-// spare reports whether the copy of a draw that is Long is good otherwise. It remembers.
+// spare reports whether the copy of a draw that has long decimals is good otherwise. It remembers.
 func (m *Maker) spare(d Draw) bool {
 	return m.spareOf(picks(m.changes, d))
 }
@@ -98,11 +108,11 @@ func (m *Maker) spareOf(choices []int) bool {
 	})
 }
 
-// reasons is a copy of what was found.
-func (m *Maker) reasons() map[string]Reason {
+// lookedAt lists the choices that were looked at, by their keys.
+func (m *Maker) lookedAt() []string {
 	m.lock.Lock()
 	defer m.lock.Unlock()
-	return maps.Clone(m.judged)
+	return slices.Collect(maps.Keys(m.glanced))
 }
 
 // choicesOf are the choices of a key.
@@ -115,8 +125,8 @@ func choicesOf(key string) []int {
 	return all
 }
 
-// look makes a copy and holds it against the problem.
-func (m *Maker) look(choices []int) Reason {
+// look makes a copy and has it held against the problem.
+func (m *Maker) look(choices []int, against func(*problems.Problem) Reason) Reason {
 	if m.own(choices) {
 		return OwnNumbers
 	}
@@ -124,7 +134,7 @@ func (m *Maker) look(choices []int) Reason {
 	if err != nil {
 		return Unreadable
 	}
-	return m.screen.judge(p)
+	return against(p)
 }
 
 // own reports whether choices leave every number as it is.

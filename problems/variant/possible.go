@@ -28,13 +28,13 @@ func (m *Maker) Supply() Supply {
 	s := Supply{Choices: combinations(m.changes, Many)}
 	if s.All = s.Choices <= allJudged; s.All {
 		m.everyChoice(func(choices []int) bool {
-			s.count(m.judge(choices))
+			s.count(m.glance(choices))
 			return true
 		})
 		return s
 	}
 	for d := range Draw(sampled) {
-		s.count(m.Judge(d))
+		s.count(m.glance(picks(m.changes, d)))
 	}
 	return s
 }

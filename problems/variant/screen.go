@@ -27,6 +27,10 @@ const (
 	OffMember     Reason = "a place that is asked about would lie off its member, or where the value jumps"
 	HidesMistakes Reason = "a mistake would not show"
 	Long          Reason = "a force would have more than two decimals" // good otherwise, as far as was looked: Maker.spare says
+
+	// What a glance finds against copies that may have another reason against them too.
+	rough    Reason = "a rule for forces and loads would be broken"
+	overlong Reason = "a force would have more than two decimals, whatever else"
 )
 
 // ofRule is the reason of a broken rule.
@@ -88,43 +92,83 @@ func (s screen) judge(p *problems.Problem) Reason {
 	return Good
 }
 
+// glance is judge but for copies whose forces alone are against them: these are rough or overlong, and no plan is made of them. In most problems
+// they are most of those that are no good.
+func (s screen) glance(p *problems.Problem) Reason {
+	if reason := s.form(p); reason != Good {
+		return reason
+	}
+	solution, err := statics.SolveForces(p.Frame)
+	if err != nil || solution.Values == nil {
+		return NotSolvable
+	}
+	copied := problems.Solved{Problem: p, Solution: solution}
+	switch {
+	case slices.ContainsFunc(s.rules, func(r problems.Rule) bool { return !r.OfPlan && copied.Breaks(r) }):
+		return rough
+	case slices.ContainsFunc(s.short, copied.Breaks):
+		return overlong
+	}
+	solution.Complete()
+	if reason := s.course(copied); reason != Good {
+		return reason
+	}
+	if s.hides(copied) {
+		return HidesMistakes
+	}
+	return Good
+}
+
 // solved is a copy solved, and the first reason against it, but for long decimals and what it hides.
 func (s screen) solved(p *problems.Problem) (problems.Solved, Reason) {
 	copied := problems.Solved{Problem: p}
-	switch {
-	case slices.ContainsFunc(p.Where, func(c problems.Condition) bool { return !c.Holds }):
-		return copied, Condition
-	case !sameOrder(&s.own.Problem.Frame, &p.Frame):
-		return copied, OtherShape
-	case rougher(&s.own.Problem.Frame, &p.Frame):
-		return copied, RoughLength
-	case !sameAngles(&s.own.Problem.Frame, &p.Frame):
-		return copied, OtherShape
-	case !s.ties.keep(&s.own.Problem.Frame, &p.Frame):
-		return copied, Untied
-	case len(p.Warnings) > len(s.own.Warnings):
-		return copied, Warned
+	if reason := s.form(p); reason != Good {
+		return copied, reason
 	}
 	solution, err := statics.Solve(p.Frame)
-	if err != nil || solution.Count.Determinacy() != statics.Determinate {
+	if err != nil || solution.Values == nil {
 		return copied, NotSolvable
 	}
 	copied.Solution = solution
-	if !samePlan(s.own.Solution, solution) {
-		return copied, OtherPlan
+	return copied, s.course(copied)
+}
+
+// form is the first reason against a copy before it is solved.
+func (s screen) form(p *problems.Problem) Reason {
+	switch {
+	case slices.ContainsFunc(p.Where, func(c problems.Condition) bool { return !c.Holds }):
+		return Condition
+	case !sameOrder(&s.own.Problem.Frame, &p.Frame):
+		return OtherShape
+	case rougher(&s.own.Problem.Frame, &p.Frame):
+		return RoughLength
+	case !sameAngles(&s.own.Problem.Frame, &p.Frame):
+		return OtherShape
+	case !s.ties.keep(&s.own.Problem.Frame, &p.Frame):
+		return Untied
+	case len(p.Warnings) > len(s.own.Warnings):
+		return Warned
+	}
+	return Good
+}
+
+// course is the first reason against a copy in how it is solved.
+func (s screen) course(copied problems.Solved) Reason {
+	if !samePlan(s.own.Solution, copied.Solution) {
+		return OtherPlan
 	}
 	if reason := s.signs(copied); reason != Good {
-		return copied, reason
+		return reason
 	}
-	if _, err := copied.Asked(p.Find); err != nil {
-		return copied, OffMember
+	if _, err := copied.Asked(copied.Find); err != nil {
+		return OffMember
 	}
 	for _, r := range s.rules {
 		if copied.Breaks(r) {
-			return copied, ofRule(r)
+			return ofRule(r)
 		}
 	}
-	return copied, Good
+	return Good
 }
 
 // hides reports whether a copy hides a mistake that the problem's own numbers show.

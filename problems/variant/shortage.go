@@ -94,8 +94,9 @@ func (m *Maker) lack(wanted int, all bool) *Shortage {
 	e := &Shortage{Wanted: wanted, All: all}
 	tally := map[Reason]int{}
 	good := newGoodness(m.changes)
-	for key, reason := range m.reasons() {
+	for _, key := range m.lookedAt() {
 		choices := choicesOf(key)
+		reason := m.judge(choices)
 		if reason == Long {
 			if reason = HidesMistakes; m.spareOf(choices) {
 				reason = Good

@@ -63,14 +63,14 @@ func improvement(own problems.Solved, c Change, choice int, hidden []hiding) (Im
 		return Improvement{}, false
 	}
 	tried := problems.Solved{Problem: p, Solution: s}
-	left := hidings(tried)
-	if len(left) >= len(hidden) || slices.ContainsFunc(left, func(h hiding) bool { return !slices.Contains(hidden, h) }) {
-		return Improvement{}, false
-	}
 	for _, r := range problems.Rules() {
 		if tried.Breaks(r) && !own.Breaks(r) {
 			return Improvement{}, false
 		}
+	}
+	left := hidings(tried)
+	if len(left) >= len(hidden) || slices.ContainsFunc(left, func(h hiding) bool { return !slices.Contains(hidden, h) }) {
+		return Improvement{}, false
 	}
 	return Improvement{Name: c.Name, To: c.Choices[choice], Shown: len(hidden) - len(left), Remain: len(left), relative: c.far(choice)}, true
 }

@@ -164,7 +164,7 @@ func makeThousand(t *testing.T, m *Maker, name string) {
 			tidy++
 		}
 	}
-	t.Logf("| %s | %.1f | %d | %d |", name, taken, len(m.judged), tidy)
+	t.Logf("| %s | %.1f | %d | %d |", name, taken, len(m.glanced), tidy)
 	if tidy < 1000 {
 		t.Errorf("only %d of 1000 copies are tidy", tidy)
 	}
