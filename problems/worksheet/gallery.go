@@ -19,13 +19,18 @@ func newGallery(d *document) gallery { return gallery{d, webRoom.sheetsOf(d.list
 
 // image is figure i among the passages of the document, with its title and its description.
 func (g gallery) image(i int) []byte {
+	return paper.SVG(g.sheet(i), g.d.list[i].words)
+}
+
+// sheet is that of figure i with its title, as wide as it is shown.
+func (g gallery) sheet(i int) paper.Sheet {
 	b := g.d.list[i]
 	sheet := g.sheets[i]
 	if b.pictureKind() == levelPicture {
 		sheet = g.levelled(sheet)
 	}
 	sheet.Title = oneLine(g.d.p.Title) + ": " + strings.TrimSuffix(b.text, ".")
-	return paper.SVG(sheet, b.words)
+	return sheet
 }
 
 // levelled is the sheet of a beam made as wide as all beams of the document need to stand beneath one another.

@@ -1,7 +1,8 @@
 package worksheet
 
 // webStyle is how a page for a browser looks: on a screen in the reader's choice of light and dark, where figures are turned
-// to light on dark with their hues kept; in a narrow window, where figures shrink and tables scroll; and on paper.
+// to light on dark with their hues kept; in a narrow window, where figures shrink as far as they can be read and
+// scroll, as tables do; and on paper.
 const webStyle = `
 :root { --ink: #1a1a1a; --faint: #595959; --ground: #ffffff; --rule: #8c8c8c; --panel: #f3f3f0; --link: #0b4f8a; }
 @media screen and (prefers-color-scheme: dark) {
@@ -36,7 +37,9 @@ th, td { padding: 0.15rem 0.8rem 0.15rem 0; text-align: left; vertical-align: ba
 thead th { border-bottom: 1px solid var(--ink); font-size: 0.9rem; white-space: nowrap; }
 .right { text-align: right; white-space: nowrap; }
 figure { margin: 1.2rem 0; text-align: center; }
-figure svg { max-width: 100%; height: auto; }
+figure svg { max-width: 100%; min-width: var(--least, 0); height: auto; }
+figure .scroll { margin: 0; }
+.beside figure { min-width: 0; max-width: 100%; }
 figcaption { font-size: 0.9rem; color: var(--faint); }
 .beside { display: flex; flex-wrap: wrap; justify-content: center; gap: 0 1rem; align-items: end; }
 footer { max-width: 46rem; margin: 0 auto; padding: 0 1rem 1rem; font-size: 0.9rem; color: var(--faint); }
@@ -54,6 +57,7 @@ footer { max-width: 46rem; margin: 0 auto; padding: 0 1rem 1rem; font-size: 0.9r
   figure, tr, .block { break-inside: avoid; }
   thead { display: table-header-group; }
   .scroll { overflow: visible; }
+  figure svg { min-width: 0; }
   article + article { break-before: page; border: 0; }
 }
 `

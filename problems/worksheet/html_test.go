@@ -8,6 +8,7 @@ import (
 	"path/filepath"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -191,5 +192,40 @@ func TestPageEscapes(t *testing.T) {
 	readPage(t, page).check(t)
 	if want := "<h1>&lt;script&gt;alert(1)&lt;/script&gt; &amp; &#34;b&#34;</h1>"; !strings.Contains(page, want) {
 		t.Errorf("the page has no %s", want)
+	}
+}
+
+// wideFigure is a figure of a page: what holds it, and how wide it is in points.
+var wideFigure = regexp.MustCompile(`(?:style="--least: ([0-9]+)pt">\n)?<svg [^>]*width="([0-9.]+)pt"`)
+
+// TestFiguresStayLegible holds that the letters of a figure, which are 9 points of its own size, are no less than 10 pixels (3/4
+// point each) in the narrowest of windows, 320 pixels with margins of 16: a figure that would have to shrink more keeps a width.
+func TestFiguresStayLegible(t *testing.T) {
+	t.Parallel()
+	held := 0
+	for _, name := range []string{"riding-hall", "quarry-derrick", "jetty-deck"} {
+		p, ok := problems.Library(name)
+		if !ok {
+			t.Fatal(name)
+		}
+		s, err := statics.Solve(p.Frame)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, found := range wideFigure.FindAllStringSubmatch(HTML(One(p, s), Options{}), -1) {
+			wide, _ := strconv.ParseFloat(found[2], 64)
+			shown := min(wide, (320-2*16)*0.75)
+			if found[1] != "" {
+				least, _ := strconv.ParseFloat(found[1], 64)
+				shown = max(shown, least)
+				held++
+			}
+			if pixels := 9 / 0.75 * shown / wide; pixels < 10 {
+				t.Errorf("%s: letters of %.1f pixels in a figure of %.0f points", name, pixels, wide)
+			}
+		}
+	}
+	if held < 3 {
+		t.Errorf("only %d figures keep a width", held)
 	}
 }
