@@ -125,7 +125,7 @@ func (c coach) sumHints() [3]string {
 	step := c.route.expertStep()
 	return [3]string{
 		"count the unknowns on " + notation.List(c.about.bodyNames()) + " and the whole: where can one sum leave one?",
-		"take moments where most unknowns pass, or forces perpendicular to them: what has no arm or no share drops out.",
+		"take moments where most unknowns pass, or forces perpendicular to them: what has no arm or no component drops out.",
 		"look at " + wording.Body(c.about.solution.Assembly, step.Sums[0].Body) + ". " + c.about.words().Because(step, c.sheet.knownForce),
 	}
 }

@@ -102,6 +102,12 @@ const noCouple = "an end that is free or can turn passes no couple, so what mome
 // idleBeyond is said of a wrong moment elsewhere, where on one side of the cut nothing has a moment.
 const idleBeyond = "on one side of this cut nothing can turn the piece, so what moment can be left here?"
 
+// idleAlong and idleAcross are said of a wrong N and V where on one side of the cut nothing acts that way.
+const (
+	idleAlong  = "on one side of this cut nothing acts along the member, so what axial force can be left here?"
+	idleAcross = "on one side of this cut nothing acts across the member, so what shear can be left here?"
+)
+
 // passesNoCouple reports whether a question is for the moment at such an end.
 func (fb *feedback) passesNoCouple(q Question) bool {
 	if q.Kind != SectionPart || q.Quantity != statics.BendingMoment || !q.truth.IsZero() {
@@ -124,7 +130,10 @@ func (fb *feedback) slipOr(q Question, c *judging.Case, v judging.Verdict, typed
 			return noCouple
 		case q.Quantity == statics.BendingMoment:
 			return idleBeyond
+		case q.Quantity == statics.AxialForce:
+			return idleAlong
 		}
+		return idleAcross
 	}
 	if says := fb.found(c.Find(v, typed)); says != "" && !fb.againstAssumed(q, v) {
 		return says

@@ -94,6 +94,9 @@ func (m *matter) shapeRight(q Question) string {
 	return "the slope of M is " + m.slopeOfMoment() + ", so M is one degree above it."
 }
 
+// beyondStretch is said of a place where the shear is to be zero that is not on the stretch.
+const beyondStretch = "the place lies on the stretch named, and is measured from the start of the member: where on it is the shear zero?"
+
 // shapeRule is the principle behind what is asked of a shape.
 func (m *matter) shapeRule(q Question) string {
 	switch {
@@ -125,6 +128,9 @@ func (c coach) shapeHints(q Question) [3]string {
 func (fb *feedback) shapeWrong(q Question, v judging.Typed) string {
 	if q.Kind == ZeroPlace && fb.fromOtherEnd(q, v) {
 		return "from which end did you measure?"
+	}
+	if q.Kind == ZeroPlace && (v.Value.Cmp(q.Stretch.From) < 0 || v.Value.Cmp(q.Stretch.Until) > 0) {
+		return beyondStretch
 	}
 	switch tries := fb.sheet.inHand().tries; {
 	case q.Kind == ZeroPlace && tries == 2:

@@ -36,11 +36,13 @@ func takeWhole(l *Lesson, q Question, line string) (Reply, bool) {
 	}
 	w, ok := l.bench().readWhole(q, line, named)
 	switch {
+	case !(ok && w.right()) && l.bench().signedPiece(q, line):
+		return pieceSigned(q), true
 	case !ok:
 		return Reply{}, false
 	case w.bare && (w.right() || w.opposite()):
 		// Whether the whole term is meant, or a piece that meets its size by chance, nothing tells.
-		return Reply{Kind: Unread, Lines: []string{wholeOrPiece(l, q, line)}}, true
+		return Reply{Kind: Unread, Lines: []string{wholeOrPiece(q)}}, true
 	case w.right() && w.estranged():
 		return settlePieces(l, line, "the term has this value, though not by the factors typed: its own are its force and its arm.", q.sameTerm), true
 	case w.right():
@@ -57,20 +59,24 @@ func takeWhole(l *Lesson, q Question, line string) (Reply, bool) {
 	return l.settle(line, ruling{verdict: judging.Wrong, says: says, slips: fb.slips}), true
 }
 
-// wholeOrPiece asks which of the two a bare number is meant to be that is the size of a whole term; where a mistake leads to it as
-// a piece, that is said as well.
-func wholeOrPiece(l *Lesson, q Question, line string) string {
-	piece := pieceWord(q)
-	says := "As it stands this is the whole term, its force times its arm: type that with its sign or as a product, or its " + piece + " alone"
-	v, err := l.bench().read(q, line)
-	if err != nil {
-		return says + "."
+// wholeOrPiece asks which of the two a bare number is meant to be that is the size of a whole term.
+func wholeOrPiece(q Question) string {
+	return "As it stands this is the whole term, its force times its arm: type that with its sign or as a product, or its " + pieceWord(q) + " alone."
+}
+
+// signedPiece reports whether a line is the force or the arm asked for, right but for a minus before it.
+func (b bench) signedPiece(q Question, line string) bool {
+	bare, minus := strings.CutPrefix(strings.Replace(strings.TrimSpace(line), "−", "-", 1), "-")
+	if !minus || q.Kind == TermSign {
+		return false
 	}
-	fb := feedback{about: l.about, sheet: l.sheet}
-	if found := fb.found(l.bench().caseOf(q).Find(judging.Wrong, v)); found != "" {
-		return says + "; as the " + piece + " it is not right: " + found
-	}
-	return says + "."
+	v, err := b.read(q, strings.TrimSpace(bare))
+	return err == nil && b.caseOf(q).Verdict(v).Right()
+}
+
+// pieceSigned is said of it: that is no mistake yet.
+func pieceSigned(q Question) Reply {
+	return Reply{Kind: Unread, Lines: []string{"The " + pieceWord(q) + " is asked for without a sign, and is right without it: which sign the term has comes after."}}
 }
 
 // mentionsForce reports whether a word of a line names a force.

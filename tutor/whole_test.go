@@ -23,6 +23,8 @@ func TestWholeLines(t *testing.T) {
 		{"2 force", "-20*3", "not yet: ", "2 force"},
 		{"2 force", "20", "right: ", "2 arm"},
 		{"2 force", "50", "As it stands this is the whole term", "2 force"}, // or 50 for 20 by mistake: asked, not guessed
+		{"2 force", "-20", "The force is asked for without a sign, and is right without it", "2 force"},
+		{"2 arm", "-2.5 m", "The arm is asked for without a sign, and is right without it", "2 arm"},
 		{"2 arm", "50", "As it stands this is the whole term", "2 arm"},
 		{"3 force", "114", "As it stands this is the whole term, its force times its arm: type that with its sign or as a product, or its force alone.", "3 force"},
 		{"2 arm", "50 kNm", "right: that is the size of the term", "2 sign"},

@@ -2,6 +2,7 @@ package judging
 
 import (
 	"slices"
+	"strings"
 	"unicode"
 	"unicode/utf8"
 
@@ -226,7 +227,7 @@ func (t thing) asks(givers []string) string {
 		how = append(how, t.word(slip.Line))
 	}
 	with, who, do := notation.List(how), notation.List(givers), "does "
-	if len(givers) > 1 {
+	if len(givers) > 1 || strings.HasPrefix(givers[0], "the two ") { // the two pulls of a rope
 		do = "do "
 	}
 	switch {

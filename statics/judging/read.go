@@ -58,7 +58,7 @@ func (q Asked) strangeName(a *statics.Assembly, line string) error {
 		case a.Forces[f].Name == q.Name:
 			return fmt.Errorf("%s itself is asked for: type what it comes to as a number", q.Name)
 		default:
-			return fmt.Errorf("%s is asked for, as a number: where %s stands in the sum, put its value", q.Name, a.Forces[f].Name)
+			return fmt.Errorf("%s is asked for, as a number: wherever you need %s, put its value", q.Name, a.Forces[f].Name)
 		}
 	}
 	return nil

@@ -96,9 +96,9 @@ func askEach(terms []*standingTerm) []string {
 	case 0:
 		return asks
 	case 1:
-		return append(asks, "what does "+own[0]+" leave to divide by")
+		return append(asks, "with "+own[0]+" in the sum, what do you divide by")
 	}
-	return append(asks, "what do "+notation.List(own)+" together leave to divide by")
+	return append(asks, "with "+notation.List(own)+" in the sum, what do you divide by")
 }
 
 // withExcluded is what there is to ask about slips in the solving and about others, in other terms, that lead to the same

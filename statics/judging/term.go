@@ -98,13 +98,19 @@ func (c *Case) findInTerm(f *Finding, v Typed) {
 	switch asks = asksOnce(asks); {
 	case len(asks) == 0:
 	case len(slips) == 1 && (!slips[0].Seldom || v.figures() > 3):
-		f.Says = lowerFirst(slips[0].Says)
+		f.Says = ofOne.Replace(lowerFirst(slips[0].Says))
 	case len(asks) == 1:
 		f.Says = oneThing + joined(asks)
 	default:
 		f.Says = "there is more than one way to this entry: " + joined(asks)
 	}
 }
+
+// ofOne speaks of the one term asked about where a slip's sentence speaks of each.
+var ofOne = strings.NewReplacer(
+	"does each force", "does this force", "is each component", "is this component", "does each component", "does this component",
+	"is each load", "is this load", "does each of your arms end", "does this arm end",
+)
 
 // asksOnce leaves out what is asked already, or with which another begins.
 func asksOnce(asks []string) []string {
