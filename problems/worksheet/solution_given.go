@@ -71,6 +71,9 @@ func (d given) joined() []string {
 	}
 	for j := range d.Frame.Joints {
 		if d.meets(j) && !d.connected(j) {
+			if all == nil {
+				return []string{"all joints are rigid"}
+			}
 			return append(all, "all other joints are rigid")
 		}
 	}

@@ -43,7 +43,22 @@ func (w places) Direction(v statics.Vector) string {
 	case w.spoken:
 		return word + ", " + steepness(v)
 	}
-	return word + " along " + w.st.Pair(v.X, v.Y, notation.Pure)
+	return word + " along " + w.ratio(v)
+}
+
+// ratio is an inclined direction by its components, in lowest terms where these are short whole numbers: (3, 4) for (24, 32).
+func (w places) ratio(v statics.Vector) string {
+	const short = 1000
+	x, okX := v.X.Rat()
+	y, okY := v.Y.Rat()
+	if okX && okY {
+		q := new(big.Rat).Quo(x, y)
+		across, up := new(big.Int).Abs(q.Num()), q.Denom()
+		if limit := big.NewInt(short); across.Cmp(limit) < 0 && up.Cmp(limit) < 0 {
+			v = statics.Vector{X: exact.Int(int64(x.Sign()) * across.Int64()), Y: exact.Int(int64(y.Sign()) * up.Int64())}
+		}
+	}
+	return w.st.Pair(v.X, v.Y, notation.Pure)
 }
 
 // clause is a direction with a sentence going on after it.
@@ -68,7 +83,7 @@ func (w places) line(v statics.Vector) string {
 	case w.spoken:
 		return "along a line " + w.Direction(v)
 	}
-	return "along " + w.st.Pair(v.X, v.Y, notation.Pure)
+	return "along " + w.ratio(v)
 }
 
 // steepness says how an inclined direction lies: "3 across for 4 up" where it is a short ratio, else "20.5 degrees from

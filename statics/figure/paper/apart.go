@@ -127,7 +127,7 @@ func (g *group) finish() Sheet {
 		all.stretched = all.stretched || p.stretched
 		all.misread += p.misread
 	}
-	all.misread += all.astray()
+	all.misread += all.astray() + barred(all.drawn)
 	for _, f := range g.scene.Faces {
 		g.join(all, f)
 	}
@@ -143,6 +143,26 @@ func (p *board) astray() int {
 	for i := range p.drawn {
 		if d := &p.drawn[i]; d.Kind == figure.DrawnLabel && d.Owner >= 0 && !figure.IsNearest(p.drawn, d.Owner, d.From, d.To, 1) {
 			n++
+		}
+	}
+	return n
+}
+
+// barred is how many arrows have the arrow of another point on the way to their own, at which they would seem to act: a pull of a
+// rope leads to its wheel and is plain.
+func barred(drawn []figure.Drawn) int {
+	n := 0
+	for i := range drawn {
+		d := &drawn[i]
+		if d.Kind != figure.DrawnArrow || d.At != d.Hub {
+			continue
+		}
+		from, far := figure.Drawn{From: d.From, To: d.At}, figure.Drawn{From: d.To, To: d.At}
+		for k := range drawn {
+			o := &drawn[k]
+			if o.Kind == figure.DrawnArrow && o.At != d.At && o.Part == d.Part && (o.Gap(from, 1) == 0 || o.Gap(far, 1) == 0) {
+				n++
+			}
 		}
 	}
 	return n
