@@ -42,15 +42,31 @@ func newDraft(f *statics.Frame, o Options, inside []bool) *draft {
 	return d
 }
 
-// slopes notes how the members lie that slope.
+// slopes notes how the members lie that slope, of those that run on in one line the first.
 func (d *draft) slopes() {
 	n := 0
 	for m, in := range d.inside {
-		if in {
+		if !in {
+			continue
+		}
+		if !runsOn(d, m) {
 			d.Strokes[n].Slope = slopeOf(d.f.Span(m))
-			n++
+		}
+		n++
+	}
+}
+
+// runsOn reports whether a member goes on in the line of an earlier one.
+func runsOn(d *draft, m int) bool {
+	k := d.f.Members[m]
+	for i, in := range d.inside[:m] {
+		o := d.f.Members[i]
+		meets := o.From == k.From || o.From == k.To || o.To == k.From || o.To == k.To
+		if in && meets && d.f.Span(i).Cross(d.f.Span(m)).IsZero() {
+			return true
 		}
 	}
+	return false
 }
 
 // joint is the place of a joint.
