@@ -79,6 +79,9 @@ func (r *route) useless(s statics.Sum) string {
 	if len(s.Unknowns(r.sheet.settledForce)) == 0 {
 		return "this sum holds nothing unknown: it can check the work but not give anything new."
 	}
+	if slices.ContainsFunc(r.kept, s.Same) {
+		return "this sum is kept already, and is used once all but one of its unknowns are known."
+	}
 	if !r.about.solution.Independent(append(slices.Clone(r.kept), s), r.sheet.settledForce) {
 		return "this sum already follows from those you have: it can check them but not give a new unknown."
 	}

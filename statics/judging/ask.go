@@ -226,7 +226,7 @@ func (t thing) asks(givers []string) string {
 	if t.aspects[slip.Line] {
 		how = append(how, t.word(slip.Line))
 	}
-	with, who, do := notation.List(how), notation.List(givers), "does "
+	with, who, do := notation.List(how), listed(givers), "does "
 	if len(givers) > 1 || strings.HasPrefix(givers[0], "the two ") { // the two pulls of a rope
 		do = "do "
 	}
@@ -239,6 +239,25 @@ func (t thing) asks(givers []string) string {
 		return do + who + " count in this sum and " + with
 	}
 	return with + " " + do + who + " enter"
+}
+
+// listed names givers, those beyond the cut last and that said once.
+func listed(givers []string) string {
+	var near, far []string
+	for _, g := range givers {
+		if name, beyond := strings.CutSuffix(g, beyondCut); beyond {
+			far = append(far, name)
+		} else {
+			near = append(near, g)
+		}
+	}
+	switch {
+	case len(far) == 0:
+		return notation.List(near)
+	case len(near) == 0:
+		return notation.List(far) + beyondCut
+	}
+	return strings.Join(near, ", ") + " and, beyond the cut, " + notation.List(far)
 }
 
 // word is what an aspect of a term is called: a load has a size, a known force a value; its line is asked for whole.

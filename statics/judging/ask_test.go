@@ -29,6 +29,8 @@ func TestAsksOfThings(t *testing.T) {
 		{about(false, slip.Size, slip.Arm), two, "with what arm and size do the 20 kN load and the 3 kN load enter"},
 		{about(true, slip.Size), []string{"Cx"}, "with what value does Cx enter"},
 		{about(false, slip.Presence, slip.Arm), one, "does the 20 kN load count in this sum and with what arm"},
+		{about(true, slip.Size), []string{"Cy", "Cx", "RE" + beyondCut, "Dx" + beyondCut}, "with what value do Cy, Cx and, beyond the cut, RE and Dx enter"},
+		{about(false, slip.Sense), []string{"the two 12 kN pulls of the rope at D" + beyondCut}, "with what sense do the two 12 kN pulls of the rope at D beyond the cut enter"},
 		{thing{ask: "which side is it"}, nil, "which side is it"},
 	} {
 		if got := c.of.asks(c.who); got != c.want {

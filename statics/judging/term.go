@@ -95,10 +95,11 @@ func (c *Case) findInTerm(f *Finding, v Typed) {
 		f.note(s.ID)
 		asks = append(asks, s.Asks())
 	}
+	defer func() { f.Says = ofOne.Replace(f.Says) }()
 	switch asks = asksOnce(asks); {
 	case len(asks) == 0:
 	case len(slips) == 1 && (!slips[0].Seldom || v.figures() > 3):
-		f.Says = ofOne.Replace(lowerFirst(slips[0].Says))
+		f.Says = lowerFirst(slips[0].Says)
 	case len(asks) == 1:
 		f.Says = oneThing + joined(asks)
 	default:
@@ -109,7 +110,8 @@ func (c *Case) findInTerm(f *Finding, v Typed) {
 // ofOne speaks of the one term asked about where a slip's sentence speaks of each.
 var ofOne = strings.NewReplacer(
 	"does each force", "does this force", "is each component", "is this component", "does each component", "does this component",
-	"is each load", "is this load", "does each of your arms end", "does this arm end",
+	"is each load", "is this load", "does each of your arms end", "does this arm end", "is each of your arms", "is this arm",
+	"what is the unknown multiplied by", "what is the force multiplied by",
 )
 
 // asksOnce leaves out what is asked already, or with which another begins.
