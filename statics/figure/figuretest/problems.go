@@ -41,6 +41,22 @@ func OfProblems(t testing.TB, ascii bool, files ...string) []Named {
 	return all
 }
 
+// ApartOfLibrary are the parts of each problem of the library apart, with nothing known yet.
+func ApartOfLibrary(t testing.TB) []Named {
+	var all []Named
+	for _, name := range problems.Names() {
+		p, _ := problems.Library(name)
+		a, err := statics.Cut(p.Frame)
+		if err != nil {
+			t.Fatal(name, err)
+		}
+		if k := figure.OfParts(a, nil, figure.Options{Style: p.Style(false)}); k.IsApart() {
+			all = append(all, Named{name, k})
+		}
+	}
+	return all
+}
+
 // load reads a problem file, or all cases of a list.
 func load(t testing.TB, file string) []*problems.Problem {
 	if filepath.Ext(file) != ".json" {

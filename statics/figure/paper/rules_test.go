@@ -8,8 +8,6 @@ import (
 
 	"pgregory.net/rapid"
 
-	"unpin/problems"
-	"unpin/statics"
 	"unpin/statics/figure"
 	"unpin/statics/figure/figuretest"
 	"unpin/statics/figure/paper"
@@ -49,24 +47,18 @@ func TestNeverFalse(t *testing.T) {
 func TestApartAtAnyHeight(t *testing.T) {
 	t.Parallel()
 	fit := 0
-	for i, name := range problems.Names() {
-		if !*whole && i%3 != 1 && name != "log-buck" && name != "step-ladders" { // these two were false once
+	for i, k := range figuretest.ApartOfLibrary(t) {
+		if !*whole && i%3 != 1 && k.Name != "log-buck" && k.Name != "step-ladders" { // these two were false once
 			continue
 		}
-		p, _ := problems.Library(name)
-		a, err := statics.Cut(p.Frame)
-		if err != nil {
-			t.Fatal(err)
-		}
-		scene := figure.OfParts(a, nil, figure.Options{Style: p.Style(false)})
-		for tall := 160.0; tall <= 340 && scene.IsApart(); tall += 30 {
-			sheet := paper.Layout(scene, 470, tall)
+		for tall := 160.0; tall <= 340; tall += 30 {
+			sheet := paper.Layout(k.Scene, 470, tall)
 			if !sheet.Fits {
 				continue
 			}
 			fit++
 			for _, fault := range figuretest.Paper.Violations(sheet.Drawn) {
-				t.Errorf("%s, %.0f points tall: %s", name, tall, fault)
+				t.Errorf("%s, %.0f points tall: %s", k.Name, tall, fault)
 			}
 		}
 	}
