@@ -45,14 +45,19 @@ func leaves(note string) string {
 	return ""
 }
 
-// exemplify counts a wrong value among the examples of a mistake: values are alike that are of one size, however they are written.
+// exemplify counts a wrong value, or an equation, among the examples of a mistake: values are alike that are of one size, however they are
+// written.
 func (m *Mistake) exemplify(r markRow) {
+	size := sizeOf(r.given)
 	if _, _, part := partOf(r.quantity); part {
-		return // an equation, not a value
+		if !strings.Contains(r.given, "=") {
+			return // pieces of terms say nothing by themselves
+		}
+		size = strings.ReplaceAll(r.given, " ", "")
 	}
 	new := Example{Quantity: r.quantity, Given: r.given, Leaves: leaves(r.note)}
 	new.Symbols, new.Numbers = writtenOut(r.note)
-	key := r.quantity + "\x00" + sizeOf(r.given)
+	key := r.quantity + "\x00" + size
 	e := m.examples[key]
 	if e == nil {
 		e = &Example{}

@@ -122,9 +122,12 @@ func (m Mistake) says() string {
 	return fmt.Sprintf("%s of %s, %s, at %s: %s", percentOf(m.Papers, m.Of), wording.Counted(m.Of, "paper"), m.Problem, m.where(), m.Slip.Says)
 }
 
-// example is a wrong value of the class and what it leaves, for the board, line by line; none where the marks do not tell.
+// example is a wrong value of the class and what it leaves, or an equation, for the board, line by line; none where the marks do not tell.
 func (m Mistake) example() []string {
 	e := m.Example
+	if _, force, part := partOf(e.Quantity); part {
+		return []string{fmt.Sprintf("For the board, an equation for %s (%s):", force, wording.Counted(e.Papers, "paper")), e.Given}
+	}
 	if e.Leaves == "" {
 		return nil
 	}
