@@ -27,7 +27,7 @@ const (
 const (
 	newEvery   = 3
 	mostInWork = 5
-	newCosts   = 5
+	newCosts   = 2
 	mostUnsure = 2
 )
 

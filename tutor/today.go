@@ -76,7 +76,7 @@ type today struct {
 func newToday(all []record.Record, now time.Time, at []*problems.Problem) *today {
 	t := &today{standings: record.Standings(all), now: now, last: lastWork(all)}
 	for _, p := range at {
-		if m, ok := materialOf(p); ok {
+		if m, ok := known.of(p); ok {
 			t.materials = append(t.materials, m)
 		}
 	}

@@ -2,7 +2,10 @@ package tutor
 
 import (
 	"fmt"
+	"runtime"
 	"slices"
+	"sync"
+	"weak"
 
 	"unpin/problems"
 	"unpin/statics"
@@ -54,6 +57,32 @@ func materialOf(p *problems.Problem) (material, bool) {
 	first := s.Plan[0].Sums[0]
 	m.shape = fmt.Sprint(both.Bodies(), first.Moment, len(first.Body), len(s.Plan[0].Sums))
 	return m, true
+}
+
+// materials are problems that were looked over, for as long as they are there: the host of a class opens the same list for everybody who comes, and
+// looking over was half of what that costs. No problem is kept alive by it.
+type materials struct{ all sync.Map }
+
+// known are those of this process.
+var known materials
+
+// of looks a problem over, unless it was before.
+func (ms *materials) of(p *problems.Problem) (material, bool) {
+	key := weak.Make(p)
+	if seen, was := ms.all.Load(key); was {
+		m := seen.(material)
+		m.problem = p
+		return m, m.steps > 0
+	}
+	m, ok := materialOf(p)
+	m.problem = nil
+	if !ok {
+		m.steps = 0
+	}
+	ms.all.Store(key, m)
+	runtime.AddCleanup(p, func(key weak.Pointer[problems.Problem]) { ms.all.Delete(key) }, key)
+	m.problem = p
+	return m, ok
 }
 
 // A pieceWork is a step or a member of a problem: what it asks for, and about how many half minutes it takes.

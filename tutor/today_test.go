@@ -3,6 +3,7 @@ package tutor
 import (
 	"cmp"
 	"fmt"
+	"runtime"
 	"strings"
 	"testing"
 	"time"
@@ -122,4 +123,30 @@ func TestClockAhead(t *testing.T) {
 	if said := ClockSays(all, now); said != "" {
 		t.Errorf("once all is practised again: %s", said)
 	}
+}
+
+// What was looked over is as looked over anew, and goes with its problem.
+func TestMaterialsGoWithTheirProblems(t *testing.T) {
+	t.Parallel()
+	var ms materials
+	count := func() (n int) {
+		ms.all.Range(func(any, any) bool { n++; return true })
+		return n
+	}
+	all := atHand()[:6]
+	for range 2 {
+		for _, p := range all {
+			got, _ := ms.of(p)
+			if want, _ := materialOf(p); fmt.Sprint(got) != fmt.Sprint(want) {
+				t.Errorf("%s: %v, not %v", p.Name, got, want)
+			}
+			ms.of(p.In(p.Conventions)) // one that nobody holds
+		}
+	}
+	for end := time.Now().Add(time.Minute); count() > len(all); time.Sleep(time.Millisecond) {
+		if runtime.GC(); time.Now().After(end) {
+			t.Fatalf("%d are held, of %d", count(), len(all))
+		}
+	}
+	runtime.KeepAlive(all)
 }
