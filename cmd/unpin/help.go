@@ -104,18 +104,19 @@ func helpWith(show func(*cobra.Command, []string), fault *error) func(*cobra.Com
 	}
 }
 
-// helpTemplate shows what a command does, how it is called, its commands, its flags, and what PROBLEM stands for.
+// helpTemplate shows what a command does, how it is called, its commands, its flags, and what PROBLEM stands for
+// where it takes one.
 const helpTemplate = `{{.Long}}
 
 Use:
   {{.UseLine}}{{range .Commands}}{{if .IsAvailableCommand}}
-  {{printf "unpin %-20s" .Use}}  {{.Short}}{{end}}{{end}}{{if not .HasParent}}
+  {{printf "%s %-20s" $.CommandPath .Use}}  {{.Short}}{{end}}{{end}}{{if not .HasParent}}
 {{topicList}}{{else}}
 {{end}}
 Flags:
 {{.LocalFlags.FlagUsages | trimTrailingWhitespaces}}
-
+{{if or (not .HasParent) (namesProblem .UseLine)}}
 PROBLEM is a file, - for standard input, or one of the library:
-{{libraryList}}{{if not .HasParent}}
+{{libraryList}}{{end}}{{if not .HasParent}}
 {{caution}}
 {{end}}`

@@ -73,6 +73,9 @@ func (o hosting) run(cmd *cobra.Command, folder string) (err error) {
 		return err
 	}
 	roster, err := readRoster(cmd, filepath.Join(folder, "roster.csv"))
+	if errors.Is(err, fs.ErrNotExist) {
+		return fmt.Errorf("%w; a class needs one: a first line id,name, then a line for each learner", err)
+	}
 	if err != nil {
 		return err
 	}

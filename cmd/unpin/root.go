@@ -40,6 +40,7 @@ var prepare = sync.OnceFunc(func() {
 	cobra.AddTemplateFunc("libraryList", libraryList)
 	cobra.AddTemplateFunc("topicList", topicList)
 	cobra.AddTemplateFunc("version", version)
+	cobra.AddTemplateFunc("namesProblem", func(use string) bool { return strings.Contains(use, "PROBLEM") })
 	cobra.AddTemplateFunc("caution", func() string { return wording.Caution })
 })
 

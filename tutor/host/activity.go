@@ -36,12 +36,14 @@ type doing struct {
 	level    string
 	exam     bool
 	question string
+	settled  bool      // that question is
 	since    time.Time // when the question before was settled, or the lesson was opened
 	last     time.Time // of anything
 	wrong    int       // tries at the question in hand that were not right
 	helped   int       // hints and answers that were asked for, in this run
 	first    record.Count
-	slip     string // recognised last in this run
+	slip     string        // recognised last in this run
+	lately   record.Record // what was typed last, and judged
 }
 
 // slipped is a mistake that was recognised.
@@ -84,10 +86,14 @@ func (a *activity) takes(id, set string, r record.Record) {
 	if r.Kind != "" {
 		return
 	}
+	if r.Outcome.Try() || r.Outcome == record.Told {
+		d.lately = r
+	}
 	if r.Question != d.question {
 		d.question, d.wrong = r.Question, 0
 	}
-	if settles, right := d.take(r); settles && !d.exam {
+	settles, right := d.take(r)
+	if d.settled = settles; settles && !d.exam {
 		a.count(r, right)
 	}
 	if len(r.Slips) == 1 {

@@ -23,6 +23,7 @@ type leaf interface {
 	look(b *board)              // takes what there is now, and keeps the row in hand
 	head(b *board) []string     // what stands above the rows: a title, and the names of columns
 	rows(b *board) []string     // all of them
+	note(b *board) string       // what more there is to know of the row in hand, or nothing
 	chooses() bool              // a row is in hand
 	press(b *board, key string) // does what a key is bound to here
 	keys() string               // says what the keys do

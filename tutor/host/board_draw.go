@@ -6,8 +6,8 @@ import (
 	"unpin/statics/notation"
 )
 
-// The rows of a board that are not the leaf's: a blank one, two of mistakes, what the keys do.
-const belowRows = 4
+// The rows of a board that are not the leaf's: a blank one, one of the row in hand, two of mistakes, what the keys do.
+const belowRows = 5
 
 // room is how many rows there are for those of the leaf.
 func (b *board) room() int { return max(b.h-len(b.leaf.head(b))-belowRows, 1) }
@@ -33,7 +33,7 @@ func (b *board) View() string {
 	for len(lines) < b.h-belowRows+1 {
 		lines = append(lines, "")
 	}
-	lines = append(append(lines, b.moment()...), b.foot())
+	lines = append(append(append(lines, b.leaf.note(b)), b.moment()...), b.foot())
 	for i, line := range lines {
 		lines[i] = fitted(notation.Visible(line), b.w)
 		if b.leaf.chooses() && i == first+b.at-top && len(rows) > 0 {

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 	"time"
 
 	"unpin/statics/slip"
@@ -35,19 +36,27 @@ func (l *learners) look(b *board) {
 
 func (l *learners) chooses() bool { return true }
 
-// whoWidth is how wide the column of who it is may be.
-func (b *board) whoWidth() int { return map[bool]int{true: 28, false: 14}[b.w >= 120] }
+// whoWidth is how wide the column of who it is may be. Where there is no room for more, what a mistake was is said of the row in hand only.
+func (b *board) whoWidth() int { return map[bool]int{true: 28, false: 24}[b.w >= 120] }
+
+// last is the last column, where there is room for one.
+func (b *board) last(text string) string {
+	if b.w < 100 {
+		return ""
+	}
+	return "  " + text
+}
 
 func (l *learners) head(b *board) []string {
 	begun := 0
 	for _, d := range l.list {
-		if d.run != "" {
+		if _, here := b.host.where(d.id); here && d.run != "" {
 			begun++
 		}
 	}
 	return []string{
 		fmt.Sprintf("%s: %s here of %d, %d at work", b.host.o.Title, wording.Counted(b.host.present(), "learner"), len(b.host.students), begun) + b.host.storeText(), "",
-		fmt.Sprintf("   %-*s %-16s %-14s %6s %5s %5s  %s", b.whoWidth(), "who", "problem", "question", "for", "wrong", "first", "mistake"),
+		fmt.Sprintf("   %-*s %-16s %-14s %6s %5s %5s", b.whoWidth(), "who", "problem", "question", "for", "wrong", "first") + b.last("mistake"),
 	}
 }
 
@@ -58,18 +67,48 @@ func (l *learners) rows(b *board) []string {
 		mark, place := " ", ""
 		if at, here := b.host.where(d.id); here {
 			if mark = "*"; at != "" {
-				place = "(at " + at + ") "
+				place = " (at " + at + ")"
 			}
 		}
-		who := short(d.id+" "+b.host.students[d.id].Name, b.whoWidth())
+		who := short(d.id+" "+b.host.students[d.id].Name, b.whoWidth()-len([]rune(place))) + place
 		if d.run == "" {
-			lines = append(lines, fmt.Sprintf(" %s %-*s %s", mark, b.whoWidth(), who, place))
+			lines = append(lines, fmt.Sprintf(" %s %-*s %s", mark, b.whoWidth(), who, map[bool]string{true: "choosing"}[mark == "*"]))
 			continue
 		}
-		lines = append(lines, fmt.Sprintf(" %s %-*s %-16s %-14s %6s %5d %5s  %s", mark, b.whoWidth(), who, short(d.problem, 16), short(d.question, 14),
-			inWords(now.Sub(d.since)), d.wrong, d.firstTries(), place+d.mistake()))
+		lines = append(lines, fmt.Sprintf(" %s %-*s %-16s %-14s %6s %5d %5s", mark, b.whoWidth(), who, short(d.problem, 16), short(d.at(), 14),
+			inWords(now.Sub(d.since)), d.wrong, d.firstTries())+b.last(d.mistake()))
 	}
 	return lines
+}
+
+// note says what the one in hand typed last, with the mistake in it, and how much help was asked for.
+func (l *learners) note(b *board) string {
+	if b.at >= len(l.list) {
+		return ""
+	}
+	d := l.list[b.at]
+	text := strings.TrimSpace(d.id + " " + b.host.students[d.id].Name)
+	switch {
+	case d.run == "":
+		return text + " has done nothing since this host started."
+	case d.lately.Typed != "":
+		text += ", " + short(d.lately.Typed, 24) + ": " + outcomeText(d.lately)
+	}
+	if d.exam {
+		text += "; in an exam"
+	}
+	if d.helped > 0 {
+		text += "; asked for help " + map[bool]string{true: "once", false: fmt.Sprintf("%d times", d.helped)}[d.helped == 1]
+	}
+	return text
+}
+
+// at is the question in hand, or, as long as nothing is typed at the next one, what was settled before it.
+func (d doing) at() string {
+	if d.settled {
+		return "after " + d.question
+	}
+	return d.question
 }
 
 // firstTries are those of a run; in an exam, which gives no verdicts, how many are answered.

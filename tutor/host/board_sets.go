@@ -24,6 +24,15 @@ func (l *setList) look(b *board) {
 
 func (l *setList) chooses() bool { return true }
 
+// note is the title of the set in hand, and what it is.
+func (l *setList) note(b *board) string {
+	if b.at >= len(l.list) {
+		return ""
+	}
+	s := l.list[b.at]
+	return fmt.Sprintf("%s: %s, %s, %s points", s.ID, s.Title, wording.Counted(len(s.Tasks), "problem"), s.Points())
+}
+
 func (l *setList) head(b *board) []string {
 	return []string{"Sets of the class. It is " + moment(b.host.o.Clock().In(time.Local)), "", fmt.Sprintf("   %-14s %-14s %s", "set", "worked as", "state")}
 }
@@ -97,9 +106,9 @@ func (l *setList) press(b *board, key string) {
 	w := b.host.hours(s)
 	switch key {
 	case "o":
-		b.ask("open "+s.ID+" now, until (a time as 11:30 or 2026-12-04T11:30+01:00; nothing for no end): ", b.opens(s))
+		b.ask("open "+s.ID+" until (11:30, 2026-12-04T11:30+01:00, or nothing for no end): ", b.opens(s))
 	case "c":
-		b.ask("close "+s.ID+" now, for everybody? Type close: ", b.closes(s))
+		b.ask("close "+s.ID+" for everybody, for good? Type close: ", b.closes(s))
 	case "p":
 		do := pauseSet
 		if w.at(b.host.o.Clock()) == resting {
@@ -107,9 +116,9 @@ func (l *setList) press(b *board, key string) {
 		}
 		b.said = b.order(order{Set: s.ID, Do: do}, map[deed]string{pauseSet: s.ID + " is paused: p goes on.", goOn: s.ID + " goes on; who had begun has the time of the pause back."}[do])
 	case "g":
-		b.ask("minutes to give back to all who take "+s.ID+", or ID and MINUTES: ", b.gives(s))
+		b.ask("give back in "+s.ID+": MINUTES to all, or ID and MINUTES: ", b.gives(s))
 	case "x":
-		b.ask("per cent more time in "+s.ID+", as ID and PER CENT: ", b.extends(s))
+		b.ask("more time in "+s.ID+": ID and PER CENT: ", b.extends(s))
 	case "m":
 		b.ask("minutes that each has in "+s.ID+": ", b.lasts(s))
 	}

@@ -2,6 +2,7 @@ package host
 
 import (
 	"fmt"
+	"strings"
 	"time"
 
 	"unpin/statics/slip"
@@ -15,7 +16,13 @@ type sheet struct {
 }
 
 func (s *sheet) look(b *board) {
+	atEnd := b.at >= s.end(b)
 	s.lines = nil
+	defer func() {
+		if atEnd { // what is typed is followed, until one scrolls back
+			b.at = s.end(b)
+		}
+	}()
 	if d, now := b.host.activity.of(s.of.id); now {
 		s.of = d
 	}
@@ -40,14 +47,20 @@ func (s *sheet) look(b *board) {
 	}
 }
 
+// end is the first row in sight where the last one is.
+func (s *sheet) end(b *board) int { return max(len(s.lines)-b.room(), 0) }
+
 func (s *sheet) chooses() bool { return false }
 
+func (s *sheet) note(*board) string { return "" }
+
 func (s *sheet) head(b *board) []string {
-	title := s.of.id + " has done nothing yet"
+	who := strings.TrimSpace(s.of.id + " " + b.host.students[s.of.id].Name)
+	title := who + " has done nothing yet"
 	if s.of.set != "" {
-		title = s.of.id + ": the exam " + s.of.set + ", as it was typed"
+		title = who + ": the exam " + s.of.set + ", as it was typed"
 	} else if s.of.run != "" {
-		title = s.of.id + ": " + s.of.problem + ", at the level " + s.of.level
+		title = who + ": " + s.of.problem + ", at the level " + s.of.level
 	}
 	return []string{title, ""}
 }

@@ -13,15 +13,17 @@ func (s *steps) look(b *board) { s.list = b.host.activity.steps() }
 
 func (s *steps) chooses() bool { return false }
 
+func (s *steps) note(*board) string { return "" }
+
 func (s *steps) head(*board) []string {
 	return []string{"First tries: right without a wrong try before, of all that were settled", "", fmt.Sprintf("   %-24s %-24s %s", "problem", "question", "right")}
 }
 
-func (s *steps) rows(*board) []string {
+func (s *steps) rows(b *board) []string {
 	var lines []string
 	for _, one := range s.list {
 		bar := ""
-		for range 20 * one.Right / max(one.Of, 1) {
+		for range min(20, max(b.w-66, 0)) * one.Right / max(one.Of, 1) {
 			bar += "#"
 		}
 		lines = append(lines, fmt.Sprintf("   %-24s %-24s %3d of %-4d %s", short(one.problem, 24), short(one.question, 24), one.Right, one.Of, bar))

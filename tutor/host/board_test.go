@@ -117,6 +117,7 @@ func TestHintToOne(t *testing.T) {
 	one.sees("right")
 	other.types("5\n0\n")
 	other.sees("right")
+	v.sees("after Ax")
 	v.types("t")
 	v.sees("1 of 2")
 	if strings.Contains(other.out.String(), "Mind") {

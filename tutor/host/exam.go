@@ -196,9 +196,9 @@ func (h exams) heardOrder(o order) {
 	case goOn:
 		says = "The exam goes on; you have the time of the pause back."
 	case giveBack:
-		if o.Who == "" {
-			says = fmt.Sprintf("Your instructor gives everybody %s more.", wording.Counted(o.Minutes, "minute"))
-		}
+		says = fmt.Sprintf("Your instructor gives %s %s more.", map[bool]string{true: "everybody", false: "you"}[o.Who == ""], wording.Counted(o.Minutes, "minute"))
+	case setExtra:
+		says = fmt.Sprintf("Your instructor gives you %d per cent more time in all.", o.Percent)
 	}
-	h.seats.ordered(to, says)
+	h.seats.ordered(to, o.Who, says)
 }

@@ -115,7 +115,12 @@ func TestExamIsOrdered(t *testing.T) {
 	v.sees("you have the time of the pause back")
 	v.types("0\n")
 	v.sees("noted")
-	c.orders3(t, now, order{Do: giveBack, Minutes: 5})
+	c.orders3(t, now, order{Do: giveBack, Who: "s001", Minutes: 7})
+	c.orders3(t, now, order{Do: giveBack, Who: "s002", Minutes: 5})
+	v.sees("Your instructor gives you 5 minutes more.")
+	if strings.Contains(v.out.String(), "7 minutes") {
+		t.Error("what is given to one is told to another")
+	}
 	v.types("time\n")
 	v.sees("50 minutes left")
 	c.orders3(t, now, order{Do: closeSet})

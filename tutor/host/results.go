@@ -186,7 +186,7 @@ func (h exams) marksText(to io.Writer, s *set) error {
 		return nil
 	})
 	if err == nil {
-		_, err = io.WriteString(to, list.Text())
+		_, err = io.WriteString(to, strings.TrimSuffix(list.Text(), "\n")+"\n")
 	}
 	return err
 }

@@ -191,13 +191,14 @@ func (s *seats) examines(one *seat, set string) {
 	one.exam = set
 }
 
-// ordered says a word to all who write an exam, or with an empty set to all, and has everybody look at what is open.
-func (s *seats) ordered(set, word string) {
+// ordered says a word to all who write an exam, or with an empty set to all, and of these, where one is named, to that one alone; it has
+// everybody look at what is open.
+func (s *seats) ordered(set, who, word string) {
 	s.mutex.Lock()
 	defer s.mutex.Unlock()
-	for _, one := range s.taken {
+	for id, one := range s.taken {
 		offer(one.changed)
-		if word == "" || set != "" && one.exam != set {
+		if word == "" || set != "" && one.exam != set || who != "" && id != who {
 			continue
 		}
 		select {
