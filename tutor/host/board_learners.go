@@ -21,7 +21,7 @@ func (l *learners) look(b *board) {
 	}
 	l.list = b.host.activity.all()
 	var others []doing
-	for id := range b.host.students {
+	for id := range b.host.door.students {
 		if !slices.ContainsFunc(l.list, func(d doing) bool { return d.id == id }) {
 			others = append(others, doing{id: id})
 		}
@@ -55,7 +55,7 @@ func (l *learners) head(b *board) []string {
 		}
 	}
 	return []string{
-		fmt.Sprintf("%s: %s here of %d, %d at work", b.host.o.Title, wording.Counted(b.host.present(), "learner"), len(b.host.students), begun) + b.host.storeText(), "",
+		fmt.Sprintf("%s: %s here of %d, %d at work", b.host.o.Title, wording.Counted(b.host.present(), "learner"), len(b.host.door.students), begun) + b.host.storeText(), "",
 		fmt.Sprintf("   %-*s %-16s %-14s %6s %5s %5s", b.whoWidth(), "who", "problem", "question", "for", "wrong", "first") + b.last("mistake"),
 	}
 }
@@ -70,7 +70,7 @@ func (l *learners) rows(b *board) []string {
 				place = " (at " + at + ")"
 			}
 		}
-		who := short(d.id+" "+b.host.students[d.id].Name, b.whoWidth()-len([]rune(place))) + place
+		who := short(d.id+" "+b.host.door.students[d.id].Name, b.whoWidth()-len([]rune(place))) + place
 		if d.run == "" {
 			lines = append(lines, fmt.Sprintf(" %s %-*s %s", mark, b.whoWidth(), who, map[bool]string{true: "choosing"}[mark == "*"]))
 			continue
@@ -87,7 +87,7 @@ func (l *learners) note(b *board) string {
 		return ""
 	}
 	d := l.list[b.at]
-	text := strings.TrimSpace(d.id + " " + b.host.students[d.id].Name)
+	text := strings.TrimSpace(d.id + " " + b.host.door.students[d.id].Name)
 	switch {
 	case d.run == "":
 		return text + " has done nothing since this host started."

@@ -233,7 +233,7 @@ func (b *board) whoAndNumber(text string, most int, all bool) (who string, n int
 		return "", 0, fmt.Sprintf("Type a whole number up to %d, with the id of a learner before it.", most)
 	case who == "" && !all:
 		return "", 0, "Type whose time it is: the id of a learner, then the number."
-	case who != "" && !b.host.knows(who):
+	case who != "" && !b.host.door.knows(who):
 		return "", 0, who + " is not on the roster."
 	}
 	return who, n, ""

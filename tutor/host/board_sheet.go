@@ -55,7 +55,7 @@ func (s *sheet) chooses() bool { return false }
 func (s *sheet) note(*board) string { return "" }
 
 func (s *sheet) head(b *board) []string {
-	who := strings.TrimSpace(s.of.id + " " + b.host.students[s.of.id].Name)
+	who := strings.TrimSpace(s.of.id + " " + b.host.door.students[s.of.id].Name)
 	title := who + " has done nothing yet"
 	if s.of.set != "" {
 		title = who + ": the exam " + s.of.set + ", as it was typed"

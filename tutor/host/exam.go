@@ -77,7 +77,7 @@ func (h exams) sit(s *set, id string, mine *seat, complain func(error)) (*tutor.
 	if how := h.hours(s).at(h.o.Clock()); at == unbegun && how != running {
 		return nil, errors.New(map[phase]string{before: "it is not open yet", resting: "it is paused by your instructor: try again when it goes on", over: "it is closed"}[how])
 	}
-	copies, err := h.handed(s, h.students[id])
+	copies, err := h.handed(s, h.door.students[id])
 	if err != nil {
 		return nil, err
 	}

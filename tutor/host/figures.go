@@ -14,10 +14,10 @@ import (
 
 // figures are figures of use, counted since the host was started. They name nobody.
 type figures struct {
-	since              time.Time
-	in, refused, wrong atomic.Int64 // sessions let in, sessions not let in, wrong codes
-	faults             atomic.Int64 // sessions that failed
-	kept               spans        // how long it took to keep a line
+	since       time.Time
+	in, refused atomic.Int64 // sessions let in, sessions not let in
+	faults      atomic.Int64 // sessions that failed
+	kept        spans        // how long it took to keep a line
 }
 
 // spans are durations, counted by how long they are.
@@ -77,7 +77,7 @@ func (h *Host) figuresNow() []figure {
 		{"unpin_class_sessions", "gauge", "Learners who are at any host of the class.", int64(h.present())},
 		{"unpin_let_in", "counter", "Sessions that were let in.", h.figures.in.Load()},
 		{"unpin_not_let_in", "counter", "Sessions that were not let in.", h.figures.refused.Load()},
-		{"unpin_wrong_codes", "counter", "Wrong codes that were typed.", h.figures.wrong.Load()},
+		{"unpin_wrong_codes", "counter", "Wrong codes that were typed.", h.door.wrong.Load()},
 		{"unpin_faults", "counter", "Sessions that ended by a fault of the host.", h.figures.faults.Load()},
 		{"unpin_store_away", "gauge", "1 while the store is away.", away},
 		{"unpin_waiting_lines", "gauge", "Lines that are kept here until the store is back.", int64(state.Waiting)},

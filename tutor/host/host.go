@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"log/slog"
 	"net"
-	"slices"
 	"strings"
 	"time"
 
@@ -39,11 +38,9 @@ type Options struct {
 // A Host serves lessons.
 type Host struct {
 	o        Options
-	students map[string]variant.Student // by id, of several lines the last: the latest attempt
-	people   people
+	door     *door
 	sets     []*set
 	orders   *orders
-	guesses  guesses
 	seats    seats
 	activity activity
 	keep     *kept.Keeper
@@ -67,16 +64,12 @@ func New(o Options) (*Host, error) {
 	if err != nil {
 		return nil, err
 	}
-	h := &Host{o: o, clock: c, students: map[string]variant.Student{}, people: known, sets: served(o.Sets), seats: seats{taken: map[string]*seat{}, waits: patience}, guesses: guesses{now: o.Clock}, stopping: make(chan struct{}),
+	h := &Host{o: o, clock: c, sets: served(o.Sets), seats: seats{taken: map[string]*seat{}, waits: patience}, stopping: make(chan struct{}),
 		activity: activity{learners: map[string]*doing{}, own: map[string]time.Time{}}}
 	h.join()
-	h.people.notes = h.keep.Direct(peopleName)
+	known.notes = h.keep.Direct(peopleName)
+	h.door = newDoor(h.o, known, func() bool { return h.keep.State().Away })
 	h.orders = ordersAbout(h.sets, h.keep.Direct)
-	for _, s := range o.Students {
-		if s.ID != peopleName {
-			h.students[s.ID] = s
-		}
-	}
 	if err := h.orders.read(); err != nil {
 		return nil, fmt.Errorf("it cannot be read which sets are open: %w", err)
 	}
@@ -85,8 +78,8 @@ func New(o Options) (*Host, error) {
 		ssh.EmulatePty(),
 		wish.WithHostKeyPath(o.Key),
 		wish.WithVersion("unpin"),
-		wish.WithPublicKeyAuth(h.hearKey),
-		wish.WithKeyboardInteractiveAuth(h.hearCode),
+		wish.WithPublicKeyAuth(h.door.hearKey),
+		wish.WithKeyboardInteractiveAuth(h.door.hearCode),
 		wish.WithIdleTimeout(idle),
 		func(s *ssh.Server) error { s.ConnCallback = hurry; return nil },
 		wish.WithMaxTimeout(longest),
@@ -133,18 +126,7 @@ func (h *Host) Serve(ctx context.Context, at net.Listener) error {
 
 // NewCodes makes a code for each of those who have none, or with all for everybody, and lists them by id; a code cannot be read again.
 func (h *Host) NewCodes(all bool) (ids, codes []string, err error) {
-	for _, s := range h.o.Students {
-		id := s.ID
-		if slices.Contains(ids, id) || !all && h.people.hasCode(id) {
-			continue
-		}
-		code, err := h.people.newCode(id)
-		if err != nil {
-			return nil, nil, err
-		}
-		ids, codes = append(ids, id), append(codes, code)
-	}
-	return ids, codes, nil
+	return h.door.newCodes(all)
 }
 
 // store is where the practice of a learner is kept.

@@ -293,8 +293,8 @@ func TestNotLetIn(t *testing.T) {
 		client.Close()
 		t.Error("nobody came in")
 	}
-	for !c.guesses.tooMany("127.0.0.1") {
-		c.guesses.wrong("127.0.0.1")
+	for !c.door.guesses.tooMany("127.0.0.1") {
+		c.door.guesses.wrong("127.0.0.1")
 	}
 	if client, err := c.login(code(c.codes["s001"])); err == nil {
 		client.Close()

@@ -31,11 +31,6 @@ func ReadKeys(name string, text []byte) (fingerprints []string, err error) {
 	return fingerprints, err
 }
 
-// instructs reports whether a session is an instructor's, by the key that was proven at its login.
-func (h *Host) instructs(s ssh.Session) bool {
-	return s.PublicKey() != nil && fingerprint(s.PublicKey()) == s.Permissions().Extensions[byKey] && slices.Contains(h.o.Keys, fingerprint(s.PublicKey()))
-}
-
 // board shows the board, and returns the exit code.
 func (h *Host) board(s ssh.Session) int {
 	if slices.Equal(s.Command(), []string{"health"}) {

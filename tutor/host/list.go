@@ -1,16 +1,13 @@
 package host
 
 import (
-	"bufio"
 	"fmt"
-	"io"
 	"slices"
 	"strings"
 	"sync"
 	"time"
 
 	"unpin/statics/wording"
-	"unpin/tutor"
 	"unpin/tutor/screen"
 )
 
@@ -54,7 +51,7 @@ func (h *Host) entriesOf(s *set, id string, mine *seat, made map[*set][]screen.E
 		return all
 	}
 	if made[s] == nil {
-		copies, err := h.handed(s, h.students[id])
+		copies, err := h.handed(s, h.door.students[id])
 		if err != nil {
 			h.o.Log.Error("copies cannot be made", "set", s.ID, "id", id, "error", err.Error())
 			about.Says = append(about.Says, wording.Sentence(err.Error()))
@@ -96,7 +93,7 @@ func (s *set) names(problem string) bool {
 // hours are those of a set, as they hold now.
 func (h *Host) hours(s *set) hours {
 	extra := map[string]int{}
-	for id, student := range h.students {
+	for id, student := range h.door.students {
 		extra[id] = student.Extra
 	}
 	return hoursOf(s.Set.Set, extra, h.orders.of(s.ID))
@@ -155,33 +152,4 @@ func (h *Host) sayOf(s *set, id string, now time.Time) []string {
 		says = append(says, "It closed on "+s.moment(w.closesAt(now))+".")
 	}
 	return says
-}
-
-// chosen is the entry that words name, or else one that is asked for; none where the learner leaves.
-func (h *Host) chosen(in *bufio.Reader, out io.Writer, id string, mine *seat, words []string) (*screen.Entry, error) {
-	var all []screen.Entry
-	var list []tutor.Choice
-	for _, e := range h.entriesFor(id, mine)() {
-		switch {
-		case e.Problem != nil:
-			all, list = append(all, e), append(list, tutor.Choice{Name: e.Name, Problem: e.Problem})
-		case e.Set.Exam != nil:
-			all, list = append(all, e), append(list, tutor.Choice{Name: e.Name, Title: "exam: " + e.Set.Title})
-		}
-	}
-	if len(words) > 1 {
-		return nil, refusal("plain takes the name of one problem or exam")
-	}
-	if len(words) == 1 {
-		at := slices.IndexFunc(all, func(e screen.Entry) bool { return e.Name == words[0] })
-		if at < 0 {
-			return nil, refusal("there is no problem " + words[0] + " here; plain alone lists them")
-		}
-		return &all[at], nil
-	}
-	at, err := tutor.ChooseByLine(in, out, list)
-	if at < 0 {
-		return nil, err
-	}
-	return &all[at], nil
 }

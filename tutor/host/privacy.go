@@ -69,7 +69,7 @@ func (h keeping) greet(id string) string {
 // erase erases a learner's practice once they have said so, and returns the exit code.
 func (h keeping) erase(s ssh.Session, id string, mine *seat, sure bool) int {
 	if !sure {
-		in := h.lines(s, mine)
+		in := linesOf(s, mine)
 		say(s, "All your practice on this host will be gone for good; exams stay as long as their sets say. Type erase to go on:")
 		if line, err := in.ReadString('\n'); err != nil || strings.TrimSpace(line) != "erase" {
 			say(s, "Nothing was erased.")

@@ -72,7 +72,7 @@ func (h exams) each(s *set, do func(id, paper string, sitting *tutor.Sitting) er
 // roll lists the ids of the roster in order.
 func (h exams) roll() []string {
 	var all []string
-	for id := range h.students {
+	for id := range h.door.students {
 		all = append(all, id)
 	}
 	slices.SortFunc(all, cmp.Compare[string])

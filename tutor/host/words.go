@@ -26,7 +26,7 @@ func (h *Host) words(s ssh.Session, id string, mine *seat) int {
 	words := s.Command()
 	switch exam, err := examsOf(h).writes(id); {
 	case words[0] == "plain":
-		return h.plain(s, id, mine, words[1:])
+		return byLine{Host: h, s: s, id: id, mine: mine}.run(words[1:])
 	case exam != nil || err != nil:
 		say(s.Stderr(), "You are in an exam: nothing is erased before its end.")
 		return 1
