@@ -33,6 +33,7 @@ func run() error {
 	levels := flag.String("levels", "values,terms,plan,blank", "levels, with commas between")
 	limit := flag.Duration("time", time.Hour, "no frame is begun after this time")
 	whole := flag.Int("papers", 0, "in place of lessons, so many papers of each kind on each frame, marked by unpin mark")
+	carry := flag.String("carry", carryFigures, "how a paper's values are carried on: figures, full or products")
 	hand := flag.Int("by-hand", 0, "in place of lessons, so many papers to be marked by people, without verdicts")
 	flag.Parse()
 	if *unpin == "" || *out == "" {
@@ -42,7 +43,7 @@ func run() error {
 		return err
 	}
 	if *whole > 0 {
-		return papers(*unpin, *out, *seed, *frames, *whole)
+		return papers(*unpin, *out, *carry, *seed, *frames, *whole)
 	}
 	if *hand > 0 {
 		return byHand(*unpin, *out, *seed, *hand)

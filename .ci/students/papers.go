@@ -24,6 +24,7 @@ type paper struct {
 	way    string   // plan, other
 	made   []string // the kinds of the mistakes, and the sums
 	faults [][]string
+	hidden int             // of the mistakes, those that honest work comes to as well
 	wrong  map[string]bool // forces that do not come out right
 	values [][2]string     // name and value, in the order of working
 	sums   []string        // as they stand on the page
@@ -35,6 +36,7 @@ type papersOf struct {
 	r     *rand.Rand
 	names []string // what is asked for
 	own   map[string]float64
+	carry string
 }
 
 // done is a step as a student takes it: sums, and the forces they give.
@@ -157,7 +159,7 @@ func (p *papersOf) work(way []done, mistakes []int) *paper {
 	pa := &paper{wrong: map[string]bool{}}
 	for i, d := range way {
 		es := slices.Clone(d.es)
-		k, rest, scale := rows(es, d.gives, p.own)
+		k, rest, scale := rows(p.carried(es, d.gives), d.gives, p.own)
 		right, ok := settle(k, rest)
 		if !ok {
 			return nil
@@ -180,7 +182,7 @@ func (p *papersOf) work(way []done, mistakes []int) *paper {
 			}
 			a := p.oneOf(kinds)
 			es[at] = es[at].apply(a)
-			k, rest, _ := rows(es, d.gives, p.own)
+			k, rest, _ := rows(p.carried(es, d.gives), d.gives, p.own)
 			values, _ = settle(k, rest)
 			if !p.true(d.gives, values) {
 				pa.faults = append(pa.faults, d.gives)
@@ -192,7 +194,7 @@ func (p *papersOf) work(way []done, mistakes []int) *paper {
 		}
 		for n, name := range d.gives {
 			pa.sums = append(pa.sums, "    "+name+" = "+figures(values[n], 3))
-			p.own[name] = rounded(values[n], 3)
+			p.keep(name, values[n])
 			pa.wrong[name] = math.Abs(p.own[name]-p.t.values[name]) > 0.02*math.Max(math.Abs(p.t.values[name]), 1e-6)
 			pa.values = append(pa.values, [2]string{name, figures(values[n], 3)})
 		}
@@ -320,7 +322,7 @@ func (p *papersOf) zero(m *member, lo, hi float64) (float64, bool) {
 }
 
 // frame works papers on one frame and marks them.
-func (ta *paperTally) frame(unpin, out string, seed uint64, per int) error {
+func (ta *paperTally) frame(unpin, out, carry string, seed uint64, per int) error {
 	path := filepath.Join(out, fmt.Sprintf("f%d.yaml", seed))
 	if err := os.WriteFile(path, []byte(newDraft(seed).text(fmt.Sprintf("frame %d", seed))), 0o644); err != nil {
 		return err
@@ -329,7 +331,7 @@ func (ta *paperTally) frame(unpin, out string, seed uint64, per int) error {
 	if err != nil {
 		return err
 	}
-	p := &papersOf{t: t, r: rand.New(rand.NewPCG(seed, 16))}
+	p := &papersOf{t: t, r: rand.New(rand.NewPCG(seed, 16)), carry: carry}
 	blank, err := exec.Command(unpin, "mark", path, "--blank").Output()
 	if err != nil {
 		return fmt.Errorf("--blank: %w", err)
@@ -360,6 +362,7 @@ func (ta *paperTally) frame(unpin, out string, seed uint64, per int) error {
 		byID[m.Student] = m
 	}
 	for _, pa := range papers {
+		pa.hidden = len(p.hidden(pa))
 		ta.note(path, pa, byID[pa.id])
 	}
 	return nil
@@ -426,10 +429,10 @@ func (p *papersOf) mistaken(way []done, n int, name string, add func(pa *paper, 
 }
 
 // papers works papers on frames and reports.
-func papers(unpin, out string, seed uint64, frames, per int) error {
+func papers(unpin, out, carry string, seed uint64, frames, per int) error {
 	ta := newPaperTally()
 	for s := seed; s < seed+uint64(frames); s++ {
-		if err := ta.frame(unpin, out, s, per); err != nil {
+		if err := ta.frame(unpin, out, carry, s, per); err != nil {
 			fmt.Printf("frame %d: %v\n", s, err)
 		}
 	}

@@ -29,6 +29,7 @@ type paperTally struct {
 	found, carried, carriedOf  map[string]int
 	all, named, namedOf, extra map[string]int
 	each, foundOf              map[string]int // mistakes
+	hidden, foundOthers        map[string]int // papers that honest work comes to as well, and of the others those found
 	highest                    map[string]float64
 	misses                     []string
 }
@@ -36,7 +37,7 @@ type paperTally struct {
 func newPaperTally() *paperTally {
 	m := func() map[string]int { return map[string]int{} }
 	return &paperTally{
-		papers: m(), full: m(), found: m(), carried: m(), carriedOf: m(), all: m(), named: m(), namedOf: m(), extra: m(), each: m(), foundOf: m(),
+		papers: m(), full: m(), found: m(), carried: m(), carriedOf: m(), all: m(), named: m(), namedOf: m(), extra: m(), each: m(), foundOf: m(), hidden: m(), foundOthers: m(),
 		highest: map[string]float64{},
 	}
 }
@@ -101,10 +102,17 @@ func (ta *paperTally) mistakes(kind string, pa *paper, m marked, faults []string
 	}
 	ta.foundOf[kind] += len(pa.faults)
 	ta.each[kind] += found
-	if found == len(pa.faults) {
+	if pa.hidden > 0 {
+		ta.hidden[kind]++
+	}
+	switch {
+	case found < len(pa.faults):
+		miss(fmt.Sprintf("mistake not found, of which honest work comes to %d", pa.hidden))
+	case pa.hidden == 0:
+		ta.foundOthers[kind]++
+		fallthrough
+	default:
 		ta.found[kind]++
-	} else {
-		miss("mistake not found")
 	}
 	if len(faults) > len(pa.faults) {
 		ta.extra[kind]++
@@ -133,7 +141,7 @@ func (ta *paperTally) mistakes(kind string, pa *paper, m marked, faults []string
 
 // report writes the table.
 func (ta *paperTally) report(w io.Writer) {
-	fmt.Fprintf(w, "%-12s %7s %7s %8s %8s %8s %8s %8s %8s\n", "papers", "number", "full", "found", "alone", "too many", "carried", "named", "highest")
+	fmt.Fprintf(w, "%-12s %7s %7s %8s %8s %9s %8s %8s %8s %8s %8s\n", "papers", "number", "full", "found", "hidden", "of others", "alone", "too many", "carried", "named", "highest")
 	for _, k := range sorted(ta.papers) {
 		pct := func(n, of int) string {
 			if of == 0 {
@@ -142,7 +150,7 @@ func (ta *paperTally) report(w io.Writer) {
 			return fmt.Sprintf("%.2f", 100*float64(n)/float64(of))
 		}
 		n := ta.papers[k]
-		fmt.Fprintf(w, "%-12s %7d %7s %8s %8s %8s %8s %8s %8.1f\n", k, n, pct(ta.full[k], n), pct(ta.found[k], n), pct(ta.all[k], n), pct(ta.extra[k], n),
+		fmt.Fprintf(w, "%-12s %7d %7s %8s %8d %9s %8s %8s %8s %8s %8.1f\n", k, n, pct(ta.full[k], n), pct(ta.found[k], n), ta.hidden[k], pct(ta.foundOthers[k], n-ta.hidden[k]), pct(ta.all[k], n), pct(ta.extra[k], n),
 			pct(ta.carried[k], ta.carriedOf[k]), pct(ta.named[k], ta.namedOf[k]), 100*ta.highest[k])
 	}
 	for _, m := range ta.misses {

@@ -161,11 +161,11 @@ type work struct {
 	scheme  *Scheme
 	weights []exact.Num
 	x       values
-	verdict []string           // of each item, as far as it is settled
-	turned  []bool             // it is of a diagram that was turned over
-	forced  []bool             // it is at fault whatever follows from what
-	lenient []bool             // right by 1 % of its sum alone: not what others rest on where a mistake explains them all
-	strict  map[*row]exact.Num // what the sums of forces come to, where values have to follow strictly
+	verdict []string        // of each item, as far as it is settled
+	turned  []bool          // it is of a diagram that was turned over
+	forced  []bool          // it is at fault whatever follows from what
+	lenient []bool          // right by 1 % of its sum alone: not what others rest on where a mistake explains them all
+	strict  map[*row][]rest // what the sums of forces come to, where values have to follow strictly
 	trace   *trace
 	blames  map[int]judged
 	// judgings are what was found of items by single sums.
@@ -296,6 +296,7 @@ func (w *work) searchOnce() *trace {
 	t, forces, inner := w.begin()
 	if t != nil {
 		t.resolve(forces, w.forceRow)
+		t.strict = nil // N, V and M come of many terms
 		t.resolve(inner, w.innerRow)
 	}
 	return t
@@ -313,7 +314,7 @@ func (w *work) begin() (t *trace, forces, inner []int) {
 		return nil, nil, nil
 	}
 	t = newTrace(w.x, wrong)
-	t.lenient, t.strict = w.standing(), w.strict
+	t.lenient, t.strict, t.solved = w.standing(), w.strict, w.solvedWith
 	w.trace = t
 	n, one := w.oneSize()
 	t.nothing = one && n > 2 // what fits shows no work

@@ -67,6 +67,17 @@ func (w *work) anyOff() bool {
 	return false
 }
 
+// solvedWith are the items that the plan solves together with a force.
+func (m *Marker) solvedWith(i int) []int {
+	var all []int
+	for _, f := range m.Plan[m.stepOf[m.Items[i].Force]].Gives {
+		if j := m.ofForce(f); j != i {
+			all = append(all, j)
+		}
+	}
+	return all
+}
+
 // standing are the values that stand by themselves if no mistake explains them: strictly no force does.
 func (w *work) standing() []bool {
 	if w.strict == nil {
@@ -79,37 +90,74 @@ func (w *work) standing() []bool {
 	return all
 }
 
-// residuals are what the sums of forces come to with the student's values, of those in which none is missing.
-func (w *work) residuals() map[*row]exact.Num {
-	all := map[*row]exact.Num{}
+// A rest is what a sum comes to, where an item is turned round: with none, as the values stand.
+type rest struct {
+	off    exact.Num
+	turned int
+}
+
+// residuals are what the sums of forces come to with the student's values, of those in which none is missing. A true value in the
+// opposite sense may have been turned only when it was handed in, so that others follow from it as it was.
+func (w *work) residuals() map[*row][]rest {
+	all := map[*row][]rest{}
 	for k := range w.forceRow {
 		r := &w.forceRow[k]
-		if !slices.ContainsFunc(r.items, func(i int) bool { return !w.x.answered[i] }) {
-			all[r], _, _ = r.residual(w.x)
+		if slices.ContainsFunc(r.items, func(i int) bool { return !w.x.answered[i] }) {
+			continue
+		}
+		off, _, _ := r.residual(w.x)
+		all[r] = []rest{{off, statics.None}}
+		for n, i := range r.items {
+			if truth := w.Items[i].Value; !truth.IsZero() && negated(w.typedOf(i)).Means(truth) {
+				t := r.factors[n].Mul(w.x.of[i])
+				all[r] = append(all[r], rest{off.Sub(t).Sub(t), i})
+			}
 		}
 	}
 	return all
 }
 
-// tellsMore reports whether a strict reading needs fewer faults among the forces than the first, or has a mistake for each besides.
+// tellsMore reports whether a strict reading needs fewer faults among the forces than the first, or has a reason for each besides; in
+// place of as many others, whether these have no mistake that leads to them.
 func (w *work) tellsMore(strict, first *trace) bool {
 	var before []int
 	if first != nil {
 		before = slices.DeleteFunc(slices.Clone(first.faults), func(i int) bool { return w.Items[i].Force == statics.None })
 	}
-	if len(strict.faults) < len(before) {
+	untold := func(t *trace) func(int) bool {
+		return func(i int) bool { return worth(w.judgedAs(i, t.came[i].grade, t.came[i].rows)) < 2 }
+	}
+	isNew := func(i int) bool { return !slices.Contains(before, i) }
+	switch more := len(strict.faults) - len(before); {
+	case more < 0:
 		return true
-	}
-	if len(strict.faults) == len(before) && !slices.ContainsFunc(strict.faults, func(i int) bool { return !slices.Contains(before, i) }) {
+	case more > mostStrict, w.forcesGiven() < len(strict.faults)+leastStrict, !slices.ContainsFunc(strict.faults, isNew):
 		return false
-	}
-	if len(strict.faults) > len(before)+mostStrict || w.forcesGiven() < len(strict.faults)+leastStrict {
+	case more == 0 && !slices.ContainsFunc(before, untold(first)):
 		return false
 	}
 	return !slices.ContainsFunc(strict.faults, func(i int) bool {
-		c := strict.came[i]
-		return !slices.Contains(before, i) && worth(w.judgedAs(i, c.grade, c.rows)) < 2
+		return w.within(i, strict.came[i].rows) || isNew(i) && untold(strict)(i) && !w.beyond(i, strict.came[i])
 	})
+}
+
+// strictest is how many times what rounding the answer explains a fault has to be off.
+var strictest = exact.Int(3)
+
+// within reports whether a value is hardly further off than rounding it explains, in one of the sums that it violates.
+func (w *work) within(i int, rows []*row) bool {
+	return slices.ContainsFunc(rows, func(r *row) bool {
+		off, _, _ := r.residual(w.x)
+		reach := judging.ThirdFigure(w.x.of[i]).Mul(r.factors[slices.Index(r.items, i)].Abs())
+		return off.Abs().Cmp(reach.Mul(strictest)) <= 0
+	})
+}
+
+// beyond reports whether a value of which all other values are known is off by more than all roundings together could do, in every sum,
+// and not right in a lesson either.
+func (w *work) beyond(i int, c came) bool {
+	holds := func(r *row) bool { return r.holds(w.x) }
+	return c.grade == 0 && !slices.ContainsFunc(c.rows, holds) && !w.caseOf(i).Verdict(w.typedOf(i)).Right()
 }
 
 // isStrict reports whether what follows from a sum has to follow strictly.
@@ -118,26 +166,26 @@ func (t *trace) isStrict(r *row) bool {
 	return ok
 }
 
-// follows reports whether rounding what is unknown in a sum explains what it comes to.
+// follows reports whether rounding what is unknown in a sum, and what was solved together with that, explains what it comes to.
 func (t *trace) follows(r *row) bool {
-	rest, ok := t.strict[r]
+	rests, ok := t.strict[r]
 	if !ok {
 		return true
 	}
 	var reach exact.Num
+	unknown := func(j int) bool { return !t.known[j] }
 	for k, i := range r.items {
-		if !t.known[i] {
+		if unknown(i) || slices.ContainsFunc(t.solved(i), unknown) {
 			reach = reach.Add(judging.ThirdFigure(t.x.of[i]).Mul(r.factors[k].Abs()))
 		}
 	}
-	return rest.Abs().Cmp(reach) <= 0
+	return slices.ContainsFunc(rests, func(x rest) bool {
+		return (x.turned == statics.None || t.known[x.turned]) && x.off.Abs().Cmp(reach) <= 0
+	})
 }
 
 // violated lists the sums that are violated as far as is known by now: strictly also those that hold by what rounding can do at most.
 func (t *trace) violated(broken, holding []*row) []*row {
-	if t.strict == nil {
-		return broken
-	}
 	all := slices.Clone(broken)
 	for _, r := range holding {
 		if !t.idle[r] && !t.follows(r) {
@@ -147,28 +195,61 @@ func (t *trace) violated(broken, holding []*row) []*row {
 	return all
 }
 
-// leading are the values from which the most others follow. What follows strictly from a value need not give that value back strictly.
-func (t *trace) leading(left []int, holding []*row) []int {
-	var best []int
-	fewest := len(left)
+// A leader is a value with which the trouble may have begun, strictly.
+type leader struct {
+	item, open int // how many values do not follow from it
+	rows       []*row
+}
+
+// pickStrictly takes as a fault the value from which the most others follow; of several the likeliest, and the others may stand in its
+// place. What follows strictly from a value need not give that value back strictly.
+func (t *trace) pickStrictly(left []int, broken, holding []*row) {
+	leaders := t.leaders(left, broken, holding)
+	best, why := leaders[0], t.fault(leaders[0].item, 0, leaders[0].rows)
+	for _, l := range leaders[1:] {
+		if b := t.fault(l.item, 0, l.rows); b.order(why) < 0 {
+			best, why = l, b
+		}
+	}
+	t.faults, t.came[best.item] = append(t.faults, best.item), came{t.grade(best.item, best.rows), best.rows}
+	t.known[best.item], t.from[best.item] = true, []int{best.item}
+	t.close(holding)
+	for _, l := range leaders {
+		if l.item != best.item && t.known[l.item] {
+			t.other[best.item] = append(t.other[best.item], l.item)
+		}
+	}
+}
+
+// leaders are the values from which the most others follow. A fault came from a violated sum in which nothing follows from it; where
+// there is none, of any.
+func (t *trace) leaders(left []int, broken, holding []*row) []leader {
+	var all []leader
 	for _, i := range left {
 		try := t.copied()
 		try.known[i], try.from[i] = true, []int{i}
 		try.close(holding)
-		open := 0
+		l := leader{item: i}
 		for _, j := range left {
 			if !try.known[j] {
-				open++
+				l.open++
 			}
 		}
-		if open < fewest {
-			best, fewest = nil, open
+		follows := func(j int) bool {
+			return j != i && try.known[j] && !t.known[j] && !slices.Contains(t.solved(i), j)
 		}
-		if open == fewest {
-			best = append(best, i)
+		for _, r := range broken {
+			if r.finds(i) && !slices.ContainsFunc(r.items, follows) {
+				l.rows = append(l.rows, r)
+			}
 		}
+		slices.SortStableFunc(l.rows, func(a, b *row) int { return t.unknowns(a) - t.unknowns(b) })
+		all = append(all, l)
 	}
-	return best
+	some := slices.ContainsFunc(all, func(l leader) bool { return len(l.rows) > 0 })
+	all = slices.DeleteFunc(all, func(l leader) bool { return some && len(l.rows) == 0 })
+	fewest := slices.MinFunc(all, func(a, b leader) int { return a.open - b.open }).open
+	return slices.DeleteFunc(all, func(l leader) bool { return l.open > fewest })
 }
 
 // copied is a trace in which something may be tried.

@@ -30,7 +30,9 @@ type trace struct {
 	// nothing tells that no sum bears anything out.
 	nothing bool
 	// strict tells of each sum what it comes to with the student's values, where what follows has to follow strictly; else it is nil.
-	strict map[*row]exact.Num
+	strict map[*row][]rest
+	// solved are the values that are solved together with a force.
+	solved func(i int) []int
 }
 
 // came is where a fault may have come from: sums that it violates, with so many other unknowns.
@@ -92,7 +94,11 @@ func (t *trace) resolve(items []int, rows []row) {
 		if len(left) == 0 {
 			return
 		}
-		t.pick(left, t.violated(broken, holding), holding)
+		if t.strict != nil {
+			t.pickStrictly(left, t.violated(broken, holding), holding)
+		} else {
+			t.pick(left, broken, holding)
+		}
 	}
 }
 
@@ -103,9 +109,6 @@ func (t *trace) pick(left []int, broken, holding []*row) {
 	if len(left) == 0 {
 		t.known[standing[0]] = true
 		return
-	}
-	if t.strict != nil {
-		left = t.leading(left, holding)
 	}
 	grades := map[int]int{}
 	least := len(t.wrong) + 1
