@@ -107,3 +107,25 @@ func TestResults(t *testing.T) {
 		}
 	}
 }
+
+// The marks that a host tells hold the working of an exam as well, as the same papers have elsewhere.
+func TestResultsOfWorking(t *testing.T) {
+	t.Parallel()
+	now := &setClock{at: clock(t, "10:00")}
+	key := newKey(t)
+	c := openedWith(t, t.TempDir(), []Set{setOf(t, "w3", "minutes: 30", "level: blank", "opens: 2026-12-05T10:00+01:00")}, now.now, ssh.FingerprintSHA256(key.PublicKey()))
+	c.orders3(t, now, order{Do: openSet})
+	word := func(how ssh.AuthMethod, words, typed string) string {
+		v := begin(t, c.in(t, how), false, words)
+		v.types(typed)
+		v.ends()
+		return v.out.String()
+	}
+	word(code(c.codes["s001"]), "plain w3", "begin\n1\nABC x\nAx = 0\n0\nhand in\nhand in\n")
+	marks := word(ssh.PublicKeys(key), "marks w3", "")
+	for _, want := range []string{",1,body for Ax,,ABC x,right,", ",1,method for Ax,,Ax = 0,right,", ",1,terms for RB,,,missing,", ",1,check,,,missing,"} {
+		if !strings.Contains(marks, want) {
+			t.Errorf("no %s in\n%s", want, marks)
+		}
+	}
+}
