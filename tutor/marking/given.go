@@ -141,6 +141,9 @@ func (r *reading) typed(item problems.Item, s spot, value string) (v judging.Typ
 			unit = err == nil
 		}
 	}
+	if err != nil && slices.Contains(noForce, strings.ToLower(strings.TrimSpace(value))) {
+		return v, false, fmt.Errorf("%s: where nothing acts, write 0", item.Name)
+	}
 	if err != nil {
 		return v, false, fmt.Errorf("%s: %s", item.Name, firstOf(err))
 	}
@@ -149,6 +152,9 @@ func (r *reading) typed(item problems.Item, s spot, value string) (v judging.Typ
 	}
 	return v, unit, nil
 }
+
+// noForce are words by which people say that there is nothing.
+var noForce = []string{"-", "–", "—", "none", "no", "nil", "nothing", "no force", "no reaction", "no moment", "zero"}
 
 // firstOf is the first line of an error: the lines after it point at the place, which a list has no room for.
 func firstOf(err error) string {

@@ -76,9 +76,15 @@ func (m *Marker) findAnew(quantity string) (spot, error) {
 	if i := spelled(m, quantity); i >= 0 {
 		return m.spotOf(i), nil
 	}
+	if word, _, _ := strings.Cut(quantity, " "); word == "max" || word == "shape" {
+		return spot{}, fmt.Errorf("%s cannot be read: write it as max M(%s), or shape M(%s, 0..2)", shortened(quantity), m.Frame.Members[0].Name, m.Frame.Members[0].Name)
+	}
 	return spot{}, fmt.Errorf("%s is no quantity of this problem: write a force (%s) or a place along a member, such as M(%s, 0)",
 		shortened(quantity), notation.List(forceNames(m)), m.Frame.Members[0].Name)
 }
+
+// sidedForm is a place with a side that is not said as before or after.
+var sidedForm = notation.Pattern(`^\s*(\S*[0-9])\s*(?:left|right|l|r|above|below|[-+−])\s*$`)
 
 // spelled is the one item whose name is written so but for small and capital letters; −1 where there is none, or several.
 func spelled(m *Marker, quantity string) int {
@@ -157,6 +163,10 @@ func (m *Marker) section(quantity string, name problems.NamedSection) (spot, err
 		return spot{}, fmt.Errorf("%s lies in a rigid ring, where equilibrium alone does not give N, V and M", name.Member)
 	}
 	at, err := notation.ReadNumber(m.judge.Decimals(name.Place), nil, m.Units, notation.Length)
+	if sided := sidedForm().FindStringSubmatch(name.Place); err != nil && sided != nil {
+		return spot{}, fmt.Errorf("the place in %s cannot be read: a side is before or after, on the way along the member, as in %s(%s, %s before)",
+			shortened(quantity), [...]string{"N", "V", "M"}[name.Quantity], name.Member, sided[1])
+	}
 	if err != nil {
 		return spot{}, fmt.Errorf("the place in %s cannot be read: %w", shortened(quantity), err)
 	}
