@@ -26,7 +26,7 @@ func (o hosting) serve(cmd *cobra.Command, h *host.Host) error {
 		if err != nil {
 			return fmt.Errorf("unpin: %s cannot be served at: %w", o.listen, err)
 		}
-		watched, err := o.watched(ctx, h)
+		watched, err := o.watched(ctx, cmd, h)
 		if err != nil {
 			return errors.Join(fmt.Errorf("unpin: %s cannot be served at: %w", o.health, err), at.Close())
 		}
@@ -47,12 +47,13 @@ const handover = 15 * time.Second
 
 // listens listens at the address; while an earlier host still has it, as at an upgrade, it is waited for.
 func (o hosting) listens(ctx context.Context, cmd *cobra.Command) (net.Listener, error) {
-	for late := time.Now().Add(handover); ; {
+	for late, told := time.Now().Add(handover), false; ; {
 		at, err := net.Listen("tcp", o.listen)
 		if !errors.Is(err, syscall.EADDRINUSE) || time.Now().After(late) || ctx.Err() != nil {
 			return at, err
 		}
-		if time.Until(late) > handover-100*time.Millisecond {
+		if !told {
+			told = true
 			o.logger(cmd.ErrOrStderr()).Info("the address is in use: waiting for an earlier host to leave", "address", o.listen, "for", handover.String())
 		}
 		time.Sleep(100 * time.Millisecond)
@@ -61,7 +62,7 @@ func (o hosting) listens(ctx context.Context, cmd *cobra.Command) (net.Listener,
 
 // watched answers who asks how the host is, if that is wanted, until the function is called that it returns. There is no password, so
 // only this computer may ask.
-func (o hosting) watched(ctx context.Context, h *host.Host) (stop func(), err error) {
+func (o hosting) watched(ctx context.Context, cmd *cobra.Command, h *host.Host) (stop func(), err error) {
 	if o.health == "" {
 		return func() {}, nil
 	}
@@ -73,6 +74,7 @@ func (o hosting) watched(ctx context.Context, h *host.Host) (stop func(), err er
 		return nil, errors.Join(errors.New("figures are told to this computer only: name 127.0.0.1 or [::1], and a port"), at.Close())
 	}
 	server := &http.Server{Handler: h.Watch(), ReadHeaderTimeout: 5 * time.Second, BaseContext: func(net.Listener) context.Context { return ctx }}
+	o.logger(cmd.ErrOrStderr()).Info("tells how it is", "address", at.Addr().String())
 	go server.Serve(at)
 	return func() { server.Close() }, nil
 }

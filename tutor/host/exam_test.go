@@ -185,8 +185,9 @@ func TestExamOnTheScreen(t *testing.T) {
 	v.sees("you have 45 minutes")
 	v.types("\r")
 	v.sees("exam, values, 45 minutes left")
+	v.sees("problem 1 of 2") // the list is there
 	v.types("\r")
-	v.sees("Jetty deck")
+	waits(t, "the task is shown", func() bool { return !strings.Contains(v.screen(), "Hand in the paper") })
 	v.types("\r")
 	v.sees("Ax [kN]")
 	c.orders3(t, now, order{Do: giveBack, Minutes: 5})
