@@ -32,6 +32,9 @@ var hardships = []hardship{
 	{1, "inclined rollers: %d", func(p Solved) int {
 		return counted(p.Problem.Frame.Supports, func(s statics.Support) bool { return !s.Along.X.IsZero() && !s.Along.Y.IsZero() })
 	}},
+	{0, "ropes over pulleys: %d", func(p Solved) int { // said, since it is looked for: the grades of the library bear out no point for it
+		return counted(p.Problem.Frame.Loads, func(l statics.Load) bool { return l.Kind == statics.RopeLoad })
+	}},
 	{1, "slots and sleeves: %d", func(p Solved) int {
 		return counted(p.Problem.Frame.Connections, func(c statics.Connection) bool { return c.Kind != statics.Pin })
 	}},

@@ -83,3 +83,18 @@ func TestRulesOfForces(t *testing.T) {
 		t.Error("no rule is broken anywhere")
 	}
 }
+
+// A reader of a grade looks for what is special about the frame: ropes over pulleys are said, though they do not count.
+func TestDifficultySaysRopes(t *testing.T) {
+	t.Parallel()
+	for name, want := range map[string]string{"fly-loft": "ropes over pulleys: 2", "well-crane": "ropes over pulleys: 1"} {
+		p, _ := Library(name)
+		solution, err := statics.Solve(p.Frame)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := (Solved{p, solution}).Difficulty().Reasons; !slices.Contains(got, want) {
+			t.Errorf("the reasons of %s are %q", name, got)
+		}
+	}
+}

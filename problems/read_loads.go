@@ -2,6 +2,8 @@ package problems
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"unpin/statics"
 	"unpin/statics/notation"
@@ -68,6 +70,10 @@ func (r loadReader) loadKind(n *node) string {
 func (r loadReader) meantKind(n *node) string {
 	for _, e := range n.entries {
 		key := e.key.text
+		if word, value, parted := strings.Cut(key, " "); parted && slices.Contains(loadKinds, word) {
+			r.fault(e.key.at, fmt.Sprintf("a load has no field %s", quoted(key)), fmt.Sprintf("A colon is missing: write %s: %s", word, strings.TrimSpace(value)))
+			return ""
+		}
 		meant := kindSlips[key]
 		if meant == "" && !placeField(key) {
 			meant = near(key, loadKinds)

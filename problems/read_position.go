@@ -63,11 +63,34 @@ func (r *frameReader) plainDistance(n *node, what string) (exact.Num, bool) {
 		r.fault(n.at, fmt.Sprintf("%s does not say what it is a part of", quoted(n.text)), fmt.Sprintf("Write %s: %s length.", what, n.text))
 		return exact.Num{}, false
 	}
+	if remedy := r.placeInWords(n.text); remedy != "" {
+		r.fault(n.at, fmt.Sprintf("%s is a distance or a fraction, not %s", what, quoted(n.text)), fmt.Sprintf("Write %s: %s", what, remedy))
+		return exact.Num{}, false
+	}
 	x, ok := r.numberText(n, n.text, notation.Length)
 	if ok {
 		r.note(n, Distance, what, x)
 	}
 	return x, ok
+}
+
+var (
+	middleWords = notation.Pattern(`^(?:at )?(?:the )?(?:middle|mid|midspan|mid-span|midpoint|midway|half|halfway|half way|centre|center)$`)
+	fromWords   = notation.Pattern(`^(.*[0-9A-Za-z)])\s+from\s+\S+$`)
+)
+
+// placeInWords is how a place is written that is told in words, such as middle or 2.5 m from A; empty for one that is not.
+func (r *frameReader) placeInWords(text string) string {
+	if _, given := r.numbers[text]; given {
+		return ""
+	}
+	if middleWords().MatchString(text) {
+		return "1/2 length"
+	}
+	if found := fromWords().FindStringSubmatch(text); found != nil {
+		return found[1] + ", from the first letter of the name in on"
+	}
+	return ""
 }
 
 // base is how far a reach runs in length, run or rise.

@@ -72,13 +72,25 @@ func (r *shapeReader) fields(n *node, what string, known fields) map[string]*nod
 // wholeFile names the fields of a file in a sentence.
 const wholeFile = "a problem"
 
+// colon is what to write for a key such as "points 10", a field and its value without the colon; empty for another.
+func (f fields) colon(key string) string {
+	name, value, parted := strings.Cut(key, " ")
+	if _, known := f.find(name); parted && known {
+		return fmt.Sprintf("A colon is missing: write %s: %s", name, strings.TrimSpace(value))
+	}
+	return ""
+}
+
 // unknownField is the fault of a field that the group does not have.
 func (r *shapeReader) unknownField(key *node, what string, known fields) {
 	problem := fmt.Sprintf("%s has no field %s", what, quoted(key.text))
 	_, asked := askFields.find(key.text)
 	word := known.meant(key.text)
 	elsewhere := elsewhere(key.text, what)
+	colon := known.colon(key.text)
 	switch {
+	case colon != "":
+		r.fault(key.at, problem, colon)
 	case elsewhere != "" && (word == "" || asked):
 		r.fault(key.at, problem, elsewhere)
 	case word != "":

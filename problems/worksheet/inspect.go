@@ -137,7 +137,11 @@ func (d inspection) tidierText() string {
 	case !variant.Sought(d.solved()):
 		return fmt.Sprintf("no smallest change is looked for: the frame has more than %d forces", variant.MostForces)
 	case len(steps) == 0:
-		return "no change of one number or two was found that would make it tidy: " + noneFound
+		text := "no change of one number or two was found that would make it tidy: "
+		if why := variant.Endless(d.solved()); why != "" {
+			return text + why
+		}
+		return text + noneFound
 	}
 	var made []string
 	for _, s := range steps {
