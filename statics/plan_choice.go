@@ -30,21 +30,12 @@ func (p *planner) optionFor(v *view, r reach) *option {
 // HasSumForOne reports whether some sum of a free body, about whatever point or along whatever line, has just one unknown
 // (S11).
 func (a *Assembly) HasSumForOne(b FreeBody, known func(force int) bool) bool {
-	forces := a.ForcesOn(b)
-	if !slices.ContainsFunc(forces, func(i int) bool { return !known(i) }) {
-		return false
-	}
-	p := &planner{a: a, known: make([]bool, len(a.Forces))}
-	for _, i := range forces {
-		p.known[i] = known(i)
-	}
-	v := &view{FreeBody: b}
-	p.open(v)
-	active := p.active(v)
+	active := slices.DeleteFunc(slices.Clone(a.facesOf(b)), known)
 	if len(active) == 0 {
 		return false
 	}
-	specs := p.specs(v, active, 1)
+	p := &planner{a: a}
+	specs := p.specs(&view{FreeBody: b}, active, 1)
 	return slices.ContainsFunc(specs, func(s spec) bool { return p.single(active, &s) != None })
 }
 
