@@ -13,10 +13,15 @@ import (
 )
 
 // setList are the sets of the class, with what an instructor does to them.
-type setList struct{ list []*set }
+type setList struct {
+	list  []*set
+	stand standing // of the one in hand
+}
 
 func (l *setList) look(b *board) {
-	l.list = b.host.sets
+	if l.list = b.host.sets; b.at < len(l.list) && l.list[b.at].exam() {
+		l.stand.look(examsOf(b.host), l.list[b.at])
+	}
 	if err := b.host.orders.read(); err != nil {
 		b.said = "The sets cannot be read: " + err.Error()
 	}
@@ -24,13 +29,17 @@ func (l *setList) look(b *board) {
 
 func (l *setList) chooses() bool { return true }
 
-// note is the title of the set in hand, and what it is.
+// note is the title of the set in hand, what it is, and how far the class is with it.
 func (l *setList) note(b *board) string {
 	if b.at >= len(l.list) {
 		return ""
 	}
 	s := l.list[b.at]
-	return fmt.Sprintf("%s: %s, %s, %s points", s.ID, s.Title, wording.Counted(len(s.Tasks), "problem"), s.Points())
+	text := fmt.Sprintf("%s: %s, %s, %s points", s.ID, s.Title, wording.Counted(len(s.Tasks), "problem"), s.Points())
+	if stands := l.stand.of(s); stands != "" {
+		text = s.ID + ": " + stands + "; " + s.Title
+	}
+	return text
 }
 
 func (l *setList) head(b *board) []string {

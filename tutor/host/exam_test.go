@@ -128,6 +128,21 @@ func TestExamIsOrdered(t *testing.T) {
 	v.ends()
 }
 
+// The board says how far the class is with an exam.
+func TestStandingOfAnExam(t *testing.T) {
+	t.Parallel()
+	now := &setClock{at: clock(t, "10:00")}
+	c, board := instructed(t, t.TempDir(), now, anExam(t))
+	c.orders3(t, now, order{Do: openSet})
+	for id, typed := range map[string]string{"s001": "begin\n1\n0\n", "s002": "begin\nhand in\nhand in\n"} {
+		v := begin(t, c.in(t, code(c.codes[id])), false, "plain w3")
+		v.types(typed)
+		v.sees(map[string]string{"s001": "noted", "s002": "The paper is handed in"}[id])
+	}
+	board.types("s")
+	board.sees("w3: 1 not begun, 1 writing, 1 handed in; The set w3")
+}
+
 // In an exam nothing helps, not even what is asked for beside it; and nobody sees what another writes.
 func TestNothingHelpsInAnExam(t *testing.T) {
 	t.Parallel()
