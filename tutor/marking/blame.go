@@ -50,6 +50,9 @@ func (w *work) judgedAs(i, grade int, broken []*row) judged {
 			break
 		}
 	}
+	if w.trying {
+		return best
+	}
 	if worth(best) == 0 {
 		best = w.solvedWrong(i, broken, best)
 	}
@@ -57,7 +60,7 @@ func (w *work) judgedAs(i, grade int, broken []*row) judged {
 	return best
 }
 
-// mostSolved bounds the sums in which a mistake in solving is looked for.
+// mostSolved bounds the sums in which a mistake in solving is looked for, of each value.
 const mostSolved = 4
 
 // solvedWrong looks for a mistake in solving a sum that was set up right, where none in setting it up leads to a value: another value
@@ -69,6 +72,12 @@ func (w *work) solvedWrong(i int, broken []*row, best judged) judged {
 	}
 	sums := planFirst(i, broken)
 	for _, r := range sums[:min(len(sums), mostSolved)] {
+		if _, ok := w.judgings[judgedKey{item: i, row: r, solved: true}]; !ok {
+			if w.solved[i] == mostSolved {
+				continue
+			}
+			w.solved[i]++
+		}
 		j := w.once(judgedKey{item: i, row: r, solved: true}, func() judged {
 			s := judging.Step{Sums: []statics.Sum{*r.sum}, Gives: []int{force}, Known: func(f int) bool { return f != force }, Stands: true}
 			return judge(w.judgeNow().Force(s, force), w.typedOf(i))

@@ -72,7 +72,7 @@ type Result struct {
 
 // Mark marks a paper, of so many points.
 func (m *Marker) Mark(p *Paper, s *Scheme, points exact.Num) *Result {
-	w := &work{reading: m.read(p), scheme: s, weights: m.weights(s), blames: map[int]judged{}, judgings: map[judgedKey]judged{}}
+	w := &work{reading: m.read(p), scheme: s, weights: m.weights(s), blames: map[int]judged{}, judgings: map[judgedKey]judged{}, solved: map[int]int{}}
 	w.settleValues()
 	w.search()
 	r := &Result{Paper: p, Marker: m, Unread: w.unread, Of: points, own: w.own(), answered: make([]bool, len(m.Forces))}
@@ -166,10 +166,12 @@ type work struct {
 	forced  []bool          // it is at fault whatever follows from what
 	lenient []bool          // right by 1 % of its sum alone: not what others rest on where a mistake explains them all
 	strict  map[*row][]rest // what the sums of forces come to, where values have to follow strictly
+	trying  bool            // a reading that may not stand: mistakes in solving are not looked for
 	trace   *trace
 	blames  map[int]judged
 	// judgings are what was found of items by single sums.
 	judgings map[judgedKey]judged
+	solved   map[int]int // in how many sums a mistake in solving was looked for
 }
 
 // judged is what the judge finds of a value that is taken to be at fault.

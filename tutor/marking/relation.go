@@ -15,6 +15,8 @@ type row struct {
 	factors []exact.Num // of each
 	rests   []exact.Num // the terms of loads
 	slack   exact.Num   // what rounding the terms of loads may come to
+	parts   []part      // the terms of a free body's sum one by one, of items
+	short   exact.Num   // by how much the terms of loads come to more when each is rounded to three figures
 	ratios  []exact.Num // of each item: what rounding a sine or ratio may come to, for a value of 1
 	sum     *statics.Sum
 	gives   int   // the item that the plan takes from it, or −1
@@ -22,6 +24,12 @@ type row struct {
 	inner   relation
 	// off is what the row comes to with a student's values, and the largest of its terms, where it is no sum of multiples.
 	off func(x values) (rest, largest, slack exact.Num)
+}
+
+// A part is one term of an item: an item may have two, of its components.
+type part struct {
+	item   int
+	factor exact.Num
 }
 
 // A relation says what kind of sum ties N, V and M.
@@ -128,10 +136,13 @@ func (m *Marker) rowOf(s statics.Sum) (row, bool) {
 		switch {
 		case t.Why != statics.Counts:
 		case t.Force == statics.None:
-			r.rest(t.Value())
+			v := t.Value()
+			r.rest(v)
+			r.short = r.short.Add(v.Rounded(3).Sub(v))
 		default:
 			item := m.ofForce(t.Force)
 			r.add(item, t.Value())
+			r.parts = append(r.parts, part{item, t.Value()})
 			k := slices.Index(r.items, item)
 			r.ratios[k] = r.ratios[k].Add(judging.OnlyLong(t.Size).Mul(t.Arm))
 		}

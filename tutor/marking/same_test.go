@@ -31,7 +31,7 @@ func TestSameVerdictAsInLesson(t *testing.T) {
 					continue // the sign is another
 				}
 				got := m.Mark(p, DefaultScheme(), ten).Answers[i]
-				w := &work{reading: m.read(p), scheme: DefaultScheme(), weights: m.weights(DefaultScheme()), blames: map[int]judged{}, judgings: map[judgedKey]judged{}}
+				w := &work{reading: m.read(p), scheme: DefaultScheme(), weights: m.weights(DefaultScheme()), blames: map[int]judged{}, judgings: map[judgedKey]judged{}, solved: map[int]int{}}
 				w.settleValues()
 				w.x = values{of: m.truths(), answered: make([]bool, len(m.Items)), whole: w.x.whole} // no earlier values
 				want := w.caseOf(i).Verdict(w.typedOf(i))

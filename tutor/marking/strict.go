@@ -8,8 +8,8 @@ import (
 	"unpin/statics/judging"
 )
 
-// Whoever works with the values that stand on the page, and rounds each answer to three figures, is off by half a unit in the third
-// figure of that answer, and by no more. What all roundings together could do, those of products and of values kept in full, is far more,
+// Whoever works with the values that stand on the page, and rounds each answer to three figures, or each term besides, is off by half a
+// unit in the third figure of that answer, and by no more. What all roundings together could do, those of products and of values kept in full, is far more,
 // and a mistake may hide in it. So a paper is read a second time, strictly: a force follows from a sum if rounding the answer explains
 // what is left. The strict reading stands where it needs fewer faults, or where each fault that it has besides has a mistake that leads
 // to it; else this student rounds in another way, and the first one stands.
@@ -35,8 +35,9 @@ func (w *work) strictly() {
 	}
 	w.strict = w.residuals()
 	strict, forces, _ := w.begin()
+	strict.most, w.trying = len(w.forcesAmong(first))+mostStrict, true
 	strict.resolve(forces, w.forceRow)
-	if w.tellsMore(strict, first) {
+	if w.trying = false; w.tellsMore(strict, first) {
 		for _, i := range strict.faults {
 			w.verdict[i] = ""
 		}
@@ -44,6 +45,14 @@ func (w *work) strictly() {
 		return
 	}
 	w.strict, w.trace, w.forced = nil, first, forced
+}
+
+// forcesAmong are the forces among the faults of a reading.
+func (w *work) forcesAmong(t *trace) []int {
+	if t == nil {
+		return nil
+	}
+	return slices.DeleteFunc(slices.Clone(t.faults), func(i int) bool { return w.Items[i].Force == statics.None })
 }
 
 // forcesGiven counts the forces that are given.
@@ -94,6 +103,7 @@ func (w *work) standing() []bool {
 type rest struct {
 	off    exact.Num
 	turned int
+	loose  bool // all roundings together could do it
 }
 
 // residuals are what the sums of forces come to with the student's values, of those in which none is missing. A true value in the
@@ -105,12 +115,12 @@ func (w *work) residuals() map[*row][]rest {
 		if slices.ContainsFunc(r.items, func(i int) bool { return !w.x.answered[i] }) {
 			continue
 		}
-		off, _, _ := r.residual(w.x)
-		all[r] = []rest{{off, statics.None}}
+		off, _, slack := r.residual(w.x)
+		all[r] = []rest{{off, statics.None, off.Abs().Cmp(slack) <= 0}}
 		for n, i := range r.items {
 			if truth := w.Items[i].Value; !truth.IsZero() && negated(w.typedOf(i)).Means(truth) {
 				t := r.factors[n].Mul(w.x.of[i])
-				all[r] = append(all[r], rest{off.Sub(t).Sub(t), i})
+				all[r] = append(all[r], rest{off.Sub(t).Sub(t), i, false})
 			}
 		}
 	}
@@ -120,10 +130,7 @@ func (w *work) residuals() map[*row][]rest {
 // tellsMore reports whether a strict reading needs fewer faults among the forces than the first, or has a reason for each besides; in
 // place of as many others, whether these have no mistake that leads to them.
 func (w *work) tellsMore(strict, first *trace) bool {
-	var before []int
-	if first != nil {
-		before = slices.DeleteFunc(slices.Clone(first.faults), func(i int) bool { return w.Items[i].Force == statics.None })
-	}
+	before := w.forcesAmong(first)
 	untold := func(t *trace) func(int) bool {
 		return func(i int) bool { return worth(w.judgedAs(i, t.came[i].grade, t.came[i].rows)) < 2 }
 	}
@@ -144,10 +151,14 @@ func (w *work) tellsMore(strict, first *trace) bool {
 // strictest is how many times what rounding the answer explains a fault has to be off.
 var strictest = exact.Int(3)
 
-// within reports whether a value is hardly further off than rounding it explains, in one of the sums that it violates.
+// within reports whether a value is hardly further off than rounding it explains, in one of the sums that it violates; or by a third of what
+// all roundings together could do, which is likely.
 func (w *work) within(i int, rows []*row) bool {
 	return slices.ContainsFunc(rows, func(r *row) bool {
-		off, _, _ := r.residual(w.x)
+		off, _, slack := r.residual(w.x)
+		if r.holds(w.x) && off.Abs().Mul(strictest).Cmp(slack) <= 0 {
+			return true
+		}
 		reach := judging.ThirdFigure(w.x.of[i]).Mul(r.factors[slices.Index(r.items, i)].Abs())
 		return off.Abs().Cmp(reach.Mul(strictest)) <= 0
 	})
@@ -166,7 +177,8 @@ func (t *trace) isStrict(r *row) bool {
 	return ok
 }
 
-// follows reports whether rounding what is unknown in a sum, and what was solved together with that, explains what it comes to.
+// follows reports whether rounding what is unknown in a sum, and what was solved together with that, explains what it comes to; or what it
+// comes to with each term rounded to three figures, as many write them.
 func (t *trace) follows(r *row) bool {
 	rests, ok := t.strict[r]
 	if !ok {
@@ -179,9 +191,24 @@ func (t *trace) follows(r *row) bool {
 			reach = reach.Add(judging.ThirdFigure(t.x.of[i]).Mul(r.factors[k].Abs()))
 		}
 	}
-	return slices.ContainsFunc(rests, func(x rest) bool {
+	if slices.ContainsFunc(rests, func(x rest) bool {
 		return (x.turned == statics.None || t.known[x.turned]) && x.off.Abs().Cmp(reach) <= 0
-	})
+	}) {
+		return true
+	}
+	return rests[0].loose && rests[0].off.Add(r.short).Add(t.inThree(r)).Abs().Cmp(reach) <= 0
+}
+
+// inThree is by how much the terms of what is known in a sum come to more when each is rounded to three figures.
+func (t *trace) inThree(r *row) exact.Num {
+	var more exact.Num
+	for _, p := range r.parts {
+		if t.known[p.item] {
+			v := p.factor.Mul(t.x.of[p.item])
+			more = more.Add(v.Rounded(3).Sub(v))
+		}
+	}
+	return more
 }
 
 // violated lists the sums that are violated as far as is known by now: strictly also those that hold by what rounding can do at most.

@@ -31,6 +31,8 @@ type trace struct {
 	nothing bool
 	// strict tells of each sum what it comes to with the student's values, where what follows has to follow strictly; else it is nil.
 	strict map[*row][]rest
+	// most is how many faults a strict reading may have; it is given up with more.
+	most int
 	// solved are the values that are solved together with a force.
 	solved func(i int) []int
 }
@@ -91,7 +93,7 @@ func (t *trace) resolve(items []int, rows []row) {
 	for {
 		t.close(holding)
 		left := slices.DeleteFunc(slices.Clone(items), func(i int) bool { return t.known[i] })
-		if len(left) == 0 {
+		if len(left) == 0 || t.most > 0 && len(t.faults) > t.most {
 			return
 		}
 		if t.strict != nil {

@@ -143,7 +143,7 @@ func TestFaultsAgainstSubsets(t *testing.T) {
 		}
 		for range 6 {
 			p := student(r, m)
-			w := &work{reading: m.read(p), scheme: DefaultScheme(), weights: m.weights(DefaultScheme()), blames: map[int]judged{}, judgings: map[judgedKey]judged{}}
+			w := &work{reading: m.read(p), scheme: DefaultScheme(), weights: m.weights(DefaultScheme()), blames: map[int]judged{}, judgings: map[judgedKey]judged{}, solved: map[int]int{}}
 			w.settleValues()
 			w.search()
 			if w.trace == nil || slices.Contains(w.forced, true) || w.trace.nothing {
