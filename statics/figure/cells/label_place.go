@@ -1,6 +1,7 @@
 package cells
 
 import (
+	"math"
 	"slices"
 
 	"unpin/statics/figure"
@@ -108,7 +109,29 @@ func (l *lettering) parted(q request, at area) float64 {
 
 // isNearest reports whether a label at that place is as near to the arrow that it belongs to as to every other.
 func (l *lettering) isNearest(q request, at area) bool {
+	if q.rank == figure.RankNote {
+		return l.staysAtPoint(q, at)
+	}
 	return q.arrow == 0 || figure.IsNearest(l.drawn, q.arrow-1, positionOf(at.c0, at.r0), positionOf(at.c1, at.r1), 2)
+}
+
+// staysAtPoint reports whether a note at that place is as near to the arrows of its own point as to those of others, for it says
+// what they are on the other face; where no arrow is there, it may stand anywhere.
+func (l *lettering) staysAtPoint(q request, at area) bool {
+	own, other := math.Inf(1), math.Inf(1)
+	for i := range l.drawn {
+		d := &l.drawn[i]
+		if d.Kind != figure.DrawnArrow {
+			continue
+		}
+		far := d.FromBox(positionOf(at.c0, at.r0), positionOf(at.c1, at.r1), 2)
+		if distance(d.At, positionOf(q.c, q.r)) < ownMember {
+			own = min(own, far)
+		} else {
+			other = min(other, far)
+		}
+	}
+	return own <= other || math.IsInf(own, 1)
 }
 
 // distance is what a place costs for lying away from what the label belongs to.
