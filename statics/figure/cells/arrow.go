@@ -220,7 +220,11 @@ func (p *painter) slanted(a figure.Arrow, at spot, ray figure.Direction) bool {
 	if a.Pull {
 		tail = near
 	}
-	k := p.note(figure.Drawn{Kind: figure.DrawnArrow, From: tail.position(), To: tip.position(), At: p.spot(a.At).position(), Hub: hub(p, a, p.spot(a.At)), Text: a.Text})
+	point := p.spot(a.At) // also of an arrow beside it; a rope's is where its line leaves the wheel
+	if a.Rope {
+		point = at
+	}
+	k := p.note(figure.Drawn{Kind: figure.DrawnArrow, From: tail.position(), To: tip.position(), At: point.position(), Hub: hub(p, a, point), Text: a.Text})
 	p.ask(request{arrow: k + 1, text: a.Text, near: cellArea(c0, r0, c1, r1), c: c1, r: r1, look: a.Look, rank: figure.RankValue, slope: a.Slope, along: a.Toward})
 	return true
 }
