@@ -1,6 +1,7 @@
 package cells
 
 import (
+	"math"
 	"slices"
 
 	"unpin/statics/figure"
@@ -65,6 +66,20 @@ func hub(p *painter, a figure.Arrow, at spot) figure.Position {
 	return at.position()
 }
 
+// tangency is the least distance of a rope's line from the middle of its wheel, as part of the radius: circles are set to whole cells.
+const tangency = 0.5
+
+// tangent reports whether a pull of a rope that ends there still looks tangent to its wheel; other arrows need not.
+func tangent(p *painter, a figure.Arrow, end figure.Position) bool {
+	at, middle := p.spot(a.At).position(), p.spot(a.Hub).position()
+	if !a.Rope || at == middle {
+		return true
+	}
+	x, y := end.X-at.X, 2*(end.Y-at.Y)
+	dx, dy := at.X-middle.X, 2*(at.Y-middle.Y)
+	return math.Abs(dx*y-dy*x) >= tangency*math.Hypot(dx, dy)*math.Hypot(x, y)
+}
+
 // beside is a place on that side of a point, so many cell widths off its arrow's own line, from which an arrow finds free cells
 // along a ray, past what stands perpendicular to it.
 func (p *painter) beside(at spot, side, ray figure.Direction, off float64) spot {
@@ -95,7 +110,7 @@ func (p *painter) straight(a figure.Arrow, at spot, ray figure.Direction) bool {
 		first = 0 // its head stands level with the point
 	}
 	start, room := p.clear(c, r, dc, dr, n, first)
-	if !room || p.passes(a, positionOf(c+start*dc, r+start*dr), positionOf(c+(start+n-1)*dc, r+(start+n-1)*dr)) {
+	if !room || p.passes(a, positionOf(c+start*dc, r+start*dr), positionOf(c+(start+n-1)*dc, r+(start+n-1)*dr)) || !tangent(p, a, positionOf(c+(start+n-1)*dc, r+(start+n-1)*dr)) {
 		return false
 	}
 	tip, tail := start, start+n-1
@@ -203,7 +218,7 @@ func (p *painter) tailBar(c, r int, a figure.Arrow) {
 func (p *painter) slanted(a figure.Arrow, at spot, ray figure.Direction) bool {
 	long := 2*float64(p.detail.arms) + 3
 	start, room := p.clearSlant(at, ray, long)
-	if !room || p.passes(a, at.by(ray, start).position(), at.by(ray, start+long).position()) {
+	if !room || p.passes(a, at.by(ray, start).position(), at.by(ray, start+long).position()) || !tangent(p, a, at.by(ray, start+long).position()) {
 		return false
 	}
 	near, far := at.by(ray, start), at.by(ray, start+long)
