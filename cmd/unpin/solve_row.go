@@ -2,7 +2,6 @@ package main
 
 import (
 	"io"
-	"runtime/debug"
 	"strings"
 
 	"unpin/problems/worksheet"
@@ -16,14 +15,8 @@ func (w writing) inRow() bool {
 	return w.format == "text" || w.format == "json" || w.format == "markdown" && w.pictures == ""
 }
 
-// rarely is how much may be made, in percent of what is in use, before memory is collected. Of many files written and forgotten little is in use.
-const rarely = 400
-
 // oneByOne writes each solution as soon as it is found and all before it are written.
 func (w writing) oneByOne(all *many) error {
-	if len(all.words) > 1 {
-		defer debug.SetGCPercent(debug.SetGCPercent(rarely))
-	}
 	return deliverPieces(w.file, all.cmd.OutOrStdout(), func(to io.Writer) error {
 		r := row{to: to}
 		switch w.format {
