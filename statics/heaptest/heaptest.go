@@ -11,6 +11,9 @@ import (
 // percent is by how much the heap may grow over what is in use, in %, before it is cleared: to some tens of megabytes.
 const percent = 800
 
+// most is the heap, in bytes, from which on it is cleared more often all the same, since several packages are tested at a time.
+const most = 1 << 30
+
 // A Roomy runs the tests of a package in such a heap, and benchmarks in the one that the program has.
 type Roomy struct{ *testing.M }
 
@@ -21,6 +24,7 @@ func (r Roomy) Run() int {
 	}
 	if bench := flag.Lookup("test.bench"); bench == nil || bench.Value.String() == "" {
 		debug.SetGCPercent(percent)
+		debug.SetMemoryLimit(most)
 	}
 	return r.M.Run()
 }
