@@ -12,7 +12,7 @@ import (
 // unit in the third figure of that answer, and by no more. What all roundings together could do, those of products and of values kept in full, is far more,
 // and a mistake may hide in it. So a paper is read a second time, strictly: a force follows from a sum if rounding the answer explains
 // what is left. The strict reading stands where it needs fewer faults, or where each fault that it has besides has a mistake that leads
-// to it; else this student rounds in another way, and the first one stands.
+// to it, and where a lesson would take none of these either; else this student rounds in another way, and the first one stands.
 
 // mostStrict bounds the faults that a strict reading may have besides those of the first; leastStrict is how many other forces must show
 // how the student rounds.
@@ -135,6 +135,9 @@ func (w *work) tellsMore(strict, first *trace) bool {
 		return func(i int) bool { return worth(w.judgedAs(i, t.came[i].grade, t.came[i].rows)) < 2 }
 	}
 	isNew := func(i int) bool { return !slices.Contains(before, i) }
+	if slices.ContainsFunc(strict.faults, func(i int) bool { return isNew(i) && w.inLesson(i) }) {
+		return false
+	}
 	switch more := len(strict.faults) - len(before); {
 	case more < 0:
 		return true
@@ -164,12 +167,14 @@ func (w *work) within(i int, rows []*row) bool {
 	})
 }
 
-// beyond reports whether a value of which all other values are known is off by more than all roundings together could do, in every sum,
-// and not right in a lesson either.
+// beyond reports whether a value of which all other values are known is off by more than all roundings together could do, in every sum.
 func (w *work) beyond(i int, c came) bool {
 	holds := func(r *row) bool { return r.holds(w.x) }
-	return c.grade == 0 && !slices.ContainsFunc(c.rows, holds) && !w.caseOf(i).Verdict(w.typedOf(i)).Right()
+	return c.grade == 0 && !slices.ContainsFunc(c.rows, holds)
 }
+
+// inLesson reports whether a lesson would take a value with the others as they are, so that marks take it too.
+func (w *work) inLesson(i int) bool { return w.caseOf(i).Verdict(w.typedOf(i)).Right() }
 
 // isStrict reports whether what follows from a sum has to follow strictly.
 func (t *trace) isStrict(r *row) bool {
