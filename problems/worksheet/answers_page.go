@@ -3,7 +3,6 @@ package worksheet
 import (
 	"fmt"
 	"io"
-	"slices"
 	"strings"
 
 	"unpin/problems"
@@ -58,7 +57,7 @@ func answersPage(h Heading, part AnswersPart) *document {
 	d.prose(wording.Caution)
 	d.section(oneLine(notation.VisibleLines(strings.TrimPrefix(Task{Number: part.Number, Points: part.Points}.name()+": "+part.Problem.Name, ": "))))
 	d.prose("Values have the signs and figures of the sheets. Behind each stand the wrong values that are likeliest, with a letter for the mistake that leads there; " +
-		"the slips are those of the catalogue, found from the terms of the sum that gives the value.")
+		"the mistakes are those of the catalogue, found from the terms of the sum that gives the value.")
 	groups := grouped(part.Copies)
 	marks := lettered(groups)
 	for _, id := range marks.ids {
@@ -125,17 +124,12 @@ func letterOf(n int) string {
 func mistakeText(id string) string {
 	var names, says []string
 	for one := range strings.SplitSeq(id, "+") {
-		names = append(names, strings.ReplaceAll(one, "-", " "))
-		at := slices.IndexFunc(catalogue, func(s *slip.Slip) bool { return s.ID == one })
-		if at >= 0 {
-			says = append(says, catalogue[at].Principle())
+		if s := slip.ByID(one); s != nil {
+			names, says = append(names, s.Kind()), append(says, s.Principle())
 		}
 	}
 	return notation.List(names) + ": " + strings.Join(says, "; ") + "."
 }
-
-// catalogue is all slips.
-var catalogue = slip.Catalogue()
 
 // addGroup adds the rows of copies with the same numbers: their codes and students run down beside the answers.
 func addGroup(t *table, g []CopyAnswers, marks lettering) {

@@ -109,7 +109,7 @@ func TestAnswersPage(t *testing.T) {
 	for _, a := range own {
 		for _, w := range a.Wrong {
 			for _, id := range w.Slips {
-				if name := strings.ReplaceAll(strings.Split(id, "+")[0], "-", " "); !strings.Contains(page, name+":") && !strings.Contains(page, name+" and ") {
+				if name := slip.ByID(strings.Split(id, "+")[0]).Kind(); !strings.Contains(page, name+":") && !strings.Contains(page, name+" and ") {
 					t.Errorf("the mistake %s is not explained", id)
 				}
 			}

@@ -72,7 +72,7 @@ func (r *Report) mistakeMap(problem string) shownTable {
 		if m.Problem == problem && len(of) < mostMapped {
 			of = append(of, m)
 			t.heads = append(t.heads, fmt.Sprint(len(of)))
-			t.notes = append(t.notes, fmt.Sprintf("%d: %s", len(of), strings.ReplaceAll(m.Slip.ID, "-", " ")))
+			t.notes = append(t.notes, fmt.Sprintf("%d: %s", len(of), m.Slip.Kind()))
 		}
 	}
 	for _, s := range r.stepsOf(problem) {
