@@ -155,7 +155,9 @@ type seen struct {
 	*ssh.Session
 	t    *testing.T
 	in   io.WriteCloser
-	out  noted
+	out  noted // all, as a terminal shows it; what goes to standard error comes in its own time
+	told noted // to standard output
+	errs noted // to standard error
 	done chan error
 }
 
@@ -167,7 +169,7 @@ func begin(t *testing.T, client *ssh.Client, terminal bool, word string) *seen {
 		t.Fatal(err)
 	}
 	v := &seen{Session: s, t: t, done: make(chan error, 1)}
-	s.Stdout, s.Stderr = &v.out, &v.out
+	s.Stdout, s.Stderr = io.MultiWriter(&v.out, &v.told), io.MultiWriter(&v.out, &v.errs)
 	if v.in, err = s.StdinPipe(); err == nil && terminal {
 		err = s.RequestPty("xterm", 24, 80, ssh.TerminalModes{})
 	}

@@ -50,11 +50,15 @@ func TestResults(t *testing.T) {
 	key := newKey(t)
 	c := openedWith(t, t.TempDir(), []Set{anExam(t)}, now.now, ssh.FingerprintSHA256(key.PublicKey()))
 	c.orders3(t, now, order{Do: openSet})
-	word := func(how ssh.AuthMethod, words, typed string) (string, int) {
+	both := func(how ssh.AuthMethod, words, typed string) (told, errs string, got int) {
 		v := begin(t, c.in(t, how), false, words)
 		v.types(typed)
-		got := v.ends()
-		return v.out.String(), got
+		got = v.ends()
+		return v.told.String(), v.errs.String(), got
+	}
+	word := func(how ssh.AuthMethod, words, typed string) (string, int) {
+		told, errs, got := both(how, words, typed)
+		return told + errs, got
 	}
 	learner, other, instructor := code(c.codes["s001"]), code(c.codes["s002"]), ssh.PublicKeys(key)
 	if text, got := word(learner, "paper w3", ""); got != 1 || !strings.Contains(text, "handed nothing in") {
@@ -64,8 +68,7 @@ func TestResults(t *testing.T) {
 	begun := begin(t, c.in(t, other), false, "plain w3")
 	begun.types("begin\n")
 	begun.sees("? problem")
-	papers, got := word(instructor, "answers w3", "")
-	papers, missing, _ := strings.Cut(papers, "not begun:")
+	papers, missing, got := both(instructor, "answers w3", "")
 	if got != 0 || !strings.Contains(papers, "student: s001\n") || !strings.Contains(papers, "RB = 1234\n") || strings.Contains(papers, "s002") || !strings.Contains(missing, "s003") || !strings.Contains(missing, "still writing, and not among these: s002") {
 		t.Errorf("%d\n%s\n%s", got, papers, missing)
 	}
@@ -80,13 +83,12 @@ func TestResults(t *testing.T) {
 	if err != nil || len(read.Faults) > 0 || len(read.Papers) != 2 || read.Papers[0].Code == "" || read.Papers[0].Problem != "jetty-deck" {
 		t.Errorf("%+v %v", read, err)
 	}
-	if own, got := word(learner, "paper w3", ""); got != 0 || own != papers {
+	if own, _, got := both(learner, "paper w3", ""); got != 0 || own != papers {
 		t.Errorf("%d\n%s", got, own)
 	}
 	begun.types("hand in\nhand in\n")
 	begun.ends()
-	marks, _ := word(instructor, "marks w3", "")
-	marks, _, _ = strings.Cut(marks, "not begun:")
+	marks, _, _ := both(instructor, "marks w3", "")
 	report, err := marking.ReadReport("marks.csv", strings.NewReader(marks), false)
 	if err != nil || report.Papers != 4 || !strings.Contains(marks, "s001,jetty-deck,"+read.Papers[0].Code+",1,RB,") {
 		t.Errorf("%v\n%s", err, marks)
