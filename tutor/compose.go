@@ -64,6 +64,12 @@ func (m *matter) namesSum(line string) bool {
 	return err == nil && !strings.Contains(line, "=")
 }
 
+// chosenBy is what names the sum in a line that chooses one: the equation that may follow is not of it.
+func chosenBy(line string) string {
+	name, _, _ := strings.Cut(line, ":")
+	return name
+}
+
 // choose takes a line that names a free body and a sum; at the level blank its equation may follow after a colon, and is
 // given back to be written once the choice is right.
 func (l *Lesson) choose(line string) (r Reply, equation string) {

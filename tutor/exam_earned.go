@@ -85,8 +85,7 @@ func (e *exam) methodRight(n int, a answer) bool {
 
 // complete reports whether an equation has as many terms as the sum that was chosen before it, and no force that is not in that.
 func (e *exam) complete(n int, a answer) bool {
-	name, _, _ := strings.Cut(e.sheet.answers[n-1].typed, ":")
-	sum, err := e.about.readChoice(name)
+	sum, err := e.about.readChoice(chosenBy(e.sheet.answers[n-1].typed))
 	if err != nil {
 		return false
 	}

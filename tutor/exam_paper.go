@@ -76,8 +76,7 @@ func workingOf(l *Lesson) []string {
 		case a.tries == 0:
 			lines = append(lines, "tell")
 		case q.Kind == ChooseSum:
-			name, _, _ := strings.Cut(a.typed, ":")
-			lines = append(lines, name)
+			lines = append(lines, chosenBy(a.typed))
 		default:
 			lines = append(lines, notation.Visible(a.typed))
 		}

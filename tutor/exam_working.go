@@ -67,8 +67,7 @@ func (e *exam) workedSteps() (steps map[int]*stepWork, rest *stepWork) {
 
 // stepChosen is the step of the student's plan that a choice is a sum of, or −1.
 func (e *exam) stepChosen(n int) int {
-	name, _, _ := strings.Cut(e.sheet.answers[n].typed, ":")
-	s, err := e.about.readChoice(name)
+	s, err := e.about.readChoice(chosenBy(e.sheet.answers[n].typed))
 	if err != nil || e.sheet.answers[n].tries == 0 || !e.sheet.answers[n].verdict.Right() {
 		return -1
 	}
@@ -111,7 +110,7 @@ func (e *exam) addTo(p *marking.Part, n int, right bool) {
 	a := e.sheet.answers[n]
 	typed := a.typed
 	if e.sheet.questions[n].Kind == ChooseSum {
-		typed, _, _ = strings.Cut(typed, ":")
+		typed = chosenBy(typed)
 	}
 	if a.tries == 0 {
 		return

@@ -179,8 +179,7 @@ func retyped(q Question, r record.Record) string {
 		return "tell"
 	}
 	if q.Kind == ChooseSum && strings.Contains(r.Typed, "=") {
-		name, _, _ := strings.Cut(r.Typed, ":")
-		return name
+		return chosenBy(r.Typed)
 	}
 	return r.Typed
 }

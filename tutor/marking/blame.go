@@ -39,7 +39,7 @@ func (w *work) judgedAs(i, grade int, broken []*row) judged {
 	}
 	best := judged{verdict: Wrong, broken: broken}
 	for n, find := range w.cases(i, grade, broken) {
-		j := find(w.typedOf(i))
+		j := find()
 		if j.verdict == Close && n > 0 {
 			j.verdict = Wrong // close is by the plan's own sum, as in a lesson
 		}
@@ -147,31 +147,31 @@ func worth(j judged) int {
 }
 
 // cases are what a value is held against as a fault, each when it comes to it.
-func (w *work) cases(i, grade int, broken []*row) []func(judging.Typed) judged {
-	item := w.Items[i]
-	own := func(v judging.Typed) judged {
+func (w *work) cases(i, grade int, broken []*row) []func() judged {
+	item, v := w.Items[i], w.typedOf(i)
+	own := func() judged {
 		return w.once(judgedKey{item: i}, func() judged { return judge(w.caseOf(i), v) })
 	}
 	if item.Force == statics.None {
 		if w.forcesRight() {
-			return []func(judging.Typed) judged{func(v judging.Typed) judged { return w.known.judge(caseKey{i, nil}, w.plainCase, v) }}
+			return []func() judged{func() judged { return w.known.judge(caseKey{i, nil}, w.plainCase, v) }}
 		}
-		return []func(judging.Typed) judged{own}
+		return []func() judged{own}
 	}
 	sums := planFirst(i, broken)
-	var all []func(judging.Typed) judged
+	var all []func() judged
 	if len(sums) == 0 || sums[0].gives != i {
 		all = append(all, own)
 	}
 	sums = sums[:min(len(sums), mostTried)]
 	for _, r := range sums {
 		if w.othersRight(i, r) {
-			all = append(all, func(v judging.Typed) judged { return w.known.judge(caseKey{i, r}, w.plainCase, v) })
+			all = append(all, func() judged { return w.known.judge(caseKey{i, r}, w.plainCase, v) })
 		}
 	}
 	for _, r := range sums { // what is right may be rounded, so that a mistake leads elsewhere in the third figure
 		if !w.othersRight(i, r) || !w.othersExact(i, r) {
-			all = append(all, func(v judging.Typed) judged {
+			all = append(all, func() judged {
 				return w.once(judgedKey{item: i, row: r}, func() judged { return judge(caseIn(w.judgeNow(), item.Force, r), v) })
 			})
 		}

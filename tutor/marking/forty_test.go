@@ -76,14 +76,7 @@ func markForty(t *testing.T) map[string]mark {
 		if err != nil {
 			t.Fatal(err)
 		}
-		s, err := statics.Solve(p.Frame)
-		if err != nil {
-			t.Fatal(err)
-		}
-		m, err := New(problems.Solved{Problem: p, Solution: s}, nil)
-		if err != nil {
-			t.Fatal(err)
-		}
+		m := markerFor(t, p)
 		file, err := os.Open(strings.TrimSuffix(path, ".yaml") + ".txt")
 		if err != nil {
 			t.Fatal(err)

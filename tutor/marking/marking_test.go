@@ -39,6 +39,12 @@ func markerOf(t testing.TB, name string) *Marker {
 	if !ok {
 		t.Fatalf("there is no %s", name)
 	}
+	return markerFor(t, p)
+}
+
+// markerFor is the marker of a problem.
+func markerFor(t testing.TB, p *problems.Problem) *Marker {
+	t.Helper()
 	s, err := statics.Solve(p.Frame)
 	if err != nil {
 		t.Fatal(err)

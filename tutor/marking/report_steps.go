@@ -2,11 +2,10 @@ package marking
 
 import (
 	"cmp"
-	"regexp"
 	"slices"
-	"sync"
 
 	"unpin/problems"
+	"unpin/statics/notation"
 )
 
 // A StepReport is what became of one step in a class: what gives a force, or a diagram along a member with all its values.
@@ -26,8 +25,8 @@ type Count struct{ Papers, Of int }
 
 // alongForm are the names of values along a member, and zeroForm those of places where V is zero.
 var (
-	alongForm = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`^(?:max |shape )?([NVM])\(([^,)]+)[,)]`) })
-	zeroForm  = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`^x of V = 0 in (\S+) from `) })
+	alongForm = notation.Pattern(`^(?:max |shape )?([NVM])\(([^,)]+)[,)]`)
+	zeroForm  = notation.Pattern(`^x of V = 0 in (\S+) from `)
 )
 
 // stepOfRow is the step that a row of marks belongs to: a force, or N, V or M along a member.
