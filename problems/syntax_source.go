@@ -29,6 +29,9 @@ func newSource(data []byte) (*source, *Fault) {
 		text = strings.NewReplacer("\r\n", "\n", "\r", "\n").Replace(text)
 	}
 	s := &source{text: text, lines: strings.Split(text, "\n")}
+	if notation.VisibleLines(text) == text { // as nearly always; it is quick to tell
+		return s, nil
+	}
 	for i, line := range s.lines {
 		if f := s.unclean(i+1, line); f != nil {
 			return s, f

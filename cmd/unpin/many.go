@@ -89,6 +89,9 @@ func (m *many) solve(say func(place int, one worksheet.Solved) string, take func
 		return a
 	}
 	alone := func(i int) bool { return m.words[i] == "-" } // standard input has an order of its own
+	if len(m.words) > 1 {
+		collectSeldom()
+	}
 	return inOrder(len(m.words), alone, work, func(a answer) error {
 		if a.err != nil {
 			m.faults = append(m.faults, a.err)
@@ -113,15 +116,26 @@ type finished[R any] struct {
 	fault  any
 }
 
+// A job is one of inOrder's, with where its result goes.
+type job[R any] struct {
+	number int
+	done   chan<- finished[R]
+}
+
 // inOrder does the jobs 0 to n-1 on all processors and hands what comes of them to take in their order, each as soon as all
 // before it are taken. Jobs that are alone are done one at a time in their order. So that memory is bounded whatever n is, a
 // job is not begun before all but the last few are taken. An error of take ends it; a panic of a job is one of the caller.
 func inOrder[R any](n int, alone func(i int) bool, work func(i int) R, take func(R) error) error {
+	if n == 1 {
+		return finish(work, 0).taken(take)
+	}
 	begun := make(chan chan finished[R], 2*runtime.GOMAXPROCS(0))
 	ended := make(chan struct{})
 	defer close(ended)
+	jobs := workers(work)
 	go func() {
 		defer close(begun)
+		defer close(jobs)
 		for i := range n {
 			one := make(chan finished[R], 1)
 			select {
@@ -133,19 +147,41 @@ func inOrder[R any](n int, alone func(i int) bool, work func(i int) R, take func
 				one <- finish(work, i)
 				continue
 			}
-			go func() { one <- finish(work, i) }()
+			select {
+			case jobs <- job[R]{i, one}:
+			case <-ended:
+				return
+			}
 		}
 	}()
 	for one := range begun {
-		f := <-one
-		if f.fault != nil {
-			panic(f.fault)
-		}
-		if err := take(f.result); err != nil {
+		if err := (<-one).taken(take); err != nil {
 			return err
 		}
 	}
 	return nil
+}
+
+// workers do the jobs that are sent to them, until no more can come. They stay the same, since a new goroutine begins with a
+// small stack, which each job would have to make larger again.
+func workers[R any](work func(i int) R) chan<- job[R] {
+	jobs := make(chan job[R])
+	for range runtime.GOMAXPROCS(0) {
+		go func() {
+			for j := range jobs {
+				j.done <- finish(work, j.number)
+			}
+		}()
+	}
+	return jobs
+}
+
+// taken hands the result on, or panics as its job did.
+func (f finished[R]) taken(take func(R) error) error {
+	if f.fault != nil {
+		panic(f.fault)
+	}
+	return take(f.result)
 }
 
 // finish does a job and catches its panic.

@@ -21,16 +21,19 @@ func Hidden(c rune) bool {
 // Visible is a text of one line with each character that is Hidden written as an escape, \u001b, and each byte that is
 // no UTF-8 as \ufffd, so that neither a terminal nor a reader of the page can be misled by it. In a JSON string these
 // escapes are what JSON has for the same characters.
-func Visible(text string) string { return visible(text, Hidden) }
+func Visible(text string) string { return visible(text, "") }
 
 // VisibleLines is Visible for a text of several lines: ends of lines and tabs stay.
-func VisibleLines(text string) string {
-	return visible(text, func(c rune) bool { return Hidden(c) && c != '\n' && c != '\t' })
-}
+func VisibleLines(text string) string { return visible(text, "\n\t") }
 
-// visible is the text with the characters that are to be escaped.
-func visible(text string, escape func(rune) bool) string {
-	if utf8.ValidString(text) && !strings.ContainsFunc(text, escape) {
+// visible is the text with the characters that are to be escaped: the hidden ones but some.
+func visible(text, but string) string {
+	escape := func(c rune) bool { return Hidden(c) && !strings.ContainsRune(but, c) }
+	plain := 0 // so many bytes at the beginning are ASCII and stay
+	for plain < len(text) && text[plain] <= unicode.MaxASCII && !escape(rune(text[plain])) {
+		plain++
+	}
+	if rest := text[plain:]; utf8.ValidString(rest) && !strings.ContainsFunc(rest, escape) {
 		return text
 	}
 	var b strings.Builder
