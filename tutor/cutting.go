@@ -122,14 +122,18 @@ func (fb *feedback) sectionRight(q Question) string {
 	case !q.Station.At.IsZero() && q.Quantity == statics.ShearForce:
 		return "from the place before, the shear changes by the load between."
 	}
-	return "the cut balances the forces on one side."
+	return [...]string{
+		"the axial force balances what acts along the member on one side of the cut.",
+		"the shear balances what acts across the member on one side of the cut.",
+		"the moment at the cut balances the moments of all that acts on one side.",
+	}[q.Quantity]
 }
 
 // noMoment says why there is no moment at a spot.
 func noMoment(at spot) string {
 	switch at {
 	case free:
-		return "beyond a free end nothing acts, so the moment there is zero."
+		return "no couple acts at this free end, so the moment there is zero."
 	case pinned:
 		return "what joins the member here lets it turn, so it passes no moment."
 	case supported:

@@ -33,7 +33,7 @@ func TestCheckEquation(t *testing.T) {
 		{"jetty-deck", "M A", "20*2.5 + 4*3*9.5 = 0", "does RB count in this sum?"},
 		{"jetty-deck", "y", "Ay + RB = 32", ""},
 		{"jetty-deck", "y", "Ay - RB = 32", ": with what sense does RB enter?"},
-		{"jetty-deck", "M A", "RB*8 - 20*2.5 - 4*3*9.1 = 0", "a resultant times its arm"},
+		{"jetty-deck", "M A", "RB*8 - 20*2.5 - 4*3*9.1 = 0", "a distributed load counts as its resultant times the arm of its centroid"},
 		{"jetty-deck", "M A", "RB*8 = 20*2.5 + 4*9.5", ": with what size does the uniform load 4 kN/m on BC enter?"},
 		{"jetty-deck", "M A", "8 RB = 50 + 132", "not at its far end"},
 		{"jetty-deck", "M A", "RB = (20*2.5 + 4*3*11)/8", "not at its far end"},

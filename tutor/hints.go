@@ -51,14 +51,24 @@ func (c coach) hints(q Question) [3]string {
 	case ForceValue:
 		return c.solvingHints(q)
 	}
-	a, st := c.about.solution.Assembly, c.about.style()
 	s := c.about.solution.Plan[q.Step].Sums[q.Sum]
 	t := s.Terms()[q.Term]
 	return [3]string{
-		"look at " + c.about.words().Component(t) + " on " + wording.Body(a, s.Body) + ".",
+		"look at " + c.about.words().Component(t) + " in the free body" + lookedAt(q.Kind, s) + ".",
 		c.about.termRule(q.Kind, s, t),
-		"the term is: " + wording.New(a, st).Term(s, t) + ".",
+		"the term is: " + c.about.words().Term(s, t) + ".",
 	}
+}
+
+// lookedAt is where else to look for a piece of a term.
+func lookedAt(k Kind, s statics.Sum) string {
+	switch {
+	case k == TermSize:
+		return ""
+	case s.Moment:
+		return ", and at the centre"
+	}
+	return ", and at the positive direction of the sum"
 }
 
 // acting names what acts from outside on the free body of a sum.
@@ -97,7 +107,7 @@ func (m *matter) termRule(k Kind, s statics.Sum, t statics.Term) string {
 	case k == TermSize && !s.Moment && !t.Toward.Cross(s.Along).IsZero():
 		return "only the component of a force along the sum goes in."
 	case k == TermSize:
-		return "a force goes in with its own size."
+		return "a force goes in with the size that is given."
 	case k == TermArm && spread:
 		return "the arm is the shortest distance from the centre to the line of the resultant, which acts at the centroid of its load."
 	case k == TermArm:

@@ -56,6 +56,7 @@ type answer struct {
 	examples int             // examples seen
 	first    bool            // right at the first try, without help
 	slips    []string        // that led to the wrong values here, by ID
+	missed   []string        // lines that were judged and not right
 	says     string          // in an exam what there is to say at its end of a sum or its equation
 	wrong    []time.Time     // when wrong values were typed just now, as far as a clock tells
 }

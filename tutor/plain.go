@@ -285,6 +285,9 @@ func (p *plain) closing() {
 		p.lines(p.l.Marks())
 	}
 	p.say("All done.%s", p.score())
+	if help := p.l.sheet.helped(); len(help) > 0 {
+		p.say("Asked for: %s.", strings.Join(help, ", "))
+	}
 	for _, said := range SummaryOf(p.l).Passages() {
 		if said.Label == "Check" || said.Label == "Answer" { // told before
 			continue
@@ -292,9 +295,6 @@ func (p *plain) closing() {
 		for _, line := range said.Lines {
 			p.say("%s: %s", said.Label, notation.ASCII(line))
 		}
-	}
-	if help := p.l.sheet.helped(); len(help) > 0 {
-		p.say("Asked for: %s.", strings.Join(help, ", "))
 	}
 }
 

@@ -160,7 +160,7 @@ func (l *Lesson) restore(q Question, events []record.Record) bool {
 			return l.sheet.at > before // or what was right then is not now
 		case r.Outcome.Try():
 			a.tries++
-			a.slips = append(a.slips, r.Slips...)
+			a.slips, a.missed = append(a.slips, r.Slips...), append(a.missed, r.Typed)
 		case r.Outcome == record.Hinted:
 			a.hints++
 		case r.Outcome == record.Example:

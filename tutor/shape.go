@@ -57,7 +57,8 @@ func bending(p statics.Stretch) int {
 // readShape reads a degree, or the way a slope goes.
 func (b bench) readShape(q Question, line string) (judging.Typed, error) {
 	words := map[string]int{
-		"level": 0, "constant": 0, "straight": 1, "linear": 1, "second": 2, "quadratic": 2, "third": 3, "cubic": 3,
+		"level": 0, "constant": 0, "horizontal": 0, "flat": 0, "straight": 1, "linear": 1, "sloping": 1,
+		"second": 2, "quadratic": 2, "parabola": 2, "parabolic": 2, "third": 3, "cubic": 3,
 	}
 	if q.Kind == ShapeSlope {
 		words = map[string]int{"rises": 1, "rising": 1, "rise": 1, "+": 1, "falls": -1, "falling": -1, "fall": -1, "-": -1}
@@ -85,13 +86,21 @@ func (m *matter) shapeRight(q Question) string {
 		return "the shear is zero here, so the moment has its peak."
 	case q.Kind == ShapeSlope:
 		if m.turnedShear() {
-			return "the slope of M is minus the shear, and the shear goes the other way here."
+			return "the slope of M is minus the shear, and the shear " + goes(-q.truth.Sign()) + " here."
 		}
-		return "the slope of M is the shear, and the shear goes that way here."
+		return "the slope of M is the shear, and the shear " + goes(q.truth.Sign()) + " here."
 	case q.Quantity == statics.ShearForce:
 		return "the slope of V is the load perpendicular to the member."
 	}
 	return "the slope of M is " + m.slopeOfMoment() + ", so M is one degree above it."
+}
+
+// goes says how what changes by that sign runs along a member.
+func goes(sign int) string {
+	if sign < 0 {
+		return "falls"
+	}
+	return "rises"
 }
 
 // beyondStretch is said of a place where the shear is to be zero that is not on the stretch.
@@ -107,7 +116,7 @@ func (m *matter) shapeRule(q Question) string {
 	case q.Quantity == statics.ShearForce:
 		return "without a load V is constant, under a uniform load it is straight, under a growing one it is curved."
 	}
-	return "M is one degree above V: constant V gives a straight M, and V that slopes a curved M."
+	return "M is one degree above V: a constant V gives a straight M, and a sloping V a curved M."
 }
 
 // shapeHints are the hints for the shape of a diagram.
@@ -117,7 +126,7 @@ func (c coach) shapeHints(q Question) [3]string {
 		"look at the load along this stretch of " + m + ", and at the shear at its ends.",
 		c.about.shapeRule(q),
 		map[Kind]string{
-			ZeroPlace:   "the length to it is the shear at the start of the stretch over the intensity, where the load is uniform.",
+			ZeroPlace:   "from the start of the stretch its distance is the shear there divided by the intensity, where the load is uniform.",
 			ShapeDegree: "count up from the load: none, then 0 for V and 1 for M; uniform, then 1 and 2; a triangle, then 2 and 3.",
 			ShapeSlope:  "compare the shear at both ends of the stretch.",
 		}[q.Kind],
@@ -129,7 +138,7 @@ func (fb *feedback) shapeWrong(q Question, v judging.Typed) string {
 	if q.Kind == ZeroPlace && fb.fromOtherEnd(q, v) {
 		return "from which end did you measure?"
 	}
-	if q.Kind == ZeroPlace && fb.sheet.inHand().tries <= 1 && (v.Value.Cmp(q.Stretch.From) < 0 || v.Value.Cmp(q.Stretch.Until) > 0) {
+	if q.Kind == ZeroPlace && (v.Value.Cmp(q.Stretch.From) < 0 || v.Value.Cmp(q.Stretch.Until) > 0) {
 		return beyondStretch
 	}
 	switch tries := fb.sheet.inHand().tries; {

@@ -28,6 +28,7 @@ type Mistake struct {
 	Wrong    int    // values that were not right
 	Kind     string // the mistakes that lead to these; empty where none was found, or too many
 	Caught   string // what would have caught it, as a sentence
+	Check    string // the check of the plan in which it shows, as a sentence; empty where there is none
 }
 
 // A Skill is how steps of a kind came out, here and in earlier work.

@@ -44,15 +44,22 @@ func (s Summary) answers() []string {
 	return lines
 }
 
-// mistakes say of each what it was and what would have caught it.
+// mistakes say of each what it was and what would have caught it, the same advice once.
 func (s Summary) mistakes() []string {
 	var lines []string
+	advised := map[string]bool{}
 	for _, m := range s.Mistakes {
 		kind := m.Kind
 		if kind == "" {
 			kind = wording.Counted(m.Wrong, "value") + " not right"
 		}
-		lines = append(lines, m.Question+" ("+m.Where+"): "+kind+". "+m.Caught)
+		line := m.Question + " (" + m.Where + "): " + kind + "."
+		for _, says := range []string{m.Caught, m.Check} {
+			if says != "" && !advised[says] {
+				advised[says], line = true, line+" "+says
+			}
+		}
+		lines = append(lines, line)
 	}
 	return lines
 }

@@ -7,6 +7,7 @@ import (
 
 	"unpin/statics"
 	"unpin/statics/slip"
+	"unpin/statics/wording"
 )
 
 // mistakes lists the questions at which a value was not right.
@@ -21,9 +22,27 @@ func (l ending) mistakes() []Mistake {
 		if wrong <= 0 {
 			continue
 		}
-		all = append(all, Mistake{Question: q.Name, Where: l.about.where(q), Wrong: wrong, Kind: kindsOf(a.slips), Caught: l.caught(q, a.slips) + checkedBy(l.about, q)})
+		all = append(all, Mistake{Question: l.inWords(q, a.missed), Where: l.about.where(q), Wrong: wrong, Kind: kindsOf(a.slips), Caught: l.caught(q, a.slips),
+			Check: checkedBy(l.about, q)})
 	}
 	return all
+}
+
+// inWords is what was typed wrong at a question: the piece of a term, by what the term is of, or what the first such line held besides.
+func (l ending) inWords(q Question, missed []string) string {
+	if !q.ofTerm() {
+		return q.Name
+	}
+	if len(missed) > 0 && l.about.mentionsForce(missed[0]) && strings.Contains(missed[0], "=") {
+		return "the whole sum"
+	}
+	piece := pieceWord(q)
+	if len(missed) > 0 {
+		if w, ok := l.bench().readWhole(q, missed[0], l.about.mentionsForce(missed[0])); ok && w.signed && q.Kind != TermSign {
+			piece = "term"
+		}
+	}
+	return piece + " of " + l.about.words().Component(l.about.solution.Plan[q.Step].Sums[q.Sum].Terms()[q.Term])
 }
 
 // where names the step or the member of a question.
@@ -32,7 +51,7 @@ func (m *matter) where(q Question) string {
 	case q.Step != statics.None && len(m.solution.Plan[q.Step].Sums) > 1:
 		return fmt.Sprintf("step %d", q.Step+1)
 	case q.Step != statics.None:
-		return fmt.Sprintf("step %d, %s", q.Step+1, m.words().BodyAndSum(m.solution.Plan[q.Step].Sums[q.Sum]))
+		return fmt.Sprintf("step %d, %s", q.Step+1, wording.Body(m.solution.Assembly, m.solution.Plan[q.Step].Sums[q.Sum].Body)+", "+m.words().SumName(m.solution.Plan[q.Step].Sums[q.Sum]))
 	case q.Member != statics.None:
 		return "member " + m.solution.Frame.Members[q.Member].Name
 	}
@@ -83,6 +102,9 @@ var habits = map[slip.Group]string{
 // senseHabit is what catches a wrong sense in a sum of forces.
 const senseHabit = "Draw the positive direction beside the sum, and compare each force with it."
 
+// cutHabit is what catches a wrong sense on the piece kept at a cut.
+const cutHabit = "Draw N, V and M on the cut face in their positive senses, before the sum."
+
 // caught is what would have caught a mistake: by the first that was found, or by what is asked.
 func (l ending) caught(q Question, ids []string) string {
 	forces := q.Step != statics.None && !l.about.solution.Plan[q.Step].Sums[q.Sum].Moment
@@ -90,6 +112,10 @@ func (l ending) caught(q Question, ids []string) string {
 		first, _, _ := strings.Cut(ids[0], "+")
 		switch s := slip.ByID(first); {
 		case s == nil:
+		case q.Member != statics.None && (s.About == slip.Sense || s.Needs == slip.Reporting):
+			return cutHabit
+		case q.Member != statics.None && q.Quantity != statics.BendingMoment && s.Group == slip.Moment:
+			return habits[slip.Internal]
 		case forces && s.Group == slip.Moment && s.About == slip.Sense:
 			return senseHabit
 		default:
@@ -115,9 +141,9 @@ func (l ending) caught(q Question, ids []string) string {
 
 // checkedBy names the closing check of the plan in which a mistake in a question's step shows; nothing where there is none.
 func checkedBy(m *matter, q Question) string {
-	for _, step := range m.solution.Plan {
+	for n, step := range m.solution.Plan {
 		if q.Step != statics.None && step.Check && slices.Contains(step.Catches, q.Step) {
-			return " It shows in the check: " + m.words().BodyAndSum(step.Sums[0]) + "."
+			return fmt.Sprintf("It shows in the check, step %d.", n+1)
 		}
 	}
 	return ""

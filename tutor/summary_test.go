@@ -57,6 +57,49 @@ func TestSummary(t *testing.T) {
 	}
 }
 
+// TestMistakesInWords holds what is told of mistakes to what was typed: a piece of a term, the term or the whole sum; to advice that fits what
+// was asked, and that is given once.
+func TestMistakesInWords(t *testing.T) {
+	t.Parallel()
+	l := lesson(t, "jetty-deck", Terms)
+	wrong := map[string]string{
+		"arm 1":    "RB*8 - 20*2.5 - 4*3*8 = 0",
+		"force 2":  "-20*3",
+		"sign 2":   "+",
+		"arm 3":    "8",
+		"V(AB, 0)": "-11.5",
+	}
+	for q, asking := l.Now(); asking; q, asking = l.Now() {
+		if line, ok := wrong[q.Name]; ok && q.Step <= 1 {
+			delete(wrong, q.Name)
+			l.Type(line)
+		}
+		l.Type(answerExactly(l, q))
+	}
+	want := []string{
+		"the whole sum (step 2, part ABC, sum of moments about A): ",
+		"term of the 20 kN load on AB (step 2, part ABC, sum of moments about A): ",
+		"sign of the 20 kN load on AB (step 2, part ABC, sum of moments about A): ",
+		"arm of the uniform load 4 kN/m on BC (step 2, part ABC, sum of moments about A): ",
+		"V(AB, 0) (member AB): ",
+	}
+	lines := SummaryOf(l).mistakes()
+	if len(lines) != len(want) {
+		t.Fatalf("%q", lines)
+	}
+	for i, w := range want {
+		if !strings.HasPrefix(lines[i], w) {
+			t.Errorf("%q, want %q", lines[i], w)
+		}
+	}
+	all := strings.Join(lines, " ")
+	for _, once := range []string{habits[slip.Moment], cutHabit, "It shows in the check, step 4."} {
+		if strings.Count(all, once) != 1 {
+			t.Errorf("%q is not said once in %q", once, lines)
+		}
+	}
+}
+
 // TestSummaryOfAnExam holds that an exam's marks take the place of mistakes.
 func TestSummaryOfAnExam(t *testing.T) {
 	t.Parallel()

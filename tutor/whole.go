@@ -27,7 +27,9 @@ func takeWhole(l *Lesson, q Question, line string) (Reply, bool) {
 	if !q.ofTerm() || l.sheet.exam {
 		return Reply{}, false
 	}
-	if v, err := l.bench().read(q, line); err == nil && l.bench().caseOf(q).Verdict(v).Right() {
+	v, err := l.bench().read(q, line)
+	piece := err == nil && l.bench().caseOf(q).Verdict(v).Right()
+	if piece && !strings.HasPrefix(strings.TrimSpace(line), "+") {
 		return Reply{}, false
 	}
 	named := l.about.mentionsForce(line)
@@ -35,9 +37,13 @@ func takeWhole(l *Lesson, q Question, line string) (Reply, bool) {
 		return takeWholeSum(l, q, line), true
 	}
 	w, ok := l.bench().readWhole(q, line, named)
-	switch {
+	switch other := l.bench().ofAnother(q, line); {
+	case piece && !(ok && w.right()):
+		return Reply{}, false
 	case !(ok && w.right()) && l.bench().signedPiece(q, line):
 		return pieceSigned(q), true
+	case !(ok && (w.right() || w.opposite())) && other != "":
+		return Reply{Kind: Unread, Lines: []string{other}}, true
 	case !ok:
 		return Reply{}, false
 	case w.bare && (w.right() || w.opposite()):
@@ -77,6 +83,27 @@ func (b bench) signedPiece(q Question, line string) bool {
 // pieceSigned is said of it: that is no mistake yet.
 func pieceSigned(q Question) Reply {
 	return Reply{Kind: Unread, Lines: []string{"The " + pieceWord(q) + " is asked for without a sign, and is right without it: which sign the term has comes after."}}
+}
+
+// ofAnother says of which other term of the sum a line is the whole; it is empty where it is that of none. A number alone is of none: it
+// may be a piece of the term asked for.
+func (b bench) ofAnother(q Question, line string) string {
+	s := b.about.solution.Plan[q.Step].Sums[q.Sum]
+	typed, err := notation.ReadSum(b.judge().Decimals(line)+" = 0", b.about.problem.Units, b.about.namesForce)
+	if err != nil || len(typed.Left) != 1 || typed.Left[0].Force == "" && len(typed.Left[0].Factors) < 2 {
+		return ""
+	}
+	force, value := statics.None, typed.Left[0].Value.Abs()
+	if name := typed.Left[0].Force; name != "" {
+		force = b.about.forceNamed(name)
+	}
+	for n, t := range s.Terms() {
+		if n != q.Term && t.Why == statics.Counts && t.Force == force && value.Equal(t.Value().Abs()) {
+			say := b.about.words()
+			return "That is the size of the term of " + say.Component(t) + ": the term of " + say.Component(s.Terms()[q.Term]) + " is asked for here."
+		}
+	}
+	return ""
 }
 
 // mentionsForce reports whether a word of a line names a force.

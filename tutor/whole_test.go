@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"unpin/problems/librarytest"
+	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/judging"
 )
@@ -25,6 +26,9 @@ func TestWholeLines(t *testing.T) {
 		{"2 force", "50", "As it stands this is the whole term", "2 force"}, // or 50 for 20 by mistake: asked, not guessed
 		{"2 force", "-20", "The force is asked for without a sign, and is right without it", "2 force"},
 		{"2 arm", "-2.5 m", "The arm is asked for without a sign, and is right without it", "2 arm"},
+		{"3 force", "20*2.5", "That is the size of the term of the 20 kN load on AB: the term of the uniform load 4 kN/m on BC is asked for here.", "3 force"},
+		{"2 force", "-4*3*9.5", "That is the size of the term of the uniform load 4 kN/m on BC: the term of the 20 kN load on AB is asked for here.", "2 force"},
+		{"2 force", "RB*8", "That is the size of the term of RB: the term of the 20 kN load on AB is asked for here.", "2 force"},
 		{"2 arm", "50", "As it stands this is the whole term", "2 arm"},
 		{"3 force", "114", "As it stands this is the whole term, its force times its arm: type that with its sign or as a product, or its force alone.", "3 force"},
 		{"2 arm", "50 kNm", "right: that is the size of the term", "2 sign"},
@@ -58,6 +62,30 @@ func TestWholeLines(t *testing.T) {
 		if !strings.HasPrefix(reply.Lines[0], r.says) || short(q) != r.next {
 			t.Errorf("%q at %s: %v, then %s; want %q, then %s", r.typed, r.at, reply.Lines, short(q), r.says, r.next)
 		}
+	}
+}
+
+// A plus before the force of a term without an arm makes it the whole term; before an arm it is only a plus.
+func TestPlusOfATerm(t *testing.T) {
+	t.Parallel()
+	l, seen := lesson(t, "well-crane", Terms), 0
+	for q, asking := l.Now(); asking && q.Step >= 0; q, asking = l.Now() {
+		line, want := answerExactly(l, q), "right: "
+		if q.ofTerm() {
+			s := l.about.solution.Plan[q.Step].Sums[q.Sum]
+			switch term := s.Terms()[q.Term]; {
+			case q.Kind == TermSize && !s.Moment && term.Force == statics.None && l.bench().judge().ShownSign(s, term) > 0:
+				line, want, seen = "+"+line, "right: that is the whole term", seen+1
+			case q.Kind == TermArm:
+				line = "+" + line
+			}
+		}
+		if r := l.Type(line); !strings.HasPrefix(r.Lines[0], want) {
+			t.Fatalf("%q at %s: %v", line, q.Name, r.Lines)
+		}
+	}
+	if seen == 0 {
+		t.Error("no force without an arm is positive")
 	}
 }
 

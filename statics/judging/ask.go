@@ -30,6 +30,10 @@ func (f *Finding) note(id string) {
 // Find is what is made of a value that was found wrong, or in the opposite sense.
 func (c *Case) Find(verdict Verdict, v Typed) Finding {
 	f := Finding{Verdict: verdict}
+	if c.inOtherUnit(v) {
+		f.Says = otherUnit
+		return f
+	}
 	if c.term != nil {
 		c.findInTerm(&f, v)
 		return f
@@ -47,6 +51,19 @@ func (c *Case) Find(verdict Verdict, v Typed) Finding {
 		f.Says = "three figures are asked for: what are the figures after these two?"
 	}
 	return f
+}
+
+// otherUnit is said of a number that is right but for the unit typed with it.
+const otherUnit = "the number is right, but its unit is not: in which unit does it come out?"
+
+// inOtherUnit reports whether a value was typed with a unit in which it is not right, and would be right without it.
+func (c *Case) inOtherUnit(v Typed) bool {
+	if v.Unit.IsZero() || v.Unit.Equal(one) {
+		return false
+	}
+	bare := v
+	bare.Value, bare.Unit = v.Written, one
+	return c.Verdict(bare).Right() && !v.Written.IsZero()
 }
 
 // findAnywhere says which slip of all a wrong value came from, or asks.

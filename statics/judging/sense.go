@@ -74,7 +74,7 @@ func (j Judge) sense(q Asked, a notation.Answer) (int, error) {
 	case q.Bends:
 		return q.stretched(a)
 	case a.Side != notation.NoSense && a.Sense != notation.Tension:
-		return 0, fmt.Errorf("a side that is stretched tells a bending moment; of %s %s", q.Name, q.Senses())
+		return 0, fmt.Errorf("the side that is stretched is named for a bending moment; for %s %s", q.Name, q.Senses())
 	case !q.Shear || s == notation.NoSense:
 		return q.SenseSign(s)
 	case s == notation.Clockwise:
@@ -103,7 +103,7 @@ func (q Asked) stretched(a notation.Answer) (int, error) {
 	if sign *= notation.SignOf(statics.Force{Along: q.Span.Left().Neg()}, side); sign != 0 {
 		return sign, nil
 	}
-	return 0, fmt.Errorf("a bending moment is told by a sign or a side: %s", q.Senses())
+	return 0, fmt.Errorf("a bending moment has a sign or a stretched side: %s", q.Senses())
 }
 
 // ways are the two words for the ways across a member: up and down where it is level, else left and right.

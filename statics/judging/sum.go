@@ -177,12 +177,26 @@ func (e *equation) wrongGiven(scale exact.Num) string {
 		return "put a finger on the centre and push along " + name + ": which way does it turn the body?"
 	case len(terms) == 1 && len(loose) == 1 && near(loose[0].Value.Neg(), terms[0].amount, terms[0].amount):
 		return "which way does " + name + " point along the positive direction?"
-	case len(terms) > 0 && e.sum.Moment:
-		return "a resultant times its arm from the centre: look at " + name + " once more."
 	case len(terms) > 0:
-		return "a distributed load counts as its resultant, an inclined force by its component: look at " + name + " once more."
+		return e.goesIn(terms[0].of) + ": look at " + name + " once more."
 	}
 	return "the numbers do not add up to what the loads on this body give."
+}
+
+// goesIn says how a given term goes into the sum.
+func (e *equation) goesIn(t statics.Term) string {
+	spread := t.Action != statics.None && e.judge.Solution.Actions[t.Action].Shape.Spread()
+	switch {
+	case t.What == statics.TurnOnly:
+		return "a couple goes in as it is, without an arm"
+	case spread && e.sum.Moment:
+		return "a distributed load counts as its resultant times the arm of its centroid"
+	case spread:
+		return "a distributed load counts as its resultant"
+	case e.sum.Moment:
+		return "a force counts as its size times its arm from the centre"
+	}
+	return "a force counts as its component along the sum"
 }
 
 // A givenTerm is one amount that must stand in the sum as a number.

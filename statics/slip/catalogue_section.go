@@ -122,7 +122,7 @@ func cornerNotPassed(s *setting) []change {
 	if _, members := s.cut.kept.Beyond(); len(members) == 0 {
 		return nil
 	}
-	all := s.known().filter(func(t statics.Term) bool { return !s.onMember(t) }).together(without)
+	all := s.known().filter(func(t statics.Term) bool { return !s.onCutMember(t) }).together(without)
 	for i := range all {
 		all[i].giver = nobody
 	}
