@@ -119,7 +119,7 @@ func (r *pinReader) slide(values map[string]*node, j int, kind statics.Connectio
 
 // slideLine reads the line of sliding: the line of a member, or a direction.
 func (r *pinReader) slideLine(n *node) (statics.Vector, bool) {
-	if n.shape == scalar && memberName().MatchString(n.text) {
+	if n.shape == scalar && isMemberName(n.text) {
 		m, ok := r.member(n)
 		if !ok || !r.sure(m) {
 			return statics.Vector{}, false

@@ -9,9 +9,19 @@ import (
 	"unpin/statics/notation"
 )
 
-// jointName is the name of a joint.
-var jointName = notation.Pattern(jointPattern)
+// isJointName reports whether a word can be the name of a joint, as jointPattern says it.
+func isJointName(word string) bool {
+	for i := range len(word) {
+		c := word[i]
+		small := 'a' <= c && c <= 'z' || '0' <= c && c <= '9' || c == '\''
+		if capital := 'A' <= c && c <= 'Z'; capital != (i == 0) || !capital && !small {
+			return false
+		}
+	}
+	return word != ""
+}
 
+// jointPattern is the name of a joint.
 const jointPattern = `^[A-Z][a-z0-9']*$`
 
 // A frameReader reads joints and members, and what is measured along them.
@@ -41,7 +51,7 @@ func (r *frameReader) readJoints(n *node) {
 	places := map[string]string{}
 	for _, e := range n.entries {
 		name := e.key.text
-		if !jointName().MatchString(name) {
+		if !isJointName(name) {
 			r.fault(e.key.at, quoted(name)+" cannot be the name of a joint", "A name is a capital letter, then small letters, digits or ': C, S1, B'.")
 			continue
 		}

@@ -3,15 +3,29 @@ package problems
 import (
 	"fmt"
 	"slices"
+	"strings"
+	"unicode"
 
 	"unpin/statics"
 	"unpin/statics/exact"
-	"unpin/statics/notation"
 )
 
-// memberName is the name of a member: those of two joints run together. A joint's name begins with its only capital, so
-// that it comes apart in one way.
-var memberName = notation.Pattern(`^([A-Z][a-z0-9']*)([A-Z][a-z0-9']*)$`)
+// parted is a member's name as those of the two joints that it is run together of. A joint's name begins with its only
+// capital, so that it comes apart in one way.
+func parted(name string) (first, second string, ok bool) {
+	at := strings.LastIndexFunc(name, unicode.IsUpper)
+	if at <= 0 {
+		return "", "", false
+	}
+	first, second = name[:at], name[at:]
+	return first, second, isJointName(first) && isJointName(second)
+}
+
+// isMemberName reports whether a word can be the name of a member.
+func isMemberName(word string) bool {
+	_, _, ok := parted(word)
+	return ok
+}
 
 // readMembers reads the members and notes what meets at each joint.
 func (r *frameReader) readMembers(n *node) {
@@ -37,12 +51,12 @@ func (r *frameReader) readMembers(n *node) {
 
 // readMember reads one member, and reports whether it is one.
 func (r *frameReader) readMember(n *node) bool {
-	ends := memberName().FindStringSubmatch(n.text)
-	if ends == nil {
+	first, second, named := parted(n.text)
+	if !named {
 		r.fault(n.at, quoted(n.text)+" is not two joints run together", "Write a member by its two joints, such as AB; joints begin with a capital.")
 		return false
 	}
-	from, to, ok := r.ends(n, ends)
+	from, to, ok := r.ends(n, first, second)
 	if !ok {
 		return false
 	}
@@ -64,30 +78,30 @@ func (r *frameReader) readMember(n *node) bool {
 }
 
 // ends finds the joints of a member's name; each that is unknown is a fault.
-func (r *frameReader) ends(n *node, ends []string) (from, to int, ok bool) {
-	first, second := *n, *n
-	first.text, second.text = ends[1], ends[2]
+func (r *frameReader) ends(n *node, first, second string) (from, to int, ok bool) {
+	start, end := *n, *n
+	start.text, end.text = first, second
 	if n.literal {
-		first.at.column += n.quote
-		first.at.width = len(ends[1])
-		second.at.column += n.quote + len(ends[1])
-		second.at.width = len(ends[2])
+		start.at.column += n.quote
+		start.at.width = len(first)
+		end.at.column += n.quote + len(first)
+		end.at.width = len(second)
 	}
-	from, ok = r.joint(&first)
-	if ends[1] == ends[2] {
+	from, ok = r.joint(&start)
+	if first == second {
 		return from, from, ok
 	}
-	to, found := r.joint(&second)
+	to, found := r.joint(&end)
 	return from, to, ok && found
 }
 
 // turnedRound is the name of a member with its joints exchanged.
 func turnedRound(name string) string {
-	ends := memberName().FindStringSubmatch(name)
-	if ends == nil {
+	first, second, named := parted(name)
+	if !named {
 		return name
 	}
-	return ends[2] + ends[1]
+	return second + first
 }
 
 // unreached is a fault, at the first, of all joints at which no member ends.
@@ -145,7 +159,7 @@ func (r *frameReader) member(n *node) (ref, bool) {
 		return m, ok
 	}
 	remedy := onlyOnes("member", r.memberNames())
-	if joints := memberName().FindStringSubmatch(n.text); joints == nil {
+	if !isMemberName(n.text) {
 		remedy = "Write a member by its two joints, such as " + r.frame().Members[0].Name + "."
 	}
 	r.fault(n.at, fmt.Sprintf("there is no member %s", quoted(n.text)), remedy)

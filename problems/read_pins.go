@@ -84,7 +84,7 @@ func (r *pinReader) pin(n *node, j int) {
 
 // inBrackets is what would be right where a single word says what is hinged at the joint of that name.
 func (r *pinReader) inBrackets(n *node, name string) string {
-	if memberName().MatchString(n.text) || walkName().MatchString(n.text) {
+	if isMemberName(n.text) || walkName().MatchString(n.text) {
 		return fmt.Sprintf("Write it in brackets: %s: [%s].", name, n.text)
 	}
 	return fmt.Sprintf("Write %s: all, or the members in brackets.", name)

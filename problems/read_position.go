@@ -81,7 +81,8 @@ var (
 
 // placeInWords is how a place is written that is told in words, such as middle or 2.5 m from A; empty for one that is not.
 func (r *frameReader) placeInWords(text string) string {
-	if _, given := r.numbers[text]; given {
+	_, given := r.numbers[text]
+	if _, plain := notation.PlainNumber(text); given || plain {
 		return ""
 	}
 	if middleWords().MatchString(text) {

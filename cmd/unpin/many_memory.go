@@ -4,7 +4,6 @@ import (
 	"os"
 	"runtime"
 	"runtime/debug"
-	"runtime/metrics"
 	"sync"
 )
 
@@ -16,16 +15,15 @@ const littleMemory = 4 << 20
 // for the process, and once; nothing needs to put it back. Who has set GOGC has their way.
 var collectSeldom = sync.OnceFunc(func() {
 	if os.Getenv("GOGC") == "" {
-		debug.SetGCPercent(400)
+		debug.SetGCPercent(400) // the memory in use five times
 		afterCollecting(0)
 	}
 })
 
 // afterCollecting looks at what is in use after each collection, until that is no longer little.
 func afterCollecting(int) {
-	use := []metrics.Sample{{Name: "/gc/heap/live:bytes"}}
-	metrics.Read(use)
-	if use[0].Value.Kind() != metrics.KindUint64 || use[0].Value.Uint64() > littleMemory {
+	var memory runtime.MemStats
+	if runtime.ReadMemStats(&memory); memory.NextGC > 5*littleMemory {
 		debug.SetGCPercent(100)
 		return
 	}

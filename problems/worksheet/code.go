@@ -2,8 +2,9 @@ package worksheet
 
 import (
 	"fmt"
+	"image/color"
 
-	qr "github.com/piglig/go-qr"
+	"github.com/boombuler/barcode/qr"
 
 	"unpin/statics/figure/paper"
 )
@@ -25,15 +26,15 @@ func DrawnCode(code string, size float64) (paper.Sheet, error) {
 
 // codeSquares are the squares of a QR code, row by row from the top left; black ones are true.
 func codeSquares(code string) ([][]bool, error) {
-	symbol, err := qr.EncodeText(code, qr.High)
+	symbol, err := qr.Encode(code, qr.H, qr.Auto)
 	if err != nil {
 		return nil, fmt.Errorf("the code %q does not fit a QR code: %w", code, err)
 	}
-	rows := make([][]bool, symbol.Size())
+	rows := make([][]bool, symbol.Bounds().Dy())
 	for y := range rows {
-		rows[y] = make([]bool, symbol.Size())
+		rows[y] = make([]bool, symbol.Bounds().Dx())
 		for x := range rows[y] {
-			rows[y][x] = symbol.Module(x, y)
+			rows[y][x] = symbol.At(x, y) == color.Black
 		}
 	}
 	return rows, nil

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 	"strings"
+	"sync"
 
 	"unpin/statics/exact"
 	"unpin/statics/slip"
@@ -28,7 +29,7 @@ type WrongValue struct {
 func (c *Case) LikelyWrong(n int) []WrongValue {
 	ranked := slices.Concat(c.lists()...)
 	slices.SortStableFunc(ranked, func(a, b slip.Candidate) int {
-		return cmp.Or(c.apart(a.Slip)-c.apart(b.Slip), standing(a.Slip)-standing(b.Slip), int(a.Slip.Needs)-int(b.Slip.Needs), order[a.Slip]-order[b.Slip], slices.Compare(a.Terms, b.Terms))
+		return cmp.Or(c.apart(a.Slip)-c.apart(b.Slip), standing(a.Slip)-standing(b.Slip), int(a.Slip.Needs)-int(b.Slip.Needs), order()[a.Slip]-order()[b.Slip], slices.Compare(a.Terms, b.Terms))
 	})
 	low, high := c.Range()
 	l := likely{about: c, low: low, high: high}
@@ -124,10 +125,10 @@ func standing(s *slip.Slip) int {
 }
 
 // order is the place of each slip in the catalogue.
-var order = func() map[*slip.Slip]int {
+var order = sync.OnceValue(func() map[*slip.Slip]int {
 	all := map[*slip.Slip]int{}
 	for i, s := range slip.Catalogue() {
 		all[s] = i
 	}
 	return all
-}()
+})

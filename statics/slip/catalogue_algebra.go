@@ -2,6 +2,7 @@ package slip
 
 import (
 	"slices"
+	"sync"
 
 	"unpin/statics"
 	"unpin/statics/exact"
@@ -194,9 +195,9 @@ func answerDigitsSwapped(s *setting) []change {
 }
 
 // tens are the powers of ten by which a decimal point is misplaced.
-var tens = numbers("10", "100", "1000", "0.1", "0.01", "0.001")
+var tens = sync.OnceValue(func() []exact.Num { return numbers("10", "100", "1000", "0.1", "0.01", "0.001") })
 
-func powerOfTen(s *setting) []change { return s.finally(tens...) }
+func powerOfTen(s *setting) []change { return s.finally(tens()...) }
 
 // metric and customary are the factors between one unit and the next.
 var (
@@ -227,20 +228,20 @@ func inchesAndFeet(s *setting) []change {
 }
 
 // gravity is its acceleration as it is rounded, in metres and in feet.
-var gravity = numbers("9.81", "32.2")
+var gravity = sync.OnceValue(func() []exact.Num { return numbers("9.81", "32.2") })
 
 // massForWeight multiplies or divides by the acceleration of gravity, as it is rounded in either system.
 func massForWeight(s *setting) []change {
 	if s.question.Customary {
-		return s.finally(gravity[1], over(one, gravity[1]))
+		return s.finally(gravity()[1], over(one, gravity()[1]))
 	}
-	return s.finally(gravity[0], over(one, gravity[0]))
+	return s.finally(gravity()[0], over(one, gravity()[0]))
 }
 
 // pound is the newtons in a pound of force, NIST Special Publication 811, appendix B.
-var pound = exact.MustParse("4.4482216152605")
+var pound = sync.OnceValue(func() exact.Num { return exact.MustParse("4.4482216152605") })
 
 // poundsAndNewtons multiplies or divides by them.
 func poundsAndNewtons(s *setting) []change {
-	return s.finally(pound, over(one, pound))
+	return s.finally(pound(), over(one, pound()))
 }

@@ -103,7 +103,7 @@ func slopeNotDivided(s *setting) []change {
 }
 
 // radian is one radian in degrees.
-var radian = exact.MustParse("57.29577951308232088")
+var radian = sync.OnceValue(func() exact.Num { return exact.MustParse("57.29577951308232088") })
 
 // degreesAsRadians takes sine and cosine of the number of degrees in radians, for a load at so many whole tenths of a
 // degree: an angle from either axis, or the direction counter-clockwise from the x axis, in all components of the force.
@@ -145,7 +145,7 @@ func degreesAsRadians(s *setting) []change {
 // misread lets a load act in the directions that come of a calculator set to radians, in a sum along no axis.
 func (ts terms) misread(v statics.Vector, acute, direction exact.Num) []change {
 	pointing := func(deg exact.Num) statics.Vector {
-		return statics.Vector{X: exact.Cos(deg.Mul(radian)), Y: exact.Sin(deg.Mul(radian))}
+		return statics.Vector{X: exact.Cos(deg.Mul(radian())), Y: exact.Sin(deg.Mul(radian()))}
 	}
 	times := func(x exact.Num, sign int) exact.Num { return x.Mul(exact.Int(int64(sign))) }
 	flat, steep := pointing(acute), pointing(exact.Int(90).Sub(acute))
@@ -164,9 +164,9 @@ func (ts terms) misread(v statics.Vector, acute, direction exact.Num) []change {
 // ratioInRadians is the cosine or sine of an angle in degrees, and what a calculator set to radians makes of it.
 func ratioInRadians(deg exact.Num, cosine bool) (right, read exact.Num) {
 	if cosine {
-		return exact.Cos(deg), exact.Cos(deg.Mul(radian))
+		return exact.Cos(deg), exact.Cos(deg.Mul(radian()))
 	}
-	return exact.Sin(deg), exact.Sin(deg.Mul(radian))
+	return exact.Sin(deg), exact.Sin(deg.Mul(radian()))
 }
 
 // isHorizontal reports whether a term is about the horizontal component of its force.
@@ -181,7 +181,7 @@ func (s *site) isHorizontal(t statics.Term) bool {
 func degreesOf(v statics.Vector) (exact.Num, bool) {
 	cos := over(v.X.Abs(), v.Length())
 	nearest, found := slices.BinarySearchFunc(cosines(), cos, func(of, cos exact.Num) int {
-		if off := cos.Sub(of); off.Abs().Cmp(hair) > 0 {
+		if off := cos.Sub(of); off.Abs().Cmp(hair()) > 0 {
 			return off.Sign() // the cosine falls
 		}
 		return 0
@@ -199,7 +199,7 @@ var cosines = sync.OnceValue(func() []exact.Num {
 })
 
 // hair is closer than two angles of whole tenths of a degree ever are, and further than the error of their cosines.
-var hair = exact.MustParse("0.000000000001")
+var hair = sync.OnceValue(func() exact.Num { return exact.MustParse("0.000000000001") })
 
 func tenths(n int) exact.Num { return over(exact.Int(int64(n)), exact.Int(10)) }
 

@@ -172,7 +172,7 @@ func productFigureOff(s *setting) []change {
 
 func productTimesTen(s *setting) []change {
 	return s.products(func(f []exact.Num) []exact.Num {
-		return []exact.Num{productOf(f).Mul(tens[0]), over(productOf(f), tens[0])}
+		return []exact.Num{productOf(f).Mul(tens()[0]), over(productOf(f), tens()[0])}
 	})
 }
 

@@ -37,7 +37,7 @@ func answersSwapped(right exact.Num, zeros bool) []exact.Num {
 	}
 	size := right.Abs()
 	var swapped []exact.Num
-	below := size.Sub(size.Mul(hair)) // by which a tie is rounded down
+	below := size.Sub(size.Mul(hair())) // by which a tie is rounded down
 	for _, text := range []string{inFull(size), size.Figures(3), size.Figures(4), below.Figures(3), below.Figures(4)} {
 		if !zeros && strings.Contains(text, ".") {
 			text = strings.TrimRight(strings.TrimRight(text, "0"), ".")

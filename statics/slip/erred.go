@@ -38,7 +38,7 @@ func (q Question) Erred() []Erred {
 // erred lists those of the sum, or else those of solving it.
 func (y *system) erred(s *setting, solving bool) []Erred {
 	var all []Erred
-	for _, row := range inOrder {
+	for _, row := range inOrder() {
 		if row.Slight || !row.shows(solving) {
 			continue
 		}

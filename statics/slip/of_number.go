@@ -15,7 +15,7 @@ func OfNumber(right exact.Num) []Candidate {
 		}
 	}
 	var moved []exact.Num
-	for _, ten := range tens {
+	for _, ten := range tens() {
 		moved = append(moved, right.Mul(ten))
 	}
 	add("power-of-ten", distinct(moved), false)

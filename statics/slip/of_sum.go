@@ -27,7 +27,7 @@ func OfSum(a *statics.Assembly, sum statics.Sum, value map[int]exact.Num, custom
 	}
 	s := &setting{site: site{a, sum}, question: q}
 	var all []Written
-	for _, row := range inOrder {
+	for _, row := range inOrder() {
 		if row.About == Answer {
 			continue
 		}

@@ -24,7 +24,7 @@ func (q Question) OfTerm(n, i int) []Altered {
 	}
 	s := &setting{site: site{q.Assembly, q.Sums[n]}, question: q, n: n}
 	var all []Altered
-	for _, row := range inOrder {
+	for _, row := range inOrder() {
 		if row.About == Presence || row.About == Answer || row.Slight || row.Needs == Multiplying {
 			continue // these do not change a term that is there, or its product alone
 		}

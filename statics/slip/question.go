@@ -90,7 +90,7 @@ func (q Question) Value() exact.Num {
 func (y *system) candidates(s *setting, want func(*Slip) bool) []Candidate {
 	var all []Candidate
 	met := map[matter][]exact.Num{} // values of the candidates so far
-	for _, row := range inOrder {
+	for _, row := range inOrder() {
 		if !want(row) {
 			continue
 		}

@@ -39,7 +39,7 @@ func beamQuestion(t *testing.T) Question {
 func (q Question) changes(visit func(s *setting, row *Slip, c change)) {
 	for n := range q.Sums {
 		s := &setting{site: site{q.Assembly, q.Sums[n]}, question: q, n: n, right: q.Value()}
-		for _, row := range inOrder {
+		for _, row := range inOrder() {
 			for _, c := range row.find(s) {
 				visit(s, row, c)
 			}

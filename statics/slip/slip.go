@@ -3,6 +3,7 @@ package slip
 import (
 	"slices"
 	"strings"
+	"sync"
 )
 
 // A Slip is one recognisable mistake.
@@ -96,7 +97,9 @@ func (w Work) Remains() bool { return w >= Copying }
 var catalogue = gather()
 
 // inOrder lists all slips, those that others may describe better last.
-var inOrder = slices.SortedStableFunc(slices.Values(catalogue), func(a, b *Slip) int { return rank(a) - rank(b) })
+var inOrder = sync.OnceValue(func() []*Slip {
+	return slices.SortedStableFunc(slices.Values(catalogue), func(a, b *Slip) int { return rank(a) - rank(b) })
+})
 
 func rank(s *Slip) int {
 	if s.General {
