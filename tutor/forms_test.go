@@ -96,7 +96,7 @@ func TestFormsOfAnswers(t *testing.T) {
 	rows := [][4]string{
 		{"jetty-deck", "RB", "20.5 on ABC", ""},
 		{"jetty-deck", "RB", "20.5 up on CD", "RB acts on ABC, not on CD"},
-		{"jetty-deck", "RB", "20.5 top", "a side that is stretched tells a bending moment"},
+		{"jetty-deck", "RB", "20.5 top", "the side that is stretched is named for a bending moment"},
 		{"jetty-deck", "RB", "164 x 1/8", ""},
 		{"jetty-deck", "Ay", "20.5 left", "it is up or down"},
 	}

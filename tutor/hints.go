@@ -47,11 +47,14 @@ func (c coach) hints(q Question) [3]string {
 	case ChooseSum:
 		return c.sumHints()
 	case TypeSum:
-		return c.equationHints()
+		return c.equationHints(c.route.chosen)
 	case ForceValue:
 		return c.solvingHints(q)
 	}
 	s := c.about.solution.Plan[q.Step].Sums[q.Sum]
+	if wholeSum(c.about, c.sheet.inHand().lastMissed()) {
+		return c.equationHints(s)
+	}
 	t := s.Terms()[q.Term]
 	return [3]string{
 		"look at " + c.about.words().Component(t) + " in the free body" + lookedAt(q.Kind, s) + ".",
@@ -140,9 +143,8 @@ func (c coach) sumHints() [3]string {
 	}
 }
 
-// equationHints are the hints for the equation of the sum chosen.
-func (c coach) equationHints() [3]string {
-	s := c.route.chosen
+// equationHints are the hints for the equation of a sum, where it is typed whole.
+func (c coach) equationHints(s statics.Sum) [3]string {
 	var terms []string
 	for _, t := range s.Terms() {
 		if t.Why == statics.Counts {

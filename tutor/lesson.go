@@ -66,6 +66,14 @@ func (a answer) mended() bool {
 	return a.unaided() && (a.first || a.tries == 2 && len(a.slips) > 0)
 }
 
+// lastMissed is the line that was judged last and not right.
+func (a answer) lastMissed() string {
+	if len(a.missed) == 0 {
+		return ""
+	}
+	return a.missed[len(a.missed)-1]
+}
+
 // unaided reports whether no help was asked for.
 func (a answer) unaided() bool { return a.hints == 0 && a.examples == 0 && !a.told }
 

@@ -138,7 +138,7 @@ func (fb *feedback) shapeWrong(q Question, v judging.Typed) string {
 	if q.Kind == ZeroPlace && fb.fromOtherEnd(q, v) {
 		return "from which end did you measure?"
 	}
-	if q.Kind == ZeroPlace && (v.Value.Cmp(q.Stretch.From) < 0 || v.Value.Cmp(q.Stretch.Until) > 0) {
+	if q.Kind == ZeroPlace && fb.sheet.inHand().tries <= 1 && (v.Value.Cmp(q.Stretch.From) < 0 || v.Value.Cmp(q.Stretch.Until) > 0) {
 		return beyondStretch
 	}
 	switch tries := fb.sheet.inHand().tries; {

@@ -33,7 +33,7 @@ func (l ending) inWords(q Question, missed []string) string {
 	if !q.ofTerm() {
 		return q.Name
 	}
-	if len(missed) > 0 && l.about.mentionsForce(missed[0]) && strings.Contains(missed[0], "=") {
+	if len(missed) > 0 && wholeSum(l.about, missed[0]) {
 		return "the whole sum"
 	}
 	piece := pieceWord(q)

@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 
@@ -33,7 +34,7 @@ func takeWhole(l *Lesson, q Question, line string) (Reply, bool) {
 		return Reply{}, false
 	}
 	named := l.about.mentionsForce(line)
-	if named && strings.Contains(line, "=") {
+	if wholeSum(l.about, line) {
 		return takeWholeSum(l, q, line), true
 	}
 	w, ok := l.bench().readWhole(q, line, named)
@@ -56,7 +57,7 @@ func takeWhole(l *Lesson, q Question, line string) (Reply, bool) {
 	case w.opposite() && !w.signed && q.Kind != TermSign:
 		unsigned := func(o Question) bool { return q.sameTerm(o) && o.Kind != TermSign }
 		return settlePieces(l, line, "that is the size of the term: which sign does it have?", unsigned), true
-	case !w.signed && !named:
+	case !w.signed && !named && !(q.Kind == TermSize && w.otherArm()):
 		return Reply{}, false // a piece, and a wrong one; or no sign
 	}
 	l.sheet.inHand().tries++
@@ -114,6 +115,11 @@ func (m *matter) mentionsForce(line string) bool {
 		}
 	}
 	return false
+}
+
+// wholeSum reports whether a line holds a whole sum.
+func wholeSum(m *matter, line string) bool {
+	return strings.Contains(line, "=") && m.mentionsForce(line)
 }
 
 // takeWholeSum judges the whole sum in one line.
@@ -190,6 +196,13 @@ func (w wholeTerm) estranged() bool {
 		}
 	}
 	return true
+}
+
+// otherArm reports whether a product of the force and another arm was typed.
+func (w wholeTerm) otherArm() bool {
+	return w.term.Force == statics.None && len(w.factors) > 1 && slices.ContainsFunc(w.factors, func(f exact.Num) bool {
+		return f.Mul(w.term.Size).Equal(w.typed.Value.Abs())
+	})
 }
 
 func (w wholeTerm) right() bool { return w.comesTo(w.truth) }

@@ -30,8 +30,12 @@ func (f *Finding) note(id string) {
 // Find is what is made of a value that was found wrong, or in the opposite sense.
 func (c *Case) Find(verdict Verdict, v Typed) Finding {
 	f := Finding{Verdict: verdict}
-	if c.inOtherUnit(v) {
+	switch {
+	case c.inOtherUnit(v):
 		f.Says = otherUnit
+		return f
+	case c.ofOtherUnknown(v):
+		f.Says = otherUnknown
 		return f
 	}
 	if c.term != nil {
@@ -64,6 +68,17 @@ func (c *Case) inOtherUnit(v Typed) bool {
 	bare := v
 	bare.Value, bare.Unit = v.Written, one
 	return c.Verdict(bare).Right() && !v.Written.IsZero()
+}
+
+// otherUnknown is said of the value of the other unknown of sums that are solved together.
+const otherUnknown = "sums solved together give a value for each of their unknowns: to which of them does this one belong?"
+
+// ofOtherUnknown reports whether a value is that of another unknown that the same sums give.
+func (c *Case) ofOtherUnknown(v Typed) bool {
+	return c.step != nil && slices.ContainsFunc(c.step.Gives, func(g int) bool {
+		value := c.judge.Solution.Values[g]
+		return !value.IsZero() && !value.Equal(c.Truth) && v.Means(value)
+	})
 }
 
 // findAnywhere says which slip of all a wrong value came from, or asks.
