@@ -4,6 +4,20 @@ import "slices"
 
 // Add is a+b.
 func (a Num) Add(b Num) Num {
+	if short(a, b) {
+		return Num{num: a.num + b.num}
+	}
+	return a.plus(b)
+}
+
+// plus is Add of any numbers.
+func (a Num) plus(b Num) Num {
+	switch {
+	case a.isExactZero():
+		return b
+	case b.isExactZero():
+		return a
+	}
 	if inWords(a, b) {
 		if s, ok := addWords(rational{num: a.num, over: a.over}, rational{num: b.num, over: b.over}); ok {
 			return Num{num: s.num, over: s.over}
@@ -20,7 +34,7 @@ func (a Num) Add(b Num) Num {
 		if t.q = t.q.add(b.roots()[0].q); t.q.isZero() {
 			return number(r, nil, inexact)
 		}
-		return number(r, []root{t}, inexact)
+		return withRoot(r, t, inexact)
 	}
 	return withRoots(r, slices.Concat(a.roots(), b.roots()), inexact)
 }
@@ -32,7 +46,12 @@ func (a Num) hasOneRootOf(b Num) bool {
 }
 
 // Sub is a−b.
-func (a Num) Sub(b Num) Num { return a.Add(b.Neg()) }
+func (a Num) Sub(b Num) Num {
+	if short(a, b) {
+		return Num{num: a.num - b.num}
+	}
+	return a.plus(b.Neg())
+}
 
 // Neg is −a.
 func (a Num) Neg() Num {
@@ -52,14 +71,28 @@ func (a Num) Abs() Num {
 
 // Mul is a·b.
 func (a Num) Mul(b Num) Num {
+	if short(a, b) {
+		return Num{num: a.num * b.num}
+	}
+	return a.times(b)
+}
+
+// times is Mul of any numbers.
+func (a Num) times(b Num) Num {
+	switch {
+	case a.isExactZero() || b.isExactZero():
+		return Num{}
+	case a.isExactOne():
+		return b
+	case b.isExactOne():
+		return a
+	}
 	if inWords(a, b) {
 		if p, ok := mulWords(rational{num: a.num, over: a.over}, rational{num: b.num, over: b.over}); ok {
 			return Num{num: p.num, over: p.over}
 		}
 	}
 	switch {
-	case a.isExactZero() || b.isExactZero():
-		return Num{}
 	case b.IsRational():
 		return a.scale(b.r()).markedBy(b)
 	case a.IsRational():
@@ -88,6 +121,9 @@ func (a Num) scale(k rational) Num {
 	if k.isZero() || a.IsRational() {
 		return number(r, nil, a.Inexact())
 	}
+	if len(a.roots()) == 1 {
+		return withRoot(r, a.roots()[0].scale(k), a.Inexact())
+	}
 	roots := make([]root, len(a.roots()))
 	for i, t := range a.roots() {
 		roots[i] = t.scale(k)
@@ -97,7 +133,10 @@ func (a Num) scale(k rational) Num {
 
 // Quo is a/b, or ErrDivideByZero.
 func (a Num) Quo(b Num) (Num, error) {
-	if b.IsZero() {
+	switch {
+	case b.isExactOne():
+		return a, nil
+	case b.IsZero():
 		return Num{}, ErrDivideByZero
 	}
 	if inWords(a, b) {

@@ -39,6 +39,17 @@ func number(r rational, roots []root, inexact bool) Num {
 	return Num{num: r.num, over: r.over, more: &more{r.big, roots, inexact}}
 }
 
+// withRoot is number with one root, which stands in one piece of memory with
+// the rest.
+func withRoot(r rational, t root, inexact bool) Num {
+	one := &struct {
+		more
+		room [1]root
+	}{more{big: r.big, inexact: inexact}, [1]root{t}}
+	one.roots = one.room[:]
+	return Num{num: r.num, over: r.over, more: &one.more}
+}
+
 // fraction is the number r.
 func fraction(r rational) Num { return number(r, nil, false) }
 
@@ -61,6 +72,12 @@ func (a Num) roots() []root {
 // inWords tells whether both numbers are fractions held in words, so that the
 // short way may be tried.
 func inWords(a, b Num) bool { return a.more == nil && b.more == nil }
+
+// short tells whether both numbers are whole and so short that their sum and
+// product are words. Most are, so that this is asked before all else.
+func short(a, b Num) bool {
+	return a.over|b.over == 0 && uint64(a.num+1<<31)|uint64(b.num+1<<31) < 1<<32 && a.more == nil && b.more == nil
+}
 
 // Int is the whole number n.
 func Int(n int64) Num {

@@ -33,9 +33,12 @@ func (p Poly) isZero() bool {
 
 // At is p(x), by Horner's rule.
 func (p Poly) At(x Num) Num {
-	var y Num
-	for _, c := range slices.Backward(p) {
-		y = y.Mul(x).Add(c)
+	if len(p) == 0 {
+		return Num{}
+	}
+	y := p[len(p)-1]
+	for i := len(p) - 2; i >= 0; i-- {
+		y = y.Mul(x).Add(p[i])
 	}
 	return y
 }

@@ -61,6 +61,13 @@ func addWords(a, b rational) (rational, bool) {
 	}
 	da, db := a.over+1, b.over+1
 	g := gcdWord(da, db)
+	if g == 1 { // nor can the sum be shortened
+		x, ok1 := mulWord(a.num, db)
+		y, ok2 := mulWord(b.num, da)
+		n, ok3 := addWord(x, y)
+		d, ok4 := mulWord(da, db)
+		return wordRatio(n, d), ok1 && ok2 && ok3 && ok4
+	}
 	x, ok1 := mulWord(a.num, db/g)
 	y, ok2 := mulWord(b.num, da/g)
 	n, ok3 := addWord(x, y)
@@ -90,9 +97,14 @@ func mulWords(a, b rational) (rational, bool) {
 		return rational{num: n}, ok
 	}
 	da, db := a.over+1, b.over+1
-	g, h := gcdWord(a.num, db), gcdWord(b.num, da)
-	n, ok1 := mulWord(a.num/g, b.num/h)
-	d, ok2 := mulWord(da/h, db/g)
+	if g := gcdWord(a.num, db); g > 1 {
+		a.num, db = a.num/g, db/g
+	}
+	if g := gcdWord(b.num, da); g > 1 {
+		b.num, da = b.num/g, da/g
+	}
+	n, ok1 := mulWord(a.num, b.num)
+	d, ok2 := mulWord(da, db)
 	return wordRatio(n, d), ok1 && ok2
 }
 

@@ -47,6 +47,9 @@ func (a Num) IsZero() bool {
 // isExactZero tells whether a is 0 and not marked inexact.
 func (a Num) isExactZero() bool { return a.num == 0 && a.more == nil }
 
+// isExactOne tells whether a is 1 and not marked inexact.
+func (a Num) isExactOne() bool { return a.num == 1 && a.over == 0 && a.more == nil }
+
 // Cmp is −1, 0 or +1 as a is less than, equal to or greater than b.
 func (a Num) Cmp(b Num) int {
 	if a.IsRational() && b.IsRational() {

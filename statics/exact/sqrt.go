@@ -41,7 +41,7 @@ func (a Num) Sqrt() (Num, error) {
 	if m.Mul(m, n).Cmp(one) == 0 {
 		return fraction(q), nil
 	}
-	return number(rational{}, []root{{q, m, loose1 || loose2}}, false), nil
+	return withRoot(rational{}, root{q, m, loose1 || loose2}, false), nil
 }
 
 // sqrtWords is √a of a > 0 if that can be reckoned in words.
@@ -57,7 +57,7 @@ func (a rational) sqrtWords() (Num, bool) {
 	if radicand == 1 {
 		return fraction(q), ok1
 	}
-	return number(rational{}, []root{{q, big.NewInt(radicand), loose1 || loose2}}, false), ok1 && ok2
+	return withRoot(rational{}, root{q, big.NewInt(radicand), loose1 || loose2}, false), ok1 && ok2
 }
 
 // Hypot is √(a²+b²), exact when a²+b² is rational, else a rational of 34

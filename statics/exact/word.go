@@ -45,9 +45,15 @@ func cmpProducts(x, y, u, v int64) int {
 
 // gcdWord is the greatest common divisor of |x| and d > 0.
 func gcdWord(x, d int64) int64 {
+	if d == 1 {
+		return 1
+	}
 	a, b := absWord(x), uint64(d)
-	for a != 0 {
+	for a > 1 {
 		a, b = b%a, a
+	}
+	if a == 1 {
+		return 1
 	}
 	return int64(b)
 }
