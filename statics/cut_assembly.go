@@ -11,12 +11,13 @@ type Assembly struct {
 	Forces  []Force  // the unknowns, in file order of their joints
 	Actions []Action // what the loads do to the bodies, a load that runs on over members of one part in line taken together
 
-	axes      []axes  // of each member
-	trees     []tree  // of each part
-	outer     []int   // of each member, the end at which the walk over its part reached a new joint, or None
-	places    places  // of the joints
-	forcesOn  [][]int // forces that touch each body
-	actionsOn [][]int // actions on each body
+	axes      []axes         // of each member
+	trees     []tree         // of each part
+	outer     []int          // of each member, the end at which the walk over its part reached a new joint, or None
+	places    places         // of the joints
+	lines     []lineOfAction // of the forces
+	forcesOn  [][]int        // forces that touch each body
+	actionsOn [][]int        // actions on each body
 
 	pieces   []Action // what the loads do, each member's stretch for itself
 	piecesOn [][]int  // pieces on each body

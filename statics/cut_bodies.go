@@ -161,6 +161,7 @@ func (a *Assembly) facesOf(b FreeBody) []int {
 // index notes where the joints are and which unknowns and actions touch each body, in rising order (S3).
 func (a *Assembly) index() {
 	a.places = newPlaces(a.Frame.Joints)
+	a.indexLines()
 	a.forcesOn = lists(a.Bodies(), func(tell func(body, force int)) {
 		for i := range a.Forces {
 			f := &a.Forces[i]
@@ -186,7 +187,7 @@ func byBody(actions []Action, bodies int) [][]int {
 }
 
 // JointAt is the joint at a point, or None; of several the first.
-func (a *Assembly) JointAt(p Point) int { return a.places.at(p) }
+func (a *Assembly) JointAt(p Point) int { return a.places.joint(a.places.ranksOf(&p)) }
 
 // ofOneForce reports whether two unknowns are components of one force.
 func (a *Assembly) ofOneForce(forces []int) bool {

@@ -13,6 +13,8 @@ func (w *wrench) add(v *wrench) {
 	}
 }
 
+func (w *wrench) isZero() bool { return w[0].IsZero() && w[1].IsZero() && w[2].IsZero() }
+
 func (w *wrench) neg() wrench { return wrench{w[0].Neg(), w[1].Neg(), w[2].Neg()} }
 
 // effect is the force and moment of one unscaled unit of f, at r from the centre.

@@ -45,7 +45,7 @@ func (g *gathering) part(p int, t *tree) {
 // force adds force i on part p.
 func (g *gathering) force(p, i int) {
 	f := &g.a.Forces[i]
-	w := f.effect(Point{}.To(g.a.Frame.Joints[f.Joint].At))
+	w := f.effect(Vector(g.a.Frame.Joints[f.Joint].At))
 	scale := g.values[i]
 	if !f.Couple {
 		scale = over(scale, f.Along.Length())

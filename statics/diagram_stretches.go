@@ -9,8 +9,7 @@ import (
 // internal is N, V and M just at the member's start, from all forces at and before it.
 func (x *axes) internal(w *wrench) InternalForces {
 	force := Vector{w[0], w[1]}
-	moment := w[2].Sub(Point{}.To(x.origin).Cross(force))
-	return InternalForces{force.Dot(x.e).Neg(), force.Dot(x.n), moment.Neg()}
+	return InternalForces{x.along(force.Neg()), x.across(force), Vector(x.origin).Cross(force).Sub(w[2])}
 }
 
 // loadsByMember lists the loads on each member between or at its ends, but not those given at a joint.
@@ -33,7 +32,9 @@ func (x *axes) stretches(start *wrench, loads []*Load) []Stretch {
 	for i := range stretches {
 		x.jump(&now, loads, cuts[i])
 		stretches[i] = x.stretch(cuts[i], cuts[i+1], &now, loads)
-		now = stretches[i].At(cuts[i+1])
+		if i+1 < len(stretches) {
+			now = stretches[i].At(cuts[i+1])
+		}
 	}
 	return stretches
 }
@@ -124,7 +125,11 @@ func integral(p exact.Poly, x, y exact.Num, room exact.Poly) (q, left exact.Poly
 			q[i+1] = over(k, exact.Int(int64(i+1)))
 		}
 	}
-	if len(q) > 1 || !y.IsZero() { // zero all along is exact
+	switch {
+	case len(q) == 1 && y.IsZero(): // zero all along is exact
+	case len(q) == 1 || x.IsZero() && !x.Inexact():
+		q[0] = y
+	default:
 		q[0] = y.Sub(q.At(x))
 	}
 	return q, left

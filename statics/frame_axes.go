@@ -2,21 +2,44 @@ package statics
 
 import "unpin/statics/exact"
 
-// Axes are a member's length and the unit vectors along it and perpendicular to it, counter-clockwise.
+// Axes are where a member starts, its length and the unit vector along it.
 type axes struct {
 	origin Point
 	length exact.Num
-	e, n   Vector
+	e      Vector
+
+	// Where the length has a root: the whole of the member, and 1 ÷ its length. Products with these have the root once.
+	span Vector
+	per  exact.Num
 }
 
 // memberAxes lists the axes of every member.
 func (f *Frame) memberAxes() []axes {
 	all := make([]axes, len(f.Members))
 	for m := range f.Members {
-		e, length := f.Span(m).unit()
-		all[m] = axes{f.Joints[f.Members[m].From].At, length, e, e.Left()}
+		x := &all[m]
+		x.origin, x.span = f.Joints[f.Members[m].From].At, f.Span(m)
+		if x.e, x.length = x.span.unit(); !x.length.IsRational() {
+			x.per = over(x.length, x.span.Dot(x.span)) // as 1/√n = √n/n
+		}
 	}
 	return all
+}
+
+// along is the component of a vector along the member.
+func (x *axes) along(v Vector) exact.Num {
+	if x.per.IsZero() {
+		return x.e.Dot(v)
+	}
+	return x.span.Dot(v).Mul(x.per)
+}
+
+// across is its component perpendicular to the member, counter-clockwise.
+func (x *axes) across(v Vector) exact.Num {
+	if x.per.IsZero() {
+		return x.e.Cross(v)
+	}
+	return x.span.Cross(v).Mul(x.per)
 }
 
 // at is the point at distance x from the member's start.
@@ -41,7 +64,7 @@ func (x *axes) onLength(per Per) exact.Num {
 // shares are the cosines of a direction along the member and perpendicular to it.
 func (x *axes) shares(along Vector) (e, n exact.Num) {
 	u, _ := along.unit()
-	return u.Dot(x.e), u.Dot(x.n)
+	return x.along(u), x.across(u)
 }
 
 // Span is the vector from the start of member m to its end.
@@ -54,7 +77,7 @@ func (f *Frame) Length(m int) exact.Num { return f.Span(m).Length() }
 
 // Along is the point at distance x from the start of member m.
 func (f *Frame) Along(m int, x exact.Num) Point {
-	e, length := f.Span(m).unit()
-	a := axes{f.Joints[f.Members[m].From].At, length, e, e.Left()}
+	e, _ := f.Span(m).unit()
+	a := axes{origin: f.Joints[f.Members[m].From].At, e: e}
 	return a.at(x)
 }

@@ -117,8 +117,7 @@ func TestSpecsAgree(t *testing.T) {
 		if err != nil {
 			return err
 		}
-		specs := []spec{{along: east, centre: None}, {along: north, centre: None}, {along: f.Span(0), centre: None},
-			{along: f.Span(0).Left(), centre: None}, {moment: true, about: Point{one, frac(1, 2)}, centre: a.JointAt(Point{one, frac(1, 2)})}}
+		specs := []spec{eastward, northward, forceAlong(f.Span(0)), forceAlong(f.Span(0).Left()), a.momentAt(Point{one, frac(1, 2)})}
 		for j := range f.Joints {
 			specs = append(specs, a.momentAbout(j))
 		}

@@ -30,7 +30,8 @@ type planner struct {
 	values  []exact.Num
 	known   []bool
 	unknown int
-	left    []int // unknowns left on each body
+	left    []int          // unknowns left on each body
+	loads   []lineOfAction // of each action; of no rank where no joint has that coordinate
 	turn    [2]queue
 	singles []*view
 	entire  *view     // all bodies
@@ -49,6 +50,10 @@ type planner struct {
 
 func newPlanner(a *Assembly, values []exact.Num) *planner {
 	p := &planner{a: a, values: values, known: make([]bool, len(a.Forces)), unknown: len(a.Forces)}
+	p.loads = make([]lineOfAction, len(a.Actions))
+	for i := range a.Actions {
+		p.loads[i] = a.lineOfLoad(&a.Actions[i])
+	}
 	p.resting = make([][]*bool, len(a.Forces))
 	p.steps = make([]Step, 0, len(a.Forces)+len(a.Forces)/2)
 	p.sumRoom, p.giveRoom = make([]Sum, len(a.Forces)), make([]int, len(a.Forces)) // no step gives fewer forces than it has sums

@@ -29,7 +29,7 @@ func (p *planner) own() []*candidate {
 	var all []*candidate
 	var independent basis
 	for b := range p.singles {
-		specs := []spec{{along: east, centre: None}, {along: north, centre: None}}
+		specs := []spec{eastward, northward}
 		if !p.a.IsPin(b) {
 			specs = append(specs, p.a.momentAbout(p.a.reference(b)))
 		}

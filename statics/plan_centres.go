@@ -60,6 +60,16 @@ func (s *spec) isIn(centres []spec) bool {
 // crossing is the sum of moments about the point where the lines of two forces cross; false if they are parallel.
 func (a *Assembly) crossing(i, j int) (spec, bool) {
 	f, g := &a.Forces[i], &a.Forces[j]
+	k, l := &a.lines[i], &a.lines[j]
+	if k.slope == l.slope && k.slope != oblique {
+		return spec{}, false
+	}
+	if k.slope == alongY && l.slope == alongX {
+		return a.crossingAt(ranks{k.rank, l.rank}), true
+	}
+	if k.slope == alongX && l.slope == alongY {
+		return a.crossingAt(ranks{l.rank, k.rank}), true
+	}
 	det := f.Along.Cross(g.Along)
 	if det.IsZero() {
 		return spec{}, false
@@ -68,16 +78,12 @@ func (a *Assembly) crossing(i, j int) (spec, bool) {
 		return a.momentAbout(f.Joint), true
 	}
 	p, q := a.Frame.Joints[f.Joint].At, a.Frame.Joints[g.Joint].At
-	var x Point
-	switch {
-	case f.Along.X.IsZero() && g.Along.Y.IsZero():
-		x = Point{p.X, q.Y}
-	case f.Along.Y.IsZero() && g.Along.X.IsZero():
-		x = Point{q.X, p.Y}
-	default:
-		x = p.Plus(f.Along.Times(over(p.To(q).Cross(g.Along), det)))
-	}
-	return spec{moment: true, about: x, centre: a.JointAt(x)}, true
+	return a.momentAt(p.Plus(f.Along.Times(over(p.To(q).Cross(g.Along), det)))), true
+}
+
+// crossingAt is the sum of moments about a point with two coordinates of joints.
+func (a *Assembly) crossingAt(at ranks) spec {
+	return spec{moment: true, about: Point{a.places.xs[at.x], a.places.ys[at.y]}, at: at, centre: a.places.joint(at)}
 }
 
 // aloneInForceSum outweighs any number of terms.

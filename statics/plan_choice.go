@@ -86,7 +86,7 @@ func (p *planner) cost(v *view, s *spec) int {
 	}
 	for _, b := range v.FreeBody {
 		for _, i := range p.a.actionsOn[b] {
-			if p.a.countsAction(s, i) {
+			if p.countsLoad(s, i) {
 				cost += 2
 			}
 		}
@@ -98,4 +98,12 @@ func (p *planner) cost(v *view, s *spec) int {
 		cost += 3
 	}
 	return cost
+}
+
+// countsLoad is whether action i has a part in a sum of the body on which it acts.
+func (p *planner) countsLoad(s *spec, i int) bool {
+	if l := &p.loads[i]; l.slope != oblique && (l.rank != None || s.centre != None || !s.moment) {
+		return s.countsLine(l)
+	}
+	return p.a.countsAction(s, i)
 }

@@ -15,7 +15,7 @@ type check struct {
 	view    *view
 	spec    spec
 	catches []int // steps
-	terms   int
+	terms   int   // once they are counted
 }
 
 // closing ends the plan with unused sums that check the work, until every step that one of the family catches is caught: first
@@ -34,7 +34,7 @@ func (p *planner) closing() {
 	}
 	l := newLedger(p)
 	for bodies := range p.closingBodies() {
-		if left = p.cover(l.checks(bodies), open, left); left == 0 {
+		if left = l.cover(l.checks(bodies, open), open, left); left == 0 {
 			return
 		}
 	}
@@ -58,38 +58,37 @@ func (p *planner) closingBodies() iter.Seq[[]*view] {
 
 // needsCheck reports whether a step is more than a sum of zeros.
 func (s *Step) needsCheck(a *Assembly, values []exact.Num) bool {
-	return !s.Relation && !s.Check && slices.ContainsFunc(s.Sums, func(sum Sum) bool {
-		spec := sum.spec()
+	if s.Relation || s.Check {
+		return false
+	}
+	if slices.ContainsFunc(s.Gives, func(i int) bool { return !values[i].IsZero() }) {
+		return true
+	}
+	return slices.ContainsFunc(s.Sums, func(sum Sum) bool {
+		spec := sum.spec(a)
 		return slices.ContainsFunc(a.facesOf(sum.Body), func(i int) bool { return !values[i].IsZero() && a.countsForce(&spec, i) }) ||
 			spec.loaded(a, sum.Body)
 	})
 }
 
 // cover adds checks to the plan while they catch open steps, and gives the number of those that are left. What a check
-// adds can only become less, so one that still adds as much as it was queued with is the best.
-func (p *planner) cover(checks []check, open []bool, left int) int {
-	adds := func(c *check) int {
-		n := 0
-		for _, s := range c.catches {
-			if open[s] {
-				n++
-			}
-		}
-		return n
-	}
+// adds can only become less, and its terms are counted when its turn comes, so one that is still as good as it was queued is the best.
+func (l *ledger) cover(checks []check, open []bool, left int) int {
 	var q queue
-	size := func(c *check, adds int) int { return (len(open)-adds)<<20 + c.terms }
 	for n := range checks {
-		q.push(queued{n, size(&checks[n], adds(&checks[n]))})
+		q.push(queued{n, checks[n].place(open)})
 	}
 	for left > 0 && len(q) > 0 {
 		top := q.pop()
 		c := &checks[top.item]
-		n := adds(c)
-		if now := size(c, n); now != top.size {
+		if c.terms == 0 {
+			c.terms = l.terms(c.view, &c.spec)
+		}
+		if now := c.place(open); now != top.size {
 			q.push(queued{top.item, now})
 			continue
 		}
+		n := c.adds(open)
 		if n == 0 {
 			break
 		}
@@ -97,31 +96,43 @@ func (p *planner) cover(checks []check, open []bool, left int) int {
 		for _, s := range c.catches {
 			open[s] = false
 		}
-		p.steps = append(p.steps, Step{Sums: []Sum{p.a.sum(c.view.FreeBody, &c.spec)}, Why: ClosingCheck, Check: true, Catches: c.catches})
+		l.p.steps = append(l.p.steps, Step{Sums: []Sum{l.p.a.sum(c.view.FreeBody, &c.spec)}, Why: ClosingCheck, Check: true, Catches: slices.Clone(c.catches)})
 	}
 	return left
 }
 
-// checks lists the sums of free bodies along x and y and about joints that no step used and that catch something.
-func (l *ledger) checks(bodies []*view) []check {
+// adds is how many of the open steps a check catches.
+func (c *check) adds(open []bool) int {
+	n := 0
+	for _, s := range c.catches {
+		if open[s] {
+			n++
+		}
+	}
+	return n
+}
+
+// place is less for a check that catches more open steps, and then for one with fewer terms.
+func (c *check) place(open []bool) int { return (len(open)-c.adds(open))<<20 + c.terms }
+
+// checks lists the sums of free bodies along x and y and about joints that no step used and that catch an open step.
+func (l *ledger) checks(bodies []*view, open []bool) []check {
 	var all []check
 	for _, v := range bodies {
 		l.p.open(v)
 		strands := l.strands(v)
-		all = l.add(all, v, spec{along: east, centre: None}, strands, func(s *strand) bool { return !s.x.IsZero() })
-		all = l.add(all, v, spec{along: north, centre: None}, strands, func(s *strand) bool { return !s.y.IsZero() })
-		if l.pinAlone(v) {
+		all = l.add(all, v, &eastward, strands, open)
+		all = l.add(all, v, &northward, strands, open)
+		if len(v.FreeBody) == 1 && l.p.a.IsPin(v.FreeBody[0]) { // it has no moments
 			continue
 		}
 		for _, j := range l.centres(v) {
 			about := l.p.a.momentAbout(j)
-			all = l.add(all, v, about, strands, func(s *strand) bool { return !s.at(&about.about).IsZero() })
+			all = l.add(all, v, &about, strands, open)
 		}
 	}
 	return all
 }
-
-func (l *ledger) pinAlone(v *view) bool { return len(v.FreeBody) == 1 && l.p.a.IsPin(v.FreeBody[0]) }
 
 // centres are the joints of the frame, in a large frame those of the free body, and of the whole only some.
 func (l *ledger) centres(v *view) []int {
@@ -135,42 +146,34 @@ func (l *ledger) centres(v *view) []int {
 	return upTo(min(joints, max(2, closingWork/(len(v.faces)+len(l.p.a.Actions)+1))))
 }
 
-// add adds a sum that follows from the used sums that count, unless it was used or catches nothing. Where a single one counts it is
-// that sum once more, of a free body on which the same forces count.
-func (l *ledger) add(all []check, v *view, s spec, strands []strand, counts func(*strand) bool) []check {
-	l.counting = l.counting[:0]
+// add adds a sum that follows from the used sums that count, unless it catches no open step. Where a single one counts it is that sum
+// once more, perhaps of a free body on which the same forces count. It catches the steps all of whose sums count (S17).
+func (l *ledger) add(all []check, v *view, s *spec, strands []strand, open []bool) []check {
+	catches := l.room[len(l.room):]
+	counting, useful := 0, false
+	step, of := None, 0 // of this step so many sums count
 	for n := range strands {
-		if counts(&strands[n]) {
-			l.counting = append(l.counting, strands[n].sum)
+		if !strands[n].counts(s) {
+			continue
+		}
+		counting++
+		if o := l.step[strands[n].sum]; o == step {
+			of++
+		} else {
+			step, of = o, 1
+		}
+		if of == len(l.p.steps[step].Sums) {
+			catches = append(catches, step)
+			useful = useful || open[step]
 		}
 	}
-	if len(l.counting) < 2 || l.isUsed(v, &s) {
+	if counting < 2 || !useful {
 		return all
 	}
-	if caught := l.caught(l.counting); len(caught) > 0 {
-		all = append(all, check{v, s, slices.Clone(caught), l.terms(v, &s)})
+	if l.room = catches[len(catches):]; cap(l.room) < len(l.step) { // so that the next fit too
+		l.room = make([]int, 0, 16*len(l.step))
 	}
-	return all
-}
-
-// caught lists the steps all of whose sums count (S17). The list is good until the next call.
-func (l *ledger) caught(sums []int) []int {
-	l.catches = l.catches[:0]
-	for n := 0; n < len(sums); {
-		step, first := l.step[sums[n]], n
-		for n < len(sums) && l.step[sums[n]] == step {
-			n++
-		}
-		if n-first == len(l.p.steps[step].Sums) {
-			l.catches = append(l.catches, step)
-		}
-	}
-	return l.catches
-}
-
-// isUsed reports whether a sum was a step of the plan.
-func (l *ledger) isUsed(v *view, s *spec) bool {
-	return slices.ContainsFunc(l.used[v.FreeBody[0]], func(o *Sum) bool { return s.same(o) && slices.Equal(o.Body, v.FreeBody) })
+	return append(all, check{view: v, spec: *s, catches: catches})
 }
 
 // terms is how many forces and loads have a part in a sum.
@@ -183,7 +186,7 @@ func (l *ledger) terms(v *view, s *spec) int {
 	}
 	for _, b := range v.FreeBody {
 		for _, i := range l.p.a.actionsOn[b] {
-			if l.p.a.countsAction(s, i) {
+			if l.p.countsLoad(s, i) {
 				n++
 			}
 		}

@@ -12,7 +12,7 @@ const (
 // until the next call.
 func (p *planner) specs(v *view, active []int, k int) []spec {
 	lines := p.lines(active, k+2)
-	all := append(p.specList[:0], spec{along: east, centre: None}, spec{along: north, centre: None})
+	all := append(p.specList[:0], eastward, northward)
 	all = p.directions(all, lines[:min(k+1, len(lines))])
 	if !p.a.IsPin(v.FreeBody[0]) || len(v.FreeBody) > 1 { // a pin alone has no sum of moments
 		forces := len(all)
@@ -29,8 +29,8 @@ func (p *planner) specs(v *view, active []int, k int) []spec {
 // so one of any k + 1 is.
 func (p *planner) directions(all []spec, lines []int) []spec {
 	for _, i := range lines {
-		if d := p.a.Forces[i].Along; !d.X.IsZero() && !d.Y.IsZero() {
-			all = append(all, spec{along: d.Left(), centre: None})
+		if p.a.lines[i].slope == oblique {
+			all = append(all, forceAlong(p.a.Forces[i].Along.Left()))
 		}
 	}
 	return all
@@ -64,13 +64,10 @@ func (a *Assembly) onLineOf(i int, others []int) bool {
 
 // sameLine reports whether two forces lie on one line.
 func (a *Assembly) sameLine(i, j int) bool {
+	if a.lines[i].slope != oblique || a.lines[j].slope != oblique {
+		return a.lines[i] == a.lines[j]
+	}
 	f, g := &a.Forces[i], &a.Forces[j]
 	p, q := &a.Frame.Joints[f.Joint].At, &a.Frame.Joints[g.Joint].At
-	switch {
-	case f.Along.X.IsZero():
-		return g.Along.X.IsZero() && p.X.Equal(q.X)
-	case f.Along.Y.IsZero():
-		return g.Along.Y.IsZero() && p.Y.Equal(q.Y)
-	}
 	return f.Along.Cross(g.Along).IsZero() && p.To(*q).Cross(f.Along).IsZero()
 }

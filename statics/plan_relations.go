@@ -40,7 +40,7 @@ func (p *planner) relations() {
 
 // sayEqual reports whether a sum of a single body has two unknowns and nothing else that is not zero.
 func (p *planner) sayEqual(s *Sum, known func(force int) bool) bool {
-	spec, unknowns := s.spec(), 0
+	spec, unknowns := s.spec(p.a), 0
 	for _, i := range p.a.forcesOn[s.Body[0]] {
 		switch {
 		case !p.a.countsForce(&spec, i):

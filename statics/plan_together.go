@@ -91,17 +91,20 @@ func (p *planner) candidate(v *view, active []int, s *spec, many int) *candidate
 	x := &candidate{view: v, spec: *s, cost: p.cost(v, s), unknowns: make([]int, 0, many)}
 	x.factors.entries = make([]entry, 0, many)
 	for _, i := range active {
-		k := p.factor(s, i)
-		if k.IsZero() {
-			continue
+		if p.a.countsForce(s, i) {
+			x.unknowns = append(x.unknowns, i)
+			x.factors.entries = append(x.factors.entries, entry{i, p.factorOn(v.FreeBody, s, i)})
 		}
-		if sign, _ := p.a.Facing(v.FreeBody, i); sign < 0 {
-			k = k.Neg()
-		}
-		x.unknowns = append(x.unknowns, i)
-		x.factors.entries = append(x.factors.entries, entry{i, k})
 	}
 	return x
+}
+
+// factorOn is what force i is multiplied by in a sum of a free body on which it acts from outside.
+func (p *planner) factorOn(b FreeBody, s *spec, i int) exact.Num {
+	if sign, _ := p.a.Facing(b, i); sign < 0 {
+		return p.factor(s, i).Neg()
+	}
+	return p.factor(s, i)
 }
 
 // factor is the part that one unscaled unit of force i has in a sum of a body on which it acts as named.

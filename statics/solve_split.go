@@ -78,6 +78,7 @@ func (a splitter) parted(s *Split) *Assembly {
 	suffix := along.Name[len(joint.Name)+1:] // the part on which it acts, where the name tells it
 	along.Along = joint.At.To(s.Toward)
 	upward.Along = north
+	b.indexLines()
 	along.Name, upward.Name = a.unusedName(joint.Name, "t", suffix), a.unusedName(joint.Name, "v", suffix)
 	return &b
 }
@@ -106,6 +107,6 @@ func (s *Split) components(a *Assembly, values []exact.Num) {
 
 // steps adds a sum of the plan's assembly as a step.
 func (s *Split) steps(sum Sum, gives, left int) {
-	same := spec{moment: sum.Moment, along: sum.Along, about: sum.About, centre: sum.Centre}
+	same := sum.spec(s.Assembly)
 	s.add(s.sum(sum.Body, &same), gives, left)
 }

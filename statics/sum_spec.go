@@ -5,14 +5,28 @@ import "slices"
 // A spec is a sum without its terms: a direction, or a centre.
 type spec struct {
 	moment bool
+	slope  slope // of along
 	along  Vector
 	about  Point
-	centre int // the joint at about, or None
+	at     ranks // of about
+	centre int   // the joint at about, or None
 }
+
+// The sums of forces along the axes.
+var eastward, northward = forceAlong(east), forceAlong(north)
+
+// forceAlong is the sum of the forces along a direction.
+func forceAlong(d Vector) spec { return spec{slope: slopeOf(&d), along: d, centre: None} }
 
 // momentAbout is the sum of moments about joint j.
 func (a *Assembly) momentAbout(j int) spec {
-	return spec{moment: true, about: a.Frame.Joints[j].At, centre: a.places.first[j]}
+	return spec{moment: true, about: a.Frame.Joints[j].At, at: a.places.at[j], centre: a.places.first[j]}
+}
+
+// momentAt is the sum of moments about a point.
+func (a *Assembly) momentAt(p Point) spec {
+	at := a.places.ranksOf(&p)
+	return spec{moment: true, about: p, at: at, centre: a.places.joint(at)}
 }
 
 func (a *Assembly) sum(b FreeBody, s *spec) Sum {
@@ -22,15 +36,23 @@ func (a *Assembly) sum(b FreeBody, s *spec) Sum {
 	return a.ForceSum(b, s.along)
 }
 
-// spec is the sum without its terms.
-func (s *Sum) spec() spec { return spec{s.Moment, s.Along, s.About, s.Centre} }
+// spec is a sum of the assembly without its terms.
+func (s *Sum) spec(a *Assembly) spec {
+	switch {
+	case !s.Moment:
+		return forceAlong(s.Along)
+	case s.Centre != None:
+		return a.momentAbout(s.Centre)
+	}
+	return a.momentAt(s.About)
+}
 
 // plain reports whether a sum is along x or y or about a joint.
 func (s *spec) plain() bool {
 	if s.moment {
 		return s.centre != None
 	}
-	return s.along.X.IsZero() || s.along.Y.IsZero()
+	return s.slope != oblique
 }
 
 // same reports whether a sum of the same body is that of the spec.
@@ -63,8 +85,25 @@ func (s *spec) counts(couple bool, d *Vector, at *Point) bool {
 
 // countsForce reports whether force i has a part in a sum of a body on which it acts, as its term would say (S6).
 func (a *Assembly) countsForce(s *spec, i int) bool {
+	l := &a.lines[i]
+	if l.slope != oblique { // as most are: without any arithmetic
+		return s.countsLine(l)
+	}
 	f := &a.Forces[i]
-	return f.Joint != s.centre && s.counts(f.Couple, &f.Along, &a.Frame.Joints[f.Joint].At) || s.moment && f.Couple
+	return f.Joint != s.centre && s.counts(false, &f.Along, &a.Frame.Joints[f.Joint].At)
+}
+
+// countsLine reports whether a couple, or a force along an axis, has a part in a sum.
+func (s *spec) countsLine(l *lineOfAction) bool {
+	switch {
+	case l.slope == noLine:
+		return s.moment
+	case !s.moment:
+		return s.slope == l.slope || s.slope == oblique
+	case l.slope == alongY:
+		return s.at.x != l.rank
+	}
+	return s.at.y != l.rank
 }
 
 // loaded reports whether a load has a part in a sum of a body.

@@ -1,0 +1,61 @@
+package statics
+
+// A slope says how the line of a force lies.
+type slope int
+
+const (
+	oblique slope = iota
+	alongX
+	alongY
+	noLine // a couple has no line
+)
+
+// slopeOf is the slope of a line along a vector.
+func slopeOf(v *Vector) slope {
+	switch {
+	case v.X.IsZero():
+		return alongY
+	case v.Y.IsZero():
+		return alongX
+	}
+	return oblique
+}
+
+// A line of action says along which line a force acts: of two along the same axis
+// equal ranks tell that they are one.
+type lineOfAction struct {
+	slope slope
+	rank  int // of its x where it is along y, of its y where it is along x
+}
+
+// indexLines notes along which lines the forces act.
+func (a *Assembly) indexLines() {
+	a.lines = make([]lineOfAction, len(a.Forces))
+	for i := range a.Forces {
+		f, l := &a.Forces[i], &a.lines[i]
+		at := a.places.at[f.Joint]
+		if *l = (lineOfAction{slopeOf(&f.Along), None}); f.Couple {
+			l.slope = noLine
+		}
+		switch l.slope {
+		case alongY:
+			l.rank = at.x
+		case alongX:
+			l.rank = at.y
+		}
+	}
+}
+
+// lineOfLoad is the line along which an action acts. It has no rank where no joint has that coordinate.
+func (a *Assembly) lineOfLoad(x *Action) lineOfAction {
+	if x.Shape == Turning {
+		return lineOfAction{noLine, None}
+	}
+	switch s := slopeOf(&x.Along); s {
+	case alongY:
+		return lineOfAction{s, rankIn(a.places.xs, x.At.X)}
+	case alongX:
+		return lineOfAction{s, rankIn(a.places.ys, x.At.Y)}
+	}
+	return lineOfAction{oblique, None}
+}
