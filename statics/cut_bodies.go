@@ -161,7 +161,7 @@ func (a *Assembly) facesOf(b FreeBody) []int {
 // index notes where the joints are and which unknowns and actions touch each body, in rising order (S3).
 func (a *Assembly) index() {
 	a.places = newPlaces(a.Frame.Joints)
-	a.indexLines()
+	a.lines = a.places.linesOf(a.Forces)
 	a.forcesOn = lists(a.Bodies(), func(tell func(body, force int)) {
 		for i := range a.Forces {
 			f := &a.Forces[i]

@@ -28,12 +28,12 @@ type lineOfAction struct {
 	rank  int // of its x where it is along y, of its y where it is along x
 }
 
-// indexLines notes along which lines the forces act.
-func (a *Assembly) indexLines() {
-	a.lines = make([]lineOfAction, len(a.Forces))
-	for i := range a.Forces {
-		f, l := &a.Forces[i], &a.lines[i]
-		at := a.places.at[f.Joint]
+// linesOf are the lines along which forces act.
+func (p *places) linesOf(forces []Force) []lineOfAction {
+	lines := make([]lineOfAction, len(forces))
+	for i := range forces {
+		f, l := &forces[i], &lines[i]
+		at := p.at[f.Joint]
 		if *l = (lineOfAction{slopeOf(&f.Along), None}); f.Couple {
 			l.slope = noLine
 		}
@@ -44,18 +44,19 @@ func (a *Assembly) indexLines() {
 			l.rank = at.y
 		}
 	}
+	return lines
 }
 
 // lineOfLoad is the line along which an action acts. It has no rank where no joint has that coordinate.
-func (a *Assembly) lineOfLoad(x *Action) lineOfAction {
+func (p *places) lineOfLoad(x *Action) lineOfAction {
 	if x.Shape == Turning {
 		return lineOfAction{noLine, None}
 	}
 	switch s := slopeOf(&x.Along); s {
 	case alongY:
-		return lineOfAction{s, rankIn(a.places.xs, x.At.X)}
+		return lineOfAction{s, rankIn(p.xs, x.At.X)}
 	case alongX:
-		return lineOfAction{s, rankIn(a.places.ys, x.At.Y)}
+		return lineOfAction{s, rankIn(p.ys, x.At.Y)}
 	}
 	return lineOfAction{oblique, None}
 }

@@ -117,7 +117,7 @@ func TestSpecsAgree(t *testing.T) {
 		if err != nil {
 			return err
 		}
-		specs := []spec{eastward, northward, forceAlong(f.Span(0)), forceAlong(f.Span(0).Left()), a.momentAt(Point{one, frac(1, 2)})}
+		specs := []spec{eastward, northward, forceAlong(f.Span(0)), forceAlong(f.Span(0).Left()), a.places.momentAt(Point{one, frac(1, 2)})}
 		for j := range f.Joints {
 			specs = append(specs, a.momentAbout(j))
 		}

@@ -52,7 +52,7 @@ func newPlanner(a *Assembly, values []exact.Num) *planner {
 	p := &planner{a: a, values: values, known: make([]bool, len(a.Forces)), unknown: len(a.Forces)}
 	p.loads = make([]lineOfAction, len(a.Actions))
 	for i := range a.Actions {
-		p.loads[i] = a.lineOfLoad(&a.Actions[i])
+		p.loads[i] = a.places.lineOfLoad(&a.Actions[i])
 	}
 	p.resting = make([][]*bool, len(a.Forces))
 	p.steps = make([]Step, 0, len(a.Forces)+len(a.Forces)/2)

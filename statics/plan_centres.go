@@ -65,10 +65,10 @@ func (a *Assembly) crossing(i, j int) (spec, bool) {
 		return spec{}, false
 	}
 	if k.slope == alongY && l.slope == alongX {
-		return a.crossingAt(ranks{k.rank, l.rank}), true
+		return a.places.crossingAt(ranks{k.rank, l.rank}), true
 	}
 	if k.slope == alongX && l.slope == alongY {
-		return a.crossingAt(ranks{l.rank, k.rank}), true
+		return a.places.crossingAt(ranks{l.rank, k.rank}), true
 	}
 	det := f.Along.Cross(g.Along)
 	if det.IsZero() {
@@ -78,12 +78,12 @@ func (a *Assembly) crossing(i, j int) (spec, bool) {
 		return a.momentAbout(f.Joint), true
 	}
 	p, q := a.Frame.Joints[f.Joint].At, a.Frame.Joints[g.Joint].At
-	return a.momentAt(p.Plus(f.Along.Times(over(p.To(q).Cross(g.Along), det)))), true
+	return a.places.momentAt(p.Plus(f.Along.Times(over(p.To(q).Cross(g.Along), det)))), true
 }
 
 // crossingAt is the sum of moments about a point with two coordinates of joints.
-func (a *Assembly) crossingAt(at ranks) spec {
-	return spec{moment: true, about: Point{a.places.xs[at.x], a.places.ys[at.y]}, at: at, centre: a.places.joint(at)}
+func (p *places) crossingAt(at ranks) spec {
+	return spec{moment: true, about: Point{p.xs[at.x], p.ys[at.y]}, at: at, centre: p.joint(at)}
 }
 
 // aloneInForceSum outweighs any number of terms.

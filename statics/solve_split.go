@@ -78,7 +78,7 @@ func (a splitter) parted(s *Split) *Assembly {
 	suffix := along.Name[len(joint.Name)+1:] // the part on which it acts, where the name tells it
 	along.Along = joint.At.To(s.Toward)
 	upward.Along = north
-	b.indexLines()
+	b.lines = b.places.linesOf(b.Forces)
 	along.Name, upward.Name = a.unusedName(joint.Name, "t", suffix), a.unusedName(joint.Name, "v", suffix)
 	return &b
 }

@@ -24,9 +24,9 @@ func (a *Assembly) momentAbout(j int) spec {
 }
 
 // momentAt is the sum of moments about a point.
-func (a *Assembly) momentAt(p Point) spec {
-	at := a.places.ranksOf(&p)
-	return spec{moment: true, about: p, at: at, centre: a.places.joint(at)}
+func (p *places) momentAt(x Point) spec {
+	at := p.ranksOf(&x)
+	return spec{moment: true, about: x, at: at, centre: p.joint(at)}
 }
 
 func (a *Assembly) sum(b FreeBody, s *spec) Sum {
@@ -44,7 +44,7 @@ func (s *Sum) spec(a *Assembly) spec {
 	case s.Centre != None:
 		return a.momentAbout(s.Centre)
 	}
-	return a.momentAt(s.About)
+	return a.places.momentAt(s.About)
 }
 
 // plain reports whether a sum is along x or y or about a joint.

@@ -82,9 +82,9 @@ func (a Num) times(b Num) Num {
 	switch {
 	case a.isExactZero() || b.isExactZero():
 		return Num{}
-	case a.isExactOne():
+	case isExactOne(a):
 		return b
-	case b.isExactOne():
+	case isExactOne(b):
 		return a
 	}
 	if inWords(a, b) {
@@ -134,7 +134,7 @@ func (a Num) scale(k rational) Num {
 // Quo is a/b, or ErrDivideByZero.
 func (a Num) Quo(b Num) (Num, error) {
 	switch {
-	case b.isExactOne():
+	case isExactOne(b):
 		return a, nil
 	case b.IsZero():
 		return Num{}, ErrDivideByZero

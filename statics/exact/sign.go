@@ -48,7 +48,7 @@ func (a Num) IsZero() bool {
 func (a Num) isExactZero() bool { return a.num == 0 && a.more == nil }
 
 // isExactOne tells whether a is 1 and not marked inexact.
-func (a Num) isExactOne() bool { return a.num == 1 && a.over == 0 && a.more == nil }
+func isExactOne(a Num) bool { return a.num == 1 && a.over == 0 && a.more == nil }
 
 // Cmp is −1, 0 or +1 as a is less than, equal to or greater than b.
 func (a Num) Cmp(b Num) int {
