@@ -116,7 +116,7 @@ func wrongTerms(id string) bool {
 
 // total is what was earned, by marks and in all.
 func (e *exam) total() string {
-	return "Marks: " + e.shares() + ". What the level prints earns none."
+	return "Piece by piece: " + e.shares() + ". What the level prints earns none."
 }
 
 // shares are what was earned of each mark, and in all.

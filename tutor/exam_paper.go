@@ -94,6 +94,7 @@ func replay(p *problems.Problem, level string, lines []string, asked []problems.
 	if err != nil {
 		return nil, err
 	}
+	l.UseSigns() // marks are told in the signs of the trade, wherever the exam was taken
 	for _, line := range lines {
 		for q, asking := l.Now(); asking && q.Kind == Reading; q, asking = l.Now() {
 			l.Type("")

@@ -51,6 +51,7 @@ func markedElsewhere(t *testing.T, name, own string, level Level, begin func(*pr
 		}
 	}
 	handIn(l)
+	l.UseSigns() // as marks are written
 	here := examined(l)
 	text, _ := PaperOf(l)
 	answers, err := marking.ReadAnswers("paper.txt", strings.NewReader(text))

@@ -342,6 +342,7 @@ func TestSittingMarkedElsewhere(t *testing.T) {
 			}
 			at := slices.IndexFunc(answers.Papers, func(p *marking.Paper) bool { return p.Problem == task.Name })
 			result := MarkPaper(m, answers.Papers[at], marking.DefaultScheme(), task.Points, true)
+			s.Lesson(i).UseSigns() // as marks are written
 			here := examined(s.Lesson(i))
 			if !result.Got.Equal(here.result.Got) || !slices.Equal(result.Working, here.sums) || string(result.CSV()) != string(here.result.CSV()) {
 				t.Errorf("%v, %s: elsewhere %s\n%s\n%s\nhere %s\n%s\n%s\n%s", level, task.Name, result.Got, strings.Join(result.Working, "\n"), result.CSV(), here.result.Got, strings.Join(here.sums, "\n"), here.result.CSV(), text)

@@ -51,7 +51,7 @@ func newMark() *cobra.Command {
 	cmd.Flags().StringVar(&m.scheme, "scheme", "", "mark by the scheme in `FILE`")
 	cmd.Flags().StringVar(&m.variants, "variants", "", "the list of who has which copy, as vary writes it, in `FILE`")
 	cmd.Flags().BoolVar(&m.tell, "tell", false, "tell the true values")
-	cmd.Flags().BoolVar(&m.blank, "blank", false, "write the CSV of answers to be filled in")
+	cmd.Flags().BoolVar(&m.blank, "blank", false, "write the CSV of answers to be filled in; with --roster or --variants for each student")
 	cmd.Flags().BoolVar(&m.strict, "strict", false, "exit with 1 if marks are lost")
 	cmd.Flags().StringVar(&m.feedback, "feedback", "", "write a page for each student into `FOLDER`")
 	cmd.Flags().StringVar(&m.override, "override", "", "give answers the points decided in `FILE`: student,problem,quantity,got,reason")
@@ -173,7 +173,7 @@ func (m mark) checks(cmd *cobra.Command, desk *desk, papers []*marking.Paper) er
 			return err
 		}
 	}
-	m.checkClass(cmd, papers, roster)
+	m.checkClass(cmd, desk, papers, roster)
 	m.checkTimes(cmd, desk, papers, roster)
 	return nil
 }
@@ -183,17 +183,12 @@ func (m mark) complain(cmd *cobra.Command, answers *marking.Answers, desk *desk)
 	for _, f := range slices.Concat(answers.Faults, desk.refused(answers.Papers)) {
 		fmt.Fprintf(cmd.ErrOrStderr(), "unread, %s: %s: %s.\n", marking.Lines(f.Lines), f.Text, f.Why)
 	}
+	for _, n := range answers.Notes {
+		fmt.Fprintf(cmd.ErrOrStderr(), "note: %s.\n", n)
+	}
 	if len(answers.Ignored) > 0 {
 		fmt.Fprintf(cmd.ErrOrStderr(), "warning: columns passed over, for they mean nothing here: %q.\n", answers.Ignored)
 	}
-}
-
-// writeBlank writes the table to be filled in.
-func (m mark) writeBlank(cmd *cobra.Command, desk *desk, args []string) error {
-	if len(args) > 1 {
-		return usageFault(cmd, "--blank writes a table of answers and takes none: leave out %s", args[1])
-	}
-	return deliver(desk.blank(), m.file, visibleWriter{cmd.OutOrStdout()})
 }
 
 // readScheme is the scheme of the file, or that which the set names, or the default.

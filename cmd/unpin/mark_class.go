@@ -18,8 +18,8 @@ import (
 // mostNamed bounds the ids that are named at once.
 const mostNamed = 20
 
-// checkClass tells who is not on the roster, and who on it has no paper.
-func (m mark) checkClass(cmd *cobra.Command, papers []*marking.Paper, roster *variant.Roster) {
+// checkClass tells who is not on the roster, and who on it has no paper, or none of a problem.
+func (m mark) checkClass(cmd *cobra.Command, desk *desk, papers []*marking.Paper, roster *variant.Roster) {
 	if roster == nil {
 		return
 	}
@@ -52,6 +52,28 @@ func (m mark) checkClass(cmd *cobra.Command, papers []*marking.Paper, roster *va
 	}
 	tell(unknown, "not on the roster")
 	tell(absent, "on the roster, without a paper")
+	for _, t := range desk.tasks {
+		if len(desk.tasks) > 1 {
+			tell(desk.lacking(t, papers, roster), "without a paper of "+notation.Visible(t.problem.Name))
+		}
+	}
+}
+
+// lacking are those of a roster who have papers, but none of one of the problems.
+func (d *desk) lacking(t *task, papers []*marking.Paper, roster *variant.Roster) []string {
+	some, this := map[string]bool{}, map[string]bool{}
+	for _, p := range papers {
+		of, _, why := d.of(p)
+		some[p.Student] = true
+		this[p.Student] = this[p.Student] || why == "" && of == t
+	}
+	var all []string
+	for _, s := range roster.Students {
+		if some[s.ID] && !this[s.ID] {
+			all = append(all, s.ID)
+		}
+	}
+	return all
 }
 
 // checkTimes tells which papers have answers from after the end of the set, and which times cannot be read.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"os"
 	"runtime"
+	"slices"
 	"strings"
 	"sync"
 
@@ -31,6 +32,7 @@ type desk struct {
 	tasks  []*task
 	batch  func() (variant.Batch, error)
 	handed map[string]string // the code of each student, attempt and problem, by a list
+	listed []variant.Student // those of the list, in its order
 	copies map[string]*marking.Marker
 	mutex  sync.Mutex
 }
@@ -80,6 +82,7 @@ func (d *desk) readList(path string) error {
 		return err
 	}
 	for _, h := range handouts {
+		d.listed = append(d.listed, h.Student)
 		for i, c := range h.Copies {
 			d.handed[ownCopy(c.Student, c.Attempt, d.tasks[i].problem.Name)] = c.Code
 		}
@@ -154,7 +157,7 @@ func byStudent(papers []*marking.Paper) [][]*marking.Paper {
 	return all
 }
 
-// markAll marks papers of one student, and notes those of no problem here.
+// markAll marks papers of one student, in the order of the problems, without those of no problem here.
 func (d *desk) markAll(papers []*marking.Paper, scheme *marking.Scheme) []*marking.Result {
 	var all []*marking.Result
 	for _, p := range papers {
@@ -162,6 +165,10 @@ func (d *desk) markAll(papers []*marking.Paper, scheme *marking.Scheme) []*marki
 			all = append(all, r)
 		}
 	}
+	names := d.names()
+	slices.SortStableFunc(all, func(a, b *marking.Result) int {
+		return slices.Index(names, a.Marker.Name) - slices.Index(names, b.Marker.Name)
+	})
 	return all
 }
 
@@ -272,17 +279,6 @@ func (d *desk) copyOf(code string) (*task, *marking.Marker, error) {
 	d.copies[key] = marker
 	d.mutex.Unlock()
 	return d.tasks[at], marker, nil
-}
-
-// blank is the table of answers to be filled in.
-func (d *desk) blank() []byte {
-	rows := [][]string{{"student", "problem", "quantity", "value"}}
-	for _, t := range d.tasks {
-		for _, name := range t.marker.Wanted() {
-			rows = append(rows, []string{"", t.problem.Name, name, ""})
-		}
-	}
-	return variant.WriteCSV(rows)
 }
 
 // readAnswers reads files of answers.

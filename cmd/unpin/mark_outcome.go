@@ -84,6 +84,7 @@ func (o *outcome) take(results []*marking.Result) error {
 		}
 	}
 	if len(results) > 0 {
+		o.class.AddTotal(results)
 		o.students++
 	}
 	if o.feedback != "" && len(results) > 0 {

@@ -67,8 +67,9 @@ func multiple(n exact.Num, letters string, figures int) string {
 // Pretty is s with its hyphens for minus turned into the sign −.
 func Pretty(s string) string { return strings.ReplaceAll(s, "-", "−") }
 
-// toASCII are the signs that ASCII replaces.
-var toASCII = strings.NewReplacer("−", "-", "·", ".", "×", "*", "°", " deg", "√", "sqrt", "≤", "<=", "≥", ">=", "…", "...")
+// toASCII are the signs that ASCII replaces. The point of a unit becomes one that no number has, that of a product a star.
+var toASCII = strings.NewReplacer("N·m", "N.m", "N·in", "N.in", "N·ft", "N.ft", "lb·m", "lb.m", "lb·in", "lb.in", "lb·ft", "lb.ft", "kip·m", "kip.m", "kip·in", "kip.in",
+	"kip·ft", "kip.ft", "−", "-", "·", "*", "×", "*", "°", " deg", "√", "sqrt", "≤", "<=", "≥", ">=", "…", "...")
 
-// ASCII is s with the signs of this package in plain ASCII: kN·m is kN.m, − is -, 30° is 30 deg.
+// ASCII is s with the signs of this package in plain ASCII: kN·m is kN.m, 4·3 is 4*3, − is -, 30° is 30 deg.
 func ASCII(s string) string { return strings.TrimSpace(toASCII.Replace(s)) }

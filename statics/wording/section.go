@@ -92,6 +92,19 @@ func (w Speaker) KeptTitle(k statics.Kept) string {
 	return m.Name + " cut " + w.cutAt(k.Member, k.At, w.distance) + ": the piece on the side of " + w.joint(m.From)
 }
 
+// KeptSum names the sum of that piece that gives N, V or M: "the piece of part ABC on the side of B, cut just after B on BC, ΣM about
+// the cut".
+func (w Speaker) KeptSum(k statics.Kept, q statics.Quantity) string {
+	sum := w.either("ΣF", "sum of forces") + " along " + w.member(k.Member)
+	switch q {
+	case statics.ShearForce:
+		sum = w.either("ΣF", "sum of forces") + " across " + w.member(k.Member)
+	case statics.BendingMoment:
+		sum = w.either("ΣM", "sum of moments") + " about the cut"
+	}
+	return w.KeptPiece(k) + ", " + sum
+}
+
 // distance is a distance along a member without from where.
 func (w Speaker) distance(_ int, x exact.Num) string { return w.st.WithUnit(x, notation.Length) }
 

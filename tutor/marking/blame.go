@@ -302,7 +302,7 @@ func (w *work) atFault(i int, a *Answer) {
 	}
 	for _, r := range planFirst(i, j.broken)[:min(len(j.broken), 3)] {
 		off, _, _ := r.residual(w.x)
-		a.Violates = append(a.Violates, Violated{Name: w.rowName(r), By: off, Dim: w.Items[i].Dim, Sum: r.sum})
+		a.Violates = append(a.Violates, Violated{Name: w.rowName(r), By: off, Dim: w.Items[i].Dim, Sum: r.sum, row: r})
 	}
 }
 
@@ -326,8 +326,7 @@ func (m *Marker) rowName(r *row) string {
 	say := wording.New(m.Assembly, m.judge.Style)
 	switch r.inner.kind {
 	case "kept":
-		item := m.Items[r.items[0]]
-		return say.KeptTitle(statics.Kept{Solution: m.Solution, Member: item.Member, At: item.Station, Side: r.inner.side})
+		return say.KeptSum(r.kept(m), m.Items[r.items[0]].Quantity)
 	case "area":
 		return "the areas along " + m.Frame.Members[r.inner.member].Name
 	case "joint":

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"unpin/problems/worksheet"
-	"unpin/statics/exact"
 	"unpin/statics/notation"
 	"unpin/statics/wording"
 )
@@ -23,42 +22,8 @@ func (f Feedback) Text() string {
 	text.WriteString(wording.Caution + "\n")
 	for _, r := range f.Results {
 		text.WriteString("\n" + r.Text(f.Tell))
-		for _, s := range r.sums() {
-			fmt.Fprintf(&text, "%s\n  %s\n  With your numbers: %s\n", s.title, s.symbols, s.numbers)
-		}
 	}
 	return notation.VisibleLines(text.String())
-}
-
-// A shownSum is a violated sum with a student's numbers.
-type shownSum struct{ title, symbols, numbers string }
-
-// sums are the violated sums of free bodies in which all forces were answered.
-func (r *Result) sums() []shownSum {
-	var all []shownSum
-	for _, a := range r.Answers {
-		if s, ok := r.sumOf(a); ok {
-			all = append(all, s)
-		}
-	}
-	return all
-}
-
-// sumOf is the sum of a free body that an answer violates, with the student's numbers; false where there is none, or where a force in
-// it was not answered.
-func (r *Result) sumOf(a Answer) (shownSum, bool) {
-	if len(a.Violates) == 0 || a.Violates[0].Sum == nil {
-		return shownSum{}, false
-	}
-	say := wording.New(r.Marker.Assembly, r.Marker.judge.Style)
-	v, whole := a.Violates[0], true
-	own := func(force int) (exact.Num, bool) {
-		whole = whole && r.answered[force]
-		return r.own[force], true
-	}
-	numbers, _ := strings.CutSuffix(say.Numbers(*v.Sum, own), "0")
-	off := say.Value(v.By, sumDimension(v))
-	return shownSum{wording.Capital(v.Name) + ":", say.Symbols(*v.Sum), numbers + off + ", not 0"}, whole
 }
 
 // HTML is the page for a browser, which needs nothing else.
@@ -66,7 +31,7 @@ func (f Feedback) HTML() string {
 	p := newPage("Marks of " + f.student())
 	for _, r := range f.Results {
 		p.put("<h2>%s: %s of %s marks</h2>", r.problem(), Points(r.Got), Points(r.Of))
-		p.open(r.problem()+": each answer", "value", "given", "marks", "what became of it")
+		p.open(r.problem()+": each answer", "value", asTyped, "marks", "what became of it")
 		for _, row := range r.table(f.Tell) {
 			p.put("<tr><th scope=\"row\">%s</th><td>%s</td><td class=\"cell\">%s</td><td class=\"reason\">%s</td></tr>", row[0], row[1], row[3], row[2])
 		}
@@ -93,7 +58,7 @@ func (f Feedback) PDF() ([]byte, error) {
 	w := worksheet.NewWriting("Marks of " + f.student())
 	for _, r := range f.Results {
 		w.Section(fmt.Sprintf("%s: %s of %s marks", r.problem(), Points(r.Got), Points(r.Of)))
-		w.Table([]string{"value", "given", "marks", "what became of it"}, "llrl", columns(r.table(f.Tell), 0, 1, 3, 2))
+		w.Table([]string{"value", asTyped, "marks", "what became of it"}, "llrl", columns(r.table(f.Tell), 0, 1, 3, 2))
 		for _, said := range r.remarks() {
 			w.Say(said)
 		}

@@ -53,6 +53,7 @@ type Violated struct {
 	By   exact.Num // what it comes to in place of zero
 	Dim  notation.Dimension
 	Sum  *statics.Sum // nil where it ties N, V or M
+	row  *row
 }
 
 // A Result is a marked paper.
@@ -68,6 +69,7 @@ type Result struct {
 	// own are the forces as the student has them, and answered which of them were given.
 	own      []exact.Num
 	answered []bool
+	x        values // the same of all items
 }
 
 // Mark marks a paper, of so many points.
@@ -75,7 +77,7 @@ func (m *Marker) Mark(p *Paper, s *Scheme, points exact.Num) *Result {
 	w := &work{reading: m.read(p), scheme: s, weights: m.weights(s), blames: map[int]judged{}, judgings: map[judgedKey]judged{}, solved: map[int]int{}}
 	w.settleValues()
 	w.search()
-	r := &Result{Paper: p, Marker: m, Unread: w.unread, Of: points, own: w.own(), answered: make([]bool, len(m.Forces))}
+	r := &Result{Paper: p, Marker: m, Unread: w.unread, Of: points, own: w.own(), answered: make([]bool, len(m.Forces)), x: w.x}
 	for i, item := range m.Items {
 		if item.Force != statics.None {
 			r.answered[item.Force] = w.x.answered[i]

@@ -20,6 +20,7 @@ type Paper struct {
 	Conventions notation.Preferences
 	Work        []string // the working, as it was typed in an exam; none on other papers
 	Line        int      // where it begins in the file
+	seal        int      // which of the sealed papers of the file it stands in, from 1; 0 for none
 }
 
 // An Entry is one answer as it was written.
@@ -42,6 +43,7 @@ type Answers struct {
 	Papers  []*Paper // by student, problem, code and attempt, whatever the order of the file
 	Faults  []Unread // what belongs to no paper
 	Ignored []string // columns that mean nothing here
+	Notes   []string // what else there is to know of the file, a clause each
 }
 
 // key is what makes two lines be of one paper.
@@ -54,15 +56,21 @@ func (p *Paper) order(q *Paper) int {
 	return cmp.Or(cmp.Compare(p.Student, q.Student), cmp.Compare(p.Problem, q.Problem), cmp.Compare(p.Code, q.Code), cmp.Compare(p.Attempt, q.Attempt))
 }
 
-// gather puts entries of one paper together, and sorts papers and entries.
-func gather(papers []*Paper) []*Paper {
+// gather puts entries of one paper together, and sorts papers and entries. A sealed paper is whole: of two that are called the same the first
+// counts.
+func (a *Answers) gather(lines []string) {
 	byKey := map[string]*Paper{}
 	var all []*Paper
-	for _, p := range papers {
+	for _, p := range a.Papers {
 		if p.Student+p.Problem+p.Code == "" && len(p.Entries)+len(p.Work) == 0 {
 			continue // its heads could not be read
 		}
-		if first := byKey[p.key()]; first != nil {
+		first := byKey[p.key()]
+		if first != nil && first.seal != p.seal {
+			a.fault(p.Line, lines[p.Line-1], "this paper stands at line %d of the file as well, and that one counts: leave out one of them", first.Line)
+			continue
+		}
+		if first != nil {
 			first.Entries, first.Work = append(first.Entries, p.Entries...), append(first.Work, p.Work...)
 			first.Level = cmp.Or(first.Level, p.Level)
 			first.Conventions = first.Conventions.With(p.Conventions)
@@ -71,5 +79,5 @@ func gather(papers []*Paper) []*Paper {
 		byKey[p.key()], all = p, append(all, p)
 	}
 	slices.SortStableFunc(all, (*Paper).order)
-	return all
+	a.Papers = all
 }

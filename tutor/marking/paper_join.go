@@ -27,6 +27,7 @@ func Join(files []string, answers []*Answers) *Answers {
 				all.Ignored = append(all.Ignored, column)
 			}
 		}
+		all.Notes = append(all.Notes, a.Notes...)
 		for _, p := range a.Papers {
 			if p.Student == "" {
 				p.Student = strings.TrimSuffix(name, filepath.Ext(name))

@@ -41,8 +41,8 @@ func ReadAnswers(name string, from io.Reader) (*Answers, error) {
 		}
 		r.read(i+1, line)
 	}
-	all.checkSeal(lines)
-	all.Papers = gather(all.Papers)
+	all.checkSeal(name, lines)
+	all.gather(lines)
 	return all, nil
 }
 

@@ -3,8 +3,12 @@ package marking
 import (
 	"crypto/sha256"
 	"encoding/hex"
+	"fmt"
+	"path/filepath"
 	"slices"
 	"strings"
+
+	"unpin/statics/notation"
 )
 
 // sealWord begins the last line of a sealed paper.
@@ -19,7 +23,8 @@ func digestOf(text string) string {
 }
 
 // checkSeal tells of sealed papers that are not as they were written; several may stand one after the other.
-func (a *Answers) checkSeal(lines []string) {
+// Those that name no student are kept apart by a name of their own, after the file.
+func (a *Answers) checkSeal(name string, lines []string) {
 	begins, seals := 0, 0
 	for i, line := range lines {
 		digest, sealed := strings.CutPrefix(line, sealWord)
@@ -29,7 +34,13 @@ func (a *Answers) checkSeal(lines []string) {
 		if digestOf(strings.Join(lines[begins:i], "\n")+"\n") != strings.TrimSpace(digest) {
 			a.fault(i+1, line, "this paper is not as it was written: it was changed, or damaged on its way")
 		}
-		begins, seals = i+1, seals+1
+		seals++
+		for _, p := range a.Papers {
+			if p.Line > begins && p.Line <= i {
+				p.seal = seals
+			}
+		}
+		begins = i + 1
 	}
 	if seals == 0 {
 		return
@@ -37,8 +48,26 @@ func (a *Answers) checkSeal(lines []string) {
 	if rest := strings.TrimSpace(strings.Join(lines[begins:], "")); rest != "" {
 		a.fault(begins+1, lines[begins], "something stands after the end of this paper: it was changed")
 	}
-	if i := slices.IndexFunc(a.Papers, func(p *Paper) bool { return p.Student == "" }); i >= 0 && seals > 1 {
-		a.fault(a.Papers[i].Line, lines[a.Papers[i].Line-1], "%d sealed papers stand in this file, and of some it is not said whose they are: give each its own file", seals)
+	if seals > 1 {
+		a.nameApart(name)
+	}
+}
+
+// nameApart names the sealed papers of a file that name no student.
+func (a *Answers) nameApart(file string) {
+	file = notation.Visible(filepath.Base(file))
+	var names []string
+	for _, p := range a.Papers {
+		if p.Student == "" && p.seal > 0 {
+			p.Student = fmt.Sprintf("%s-%d", strings.TrimSuffix(file, filepath.Ext(file)), p.seal)
+			if !slices.Contains(names, p.Student) {
+				names = append(names, p.Student)
+			}
+		}
+	}
+	if len(names) > 0 {
+		a.Notes = append(a.Notes, fmt.Sprintf("%s holds sealed papers that name no student: in their order they are called %s; to have them called otherwise, put each in a file of its own, named after the student",
+			file, notation.List(names)))
 	}
 }
 

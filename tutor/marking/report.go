@@ -30,6 +30,7 @@ type Report struct {
 	anonymous bool
 	Unread    int // answers of which nothing was made
 	byProblem map[string]*sums
+	places    places
 }
 
 // An ItemReport is what became of one value in a class.
@@ -90,6 +91,7 @@ type markRow struct {
 	paper                                                     string // what tells papers apart
 	problem, quantity, expected, given, verdict, slip, copyOf string
 	student, note, from                                       string
+	value                                                     string // the quantity by a name that all papers share
 	got, of                                                   exact.Num
 }
 
@@ -169,8 +171,10 @@ func newReport(rows []markRow, anonymous bool) *Report {
 	for _, s := range slip.Catalogue() {
 		c.slips[s.ID] = s
 	}
-	for _, r := range rows {
-		c.row(r)
+	c.places = placesOf(rows)
+	for i, r := range rows {
+		rows[i].value = c.places.name(r)
+		c.row(rows[i])
 	}
 	c.finish(rows)
 	return c.Report
@@ -206,10 +210,10 @@ func (c *counting) row(r markRow) {
 	if _, _, part := partOf(r.quantity); part {
 		return
 	}
-	key := [2]string{r.problem, r.quantity}
+	key := [2]string{r.problem, r.value}
 	item := c.items[key]
 	if item == nil {
-		item = &ItemReport{Problem: r.problem, Quantity: r.quantity}
+		item = &ItemReport{Problem: r.problem, Quantity: r.value}
 		c.items[key] = item
 	}
 	item.Papers++
@@ -257,9 +261,9 @@ func (c *counting) finish(rows []markRow) {
 	}
 	slices.Sort(c.Few)
 	for _, r := range rows {
-		if item := c.items[[2]string{r.problem, r.quantity}]; item != nil && !c.few(r.problem) {
+		if item := c.items[[2]string{r.problem, r.value}]; item != nil && !c.few(r.problem) {
 			c.Items = append(c.Items, *item)
-			delete(c.items, [2]string{r.problem, r.quantity})
+			delete(c.items, [2]string{r.problem, r.value})
 		}
 	}
 	slices.SortStableFunc(c.Items, func(a, b ItemReport) int { return cmp.Compare(a.Problem, b.Problem) })

@@ -126,7 +126,33 @@ func (c *counting) standings(rows []markRow) {
 			s.Begins = append(s.Begins, r.quantity)
 		}
 	}
+	c.totals()
 }
+
+// totals puts the papers of each student together, and after several of them what they come to in all.
+func (c *counting) totals() {
+	var names []string
+	of := map[string][]Standing{}
+	for _, s := range c.Students {
+		if len(of[s.Student]) == 0 {
+			names = append(names, s.Student)
+		}
+		of[s.Student] = append(of[s.Student], s)
+	}
+	c.Students = nil
+	for _, name := range names {
+		total := Standing{Student: name, Problem: inAll}
+		for _, s := range of[name] {
+			total.Got, total.Of = total.Got.Add(s.Got), total.Of.Add(s.Of)
+		}
+		if c.Students = append(c.Students, of[name]...); len(of[name]) > 1 {
+			c.Students = append(c.Students, total)
+		}
+	}
+}
+
+// inAll stands, in a list of a student's papers, in the place of a problem.
+const inAll = "in all"
 
 // marks are what a student got of what there was, to two places: the marks of each answer are rounded in the table.
 func (s Standing) marks() string {

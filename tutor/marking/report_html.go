@@ -200,7 +200,7 @@ func (r *Report) studentTable(p *page) {
 		return
 	}
 	p.put("<h2>Papers</h2>")
-	p.open("Marks of each paper, and where the trouble begins", "student", "problem", "marks", "trouble begins at")
+	p.open("Marks of each paper, before they are rounded by the scheme, and where the trouble begins", "student", "problem", "marks", "trouble begins at")
 	for _, s := range r.Students {
 		p.put("<tr><th scope=\"row\">%s</th><td>%s</td><td class=\"cell\">%s</td><td>%s</td></tr>", s.Student, s.Problem, s.marks(), s.begins())
 	}

@@ -55,6 +55,7 @@ func (r *Report) PDF() ([]byte, error) {
 	}
 	if len(r.Students) > 0 {
 		w.Section("Papers")
+		w.Say(wording.Capital(unrounded) + ".")
 		var rows [][]string
 		for _, s := range r.Students {
 			rows = append(rows, []string{s.Student, s.Problem, s.marks(), s.begins()})

@@ -53,6 +53,9 @@ func (r *Report) stepsOf(problem string) []StepReport {
 // itemTable is what became of each value along the members of a problem; those of forces are the steps themselves.
 func (r *Report) itemTable(problem string) shownTable {
 	t := shownTable{title: "each value along the members", heads: []string{"value", "right", "carried", "trouble begins", "missing"}}
+	if r.anyDiffer(problem) {
+		t.title += ", in the order of the answers, for copies have other lengths"
+	}
 	for _, i := range r.Items {
 		if i.Problem == problem && stepOfRow(i.Quantity) != i.Quantity {
 			t.rows = append(t.rows, shownRow{i.Quantity, []Count{{i.Right, i.Papers}, {i.Carried, i.Papers}, {i.Begins, i.Papers}, {i.Blank, i.Papers}}})

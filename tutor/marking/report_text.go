@@ -101,7 +101,7 @@ func (r *Report) Text() string {
 		}
 	}
 	if len(r.Students) > 0 {
-		line("\nPapers")
+		line("\nPapers, %s", unrounded)
 	}
 	for _, s := range r.Students {
 		line("  %s", s.text())
@@ -119,19 +119,19 @@ func (r *Report) told() []Mistake { return r.Mistakes[:min(len(r.Mistakes), most
 
 // says is how common a mistake is, where it was made, and the principle that it goes against.
 func (m Mistake) says() string {
-	return fmt.Sprintf("%s of %s, %s, at %s: %s", percentOf(m.Papers, m.Of), wording.Counted(m.Of, "paper"), m.Problem, m.where(), m.Slip.Says)
+	return fmt.Sprintf("%d of %s (%s), %s, at %s: %s", m.Papers, wording.Counted(m.Of, "paper"), percentOf(m.Papers, m.Of), m.Problem, m.where(), m.Slip.Says)
 }
 
 // example is a wrong value of the class and what it leaves, or an equation, for the board, line by line; none where the marks do not tell.
 func (m Mistake) example() []string {
 	e := m.Example
 	if _, force, part := partOf(e.Quantity); part {
-		return []string{fmt.Sprintf("For the board, an equation for %s (%s):", force, wording.Counted(e.Papers, "paper")), e.Given}
+		return []string{fmt.Sprintf("For the board, an equation for %s, as typed (%s):", force, wording.Counted(e.Papers, "paper")), e.Given}
 	}
 	if e.Leaves == "" {
 		return nil
 	}
-	of := fmt.Sprintf("%s = %s (%s)", e.Quantity, e.Given, wording.Counted(e.Papers, "paper"))
+	of := fmt.Sprintf("%s typed as %q (%s)", e.Quantity, e.Given, wording.Counted(e.Papers, "paper"))
 	if e.Numbers == "" {
 		return []string{fmt.Sprintf("For the board, %s: with it, %s.", of, e.Leaves)}
 	}
@@ -147,6 +147,9 @@ func (s Standing) text() string {
 	}
 	return text
 }
+
+// unrounded is what there is to know of marks that were added up from their items.
+const unrounded = "marks before they are rounded by the scheme"
 
 // begins are the values in which the trouble began; of many, some.
 func (s Standing) begins() string {

@@ -29,6 +29,18 @@ func (c *ClassList) Add(r *Result) {
 	}
 }
 
+// AddTotal adds what a student got for several papers.
+func (c *ClassList) AddTotal(papers []*Result) {
+	if len(papers) < 2 {
+		return
+	}
+	var got, of exact.Num
+	for _, r := range papers {
+		got, of = got.Add(r.Got), of.Add(r.Of)
+	}
+	fmt.Fprintf(&c.text, "%s %s: %s of %s\n", papers[0].Paper.Student, inAll, Points(got), Points(of))
+}
+
 // Text is the whole list.
 func (c *ClassList) Text() string {
 	return c.text.String() + fmt.Sprintf("%s: %s of %s marks\n", wording.Counted(c.papers, "paper"), Points(c.got), Points(c.of))
@@ -45,7 +57,9 @@ func (r *Result) short() string {
 			parts = append(parts, a.Name+": "+words[a.Verdict])
 		}
 	}
-	if n := len(r.missing()); n > 0 {
+	if n, light := r.missing(); n > 0 && light {
+		parts = append(parts, fmt.Sprintf("%d missing, without weight", n))
+	} else if n > 0 {
 		parts = append(parts, fmt.Sprintf("%d missing", n))
 	}
 	if len(parts) == 0 {

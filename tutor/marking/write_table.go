@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"unpin/problems/variant"
-	"unpin/statics/wording"
 )
 
 // Columns are those of marks as CSV.
@@ -59,8 +58,7 @@ func (r *Result) note(a Answer) string {
 	}
 	if len(a.Violates) > 0 {
 		v := a.Violates[0]
-		off := wording.New(r.Marker.Assembly, r.Marker.judge.Style).Value(v.By, sumDimension(v))
-		parts = append(parts, violates+v.Name+comesTo+off)
+		parts = append(parts, violates+v.Name+comesTo+r.comesTo(v))
 		if s, ok := r.sumOf(a); ok {
 			parts = append(parts, written+s.symbols+theirs+s.numbers)
 		}

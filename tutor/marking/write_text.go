@@ -35,6 +35,9 @@ func (r *Result) Text(tell bool) string {
 		line("Nothing was answered.")
 	}
 	width := r.width()
+	if r.given() > 0 {
+		line("  %-*s  %s", width, asTyped, "what became of it")
+	}
 	for _, a := range r.Answers {
 		if a.Verdict == Missing {
 			continue
@@ -49,6 +52,9 @@ func (r *Result) Text(tell bool) string {
 	}
 	for _, said := range r.Story() {
 		line("%s", said)
+	}
+	for _, s := range r.sums() {
+		line("%s\n  %s\n  With your numbers: %s", s.title, s.symbols, s.numbers)
 	}
 	for _, said := range r.Working {
 		line("Working: %s", said)
@@ -87,8 +93,11 @@ func (r *Result) given() int {
 	return n
 }
 
+// asTyped heads what students wrote, which is shown as they typed it; all else is in the signs of the trade.
+const asTyped = "as typed"
+
 func (r *Result) width() int {
-	width := 0
+	width := len(asTyped)
 	for _, a := range r.Answers {
 		if a.Verdict != Missing {
 			width = max(width, min(36, len([]rune(a.Name+" = "+a.Given))))
@@ -97,14 +106,15 @@ func (r *Result) width() int {
 	return width
 }
 
-func (r *Result) missing() []string {
-	var names []string
+// missing counts what is missing, and tells whether none of it has any weight.
+func (r *Result) missing() (n int, light bool) {
+	light = true
 	for _, a := range r.Answers {
 		if a.Verdict == Missing {
-			names = append(names, a.Name)
+			n, light = n+1, light && a.Of.IsZero()
 		}
 	}
-	return names
+	return n, light
 }
 
 // missingText tells what is missing, without the places of what was to be found.
@@ -160,20 +170,9 @@ func (r *Result) Story() []string {
 			continue
 		}
 		v := a.Violates[0]
-		off := wording.New(r.Marker.Assembly, r.Marker.judge.Style).Value(v.By, sumDimension(v))
-		all = append(all, fmt.Sprintf("With your %s, %s comes to %s in place of zero.", a.Name, v.Name, off))
+		all = append(all, fmt.Sprintf("With your %s, %s comes to %s in place of zero.", a.Name, v.Name, r.comesTo(v)))
 	}
 	return all
-}
-
-func sumDimension(v Violated) notation.Dimension {
-	switch {
-	case v.Sum == nil:
-		return v.Dim
-	case v.Sum.Moment:
-		return notation.Moment
-	}
-	return notation.Force
 }
 
 // mistakes is one sentence: one mistake, in Cy; Dx and M follow from it.
@@ -182,7 +181,7 @@ func (r *Result) mistakes() string {
 	for _, a := range r.Answers {
 		switch {
 		case contains(r.Faults, a.Name):
-			in = append(in, strings.Join(append([]string{a.Name}, a.Or...), " or "))
+			in = append(in, a.Name+orText(a.Or))
 		case a.Verdict == Carried:
 			follow = append(follow, a.Name)
 		}
@@ -200,6 +199,18 @@ func (r *Result) mistakes() string {
 		text += "; " + notation.List(follow) + " follow from them"
 	}
 	return text
+}
+
+// orText names what may stand in the place of a fault.
+func orText(names []string) string {
+	switch n := len(names); n {
+	case 0:
+		return ""
+	case 1:
+		return " (or " + names[0] + ")"
+	default:
+		return " (or " + strings.Join(names[:n-1], ", ") + " or " + names[n-1] + ")"
+	}
 }
 
 func contains(list []string, word string) bool {
