@@ -90,7 +90,7 @@ func (fb *feedback) termRight(q Question) string {
 func (fb *feedback) alone(q Question) string {
 	step := fb.about.solution.Plan[q.Step]
 	if len(step.Sums) > 1 {
-		return "it fits both sums; two unknowns need two."
+		return "it satisfies both sums: two unknowns need two of them."
 	}
 	kept := unknownsOut(fb.about, q.Step)
 	if len(kept.Terms()) == 0 {

@@ -56,7 +56,7 @@ type answer struct {
 	examples int             // examples seen
 	first    bool            // right at the first try, without help
 	slips    []string        // that led to the wrong values here, by ID
-	missed   []string        // lines that were judged and not right
+	missed   []wrongLine     // what was judged and not right
 	says     string          // in an exam what there is to say at its end of a sum or its equation
 	wrong    []time.Time     // when wrong values were typed just now, as far as a clock tells
 }
@@ -71,7 +71,13 @@ func (a answer) lastMissed() string {
 	if len(a.missed) == 0 {
 		return ""
 	}
-	return a.missed[len(a.missed)-1]
+	return a.missed[len(a.missed)-1].line
+}
+
+// A wrongLine is a line that was not right, with the slips that lead to it, by ID.
+type wrongLine struct {
+	line  string
+	slips []string
 }
 
 // unaided reports whether no help was asked for.

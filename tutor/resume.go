@@ -160,7 +160,10 @@ func (l *Lesson) restore(q Question, events []record.Record) bool {
 			return l.sheet.at > before // or what was right then is not now
 		case r.Outcome.Try():
 			a.tries++
-			a.slips, a.missed = append(a.slips, r.Slips...), append(a.missed, r.Typed)
+			a.slips = append(a.slips, r.Slips...)
+			if !r.Outcome.Right() {
+				a.missed = append(a.missed, wrongLine{r.Typed, r.Slips})
+			}
 		case r.Outcome == record.Hinted:
 			a.hints++
 		case r.Outcome == record.Example:

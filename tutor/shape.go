@@ -90,7 +90,9 @@ func (m *matter) shapeRight(q Question) string {
 		}
 		return "the slope of M is the shear, and the shear " + goes(q.truth.Sign()) + " here."
 	case q.Quantity == statics.ShearForce:
-		return "the slope of V is the load perpendicular to the member."
+		return "the slope of V is the load perpendicular to the member, " + [...]string{
+			"and here is none: V is constant.", "uniform here: V is a straight line.", "which changes along this stretch: V is curved.",
+		}[min(max(q.Stretch.V.Degree(), 0), 2)]
 	}
 	return "the slope of M is " + m.slopeOfMoment() + ", so M is one degree above it."
 }

@@ -154,7 +154,7 @@ func (sh *sheet) enter(line string, r ruling) {
 	a := sh.inHand()
 	a.slips = append(a.slips, r.slips...)
 	if !r.verdict.Right() && !sh.exam {
-		a.missed = append(a.missed, line)
+		a.missed = append(a.missed, wrongLine{line, r.slips})
 		return
 	}
 	a.typed, a.value, a.verdict = strings.TrimSpace(line), r.value, r.verdict

@@ -51,7 +51,7 @@ func (s Summary) mistakes() []string {
 	for _, m := range s.Mistakes {
 		kind := m.Kind
 		if kind == "" {
-			kind = wording.Counted(m.Wrong, "value") + " not right"
+			kind = wording.Counted(m.Wrong, "wrong answer")
 		}
 		line := m.Question + " (" + m.Where + "): " + kind + "."
 		for _, says := range []string{m.Caught, m.Check} {

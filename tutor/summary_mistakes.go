@@ -22,23 +22,26 @@ func (l ending) mistakes() []Mistake {
 		if wrong <= 0 {
 			continue
 		}
-		all = append(all, Mistake{Question: l.inWords(q, a.missed), Where: l.about.where(q), Wrong: wrong, Kind: kindsOf(a.slips), Caught: l.caught(q, a.slips),
+		all = append(all, Mistake{Question: l.inWords(q, a.missed), Where: l.about.where(q), Wrong: wrong, Kind: kindsMissed(a.missed), Caught: l.caught(q, a.slips),
 			Check: checkedBy(l.about, q)})
 	}
 	return all
 }
 
 // inWords is what was typed wrong at a question: the piece of a term, by what the term is of, or what the first such line held besides.
-func (l ending) inWords(q Question, missed []string) string {
+func (l ending) inWords(q Question, all []wrongLine) string {
 	if !q.ofTerm() {
 		return q.Name
 	}
-	if len(missed) > 0 && wholeSum(l.about, missed[0]) {
+	first, piece := "", pieceWord(q)
+	if len(all) > 0 {
+		first = all[0].line
+	}
+	if wholeSum(l.about, first) {
 		return "the whole sum"
 	}
-	piece := pieceWord(q)
-	if len(missed) > 0 {
-		if w, ok := l.bench().readWhole(q, missed[0], l.about.mentionsForce(missed[0])); ok && w.signed && q.Kind != TermSign {
+	if first != "" && q.Kind != TermSign {
+		if w, ok := l.bench().readWhole(q, first, l.about.mentionsForce(first)); ok && (w.signed || w.otherArm()) {
 			piece = "term"
 		}
 	}
@@ -56,6 +59,17 @@ func (m *matter) where(q Question) string {
 		return "member " + m.solution.Frame.Members[q.Member].Name
 	}
 	return "the plan"
+}
+
+// kindsMissed names the mistakes of each wrong line, each once; nothing where none was found.
+func kindsMissed(all []wrongLine) string {
+	var kinds []string
+	for _, m := range all {
+		if k := kindsOf(m.slips); k != "" && !slices.Contains(kinds, k) {
+			kinds = append(kinds, k)
+		}
+	}
+	return strings.Join(kinds, "; ")
 }
 
 // kindsOf names mistakes of these codes, each once; nothing where too many may have led to a value.

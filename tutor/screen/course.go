@@ -66,6 +66,12 @@ func (c *course) give(text string, now time.Time) tutor.Reply {
 	return r
 }
 
+// mendable reports whether a line that was not right can be brought back.
+func (c *course) mendable() bool { return c.last != "" && len(c.answerLine.text) == 0 }
+
+// mend brings back the line that was not right.
+func (c *course) mend() { c.answerLine.insert([]rune(c.last)) }
+
 // hintPause is how long a hint is to be read before the next may be asked for, so that nobody clicks through to the last.
 const hintPause = 4 * time.Second
 

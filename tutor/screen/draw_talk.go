@@ -111,15 +111,29 @@ func (c talk) drawAnswer(p *page, in rect, noted bool) {
 		}
 		x = p.put(x, in.y, end-8, text, askedInk)
 	}
-	if c.last != "" && len(c.answerLine.text) == 0 {
-		for _, text := range []string{"you typed " + short(c.last, 20), short(c.last, 20)} {
-			if at := end - columns(text); at >= x+2 {
-				p.put(at, in.y, end, text, noteInk)
-				break
-			}
-		}
+	if c.mendable() {
+		c.drawLast(p, x+2, in.y, end)
 	}
 	c.answerLine.draw(p, x, in.y, end)
+}
+
+// worthMending is how many columns a line has that is rather mended than typed again.
+const worthMending = 12
+
+// drawLast draws the line that was not right, at the end of the columns from x on, as far as there is room, and how it is brought back.
+func (c talk) drawLast(p *page, x, y, end int) {
+	const before, mend = "you typed ", "  ctrl+l: mend it"
+	all := []string{before + short(c.last, 20), short(c.last, 20)}
+	if columns(c.last) >= worthMending {
+		room := end - x - columns(before+mend)
+		all = append([]string{before + short(c.last, max(room, 20)) + mend}, all...)
+	}
+	for _, text := range all {
+		if at := end - columns(text); at >= x {
+			p.put(at, y, end, text, noteInk)
+			return
+		}
+	}
 }
 
 // said are what was said last: a warning, or the reply.

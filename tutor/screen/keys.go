@@ -71,6 +71,7 @@ func init() { // here, since what keys do leads back to the tables
 	several := func(m *Model) bool { return m.course.several(m.course.places(m.w, m.h)) }
 	renewable := func(m *Model) bool { return free(m) && (!m.course.l.Exam() || m.course.done()) }
 	earlier := func(m *Model) bool { return m.course.l.Earlier() > 0 }
+	mendable := func(m *Model) bool { return m.course.mendable() }
 	canHint := func(m *Model) bool { return m.course.canHint() }
 	scrolls := func(m *Model) bool { return m.reader.scrolls() }
 	chooserKeys = []binding{
@@ -100,6 +101,7 @@ func init() { // here, since what keys do leads back to the tables
 		{keys: []string{"ctrl+n"}, do: inCourse(func(c *course) { c.look(1) })},
 		{keys: []string{"ctrl+y"}, shown: "ctrl+y", help: "begins the same frame with new numbers; what was done is kept", able: renewable, do: does((*Model).renew)},
 		{keys: []string{"ctrl+o"}, shown: "ctrl+o", help: "shows all that was said last", do: opens(telling)},
+		{keys: []string{"ctrl+l"}, shown: "ctrl+l", help: "brings back the line that was not right, to be mended", able: mendable, do: inCourse((*course).mend)},
 		{keys: []string{"pgup", "up"}, shown: "up, down", help: "scrolls the sheet", do: inCourse(func(c *course) { c.scrollSheet(1) })},
 		{keys: []string{"pgdown", "down"}, do: inCourse(func(c *course) { c.scrollSheet(-1) })},
 	}

@@ -73,6 +73,8 @@ func TestKeysOfTheLesson(t *testing.T) {
 		{"esc 1 2 esc", func() bool { return len(m.course.answerLine.text) == 0 && m.view == working }},
 		{"12+*3 enter", func() bool { return m.course.answerLine.at == 3 && len(m.course.reply.Lines) == 1 }},
 		{"ctrl+e ctrl+u 77 enter", func() bool { return m.course.last == "77" && m.course.reply.Kind == tutor.Judged }},
+		{"ctrl+l 1 enter", func() bool { return m.course.last == "771" }},
+		{"5 ctrl+l esc", func() bool { return len(m.course.answerLine.text) == 0 }},
 		{"level space terms enter", func() bool { return m.course.l.Level() == tutor.Terms && m.chooser.level == tutor.Terms }},
 		{"level space steep enter", func() bool { return m.course.reply.Kind == tutor.Unread }},
 		{"esc", func() bool { return m.view == choosing && m.course == nil }},

@@ -80,7 +80,7 @@ var named = map[string]tea.KeyMsg{
 	"space": {Type: tea.KeySpace, Runes: []rune{' '}}, "f1": {Type: tea.KeyF1},
 	"ctrl+a": {Type: tea.KeyCtrlA}, "ctrl+e": {Type: tea.KeyCtrlE}, "ctrl+b": {Type: tea.KeyCtrlB}, "ctrl+d": {Type: tea.KeyCtrlD},
 	"ctrl+c": {Type: tea.KeyCtrlC}, "ctrl+f": {Type: tea.KeyCtrlF}, "ctrl+g": {Type: tea.KeyCtrlG}, "ctrl+k": {Type: tea.KeyCtrlK},
-	"ctrl+n": {Type: tea.KeyCtrlN}, "ctrl+o": {Type: tea.KeyCtrlO}, "ctrl+p": {Type: tea.KeyCtrlP}, "ctrl+r": {Type: tea.KeyCtrlR},
+	"ctrl+l": {Type: tea.KeyCtrlL}, "ctrl+n": {Type: tea.KeyCtrlN}, "ctrl+o": {Type: tea.KeyCtrlO}, "ctrl+p": {Type: tea.KeyCtrlP}, "ctrl+r": {Type: tea.KeyCtrlR},
 	"ctrl+t": {Type: tea.KeyCtrlT}, "ctrl+u": {Type: tea.KeyCtrlU}, "ctrl+w": {Type: tea.KeyCtrlW}, "ctrl+x": {Type: tea.KeyCtrlX}, "ctrl+y": {Type: tea.KeyCtrlY}, "ctrl+z": {Type: tea.KeyCtrlZ},
 }
 
