@@ -82,6 +82,9 @@ func (s *Sitting) unfinished() []string {
 	return all
 }
 
+// OnceMore says how a paper is handed in after the word hand in was said once.
+const OnceMore = "Type hand in once more to hand the paper in; after it nothing can be typed."
+
 // AskHandIn is what the word hand in does: the first time it says what is still open, the second time the paper is handed in.
 func (s *Sitting) AskHandIn() Reply {
 	switch {
@@ -96,7 +99,7 @@ func (s *Sitting) AskHandIn() Reply {
 	if left := s.unfinished(); len(left) > 0 {
 		said = "Not all is answered: " + strings.Join(left, ", ") + "."
 	}
-	return Reply{Kind: Listed, Lines: []string{said + " Type hand in once more to hand the paper in; after it nothing can be typed."}}
+	return Reply{Kind: Listed, Lines: []string{said + " " + OnceMore}}
 }
 
 // points are those of problem i by the scheme; false while marks are not told.

@@ -235,12 +235,16 @@ func (c *chooser) changeLevel(by int) {
 	c.level = tutor.Level((int(c.level) + by + n) % n)
 }
 
-// clear shows all problems again, the one in hand among them.
+// clear shows all entries again, the one in hand among them.
 func (c *chooser) clear() {
-	if e, ok := c.choice(); ok && e.Problem != nil {
+	e, ok := c.choice()
+	if ok && e.Problem != nil {
 		c.from = e.Problem.Name
 	}
 	c.filter.take()
 	c.retyped()
 	c.comeBack()
+	if ok && e.act != nil {
+		c.at = max(slices.IndexFunc(c.found(), func(x Entry) bool { return x.act != nil && x.Name == e.Name }), 0)
+	}
 }

@@ -1,6 +1,7 @@
 package screen
 
 import (
+	"strings"
 	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -36,7 +37,12 @@ func handIn(m *Model) tea.Cmd {
 		m.notice = why
 		return nil
 	}
-	return m.sat(m.o.Sitting.AskHandIn())
+	m.chooser.clear() // what was typed to find this entry may be typed again
+	r := m.o.Sitting.AskHandIn()
+	for i := range r.Lines {
+		r.Lines[i] = strings.Replace(r.Lines[i], tutor.OnceMore, "Enter once more hands the paper in; after it nothing can be typed.", 1)
+	}
+	return m.sat(r)
 }
 
 func showMarks(m *Model) tea.Cmd {

@@ -121,3 +121,30 @@ func TestSetInExamIsOnePaper(t *testing.T) {
 		t.Errorf("a problem of a set is begun by itself: %q", m.notice)
 	}
 }
+
+// The words hand in are found as they are typed into the list of a paper: said twice, or once and then enter, they hand it in.
+func TestHandInFromTheList(t *testing.T) {
+	t.Parallel()
+	for _, second := range [][]string{{"hand in", "enter"}, {"enter"}} {
+		p, _ := problems.Library("jetty-deck")
+		task, err := problems.Alone(p.Asking([]string{"reactions"}))
+		if err != nil {
+			t.Fatal(err)
+		}
+		s, err := tutor.Sit(tutor.Rules{ID: "w5", Title: "Week 5", Level: tutor.Values, Tasks: []problems.Task{task}}, nil, time.Now, func(err error) { t.Error(err) })
+		if err != nil {
+			t.Fatal(err)
+		}
+		m := New(Options{Sitting: s, Clock: time.Now})
+		size(m, 80, 24)
+		m.Update(list(m.o)())
+		press(m, "hand in", "enter")
+		text := bare(m.View())
+		if s.Over() || !strings.Contains(strings.Join(strings.Fields(text), " "), "Not all is answered: jetty-deck. Enter once more hands the paper in") {
+			t.Errorf("the first time:\n%s", text)
+		}
+		if press(m, second...); !s.Over() {
+			t.Errorf("after %q the paper is not handed in:\n%s", second, bare(m.View()))
+		}
+	}
+}
