@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"embed"
 	"fmt"
+	"io"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -50,9 +51,9 @@ func topicNamed(name string) (topic, bool) {
 func topicList() string {
 	var list strings.Builder
 	for _, t := range topics {
-		fmt.Fprintf(&list, "  unpin help %-15s  %s\n", t.name, t.about)
+		fmt.Fprintf(&list, "  unpin help %-24s  %s\n", t.name, t.about)
 	}
-	fmt.Fprintf(&list, "  unpin help %-15s  %s\n", "--man", "the manual page, for man")
+	fmt.Fprintf(&list, "  unpin help %-24s  %s\n", "--man", "the manual page, for man")
 	return list.String()
 }
 
@@ -70,7 +71,7 @@ func newHelp() *cobra.Command {
 			}
 			if len(args) == 1 {
 				if t, ok := topicNamed(args[0]); ok {
-					_, err := fmt.Fprint(cmd.OutOrStdout(), t.text())
+					_, err := io.WriteString(cmd.OutOrStdout(), forTerminal(cmd.OutOrStdout(), t.text()))
 					return err
 				}
 			}
@@ -98,25 +99,28 @@ func helpWith(show func(*cobra.Command, []string), fault *error) func(*cobra.Com
 		cmd.SetOut(&text)
 		show(cmd, args)
 		cmd.SetOut(out)
-		if _, err := out.Write(text.Bytes()); err != nil {
+		if _, err := io.WriteString(out, forTerminal(out, text.String())); err != nil {
 			*fault = fmt.Errorf("unpin: the help cannot be written: %w", plainReason(err))
 		}
 	}
 }
 
-// helpTemplate shows what a command does, how it is called, its commands, its flags, and what PROBLEM stands for
-// where it takes one.
+// helpTemplate shows what a command does, how it is called, its commands, its flags, and what PROBLEM and SET stand for
+// where it takes one; the library is listed once, in the help of the whole.
 const helpTemplate = `{{.Long}}
 
 Use:
   {{.UseLine}}{{range .Commands}}{{if .IsAvailableCommand}}
-  {{printf "%s %-20s" $.CommandPath .Use}}  {{.Short}}{{end}}{{end}}{{if not .HasParent}}
+  {{printf "%s %-29s" $.CommandPath .Use}}  {{.Short}}{{end}}{{end}}{{if not .HasParent}}
 {{topicList}}{{else}}
 {{end}}
 Flags:
 {{.LocalFlags.FlagUsages | trimTrailingWhitespaces}}
-{{if or (not .HasParent) (namesProblem .UseLine)}}
+{{if not .HasParent}}
 PROBLEM is a file, - for standard input, or one of the library:
-{{libraryList}}{{end}}{{if not .HasParent}}
+{{libraryList}}
 {{caution}}
-{{end}}`
+{{else if namesProblem .UseLine}}
+PROBLEM is a file, - for standard input, or a name of the library, which unpin --help lists.
+{{if namesSet .UseLine}}SET is a file that names the problems of one paper: unpin help set.
+{{end}}{{end}}`

@@ -41,6 +41,7 @@ var prepare = sync.OnceFunc(func() {
 	cobra.AddTemplateFunc("topicList", topicList)
 	cobra.AddTemplateFunc("version", version)
 	cobra.AddTemplateFunc("namesProblem", func(use string) bool { return strings.Contains(use, "PROBLEM") })
+	cobra.AddTemplateFunc("namesSet", func(use string) bool { return strings.Contains(use, "SET") })
 	cobra.AddTemplateFunc("caution", func() string { return wording.Caution })
 })
 
