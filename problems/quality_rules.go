@@ -7,6 +7,7 @@ import (
 
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/notation"
 )
 
 // A Solved is a problem whose frame is determinate, with its solution.
@@ -27,7 +28,7 @@ type Rule struct {
 
 // rules are all of them. They are common practice of those who set problems; no source states them together.
 var rules = []Rule{
-	{"terminating", "all forces are decimals that end", "hand work", false, endless},
+	{"terminating", "all forces are terminating decimals", "hand work", false, endless},
 	{"figures", "no force has more than five figures", "hand work", false, manyFigures},
 	{"decimals", Decimals, "hand work", false, longDecimals},
 	{"unit arm", "no arm is 1", "a force whose arm was forgotten gives the same number", true, unitArms},
@@ -69,25 +70,31 @@ func (p Solved) Breaks(r Rule) bool { return len(r.faults(p)) > 0 }
 // longDecimals lists forces that end, within the figures that manyFigures allows, but later than hand work likes.
 func longDecimals(p Solved) (faults []string) {
 	for i, v := range p.Values {
-		if v.Terminates() && !tooLong(v) && !v.Mul(exact.Int(100)).IsInt() && !v.Mul(exact.Int(8)).IsInt() {
-			faults = append(faults, fmt.Sprintf("%s is %s", p.Forces[i].Name, v.Decimal(40)))
+		if v.Terminates() && !v.Inexact() && !tooLong(v) && !v.Mul(exact.Int(100)).IsInt() && !v.Mul(exact.Int(8)).IsInt() {
+			faults = append(faults, fmt.Sprintf("%s is %s", p.Forces[i].Name, notation.Pretty(v.Decimal(40))))
 		}
 	}
 	return faults
 }
 
-// endless lists forces whose decimals do not end. In letters fractions of P are as good.
+// endless lists forces whose decimals do not end, or are those of an angle without exact ones. In letters fractions of P are as good.
 func endless(p Solved) (faults []string) {
 	if p.Units.Letters() {
 		return nil
 	}
 	for i, v := range p.Values {
-		if !v.Terminates() {
-			faults = append(faults, fmt.Sprintf("%s is %s", p.Forces[i].Name, v))
+		switch {
+		case v.Inexact():
+			faults = append(faults, fmt.Sprintf("%s is about %s", p.Forces[i].Name, notation.Pretty(notation.Number(v, shownFigures))))
+		case !v.Terminates():
+			faults = append(faults, fmt.Sprintf("%s is %s", p.Forces[i].Name, notation.Pretty(v.String())))
 		}
 	}
 	return faults
 }
+
+// shownFigures are those of a value that has no exact one.
+const shownFigures = 4
 
 // mostFigures is how many figures a tidy force has at most.
 const mostFigures = 5
@@ -100,8 +107,8 @@ func tooLong(v exact.Num) bool {
 // manyFigures lists forces whose decimals end, but not within five figures; others are no matter of figures.
 func manyFigures(p Solved) (faults []string) {
 	for i, v := range p.Values {
-		if v.Terminates() && tooLong(v) {
-			faults = append(faults, fmt.Sprintf("%s is %s", p.Forces[i].Name, v.Decimal(40)))
+		if v.Terminates() && !v.Inexact() && tooLong(v) {
+			faults = append(faults, fmt.Sprintf("%s is %s", p.Forces[i].Name, notation.Pretty(v.Decimal(40))))
 		}
 	}
 	return faults

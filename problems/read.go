@@ -101,8 +101,11 @@ func ReadFrom(name string, from io.Reader) (*Problem, error) {
 
 // unreadable is the error of a file that cannot be opened or read.
 func unreadable(path string, err error) error {
+	meant := NamedAlike(path)
 	path = notation.Visible(path)
 	switch e := (*fs.PathError)(nil); {
+	case errors.Is(err, fs.ErrNotExist) && meant != "":
+		return fmt.Errorf("there is no file %s: did you mean %s?", path, notation.Visible(meant))
 	case errors.Is(err, fs.ErrNotExist):
 		return fmt.Errorf("there is no file %s", path)
 	case errors.Is(err, fs.ErrPermission):
@@ -111,6 +114,17 @@ func unreadable(path string, err error) error {
 		err = e.Err
 	}
 	return fmt.Errorf("%s cannot be read: %w", path, err)
+}
+
+// NamedAlike is the problem file that is called as a path is but for its ending; empty where there is none.
+func NamedAlike(path string) string {
+	for _, ending := range []string{".yaml", ".yml", ".json"} {
+		other := strings.TrimSuffix(path, filepath.Ext(path)) + ending
+		if info, err := os.Stat(other); err == nil && info.Mode().IsRegular() && other != path {
+			return other
+		}
+	}
+	return ""
 }
 
 // stem is the name of a file without its folder and ending.

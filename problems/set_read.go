@@ -38,7 +38,7 @@ func Beside(folder string) func(word string) (*Problem, error) {
 			path = filepath.Join(folder, word)
 		}
 		_, err := os.Stat(path)
-		if meant := near(word, Names()); err != nil && meant != "" && filepath.Ext(word) == "" {
+		if meant := near(word, Names()); err != nil && meant != "" && filepath.Ext(word) == "" && NamedAlike(path) == "" {
 			return nil, fmt.Errorf("there is no problem %s: did you mean %s?", quoted(word), meant)
 		}
 		return Load(path)

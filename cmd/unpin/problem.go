@@ -33,6 +33,9 @@ func find(word string, in io.Reader) (*problems.Problem, error) {
 	if _, err := os.Stat(word); err == nil {
 		return problems.Load(word)
 	}
+	if meant := problems.NamedAlike(word); meant != "" {
+		return nil, fmt.Errorf("there is no problem %q; did you mean %s?", word, meant)
+	}
 	if meant := nearest(word, problems.Names()); meant != "" {
 		return nil, fmt.Errorf("there is no problem %q; did you mean %s?", word, meant)
 	}

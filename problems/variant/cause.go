@@ -22,6 +22,9 @@ func Endless(own problems.Solved) string {
 	if own.Units.Letters() {
 		return ""
 	}
+	if slices.ContainsFunc(own.Values, exact.Num.Inexact) {
+		return "a direction is given by an angle that is no multiple of 15°, and its sine and cosine do not terminate; those of a slope such as [4, 3] or [12, 5] do"
+	}
 	if slices.ContainsFunc(own.Values, func(v exact.Num) bool { return !v.IsRational() }) {
 		return rootOf(&own.Problem.Frame)
 	}

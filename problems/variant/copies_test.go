@@ -181,7 +181,7 @@ func TestShortage(t *testing.T) {
 		t.Fatalf("20 copies of 25 combinations: %v", err)
 	}
 	want := "there are only 7 good copies among the 25 sets of numbers that it allows, and 20 are wanted. Excluded are the other 18:\n" +
-		"     17 because this would not hold: all forces are decimals that end\n" +
+		"     17 because this would not hold: all forces are terminating decimals\n" +
 		"      1 because they have the numbers of the problem itself\n" +
 		"What would give more: other values in place of those with which none is good: w 1.5; and more values of w."
 	if short.Error() != want {

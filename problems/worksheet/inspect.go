@@ -3,6 +3,7 @@ package worksheet
 import (
 	"fmt"
 	"math/big"
+	"slices"
 	"strings"
 
 	"unpin/problems"
@@ -118,16 +119,30 @@ func (d inspection) gradeText() string {
 
 // untidy lists where the numbers break a rule.
 func (d inspection) untidy() {
-	for i, x := range d.solved().Shortcomings() {
-		label := "           "
-		if i == 0 {
-			label = "Untidy     "
+	label := "Untidy     "
+	left := d.solved().Shortcomings()
+	for len(left) > 0 {
+		rule, details := left[0].Rule, []string(nil)
+		for len(left) > 0 && left[0].Rule.Name == rule.Name {
+			if text := d.signs(left[0].Detail); !slices.Contains(details, text) {
+				details = append(details, text)
+			}
+			left = left[1:]
 		}
-		d.item(label, x.Detail+"; better: "+x.Rule.Says+", for "+x.Rule.Why)
+		d.item(label, notation.List(details)+"; better: "+rule.Says+", for "+rule.Why)
+		label = "           "
 	}
-	if len(d.solved().Shortcomings()) > 0 {
-		d.item("           ", d.tidierText())
+	if label != "Untidy     " {
+		d.item(label, d.tidierText())
 	}
+}
+
+// signs is a detail with its roots as they are printed.
+func (d inspection) signs(detail string) string {
+	if d.st.ASCII {
+		return notation.ASCII(detail)
+	}
+	return notation.Roots(detail)
 }
 
 // tidierText is the smallest change with which the numbers break no rule, or that there is none.
@@ -147,7 +162,7 @@ func (d inspection) tidierText() string {
 	for _, s := range steps {
 		made = append(made, madeText(s.Name, s.To))
 	}
-	return "the smallest change: " + notation.List(made) + " would make it tidy"
+	return "the smallest change that makes it tidy: " + notation.List(made)
 }
 
 // noneFound says what could be changed all the same.
@@ -199,7 +214,7 @@ func (d inspection) stepText(step statics.Step) string {
 	case step.Check:
 		return text + ": check"
 	case len(gives) == 0:
-		return text + ": a relation"
+		return text + ": kept for later"
 	}
 	return text + ": " + notation.List(gives)
 }

@@ -17,7 +17,7 @@ func InspectBrief(p *problems.Problem, s *statics.Solution) string {
 	}
 	facts := []string{"determinate", fmt.Sprintf("grade %d", d.solved().Difficulty().Grade), wording.Counted(len(d.Plan), "step")}
 	if untidy := d.solved().Shortcomings(); len(untidy) > 0 {
-		facts = append(facts, "untidy: "+untidy[0].Detail)
+		facts = append(facts, "untidy: "+d.signs(untidy[0].Detail))
 		if more := len(untidy) - 1; more > 0 {
 			facts = append(facts, fmt.Sprintf("and %d more", more))
 		}

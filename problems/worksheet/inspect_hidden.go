@@ -29,10 +29,10 @@ func (d inspection) hiddenText() string {
 	for _, h := range hidden {
 		var names []string
 		for _, s := range h.Slips {
-			names = append(names, s.ID)
+			names = append(names, s.Kind())
 		}
 		n += len(names)
-		list = append(list, fmt.Sprintf("%s for %s at step %d", notation.List(names), d.Forces[h.Force].Name, h.Step+1))
+		list = append(list, fmt.Sprintf("at step %d, for %s: %s", h.Step+1, d.Forces[h.Force].Name, strings.Join(names, ", ")))
 	}
 	return fmt.Sprintf("%d of %s %s the right answer: %s", n, wording.Counted(all, "common mistake"), map[bool]string{true: "gives", false: "give"}[n == 1], strings.Join(list, "; "))
 }
@@ -59,7 +59,7 @@ func (d inspection) hiddenMore() []string {
 		for _, s := range h.Slips {
 			if !told[s.ID] {
 				told[s.ID] = true
-				all = append(all, s.ID+" goes against: "+principle(s))
+				all = append(all, s.Kind()+": "+principle(s))
 			}
 		}
 	}
@@ -77,7 +77,7 @@ func (d inspection) hiddenMore() []string {
 	if better.Remain > 0 {
 		shown = fmt.Sprintf("%d of them", better.Shown)
 	}
-	return append(all, fmt.Sprintf("the smallest change: %s would show %s", madeText(better.Name, better.To), shown))
+	return append(all, fmt.Sprintf("the smallest change that shows %s: %s", shown, madeText(better.Name, better.To)))
 }
 
 // principle is what a slip goes against: its sentence up to the question.
@@ -90,16 +90,16 @@ func principle(s *slip.Slip) string {
 func madeText(name, to string) string {
 	times, lift, inclined := strings.Cut(to, " times, raised by ")
 	if !inclined {
-		return name + " made " + to
+		return name + " becomes " + to
 	}
 	var all []string
 	if times != "1" {
-		all = append(all, "made "+times+" times as large")
+		all = append(all, "becomes "+times+" times as large")
 	}
 	if down, lowered := strings.CutPrefix(lift, "-"); lowered {
-		all = append(all, "lowered by "+down)
+		all = append(all, "is lowered by "+down)
 	} else if lift != "0" {
-		all = append(all, "raised by "+lift)
+		all = append(all, "is raised by "+lift)
 	}
 	return name + " " + notation.List(all)
 }

@@ -67,6 +67,19 @@ func multiple(n exact.Num, letters string, figures int) string {
 // Pretty is s with its hyphens for minus turned into the sign −.
 func Pretty(s string) string { return strings.ReplaceAll(s, "-", "−") }
 
+// Roots is an exact text with its roots as they are printed: 5*sqrt(2)/2 is 5√2/2.
+func Roots(text string) string {
+	text = strings.ReplaceAll(text, "*sqrt(", "sqrt(")
+	for {
+		before, rest, found := strings.Cut(text, "sqrt(")
+		if !found {
+			return text
+		}
+		radicand, after, _ := strings.Cut(rest, ")")
+		text = before + "√" + radicand + after
+	}
+}
+
 // toASCII are the signs that ASCII replaces. The point of a unit becomes one that no number has, that of a product a star.
 var toASCII = strings.NewReplacer("N·m", "N.m", "N·in", "N.in", "N·ft", "N.ft", "lb·m", "lb.m", "lb·in", "lb.in", "lb·ft", "lb.ft", "kip·m", "kip.m", "kip·in", "kip.in",
 	"kip·ft", "kip.ft", "−", "-", "·", "*", "×", "*", "°", " deg", "√", "sqrt", "≤", "<=", "≥", ">=", "…", "...")

@@ -91,7 +91,7 @@ func slopedForceWhole(s *setting) []change {
 
 func slopeNotDivided(s *setting) []change {
 	var all []change
-	inclined := s.sloped().filter(func(t statics.Term) bool { return slanting(s.full(t)) })
+	inclined := s.sloped().filter(func(t statics.Term) bool { return slanting(s.full(t)) && !byAngle(s.full(t)) })
 	for _, g := range inclined.grouped(byAction) {
 		way := func(t statics.Term) statics.Term { return sized(t, s.full(t).Length()) }
 		all = append(all, g.altered(way)...)
@@ -100,6 +100,11 @@ func slopeNotDivided(s *setting) []change {
 		}
 	}
 	return all
+}
+
+// byAngle reports whether a direction is given by an angle: there are no rise and run to be divided.
+func byAngle(v statics.Vector) bool {
+	return v.X.Inexact() || v.Y.Inexact() || v.Length().Equal(exact.Int(1))
 }
 
 // radian is one radian in degrees.

@@ -1,7 +1,6 @@
 package wording
 
 import (
-	"strings"
 	"unicode/utf8"
 
 	"unpin/statics/exact"
@@ -66,15 +65,7 @@ func (w base) surd(text string) string {
 	if w.st.ASCII || w.spoken {
 		return text
 	}
-	text = strings.ReplaceAll(text, "*sqrt(", "sqrt(")
-	for {
-		before, rest, found := strings.Cut(text, "sqrt(")
-		if !found {
-			return notation.Pretty(text)
-		}
-		radicand, after, _ := strings.Cut(rest, ")")
-		text = before + "√" + radicand + after
-	}
+	return notation.Pretty(notation.Roots(text))
 }
 
 // Cell is a result in a table, whose unit stands in the head.
