@@ -9,6 +9,7 @@ import (
 	"unpin/statics"
 	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 	"unpin/tutor/record"
 )
 
@@ -111,7 +112,7 @@ func (l *Lesson) resume(q Question, _ bool) Reply {
 	}
 	l.heed(q, "resume", record.Resumed)
 	l.Resume()
-	return Reply{Kind: Resumed, Lines: []string{fmt.Sprintf("Taken up: %d questions are settled.", l.sheet.at)}}
+	return Reply{Kind: Resumed, Lines: []string{"Taken up: " + wording.Counted(l.sheet.at, "question") + " settled."}}
 }
 
 // restart begins anew. What was done on the problem at this level, in this run or before, is set aside in the record for

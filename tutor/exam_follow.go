@@ -23,7 +23,15 @@ func (e *exam) follows(n int, q Question, a answer) bool {
 			return true
 		}
 	}
-	return e.closesTerms(n, q, a)
+	if !e.closesTerms(n, q, a) {
+		return false
+	}
+	for k, other := range e.sheet.questions[:n] {
+		if v := e.sheet.answers[k]; other.Step == q.Step && other.ofTerm() && v.tries > 0 && !v.verdict.Right() {
+			e.result.BeginsIn(e.of[q.Name].Name)
+		}
+	}
+	return true
 }
 
 // closes reports whether a value closes an equation as it was typed, with the student's own values in it.

@@ -200,6 +200,10 @@ func (p *plain) opening() {
 		if l.Open() {
 			of = wording.Counted(n, "question")
 		}
+		if n == len(l.sheet.questions) && !l.Open() {
+			p.say("You have worked this problem to its end; type resume to look at that work again.")
+			return
+		}
 		p.say("Earlier work on this problem has %s settled; type resume to take it up.", of)
 	}
 }

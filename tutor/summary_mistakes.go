@@ -22,7 +22,7 @@ func (l ending) mistakes() []Mistake {
 		if wrong <= 0 {
 			continue
 		}
-		all = append(all, Mistake{Question: l.inWords(q, a.missed), Where: l.about.where(q), Wrong: wrong, Kind: kindsMissed(a.missed), Caught: l.caught(q, a.slips),
+		all = append(all, Mistake{Question: l.inWords(q, a.missed), Where: l.whereAt(n, q), Wrong: wrong, Kind: kindsMissed(a.missed), Caught: l.caught(q, a.slips),
 			Check: checkedBy(l.about, q)})
 	}
 	return all
@@ -30,7 +30,10 @@ func (l ending) mistakes() []Mistake {
 
 // inWords is what was typed wrong at a question: the piece of a term, by what the term is of, or what the first such line held besides.
 func (l ending) inWords(q Question, all []wrongLine) string {
-	if !q.ofTerm() {
+	switch {
+	case q.Kind == ChooseSum:
+		return "choice of a sum"
+	case !q.ofTerm():
 		return q.Name
 	}
 	first, piece := "", pieceWord(q)
@@ -48,13 +51,28 @@ func (l ending) inWords(q Question, all []wrongLine) string {
 	return piece + " of " + l.about.words().Component(l.about.solution.Plan[q.Step].Sums[q.Sum].Terms()[q.Term])
 }
 
+// whereAt names where question n stands: of an equation its sum.
+func (l ending) whereAt(n int, q Question) string {
+	if q.Kind == TypeSum && n > 0 {
+		if s, err := l.about.readChoice(chosenBy(l.sheet.answers[n-1].typed)); err == nil {
+			return bodyAndName(l.about, s)
+		}
+	}
+	return l.about.where(q)
+}
+
+// bodyAndName names the free body of a sum and the sum.
+func bodyAndName(m *matter, s statics.Sum) string {
+	return wording.Body(m.solution.Assembly, s.Body) + ", " + m.words().SumName(s)
+}
+
 // where names the step or the member of a question.
 func (m *matter) where(q Question) string {
 	switch {
 	case q.Step != statics.None && len(m.solution.Plan[q.Step].Sums) > 1:
 		return fmt.Sprintf("step %d", q.Step+1)
 	case q.Step != statics.None:
-		return fmt.Sprintf("step %d, %s", q.Step+1, wording.Body(m.solution.Assembly, m.solution.Plan[q.Step].Sums[q.Sum].Body)+", "+m.words().SumName(m.solution.Plan[q.Step].Sums[q.Sum]))
+		return fmt.Sprintf("step %d, %s", q.Step+1, bodyAndName(m, m.solution.Plan[q.Step].Sums[q.Sum]))
 	case q.Member != statics.None:
 		return "member " + m.solution.Frame.Members[q.Member].Name
 	}
@@ -141,6 +159,8 @@ func (l ending) caught(q Question, ids []string) string {
 		return "Hold the shape against the load: V falls or rises as the load says, and M as V says."
 	case q.Member != statics.None:
 		return habits[slip.Internal]
+	case q.Kind == ChooseSum:
+		return "Count the unknowns of each free body, and those that a sum leaves, before you choose it."
 	case q.Composing():
 		return habits[slip.Body]
 	case q.Kind == TermSign && forces:

@@ -100,6 +100,19 @@ func TestMistakesInWords(t *testing.T) {
 	}
 }
 
+// TestEquationMissed holds that a wrong equation is told with its sum.
+func TestEquationMissed(t *testing.T) {
+	t.Parallel()
+	l := lesson(t, "jetty-deck", Blank)
+	for _, line := range []string{"whole M C", "ABC M A", "RB*8 - 20*2.5 - 4*3*8 = 0", "RB*8 - 20*2.5 - 4*3*9.5 = 0"} {
+		l.Type(line)
+	}
+	lines := SummaryOf(l).mistakes()
+	if len(lines) != 2 || !strings.HasPrefix(lines[0], "choice of a sum (the plan): 1 wrong answer. Count the unknowns") || !strings.HasPrefix(lines[1], "equation (part ABC, sum of moments about A): ") {
+		t.Errorf("%q", lines)
+	}
+}
+
 // TestSummaryOfAnExam holds that an exam's marks take the place of mistakes.
 func TestSummaryOfAnExam(t *testing.T) {
 	t.Parallel()

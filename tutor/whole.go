@@ -25,8 +25,11 @@ func (q Question) sameSum(o Question) bool  { return o.ofTerm() && o.Step == q.S
 
 // takeWhole takes a line that holds more than the piece asked for; false where it does not.
 func takeWhole(l *Lesson, q Question, line string) (Reply, bool) {
-	if !q.ofTerm() || l.sheet.exam {
+	switch {
+	case !q.ofTerm():
 		return Reply{}, false
+	case l.sheet.exam:
+		return onlyPiece(l, q, line)
 	}
 	v, err := l.bench().read(q, line)
 	piece := err == nil && l.bench().caseOf(q).Verdict(v).Right()
@@ -64,6 +67,18 @@ func takeWhole(l *Lesson, q Question, line string) (Reply, bool) {
 	fb := feedback{about: l.about, sheet: l.sheet}
 	says := fb.wholeWrong(q, w)
 	return l.settle(line, ruling{verdict: judging.Wrong, says: says, slips: fb.slips}), true
+}
+
+// onlyPiece replies in an exam, which notes each piece of a term, to a line that holds more than one: it is no answer yet.
+func onlyPiece(l *Lesson, q Question, line string) (Reply, bool) {
+	says := ""
+	switch {
+	case wholeSum(l.about, line):
+		says = "In an exam a sum is taken piece by piece: type the " + pieceWord(q) + " alone."
+	case q.Kind != TermSign && strings.HasPrefix(strings.Replace(strings.TrimSpace(line), "−", "-", 1), "-"):
+		says = "The " + pieceWord(q) + " is asked for without a sign: which sign the term has is asked for after it."
+	}
+	return Reply{Kind: Unread, Lines: []string{says}}, says != ""
 }
 
 // wholeOrPiece asks which of the two a bare number is meant to be that is the size of a whole term.

@@ -82,7 +82,9 @@ func Roots(text string) string {
 
 // toASCII are the signs that ASCII replaces. The point of a unit becomes one that no number has, that of a product a star.
 var toASCII = strings.NewReplacer("N·m", "N.m", "N·in", "N.in", "N·ft", "N.ft", "lb·m", "lb.m", "lb·in", "lb.in", "lb·ft", "lb.ft", "kip·m", "kip.m", "kip·in", "kip.in",
-	"kip·ft", "kip.ft", "−", "-", "·", "*", "×", "*", "°", " deg", "√", "sqrt", "≤", "<=", "≥", ">=", "…", "...")
+	"kip·ft", "kip.ft", "−", "-", "·", "*", "×", "*", "°", " deg", "√", "sqrt", "≤", "<=", "≥", ">=", "…", "...",
+	"ΣM", "sum of moments", "ΣFx", "sum of horizontal forces", "ΣFy", "sum of vertical forces", "ΣF", "sum of forces")
 
-// ASCII is s with the signs of this package in plain ASCII: kN·m is kN.m, 4·3 is 4*3, − is -, 30° is 30 deg.
+// ASCII is s with the signs of this package in plain ASCII: kN·m is kN.m, 4·3 is 4*3, − is -, 30° is 30 deg, ΣM
+// is sum of moments.
 func ASCII(s string) string { return strings.TrimSpace(toASCII.Replace(s)) }

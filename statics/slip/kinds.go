@@ -85,7 +85,7 @@ var kinds = map[string]string{
 	"square-force-counted":       "force perpendicular to the sum counted",
 	"pin-force-not-reversed":     "pin force not reversed on the second body",
 	"one-component-not-reversed": "one component of a pin force not reversed",
-	"minus-used-twice":           "minus of a negative value used twice, or not at all",
+	"minus-used-twice":           "minus sign of a negative value mishandled",
 	"pin-force-left-off":         "pin force left out",
 	"pin-component-left-off":     "one component of a pin force left out",
 	"value-of-another-pin":       "value of another force put in",

@@ -79,9 +79,9 @@ func (c *current) opening() leaf {
 			add(tutor.GradualRule, plainInk)
 		}
 		if n, of := c.l.Earlier(), len(c.l.Asked()); n > 0 && c.l.Open() {
-			add(fmt.Sprintf("Earlier work: %d questions are settled.", n), strongInk)
+			add("Earlier work: "+wording.Counted(n, "question")+" settled.", strongInk)
 		} else if n > 0 {
-			add(fmt.Sprintf("Earlier work: %d of %d questions are settled.", n, of), strongInk)
+			add(fmt.Sprintf("Earlier work: %d of %d questions settled.", n, of), strongInk)
 		}
 		add(wording.Caution, noteInk)
 		return all
