@@ -98,6 +98,15 @@ func (d *Drill) Now() (says []string, name, unit string, asking bool) {
 	return q.says(), q.name, q.unit, true
 }
 
+// Asks are all questions as they stand now, each with what is said before it.
+func (d *Drill) Asks() [][]string {
+	var all [][]string
+	for _, q := range d.asks {
+		all = append(all, q.says())
+	}
+	return all
+}
+
 // Position is the number of the question in hand, from zero, and how many there are.
 func (d *Drill) Position() (at, of int) { return d.at, len(d.asks) }
 

@@ -105,8 +105,12 @@ func (h *hunt) check() string {
 		if s.Moment {
 			rest = h.about.problem.Conventions.Moments.Value(rest)
 		}
-		return fmt.Sprintf("a sum that was not used, %s, comes to %s= %s and not to 0: it tells of a mistake in %s.",
-			h.about.words().BodyAndSum(s), left, h.about.style().Given(rest, notation.Force), wording.Steps(placesOf(h.about, step.Catches)))
+		places, in := placesOf(h.about, step.Catches), "among"
+		if len(places) == 1 {
+			in = "in"
+		}
+		return fmt.Sprintf("a sum that was not used, %s, comes to %s= %s and not to 0: the mistake is %s %s.",
+			h.about.words().BodyAndSum(s), left, h.about.style().Given(rest, notation.Force), in, wording.Steps(places))
 	}
 	return ""
 }

@@ -14,7 +14,7 @@ import (
 )
 
 // sketchTask says what is to be done.
-const sketchTask = "Before any sum: say what you expect. Each answer is noted; at the end the sums and the diagram tell which hold."
+const sketchTask = "Before any sum: say what you expect. Each answer is noted; at the end the sums and the diagram show which are right."
 
 // mostReactions is how many reactions a sketch asks for, and mostShapes how many stretches, so that it takes two minutes.
 const (
@@ -65,22 +65,22 @@ func (k *sketch) scene() figure.Scene {
 	return figure.OfDiagram(k.about.solution, figure.BendingMoment, nil, o)
 }
 
-// ending tells of each answer whether it holds, and by which sum.
+// ending tells of each answer whether it is right, and by which sum.
 func (k *sketch) ending() []string {
 	held := 0
 	var all []string
 	for i, a := range k.drill.stands {
-		says := "not so"
+		says := "not right"
 		switch {
 		case a.told:
 			says = "not answered"
 		case a.verdict.Right():
-			says = "it is so"
+			says = "right"
 			held++
 		}
 		all = append(all, fmt.Sprintf("%s: %s. %s", k.drill.asks[i].name, says, k.tells[i]()))
 	}
-	return append([]string{fmt.Sprintf("%d of %s hold.", held, wording.Counted(len(all), "answer"))}, all...)
+	return append([]string{fmt.Sprintf("%d of %s right.", held, wording.Counted(len(all), "answer"))}, all...)
 }
 
 // reactions asks which way each reaction acts.

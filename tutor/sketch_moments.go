@@ -85,8 +85,8 @@ func (k *sketch) side(s momentPlace) {
 	one := exact.Int(1)
 	c.of = []string{w.TensionSide(s.member, one), w.TensionSide(s.member, one.Neg())}
 	c.right = []int{map[bool]int{true: 0, false: 1}[s.moment.Sign() > 0]}
-	k.add("stretched", c, func() string {
-		return fmt.Sprintf("M is %s there: %s.", k.about.style().WithUnit(s.size, notation.Moment), w.TensionSide(s.member, s.moment))
+	k.add("stretched side", c, func() string {
+		return fmt.Sprintf("M is %s %s: it stretches the %s.", k.about.style().WithUnit(s.size, notation.Moment), where, w.Stretched(s.member, s.moment))
 	})
 }
 
@@ -123,7 +123,7 @@ func (k *sketch) shapes() {
 		met = append(met, shape)
 		name := problems.StretchName(k.about.solution, p.member, p.Stretch)
 		c := choice{says: fmt.Sprintf("What is M along %s?", name), of: shapeNames, right: []int{shape}}
-		k.add("M along "+k.about.solution.Frame.Members[p.member].Name, c, func() string {
+		k.add("M along "+name, c, func() string {
 			return wordsOfShape[shape]
 		})
 	}
@@ -131,8 +131,8 @@ func (k *sketch) shapes() {
 
 // wordsOfShape say why a moment has its shape.
 var wordsOfShape = []string{
-	"M is zero all along: nothing acts across this stretch, and no couple on it.",
+	"M is zero all along: the shear is zero along this stretch, and the moment at its end is zero.",
 	"M is constant: there is no shear along this stretch.",
-	"M is straight: the shear is constant, for no load is distributed over this stretch across it.",
-	"M is curved: the shear changes along it, for a load is distributed over this stretch across it.",
+	"M is straight: no load is distributed across this stretch, so the shear is constant.",
+	"M is curved: a load is distributed across this stretch, so the shear changes along it.",
 }

@@ -31,8 +31,11 @@ func (w Speaker) ShearSense(m int) string {
 }
 
 // MomentSide is the side of member m that a positive M stretches: "bottom", "left side", "lower right side".
-func (w Speaker) MomentSide(m int) string {
-	side := w.TensionSide(m, one)
+func (w Speaker) MomentSide(m int) string { return w.Stretched(m, one) }
+
+// Stretched is the side of member m that a moment other than zero stretches, as MomentSide says it.
+func (w Speaker) Stretched(m int, moment exact.Num) string {
+	side := w.TensionSide(m, moment)
 	if side == "top" || side == "bottom" {
 		return side
 	}

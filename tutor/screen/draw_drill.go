@@ -16,7 +16,7 @@ type drillPlaces struct {
 
 // places divides a screen for a drill: the question and its answers stand whole where that leaves rows for what it is about.
 func (c *drill) places(w, h int) drillPlaces {
-	talk := min(max(len(c.question(w-2))+1+max(len(c.said(w-2)), 2), 4), max(h-3-leastPanesLow, 4))
+	talk := min(max(c.asksRows(w-2, h)+1+max(len(c.said(w-2)), 2), 4), max(h-3-leastPanesLow, 4))
 	body := max(h-3-talk, 0)
 	l := drillPlaces{
 		head: rect{0, 0, w, 1},
@@ -30,6 +30,22 @@ func (c *drill) places(w, h int) drillPlaces {
 		l.figure.w, l.text = w-n-2, rect{w - n, 1, n - 1, body}
 	}
 	return l
+}
+
+// steadyFrom is how many rows a screen has on which a figure is kept as it is.
+const steadyFrom = 24
+
+// asksRows is how many rows the question takes. Where the figure is all that there is besides, each question takes as many as the longest, so that
+// the figure stays as it is; not on a low screen, which has no row to spare.
+func (c *drill) asksRows(w, h int) int {
+	rows := len(c.question(w))
+	if h < steadyFrom || c.done() || c.d.Form() != tutor.SketchFirst {
+		return rows
+	}
+	for _, says := range c.d.Asks() {
+		rows = max(rows, len(choiceLines(says, w)))
+	}
+	return rows
 }
 
 // text is what there is to read: what is to be done, and the page; at the end, what came of it stands first.
