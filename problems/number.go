@@ -72,13 +72,18 @@ func (p *Problem) With(texts map[int]string) (*Problem, error) {
 
 // Trial is what With gives but for the file, which is not written: Source is that of p, and Numbers gives none. It takes a
 // third of the time.
-func (p *Problem) Trial(texts map[int]string) (*Problem, error) {
+func (p *Problem) Trial(texts map[int]string) (*Problem, error) { return p.trial(texts, false) }
+
+// Attempt is Trial, but where a condition of Where does not hold it reads no further: the problem has no frame.
+func (p *Problem) Attempt(texts map[int]string) (*Problem, error) { return p.trial(texts, true) }
+
+func (p *Problem) trial(texts map[int]string, conditions bool) (*Problem, error) {
 	byNode := map[*node]string{}
 	for i, text := range texts {
 		byNode[p.numbers[i].node] = text
 	}
 	r := newReader(p.Name)
-	r.source, r.problem.source = p.source, p.source
+	r.conditions, r.source, r.problem.source = conditions, p.source, p.source
 	r.read(p.tree.with(byNode))
 	r.problem.Name, r.problem.numbers = p.Name, nil
 	if err := r.faults.err(); err != nil {
@@ -87,20 +92,31 @@ func (p *Problem) Trial(texts map[int]string) (*Problem, error) {
 	return r.problem.In(p.Conventions).Asking(p.Find), nil
 }
 
-// with is the tree with other texts at some of its nodes.
+// with is the tree with other texts at some of its nodes. What has none of them is the same as in the tree.
 func (n *node) with(texts map[*node]string) *node {
-	other := *n
+	other := n
+	own := func() *node {
+		if other == n {
+			copied := *n
+			copied.items, copied.entries = slices.Clone(n.items), slices.Clone(n.entries)
+			other = &copied
+		}
+		return other
+	}
 	if text, ok := texts[n]; ok {
-		other.text, other.literal = text, false
+		own().text, own().literal = text, false
 	}
-	other.items, other.entries = nil, nil
-	for _, item := range n.items {
-		other.items = append(other.items, item.with(texts))
+	for i, item := range n.items {
+		if changed := item.with(texts); changed != item {
+			own().items[i] = changed
+		}
 	}
-	for _, e := range n.entries {
-		other.entries = append(other.entries, entry{e.key, e.value.with(texts)})
+	for i, e := range n.entries {
+		if changed := e.value.with(texts); changed != e.value {
+			own().entries[i].value = changed
+		}
 	}
-	return &other
+	return other
 }
 
 // apart are the fields that change nothing of what is to be worked.

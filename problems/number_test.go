@@ -121,3 +121,30 @@ func TestWithGiven(t *testing.T) {
 		t.Errorf("in the same conventions the text is %q", point.Text)
 	}
 }
+
+// An attempt is a trial where all conditions hold; where one does not, it says so and has no frame.
+func TestAttempt(t *testing.T) {
+	t.Parallel()
+	p, _ := Library("hillside-garage")
+	met := map[bool]int{}
+	for _, e := range []string{"2", "2.5", "3.5", "4"} {
+		texts := map[int]string{}
+		for i, n := range p.Numbers() {
+			if n.Name == "e" {
+				texts[i] = e
+			}
+		}
+		tried, err := p.Trial(texts)
+		attempt, errAttempt := p.Attempt(texts)
+		if err != nil || errAttempt != nil || len(tried.Where) != 1 || len(attempt.Where) != 1 || tried.Where[0] != attempt.Where[0] {
+			t.Fatalf("%v %v %+v %+v", err, errAttempt, tried.Where, attempt.Where)
+		}
+		holds := tried.Where[0].Holds
+		if met[holds]++; holds && describe(attempt) != describe(tried) || !holds && len(attempt.Frame.Joints) > 0 {
+			t.Errorf("e = %s, which holds: %v\n%s\n%s", e, holds, describe(attempt), describe(tried))
+		}
+	}
+	if met[true] == 0 || met[false] == 0 {
+		t.Errorf("conditions hold or not: %v", met)
+	}
+}

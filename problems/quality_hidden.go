@@ -19,28 +19,61 @@ type Hiding struct {
 // numbers hide some, with how many there are in all. A force of zero hides what only stretches it, whatever the numbers
 // are; that is not counted.
 func (p Solved) Hidden() (hidden []Hiding, all int) {
+	p.eachGiven(func(n, force int, q slip.Question) bool {
+		h := Hiding{Step: n, Force: force}
+		var alike []slip.Candidate
+		q.Each(true, func(c slip.Candidate) bool {
+			if p.counts(force, c.Slip) {
+				if all++; looksRight(c, p.Values[force]) {
+					alike = append(alike, c)
+				}
+			}
+			return true
+		})
+		for _, c := range slip.Sorted(alike) {
+			if !slices.Contains(h.Slips, c.Slip) {
+				h.Slips = append(h.Slips, c.Slip)
+			}
+		}
+		if len(h.Slips) > 0 {
+			hidden = append(hidden, h)
+		}
+		return true
+	})
+	return hidden, all
+}
+
+// Hides reports whether the numbers hide a slip other than those that may be hidden. It looks no further than it has to.
+func (p Solved) Hides(may func(force int, s *slip.Slip) bool) bool {
+	hides := false
+	p.eachGiven(func(_, force int, q slip.Question) bool {
+		q.Each(false, func(c slip.Candidate) bool { // what is reported otherwise is another value
+			hides = p.counts(force, c.Slip) && looksRight(c, p.Values[force]) && !may(force, c.Slip)
+			return !hides
+		})
+		return !hides
+	})
+	return hides
+}
+
+// counts reports whether it is asked of a slip whether the numbers hide it for a force.
+func (p Solved) counts(force int, s *slip.Slip) bool {
+	return !p.Values[force].IsZero() || s.Group != slip.Algebra
+}
+
+// eachGiven asks for each force that the plan gives, by its step, until look says no.
+func (p Solved) eachGiven(look func(step, force int, q slip.Question) bool) {
 	known := make([]bool, len(p.Forces))
 	for n, step := range p.Plan {
 		for _, force := range step.Gives {
-			h := Hiding{Step: n, Force: force}
-			for _, c := range p.slipsAt(step, force, known) {
-				if p.Values[force].IsZero() && c.Slip.Group == slip.Algebra {
-					continue
-				}
-				all++
-				if looksRight(c, p.Values[force]) && !slices.Contains(h.Slips, c.Slip) {
-					h.Slips = append(h.Slips, c.Slip)
-				}
-			}
-			if len(h.Slips) > 0 {
-				hidden = append(hidden, h)
+			if !look(n, force, p.question(step, force, known)) {
+				return
 			}
 		}
 		for _, force := range step.Gives {
 			known[force] = true
 		}
 	}
-	return hidden, all
 }
 
 // visiblyWrong is how far a wrong value lies from the right one, as 1/visiblyWrong of it, for three figures to show it: half
@@ -58,8 +91,8 @@ func looksRight(c slip.Candidate, right exact.Num) bool {
 	return off.Mul(visiblyWrong).Cmp(right.Abs()) < 0
 }
 
-// slipsAt lists the slips that a step allows for one of the forces it gives.
-func (p Solved) slipsAt(step statics.Step, force int, known []bool) []slip.Candidate {
+// question is what a step asks for one of the forces it gives.
+func (p Solved) question(step statics.Step, force int, known []bool) slip.Question {
 	return slip.Question{
 		Assembly:  p.Assembly,
 		Sums:      step.Sums,
@@ -68,5 +101,5 @@ func (p Solved) slipsAt(step statics.Step, force int, known []bool) []slip.Candi
 		Values:    p.Values,
 		Known:     func(f int) bool { return known[f] },
 		Customary: p.Units.Customary(),
-	}.Candidates()
+	}
 }

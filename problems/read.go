@@ -7,6 +7,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -135,12 +136,15 @@ func stem(path string) string {
 
 // reader is the work of turning a tree into a problem. Each kind of thing in a file has a reader, which rests on those of
 // what it is written with: shapes and words, numbers, the frame of joints and members, connections.
-type reader struct{ *pinReader }
+type reader struct {
+	*pinReader
+	conditions bool // those under where are read first, and nothing else if one does not hold
+}
 
 // newReader is a reader of the file that is called name, with nothing read yet.
 func newReader(name string) *reader {
 	shapes := &shapeReader{faults: Faults{File: name}, problem: &Problem{Name: stem(name)}}
-	return &reader{&pinReader{frameReader: &frameReader{numberReader: &numberReader{shapeReader: shapes}}}}
+	return &reader{pinReader: &pinReader{frameReader: &frameReader{numberReader: &numberReader{shapeReader: shapes}}}}
 }
 
 // read reads the whole file: names first, then what refers to them.
@@ -156,12 +160,20 @@ func (r *reader) read(tree *node) {
 	values := r.fields(tree, wholeFile, problemFields)
 	r.describe(values)
 	r.given(values["given"])
+	if r.conditions {
+		variationReader{r.numberReader}.vary(values["vary"])
+		if slices.ContainsFunc(r.problem.Where, func(c Condition) bool { return !c.Holds }) {
+			return
+		}
+	}
 	r.readJoints(values["joints"])
 	r.readMembers(values["members"])
 	r.connections(values)
 	supportReader{r.pinReader}.supports(values["supports"])
 	loadReader{r.pinReader}.loads(values["loads"])
-	variationReader{r.numberReader}.vary(values["vary"])
+	if !r.conditions {
+		variationReader{r.numberReader}.vary(values["vary"])
+	}
 	r.ask(values["ask"])
 	r.templates(values)
 	if len(r.faults.List) == 0 {

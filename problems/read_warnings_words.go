@@ -25,7 +25,8 @@ var (
 func namesAfter(text string, how naming) []string {
 	var all []string
 	for word, rest := range wordsOf(text) {
-		if rest, ok := strings.CutPrefix(rest, " "); ok && slices.Contains(how.after, strings.ToLower(word)) {
+		rest, ok := strings.CutPrefix(rest, " ")
+		if ok && rest != "" && rest[0] >= 'A' && rest[0] <= 'Z' && slices.Contains(how.after, strings.ToLower(word)) {
 			all = append(all, how.list(rest)...)
 		}
 	}

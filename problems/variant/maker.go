@@ -99,7 +99,7 @@ func (m *Maker) spare(d Draw) bool {
 // spareOf is spare of choices.
 func (m *Maker) spareOf(choices []int) bool {
 	return remembered(&m.lock, m.spares, choices, func(choices []int) bool {
-		p, err := m.problem.Trial(m.texts(choices))
+		p, err := m.problem.Attempt(m.texts(choices))
 		if err != nil {
 			return false
 		}
@@ -130,7 +130,7 @@ func (m *Maker) look(choices []int, against func(*problems.Problem) Reason) Reas
 	if m.own(choices) {
 		return OwnNumbers
 	}
-	p, err := m.problem.Trial(m.texts(choices))
+	p, err := m.problem.Attempt(m.texts(choices))
 	if err != nil {
 		return Unreadable
 	}

@@ -5,6 +5,7 @@ import (
 
 	"unpin/problems"
 	"unpin/statics"
+	"unpin/statics/slip"
 )
 
 // A Reason says by which rule a copy is no good, as a clause about copies; empty for a good one.
@@ -173,7 +174,7 @@ func (s screen) course(copied problems.Solved) Reason {
 
 // hides reports whether a copy hides a mistake that the problem's own numbers show.
 func (s screen) hides(p problems.Solved) bool {
-	return slices.ContainsFunc(hidings(p), func(h hiding) bool { return !slices.Contains(s.hidden, h) })
+	return p.Hides(func(force int, of *slip.Slip) bool { return slices.Contains(s.hidden, hiding{force, of.ID}) })
 }
 
 // signs is the reason against a copy unless as many forces are zero, the same ones, and as many negative within one.

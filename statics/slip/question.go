@@ -2,6 +2,7 @@ package slip
 
 import (
 	"cmp"
+	"iter"
 	"maps"
 	"math"
 	"slices"
@@ -48,7 +49,34 @@ var nobody = Giver{statics.None, statics.None}
 // makes no difference. Where the sums stand on the page, only slips in what is left to do are among them. It is empty if
 // the sums do not give the unknowns.
 func (q Question) Candidates() []Candidate {
-	return q.candidates(func(row *Slip) bool { return !row.Slight && (!q.Stands || row.Needs.Remains()) })
+	return q.candidates(q.usual)
+}
+
+// usual reports whether a slip is one that Candidates lists.
+func (q Question) usual(row *Slip) bool { return !row.Slight && (!q.Stands || row.Needs.Remains()) }
+
+// Each goes through what Candidates lists, but for slips that alter the answer alone where these are not wanted, in the order of the
+// catalogue, until look says no. The terms of a candidate are not told.
+func (q Question) Each(reported bool, look func(Candidate) bool) {
+	system, ok := q.system()
+	if !ok {
+		return
+	}
+	want := func(row *Slip) bool { return q.usual(row) && (reported || row.Needs != Reporting) }
+	for n := range q.Sums {
+		s := &setting{site: site{q.Assembly, q.Sums[n]}, question: q, n: n, right: system.answer}
+		for c := range system.candidates(s, want) {
+			if !look(c.Candidate) {
+				return
+			}
+		}
+	}
+}
+
+// Sorted puts candidates in the order of Candidates.
+func Sorted(all []Candidate) []Candidate {
+	sortCandidates(all)
+	return all
 }
 
 // Slight lists the values that slight slips lead to, as Candidates does.
@@ -71,7 +99,7 @@ func (q Question) candidates(want func(*Slip) bool) []Candidate {
 	var all []Candidate
 	for n := range q.Sums {
 		s := &setting{site: site{q.Assembly, q.Sums[n]}, question: q, n: n, right: system.answer}
-		all = append(all, system.candidates(s, want)...)
+		all = append(all, system.list(s, want)...)
 	}
 	sortCandidates(all)
 	return all
@@ -86,26 +114,45 @@ func (q Question) Value() exact.Num {
 	return y.answer
 }
 
-// candidates lists those of one sum, of the slips that are wanted.
-func (y *system) candidates(s *setting, want func(*Slip) bool) []Candidate {
+// A changedBy is a candidate with the change that leads to it.
+type changedBy struct {
+	Candidate
+	change change
+}
+
+// list lists those of one sum, of the slips that are wanted.
+func (y *system) list(s *setting, want func(*Slip) bool) []Candidate {
 	var all []Candidate
-	met := map[matter][]exact.Num{} // values of the candidates so far
-	for _, row := range inOrder() {
-		if !want(row) {
-			continue
-		}
-		for _, c := range row.find(s) {
-			v, ok := y.changed(s, c)
-			m := matter{c.giver, row.About}
-			if ok && !(row.General && slices.ContainsFunc(met[m], v.Equal)) {
-				all = append(all, Candidate{Slip: row, Value: v, Giver: c.giver, Sum: s.n, Terms: slices.Sorted(maps.Keys(c.terms)), Whole: c.whole})
+	for c := range y.candidates(s, want) {
+		c.Terms = slices.Sorted(maps.Keys(c.change.terms))
+		all = append(all, c.Candidate)
+	}
+	return all
+}
+
+// candidates goes through those of one sum, of the slips that are wanted, without their terms.
+func (y *system) candidates(s *setting, want func(*Slip) bool) iter.Seq[changedBy] {
+	return func(yield func(changedBy) bool) {
+		met := map[matter][]exact.Num{} // values of the candidates so far
+		for _, row := range inOrder() {
+			if !want(row) {
+				continue
+			}
+			for _, c := range row.find(s) {
+				v, ok := y.changed(s, c)
+				m := matter{c.giver, row.About}
+				if !ok || row.General && slices.ContainsFunc(met[m], v.Equal) {
+					continue
+				}
+				if !yield(changedBy{Candidate{Slip: row, Value: v, Giver: c.giver, Sum: s.n, Whole: c.whole}, c}) {
+					return
+				}
 				if !row.Aside {
 					met[m] = append(met[m], v)
 				}
 			}
 		}
 	}
-	return all
 }
 
 // A matter is what a candidate is about: one aspect of the terms of one giver. Two candidates about the same matter that

@@ -41,7 +41,7 @@ func (c Section) candidates(want func(*Slip) bool) []Candidate {
 	if !ok {
 		return nil
 	}
-	all := y.candidates(&setting{site: site{q.Assembly, q.Sums[0]}, question: q, right: y.answer, cut: k}, want)
+	all := y.list(&setting{site: site{q.Assembly, q.Sums[0]}, question: q, right: y.answer, cut: k}, want)
 	sortCandidates(all)
 	return all
 }
