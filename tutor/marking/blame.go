@@ -37,7 +37,7 @@ func (w *work) judgedAs(i, grade int, broken []*row) judged {
 	if w.trace.nothing || slices.Index(w.trace.faults, i) >= mostNamed || len(w.trace.faults) > mostNamed && !slices.Contains(w.trace.faults, i) {
 		return w.judgedBriefly(i, broken)
 	}
-	best := judged{verdict: Wrong, broken: broken}
+	best, lost := judged{verdict: Wrong, broken: broken}, signLost(i, broken, w.x)
 	for n, find := range w.cases(i, grade, broken) {
 		j := find()
 		if j.verdict == Close && n > 0 {
@@ -46,7 +46,7 @@ func (w *work) judgedAs(i, grade int, broken []*row) judged {
 		if j.broken = broken; worth(j) > worth(best) {
 			best = j
 		}
-		if best.verdict == Sense || best.verdict == Slip || best.verdict == Close {
+		if best.verdict == Sense || best.verdict == Slip || best.verdict == Close && !lost {
 			break
 		}
 	}

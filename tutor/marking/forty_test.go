@@ -10,7 +10,6 @@ import (
 	"strings"
 	"testing"
 
-	"unpin/problems"
 	"unpin/statics"
 )
 
@@ -68,15 +67,7 @@ func markForty(t *testing.T) map[string]mark {
 		t.Fatalf("%d frames, %v", len(files), err)
 	}
 	for _, path := range files {
-		data, err := os.ReadFile(path)
-		if err != nil {
-			t.Fatal(err)
-		}
-		p, err := problems.Read(path, data)
-		if err != nil {
-			t.Fatal(err)
-		}
-		m := markerFor(t, p)
+		m := beside(t, strings.TrimSuffix(path, ".yaml"), "")
 		file, err := os.Open(strings.TrimSuffix(path, ".yaml") + ".txt")
 		if err != nil {
 			t.Fatal(err)

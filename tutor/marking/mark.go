@@ -160,17 +160,18 @@ func (r *Result) Forces() (values []exact.Num, given []bool) { return r.own, r.a
 // work is the marking of one paper.
 type work struct {
 	*reading
-	scheme  *Scheme
-	weights []exact.Num
-	x       values
-	verdict []string        // of each item, as far as it is settled
-	turned  []bool          // it is of a diagram that was turned over
-	forced  []bool          // it is at fault whatever follows from what
-	lenient []bool          // right by 1 % of its sum alone: not what others rest on where a mistake explains them all
-	strict  map[*row][]rest // what the sums of forces come to, where values have to follow strictly
-	trying  bool            // a reading that may not stand: mistakes in solving are not looked for
-	trace   *trace
-	blames  map[int]judged
+	scheme   *Scheme
+	weights  []exact.Num
+	x        values
+	verdict  []string        // of each item, as far as it is settled
+	turned   []bool          // it is of a diagram that was turned over
+	forced   []bool          // it is at fault whatever follows from what
+	lenient  []bool          // right by 1 % of its sum alone: not what others rest on where a mistake explains them all
+	strict   map[*row][]rest // what the sums of forces come to, where values have to follow strictly
+	trying   bool            // a reading that may not stand: mistakes in solving are not looked for
+	trace    *trace
+	suspects []int // forces at fault in one of the readings
+	blames   map[int]judged
 	// judgings are what was found of items by single sums.
 	judgings map[judgedKey]judged
 	solved   map[int]int // in how many sums a mistake in solving was looked for
@@ -282,6 +283,7 @@ func (w *work) fitsTurned(i int) bool {
 func (w *work) search() {
 	w.searchAs()
 	w.strictly()
+	w.closing()
 }
 
 // searchAs finds the faults. What seems to follow from right values alone, but is not right by the judge, is at fault: then

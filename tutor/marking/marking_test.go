@@ -32,6 +32,23 @@ func compare(t *testing.T, path, got string) {
 	}
 }
 
+// beside is the marker of the problem in the file beside a file of papers, or of one of the library where there is none.
+func beside(t testing.TB, path, name string) *Marker {
+	t.Helper()
+	data, err := os.ReadFile(path + ".yaml")
+	if os.IsNotExist(err) {
+		return markerOf(t, name)
+	}
+	if err != nil {
+		t.Fatal(err)
+	}
+	p, err := problems.Read(path+".yaml", data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return markerFor(t, p)
+}
+
 // markerOf is the marker of a problem of the library.
 func markerOf(t testing.TB, name string) *Marker {
 	t.Helper()
@@ -78,7 +95,7 @@ func TestPapers(t *testing.T) {
 			fmt.Fprintf(&text, "fault %v %s: %s\n", f.Lines, f.Text, f.Why)
 		}
 		for _, p := range answers.Papers {
-			text.WriteString(shown(markerOf(t, p.Problem).Mark(p, DefaultScheme(), ten)))
+			text.WriteString(shown(beside(t, strings.TrimSuffix(path, ".txt"), p.Problem).Mark(p, DefaultScheme(), ten)))
 		}
 		compare(t, strings.TrimSuffix(path, ".txt")+".marks", text.String())
 	}

@@ -26,17 +26,22 @@ func (w *work) strictly() {
 	if !w.anyOff() {
 		return
 	}
-	first, forced := w.trace, slices.Clone(w.forced)
+	first, forced := w.trace, w.forced
 	if first != nil && first.nothing {
 		return
 	}
-	for i := range forced {
-		w.forced[i] = w.given[i] != nil && w.given[i].faces
-	}
+	w.forced = facing(w.given)
 	w.strict = w.residuals()
 	strict, forces, _ := w.begin()
 	strict.most, w.trying = len(w.forcesAmong(first))+mostStrict, true
 	strict.resolve(forces, w.forceRow)
+	if w.suspects = w.forcesAmong(first); first != nil && len(strict.faults) <= len(first.faults) {
+		for _, i := range strict.faults {
+			if w.clear(i, strict, true) {
+				w.suspects = append(w.suspects, i)
+			}
+		}
+	}
 	if w.trying = false; w.tellsMore(strict, first) {
 		for _, i := range strict.faults {
 			w.verdict[i] = ""
@@ -45,6 +50,15 @@ func (w *work) strictly() {
 		return
 	}
 	w.strict, w.trace, w.forced = nil, first, forced
+}
+
+// facing tells which values are at fault whatever follows from what: those of two faces of a pin with one sense.
+func facing(given []*given) []bool {
+	all := make([]bool, len(given))
+	for i, g := range given {
+		all[i] = g != nil && g.faces
+	}
+	return all
 }
 
 // forcesAmong are the forces among the faults of a reading.
@@ -131,9 +145,6 @@ func (w *work) residuals() map[*row][]rest {
 // place of as many others, whether these have no mistake that leads to them.
 func (w *work) tellsMore(strict, first *trace) bool {
 	before := w.forcesAmong(first)
-	untold := func(t *trace) func(int) bool {
-		return func(i int) bool { return worth(w.judgedAs(i, t.came[i].grade, t.came[i].rows)) < 2 }
-	}
 	isNew := func(i int) bool { return !slices.Contains(before, i) }
 	if slices.ContainsFunc(strict.faults, func(i int) bool { return isNew(i) && w.inLesson(i) }) {
 		return false
@@ -143,11 +154,34 @@ func (w *work) tellsMore(strict, first *trace) bool {
 		return true
 	case more > mostStrict, w.forcesGiven() < len(strict.faults)+leastStrict, !slices.ContainsFunc(strict.faults, isNew):
 		return false
-	case more == 0 && !slices.ContainsFunc(before, untold(first)):
+	case more == 0 && !slices.ContainsFunc(before, func(i int) bool { return !w.told(i, first) }):
 		return false
 	}
-	return !slices.ContainsFunc(strict.faults, func(i int) bool {
-		return w.within(i, strict.came[i].rows) || isNew(i) && untold(strict)(i) && !w.beyond(i, strict.came[i])
+	return !slices.ContainsFunc(strict.faults, func(i int) bool { return !w.clear(i, strict, isNew(i)) })
+}
+
+// clear reports whether a fault of a strict reading is off by more than may be rounding; one that no other reading has also needs a mistake
+// that leads to it, or to be beyond all rounding.
+func (w *work) clear(i int, t *trace, isNew bool) bool {
+	c := t.came[i]
+	return signLost(i, c.rows, w.x) || !w.within(i, c.rows) && (!isNew || w.told(i, t) || w.beyond(i, c))
+}
+
+// told reports whether a fault of a reading has a mistake that leads to it, or two or three.
+func (w *work) told(i int, t *trace) bool {
+	return worth(w.judgedAs(i, t.came[i].grade, t.came[i].rows)) >= 2
+}
+
+// signLost reports whether a value gives one of the sums that it violates to the last figure once it is turned round.
+func signLost(i int, rows []*row, x values) bool {
+	return slices.ContainsFunc(rows, func(r *row) bool {
+		k := r.factors[slices.Index(r.items, i)]
+		if len(r.items) < 2 || r.holds(x) {
+			return false
+		}
+		off, _, _ := r.residual(x)
+		t := k.Mul(x.of[i])
+		return off.Sub(t).Sub(t).Abs().Cmp(judging.ThirdFigure(x.of[i]).Mul(k.Abs())) <= 0
 	})
 }
 
