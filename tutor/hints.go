@@ -126,11 +126,27 @@ func (c coach) sectionHints(q Question) [3]string {
 	m := c.about.solution.Frame.Members[q.Member]
 	from := c.about.startOf(q)
 	a, s := c.about.sectionSum(q)
+	sum := wording.New(a, c.about.style()).Numbers(s, c.about.knownIn(a))
+	write := "write " + sum + "; then solve it for " + q.Quantity.Letter() + ", or type tell."
+	if onlyZeros(sum, q.Quantity.Letter()) {
+		write = "on the side of " + from + " nothing is left for " + q.Quantity.Letter() + " to balance: what must it be? Or type tell."
+	}
 	return [3]string{
 		"cut member " + m.Name + " here and keep the piece on the side of " + from + ".",
-		c.about.sectionRule(q),
-		"write " + wording.New(a, c.about.style()).Numbers(s, c.about.knownIn(a)) + "; then solve it for " + q.Quantity.Letter() + ", or type tell.",
+		c.about.sectionRule(q), write,
 	}
+}
+
+// onlyZeros reports whether a sum in numbers holds a letter and else no number but zero.
+func onlyZeros(sum, letter string) bool {
+	for _, word := range strings.Fields(sum) {
+		switch strings.Trim(word, "-()") {
+		case "0", letter, "", "+", "−", "=":
+		default:
+			return false
+		}
+	}
+	return true
 }
 
 // sumHints are the hints for the choice of a sum.

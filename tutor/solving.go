@@ -39,16 +39,24 @@ func (c coach) solvingHints(q Question) [3]string {
 	s := sums[0]
 	say := wording.New(c.about.solution.Assembly, c.about.style())
 	if !c.about.hasKnown(s, q.Force) {
-		return [3]string{
-			"the sum holds " + q.Name + " and nothing else: what must it be for the sum to be zero?",
-			"a product is zero only if one of its factors is.",
-			"write " + say.Symbols(s) + "; then solve it, or type tell.",
+		rule := "nothing else on this body counts in the sum, so nothing can balance " + q.Name + "."
+		if !s.Factor(q.Force).Abs().Equal(exact.Int(1)) {
+			rule = "a product is zero only if one of its factors is."
 		}
+		return [3]string{
+			"the sum holds " + q.Name + " and nothing else: what must it be for the sum to be zero?", rule,
+			"the sum is " + say.Symbols(s) + ": there is nothing to take to the other side; give the one value that makes it true, or type tell.",
+		}
+	}
+	moved := say.Moved(s, unknowns, c.sheet.known)
+	write := "write " + moved + "; then solve it, or type tell."
+	if known, found := strings.CutPrefix(moved, q.Name+" = "); found && !strings.ContainsAny(known, " */") { // that is the value
+		write = "the sum is " + say.Numbers(s, c.sheet.known) + ": its two terms have the same size and opposite signs; or type tell."
 	}
 	return [3]string{
 		"the only unknown in the sum is " + q.Name + ": which terms are known, and what does each of them come to?",
 		c.about.solvingRule(s, q) + ".",
-		"write " + say.Moved(s, unknowns, c.sheet.known) + "; then solve it, or type tell.",
+		write,
 	}
 }
 
@@ -64,12 +72,12 @@ func (c coach) togetherHints(q Question, sums []statics.Sum, unknowns []int) [3]
 	for _, s := range sums {
 		lines = append(lines, say.Moved(s, unknowns, c.sheet.known))
 	}
-	teach := "take " + other + " from the one sum, put it into the other, and solve that for " + q.Name + "."
+	teach := "express " + other + " by " + q.Name + " in one sum, put that into the other, and solve it for " + q.Name + "."
 	if round := c.about.wayRound(q.Step); round != "" {
 		teach = strings.TrimSuffix(teach, ".") + "; or " + round + "."
 	}
 	return [3]string{
-		"each of the two sums holds " + strings.Join(names, " and ") + ": from which of them is " + other + " taken more easily?",
+		"each of the two sums holds " + strings.Join(names, " and ") + ": from which of them is " + other + " more easily expressed?",
 		teach,
 		"write " + strings.Join(lines, " and ") + "; then solve them together, or type tell.",
 	}

@@ -149,7 +149,11 @@ func (whole terms) withoutAStretch() []change {
 	return all
 }
 
+// At a cut the load lies on the piece kept or does not: there it is a load left off as any other.
 func pinLoadOnNeither(s *setting) []change {
+	if s.cut != nil {
+		return nil
+	}
 	return s.forcesOfLoads(s.atPin).grouped(s.byGiver).otherThanOnePull().leftOut()
 }
 
