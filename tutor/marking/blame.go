@@ -43,10 +43,16 @@ func (w *work) judgedAs(i, grade int, broken []*row) judged {
 		if j.verdict == Close && n > 0 {
 			j.verdict = Wrong // close is by the plan's own sum, as in a lesson
 		}
+		if best.verdict == Close && !lost {
+			if worth(j) < 2 {
+				continue
+			}
+			j.verdict = Close // with what may have led there
+		}
 		if j.broken = broken; worth(j) > worth(best) {
 			best = j
 		}
-		if best.verdict == Sense || best.verdict == Slip || best.verdict == Close && !lost {
+		if best.verdict == Sense || best.verdict == Slip || best.verdict == Close && len(best.slips) > 0 && !lost {
 			break
 		}
 	}
