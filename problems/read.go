@@ -1,6 +1,7 @@
 package problems
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io"
@@ -76,10 +77,18 @@ func contentOf(path string) ([]byte, error) {
 		return nil, unreadable(path, err)
 	}
 	defer file.Close()
-	if info, err := file.Stat(); err == nil && info.IsDir() {
+	info, err := file.Stat()
+	if err == nil && info.IsDir() {
 		return nil, fmt.Errorf("%s is a folder: name a problem file in it", notation.Visible(path))
 	}
-	return bounded(path, file)
+	var data bytes.Buffer
+	if err == nil && info.Mode().IsRegular() {
+		data.Grow(int(min(info.Size(), maxBytes)) + bytes.MinRead) // so that it is read at one go
+	}
+	if _, err := data.ReadFrom(io.LimitReader(file, maxBytes+1)); err != nil {
+		return nil, unreadable(path, err)
+	}
+	return data.Bytes(), nil
 }
 
 // bounded is what comes from a file that is called name, but no more of it than a problem or a set can have.

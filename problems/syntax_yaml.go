@@ -86,7 +86,7 @@ func (b *builder) build(n ast.Node) *node {
 	case *ast.MappingValueNode:
 		return b.table(tk, []*ast.MappingValueNode{n})
 	case *ast.SequenceNode:
-		t := &node{shape: list, at: markOf(tk)}
+		t := &node{shape: list, at: markOf(tk), items: make([]*node, 0, len(n.Values))}
 		for _, v := range n.Values {
 			t.items = append(t.items, b.build(v))
 		}
@@ -106,6 +106,9 @@ func (b *builder) build(n ast.Node) *node {
 // seen refuses a text in which an escape has put what could not stand in the file itself: a character that steers what
 // shows it. Only ends of lines and tabs may be written so. What is refused is taken out, so that no message has it.
 func (b *builder) seen(n *node) *node {
+	if n.literal { // it stands in the file, which has been seen
+		return n
+	}
 	at := strings.IndexFunc(n.text, unseen)
 	if at < 0 {
 		return n
@@ -145,7 +148,7 @@ func scalarNode(tk *token.Token) *node {
 // decimalComma reports whether a name is the rest of a number that was written with a decimal comma, as the 5 in at: 2,5.
 // That is a fault; the number is put right, so that no other comes of it.
 func (b *builder) decimalComma(t *node, key *node, v *ast.MappingValueNode) bool {
-	if len(t.entries) == 0 || !decimals().MatchString(key.text) || v.Value.Type() != ast.NullType {
+	if len(t.entries) == 0 || v.Value.Type() != ast.NullType || !decimals().MatchString(key.text) {
 		return false
 	}
 	before := t.entries[len(t.entries)-1].value
@@ -176,8 +179,8 @@ func (n *node) upTo(last *node) mark {
 
 // table is the fields of a group, each name once.
 func (b *builder) table(tk *token.Token, values []*ast.MappingValueNode) *node {
-	t := &node{shape: table, at: markOf(tk)}
-	first := map[string]*node{}
+	t := &node{shape: table, at: markOf(tk), entries: make([]entry, 0, len(values))}
+	first := make(map[string]*node, len(values))
 	for _, v := range values {
 		key := b.seen(scalarNode(v.Key.GetToken()))
 		if b.decimalComma(t, key, v) {

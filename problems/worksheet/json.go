@@ -79,14 +79,14 @@ func jsonParts(s *statics.Solution) []string {
 }
 
 func jsonForces(s *statics.Solution) []string {
-	var forces []string
+	forces := make([]string, 0, len(s.Forces))
 	for i, f := range s.Forces {
 		v := s.Values[i]
-		fields := []field{
-			{"name", quote(f.Name)},
-			{"joint", quote(s.Frame.Joints[f.Joint].Name)},
-			{"on", quote(s.BodyName(f.On))},
-		}
+		fields := append(make([]field, 0, 8),
+			field{"name", quote(f.Name)},
+			field{"joint", quote(s.Frame.Joints[f.Joint].Name)},
+			field{"on", quote(s.BodyName(f.On))},
+		)
 		if f.Couple {
 			fields = append(fields, field{"couple", "true"})
 		} else {
@@ -99,9 +99,9 @@ func jsonForces(s *statics.Solution) []string {
 }
 
 func jsonPlan(s *statics.Solution) []string {
-	var steps []string
+	steps := make([]string, 0, len(s.Plan))
 	for _, step := range s.Plan {
-		var gives []string
+		gives := make([]string, 0, len(step.Gives))
 		for _, i := range step.Gives {
 			gives = append(gives, s.Forces[i].Name)
 		}
@@ -136,7 +136,7 @@ func numbers(steps []int) string {
 
 // sumFields are the free body of a sum, its kind, and its centre or direction.
 func sumFields(s *statics.Solution, sum statics.Sum) []field {
-	var bodies []string
+	bodies := make([]string, 0, len(sum.Body))
 	for _, b := range sum.Body {
 		bodies = append(bodies, s.BodyName(b))
 	}
@@ -146,12 +146,12 @@ func sumFields(s *statics.Solution, sum statics.Sum) []field {
 		x, y = sum.About.X, sum.About.Y
 		kind, where = "moment", "about"
 	}
-	fields := []field{{"parts", texts(bodies)}, {"sum", quote(kind)}, {where, place(x, y)}}
+	fields := append(make([]field, 0, 8), field{"parts", texts(bodies)}, field{"sum", quote(kind)}, field{where, place(x, y)})
 	return append(fields, inexact(x.Inexact() || y.Inexact())...)
 }
 
 func jsonMembers(s *statics.Solution) []string {
-	var members []string
+	members := make([]string, 0, len(s.Diagrams))
 	for _, d := range s.Diagrams {
 		m := s.Frame.Members[d.Member]
 		fields := []field{
@@ -183,9 +183,9 @@ func withheld(s *statics.Solution, member int) string {
 }
 
 func jsonPieces(d statics.Diagram) []string {
-	var pieces []string
+	pieces := make([]string, 0, len(d.Stretches))
 	for _, p := range d.Stretches {
-		fields := []field{{"from", quote(decimal(p.From))}, {"until", quote(decimal(p.Until))}}
+		fields := append(make([]field, 0, 8), field{"from", quote(decimal(p.From))}, field{"until", quote(decimal(p.Until))})
 		rough := p.From.Inexact() || p.Until.Inexact()
 		for _, c := range []struct {
 			name string
@@ -207,7 +207,7 @@ func coefficients(p exact.Poly) string {
 	if len(p) == 0 {
 		p = exact.Poly{{}}
 	}
-	var all []string
+	all := make([]string, 0, len(p))
 	for _, k := range p {
 		all = append(all, decimal(k))
 	}

@@ -89,9 +89,13 @@ func quote(s string) string {
 }
 
 // needsEscape reports whether a string may not stand between quotes as it is.
-func needsEscape(s string) bool { return strings.ContainsFunc(s, marked) }
-
-// marked reports whether a character may need an escape in a JSON string.
-func marked(c rune) bool { return c < ' ' || c > '~' || c == '"' || c == '\\' }
+func needsEscape(s string) bool {
+	for i := range len(s) {
+		if c := s[i]; c < ' ' || c > '~' || c == '"' || c == '\\' {
+			return true
+		}
+	}
+	return false
+}
 
 func number(n int) string { return strconv.Itoa(n) }

@@ -30,7 +30,7 @@ func VisibleLines(text string) string { return visible(text, "\n\t") }
 func visible(text, but string) string {
 	escape := func(c rune) bool { return Hidden(c) && !strings.ContainsRune(but, c) }
 	plain := 0 // so many bytes at the beginning are ASCII and stay
-	for plain < len(text) && text[plain] <= unicode.MaxASCII && !escape(rune(text[plain])) {
+	for plain < len(text) && (text[plain] >= ' ' && text[plain] <= '~' || strings.IndexByte(but, text[plain]) >= 0) {
 		plain++
 	}
 	if rest := text[plain:]; utf8.ValidString(rest) && !strings.ContainsFunc(rest, escape) {
