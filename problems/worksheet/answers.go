@@ -86,7 +86,7 @@ func (c CopyAnswers) Rows() [][]string {
 		row := []string{notation.Visible(c.Student), notation.Visible(c.Problem), c.Code, a.Name, notation.ASCII(a.Unit), plainCell(a.Right), a.Acts}
 		for i := range MostWrong {
 			if i < len(a.Wrong) {
-				row = append(row, plainCell(a.Wrong[i].Value), strings.Join(a.Wrong[i].Slips, " or "))
+				row = append(row, plainCell(a.Wrong[i].Value), mistakeNames(a.Wrong[i].Slips))
 			} else {
 				row = append(row, "", "")
 			}
@@ -94,6 +94,15 @@ func (c CopyAnswers) Rows() [][]string {
 		rows = append(rows, row)
 	}
 	return rows
+}
+
+// mistakeNames names the mistakes that lead to one value.
+func mistakeNames(ids []string) string {
+	var names []string
+	for _, id := range ids {
+		names = append(names, mistakeName(id))
+	}
+	return strings.Join(names, "; ")
 }
 
 // plainCell is a value as programs read it.

@@ -24,6 +24,7 @@ func AnswersPDF(w io.Writer, h Heading, parts []AnswersPart, size PaperSize) err
 	doc := newPrint("Answers: "+h.Title, size)
 	for _, part := range parts {
 		c := newComposer(doc, answersPage(h, part), size)
+		c.tight = true
 		c.draw(c.press())
 	}
 	numberPages(doc, size)
@@ -67,7 +68,7 @@ func answersPage(h Heading, part AnswersPart) *document {
 	for _, g := range groups {
 		addGroup(&t, g, marks)
 	}
-	d.tabulate(0, t)
+	d.tabulate(0, t.withoutEmpty())
 	return d
 }
 
@@ -100,7 +101,7 @@ func lettered(groups [][]CopyAnswers) lettering {
 	for _, g := range groups {
 		for _, a := range g[0].Answers {
 			for _, w := range a.Wrong {
-				for _, id := range w.Slips {
+				for _, id := range w.lettered() {
 					if l.of[id] == "" {
 						l.of[id] = letterOf(len(l.ids))
 						l.ids = append(l.ids, id)
@@ -112,6 +113,12 @@ func lettered(groups [][]CopyAnswers) lettering {
 	return l
 }
 
+// mostLetters is how many mistakes are told of one wrong value on paper; the CSV has them all.
+const mostLetters = 3
+
+// lettered are the mistakes of which a wrong value has the letters.
+func (w WrongAnswer) lettered() []string { return w.Slips[:min(len(w.Slips), mostLetters)] }
+
 // letterOf is a, b … z, aa, ab …
 func letterOf(n int) string {
 	if n < 26 {
@@ -122,13 +129,24 @@ func letterOf(n int) string {
 
 // mistakeText says what a mistake is: its name, and the principle that it goes against.
 func mistakeText(id string) string {
-	var names, says []string
+	var says []string
 	for one := range strings.SplitSeq(id, "+") {
 		if s := slip.ByID(one); s != nil {
-			names, says = append(names, s.Kind()), append(says, s.Principle())
+			says = append(says, s.Principle())
 		}
 	}
-	return notation.List(names) + ": " + strings.Join(says, "; ") + "."
+	return mistakeName(id) + ": " + strings.Join(says, "; ") + "."
+}
+
+// mistakeName names a mistake, or two that only together lead to a value.
+func mistakeName(id string) string {
+	var names []string
+	for one := range strings.SplitSeq(id, "+") {
+		if s := slip.ByID(one); s != nil {
+			names = append(names, s.Kind())
+		}
+	}
+	return notation.List(names)
 }
 
 // addGroup adds the rows of copies with the same numbers: their codes and students run down beside the answers.
@@ -140,14 +158,17 @@ func addGroup(t *table, g []CopyAnswers, marks lettering) {
 		}
 		if i < len(g[0].Answers) {
 			a := g[0].Answers[i]
-			row[2], row[3], row[4] = a.Name, strings.TrimSpace(a.Right+" "+a.Unit), a.Acts
+			row[2], row[3], row[4] = a.Name, strings.TrimSpace(a.Right+" "+a.Unit), shortTurns.Replace(a.Acts)
 			for k, w := range a.Wrong {
-				row[5+k] = w.Value + " " + marks.text(w.Slips)
+				row[5+k] = w.Value + " " + marks.text(w)
 			}
 		}
 		t.add(row...)
 	}
 }
+
+// shortTurns are the words of problem files for the turns of couples.
+var shortTurns = strings.NewReplacer("counter-clockwise", "ccw", "clockwise", "cw")
 
 // orDash is a text, or a dash in place of none.
 func orDash(text string) string {
@@ -157,11 +178,14 @@ func orDash(text string) string {
 	return text
 }
 
-// text is the letters of mistakes.
-func (l lettering) text(ids []string) string {
+// text is the letters of the mistakes behind a wrong value; of more than are told, with an ellipsis.
+func (l lettering) text(w WrongAnswer) string {
 	var letters []string
-	for _, id := range ids {
+	for _, id := range w.lettered() {
 		letters = append(letters, l.of[id])
+	}
+	if len(letters) < len(w.Slips) {
+		letters = append(letters, "…")
 	}
 	return strings.Join(letters, "/")
 }

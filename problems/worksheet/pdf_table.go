@@ -75,7 +75,8 @@ func (c *composer) table(t table, with bool) {
 		return
 	}
 	if last := len(widths) - 1; total > c.wide()-c.inset {
-		widths[last] = max(widths[last]-(total-c.wide()+c.inset), narrowestCell)
+		widths[last] = max(widths[last]-(total-c.wide()+c.inset), min(widths[last], narrowestCell))
+		squeeze(widths, leastOf(append(rows, heads), len(widths)), c.cellGap(), c.wide()-c.inset)
 		total = c.wide() - c.inset
 	}
 	first := len(c.strips)
@@ -92,6 +93,36 @@ func (c *composer) table(t table, with bool) {
 		c.strips[begin].again = again
 	}
 	c.rule(outerRule, total, 1.5, with)
+}
+
+// squeeze makes the widest columns narrower where a table is still wider than its room, as far as their longest words allow; what is in
+// them goes on beneath.
+func squeeze(widths, least []float64, gap, room float64) {
+	for range widths {
+		over, most := -room-gap, 0
+		for i, w := range widths {
+			if over += w + gap; w-least[i] > widths[most]-least[most] {
+				most = i
+			}
+		}
+		if over <= 0 {
+			return
+		}
+		widths[most] = max(widths[most]-over, least[most])
+	}
+}
+
+// leastOf is how wide the columns of a table are at least, for their longest words.
+func leastOf(rows [][][]typeWord, columns int) []float64 {
+	least := make([]float64, columns)
+	for _, row := range rows {
+		for i, words := range row {
+			for _, w := range words {
+				least[i] = max(least[i], w.wide)
+			}
+		}
+	}
+	return least
 }
 
 // wholeTable is how many rows a table may have that is kept on one page. A longer one that goes on on the next page has its

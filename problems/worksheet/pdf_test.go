@@ -6,6 +6,8 @@ import (
 	"strings"
 	"testing"
 
+	"pgregory.net/rapid"
+
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/figure/paper"
@@ -241,4 +243,28 @@ func TestFiguresFitTheFont(t *testing.T) {
 			}
 		}
 	}
+}
+
+// TestWideTable: a table that is wider than its page, however its columns are, is pressed until it fits, and no column beneath its
+// longest word.
+func TestWideTable(t *testing.T) {
+	p, s := solveFile(t, filepath.Join(testdata, "examples", "canopy.yaml"))
+	c := composed(p, s, A4)
+	rapid.Check(t, func(t *rapid.T) {
+		least := rapid.SliceOfN(rapid.Float64Range(5, 40), 2, 9).Draw(t, "least")
+		widths := make([]float64, len(least))
+		for i := range widths {
+			widths[i] = least[i] + rapid.Float64Range(0, 300).Draw(t, "more")
+		}
+		squeeze(widths, least, c.cellGap(), c.wide()-c.inset)
+		total := -c.cellGap()
+		for i, w := range widths {
+			if total += w + c.cellGap(); w < least[i]-0.001 {
+				t.Fatalf("column %d is %.1f wide, its longest word %.1f", i, w, least[i])
+			}
+		}
+		if total > c.wide()-c.inset+0.001 {
+			t.Fatalf("%.1f wide on %.1f: %.1f", total, c.wide()-c.inset, widths)
+		}
+	})
 }

@@ -8,7 +8,7 @@ import (
 	"unpin/problems"
 	"unpin/problems/worksheet"
 	"unpin/statics/exact"
-	"unpin/statics/notation"
+	"unpin/statics/slip"
 	"unpin/statics/wording"
 )
 
@@ -95,7 +95,11 @@ func (i *item) remark() string {
 	var all []string
 	for n, a := range i.answers {
 		if len(a.hidden) > 0 {
-			all = append(all, i.Items[n].Name+" by "+notation.List(a.hidden))
+			var names []string
+			for _, id := range a.hidden {
+				names = append(names, slip.ByID(id).Kind())
+			}
+			all = append(all, i.Items[n].Name+" ("+strings.Join(names, ", ")+")")
 		}
 	}
 	if len(all) == 0 {
