@@ -127,6 +127,7 @@ func (a Account) Lines() []string {
 	if n := len(a.Unmet); n > 0 {
 		lines = append(lines, fmt.Sprintf("  and %s not met yet.", wording.Counted(n, "skill")))
 	}
+	lines = append(append(lines, ""), standsWhen...)
 	if len(a.Mistakes) > 0 {
 		lines = append(lines, "", "Mistakes that came back:")
 	}
@@ -140,18 +141,47 @@ func (a Account) Lines() []string {
 	return lines
 }
 
-// Says is a skill's state, and when it is due.
+// Says is a skill's state, when it is due, and what is wanting for it to stand.
 func (s SkillAccount) Says() string {
-	switch s.State {
-	case "stuck":
+	if s.State == "stuck" {
 		return "stuck: read a worked step, then try again"
-	case "due":
-		return "due today"
 	}
-	if s.Days == 1 {
-		return s.State + ", due tomorrow"
+	state, wants := "in work", ": "+s.Wants()
+	if s.Stands() {
+		state, wants = "stands", ""
 	}
-	return s.State + ", due in " + wording.Counted(s.Days, "day")
+	switch {
+	case s.State == "due":
+		return state + ", due today" + wants
+	case s.Days == 1:
+		return state + ", due tomorrow" + wants
+	}
+	return state + ", due in " + wording.Counted(s.Days, "day") + wants
+}
+
+// Wants is what a skill wants most to stand, in a word or two; nothing where it stands.
+func (s SkillAccount) Wants() string { return wants(s.Standing) }
+
+// wants is that of a standing: days first, since steps and frames come with them.
+func wants(s record.Standing) string {
+	for _, w := range []struct {
+		n    int
+		what string
+	}{{record.LeastDays - s.DaysHeld(), "more day"}, {record.LeastFrames - s.Frames(), "more frame"}, {record.LeastRight - s.Right, "more step"}} {
+		if w.n > 0 {
+			return wording.Counted(w.n, w.what)
+		}
+	}
+	if !s.Likely() {
+		return "right again"
+	}
+	return ""
+}
+
+// standsWhen says when a skill stands, and when it is stuck.
+var standsWhen = []string{
+	fmt.Sprintf("A skill stands after %d steps right, on %d frames and %d days. A day counts when its first step is right;", record.LeastRight, record.LeastFrames, record.LeastDays),
+	fmt.Sprintf("one with a mistake in that skill takes a day away. Stuck is what %d steps brought no nearer.", record.MostSteps),
 }
 
 // sessionText is one line about work on a problem.

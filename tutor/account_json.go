@@ -6,16 +6,20 @@ import (
 	"time"
 )
 
-// JSON is an account for programs: one object. Days are calendar days, 2006-01-02; a negative due_in is overdue.
+// JSON is an account for programs: one object. Dates are calendar days, 2006-01-02; a negative due_in is overdue; frames and days are those on which a
+// skill came right, as far as they count, and wants is what is missing for it to stand.
 func (a Account) JSON() []byte {
 	type skill struct {
-		Name  string `json:"name"`
-		What  string `json:"what"`
-		Right int    `json:"right"`
-		Of    int    `json:"of"`
-		State string `json:"state"`
-		Last  string `json:"last"`
-		DueIn int    `json:"due_in"`
+		Name   string `json:"name"`
+		What   string `json:"what"`
+		Right  int    `json:"right"`
+		Of     int    `json:"of"`
+		Frames int    `json:"frames"`
+		Days   int    `json:"days"`
+		State  string `json:"state"`
+		Last   string `json:"last"`
+		DueIn  int    `json:"due_in"`
+		Wants  string `json:"wants"`
 	}
 	type mistake struct {
 		ID    string `json:"id"`
@@ -40,7 +44,7 @@ func (a Account) JSON() []byte {
 		Sessions []session `json:"sessions"`
 	}{[]skill{}, []string{}, []mistake{}, []session{}}
 	for _, s := range a.Skills {
-		page.Skills = append(page.Skills, skill{s.Name, s.Doc, s.Right, s.Of, s.State, s.Last.Format(time.DateOnly), s.Days})
+		page.Skills = append(page.Skills, skill{s.Name, s.Doc, s.Right, s.Of, s.Frames(), s.DaysHeld(), s.State, s.Last.Format(time.DateOnly), s.Days, s.Wants()})
 	}
 	for _, s := range a.Unmet {
 		page.Unmet = append(page.Unmet, s.Name)

@@ -17,10 +17,11 @@ var accountPage string
 // accountTemplate is the page for a browser.
 var accountTemplate = sync.OnceValue(func() *template.Template {
 	return template.Must(template.New("account").Funcs(template.FuncMap{
-		"day":     func(t time.Time) string { return t.Format(time.DateOnly) },
-		"session": sessionText,
-		"caution": func() string { return wording.Caution },
-		"percent": func(right, of int) int { return 100 * right / max(of, 1) },
+		"day":        func(t time.Time) string { return t.Format(time.DateOnly) },
+		"session":    sessionText,
+		"caution":    func() string { return wording.Caution },
+		"standsWhen": func() []string { return standsWhen },
+		"percent":    func(right, of int) int { return 100 * right / max(of, 1) },
 	}).Parse(accountPage))
 })
 

@@ -150,11 +150,11 @@ func (t *today) worth(w pieceWork) int {
 	return n - 2*max(t.unsure(w)-mostUnsure, 0)
 }
 
-// unsure counts the skills that a piece asks for and that do not stand.
+// unsure counts the skills that a piece asks for and that are not likely to come right.
 func (t *today) unsure(w pieceWork) int {
 	n := 0
 	for _, skill := range w.skills {
-		if !t.standings[skill].Stands() {
+		if !t.standings[skill].Likely() {
 			n++
 		}
 	}

@@ -36,6 +36,7 @@ func main() {
 	kind := flag.String("kind", "own", "of learners: own, power, another, perfect or nothing")
 	only := flag.String("only", "", "one way alone, by its name")
 	tell := flag.Bool("stuck", false, "tell which skills are stuck at the end, how their steps came out, how likely they are recalled, and for how many days they were so")
+	tellClaims := flag.Bool("claimed", false, "tell of what is taken for mastered how much is known: by days, by steps, by skill")
 	flag.Parse()
 	if _, err := newPupil(*kind, rand.New(rand.NewPCG(0, 0))); err != nil {
 		fmt.Fprintln(os.Stderr, "learners:", err)
@@ -78,6 +79,9 @@ func main() {
 			float64(t.stuck)/k, t.longest, t.away)
 		if *tell {
 			t.tellStuck()
+		}
+		if *tellClaims {
+			t.tellClaims()
 		}
 	}
 }

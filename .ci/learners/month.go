@@ -61,6 +61,7 @@ type tally struct {
 	away     int     // days on which a skill was stuck and no worked step for one was offered
 	longest  int     // days in a row that one skill was stuck
 	which    map[string][]ending
+	claims   []claim
 }
 
 // watch counts how long skills are stuck, and where no worked step is offered for one.
@@ -86,6 +87,7 @@ func (t *tally) add(o tally) {
 	for skill, all := range o.which {
 		t.which[skill] = append(t.which[skill], all...)
 	}
+	t.claims = append(t.claims, o.claims...)
 	t.recalled, t.minutes, t.away, t.longest = t.recalled+o.recalled, t.minutes+o.minutes, t.away+o.away, max(t.longest, o.longest)
 }
 
@@ -148,6 +150,7 @@ func month(p pupil, r *rand.Rand, w way, all map[string]course, days int) (t tal
 		}
 		if s.Stands() {
 			t.mastered++
+			t.claims = append(t.claims, claim{skill.Name, s.DaysHeld(), s.Right, p.recall(skill.Name, days)})
 		}
 		if s.Stuck() {
 			t.stuck++

@@ -20,8 +20,9 @@ func newRecord() *cobra.Command {
 		Use:   "record",
 		Short: "Say what you have done and know.",
 		Long: "Say what was practised here: how many steps of each skill came right at the first try, which skill is due again,\n" +
-			"which mistakes came back, and what was done when. A skill stands after at least three right steps on three frames; it is\n" +
-			"due again a day later, then after 3, 7 and 21 days. All of it stays on this computer.",
+			"which mistakes came back, and what was done when. A skill stands after five right steps, on three frames and three days;\n" +
+			"a day counts when its first step with the skill is right, and a mistake in the skill takes a day away. What is still\n" +
+			"wanted stands beside it. It is due again a day later, then after 3, 7 and 21 days. All of it stays on this computer.",
 		Args: func(cmd *cobra.Command, args []string) error {
 			if len(args) > 0 {
 				return usageFault(cmd, "record takes no problem: it tells of all of them")

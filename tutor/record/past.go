@@ -38,7 +38,7 @@ type brief struct {
 }
 
 // briefVersion is that of the briefs that are written; others are made anew.
-const briefVersion = 1
+const briefVersion = 2
 
 // A mark tells the last line that a brief was drawn from: if that is as it was, so are those before it.
 type mark struct {
@@ -124,12 +124,14 @@ func (b *brief) add(l Line, r Record, why fault) {
 	}
 }
 
-// lately picks the records that count by themselves: the latest steps of each skill and of each kind, and the last event on each problem.
+// lately picks the records that count by themselves: the latest steps of each skill and of each kind, those that decide what the latest days of a skill
+// come to, and the last event on each problem.
 func lately(all []placed) []placed {
+	decides := decide(all)
 	skills, kinds, problems := map[string]int{}, map[Kind]int{}, map[string]bool{}
 	var kept []placed
-	for _, r := range slices.Backward(all) {
-		counts := !problems[r.Problem]
+	for i, r := range slices.Backward(all) {
+		counts := !problems[r.Problem] || decides[i]
 		problems[r.Problem] = true
 		if r.Kind != "" {
 			counts = counts || kinds[r.Kind] < window

@@ -32,6 +32,9 @@ func drawn(t *rapid.T) []Record {
 			if r.Outcome != StepRight && pick(2) == 0 {
 				r.Missed = r.Skills[:1]
 			}
+			if pick(6) == 0 {
+				r.Kind, r.Along = Diagrams, []Place{{Skill: "c", Outcome: []Outcome{StepRight, StepHelped}[pick(2)]}, {Skill: "c", Outcome: StepHelped}}
+			}
 		}
 		all[i] = r
 	}

@@ -18,6 +18,7 @@ type Standing struct {
 	since  int      // steps since the estimate was last as high as that of what is mastered, or from the beginning
 	box    int      // how often it came right when it was due; 0 before the first time
 	due    int      // the day, see day
+	days   days
 }
 
 // The parameters of the tracing, in billionths: known at the start, learned at a step, wrong though known, right though not known.
@@ -32,25 +33,37 @@ const (
 	surest   = whole * 999 / 1000 // so that mistakes still count after a long row of right steps
 )
 
-// Besides the estimate a skill stands only after so many right steps on so many frames. One that so many steps in a row have brought no
-// nearer is stuck, and more of the same will not help (Beck and Gong, AIED 2013, take ten): in all of them the estimate was never that of what
-// is mastered. Who came so far and wants another frame only is not stuck.
+// Besides the estimate a skill stands only after so many right steps, on so many frames, and on so many days, see days. Rawson and Dunlosky, Journal of
+// Experimental Psychology: General 140, 2011 (from memory), want three right at first and each right again on three later days; the numbers here
+// are our choice, tuned on simulated learners. One that so many steps in a row have brought no nearer is stuck, and more of the same will not help
+// (Beck and Gong, AIED 2013, take ten): in all of them the estimate was never that of what is mastered. Who came so far and wants another day
+// or frame only is not stuck.
 const (
-	leastRight  = 3
-	leastFrames = 3
-	most        = 8
+	LeastRight  = 5
+	LeastFrames = 3
+	LeastDays   = 3
+	MostSteps   = 8
 )
 
 // gaps are the days after which what came right is due again; from the last on it stays at that.
 var gaps = []int{1, 3, 7, 21}
 
-// Stands reports whether the skill is mastered.
+// Stands reports whether the skill is mastered: it is likely to come right, and was shown to last.
 func (s Standing) Stands() bool {
-	return s.known >= mastered && s.Right >= leastRight && len(s.frames) >= leastFrames
+	return s.Likely() && s.Right >= LeastRight && s.Frames() >= LeastFrames && s.DaysHeld() >= LeastDays
 }
 
+// Likely reports whether what asks for the skill alone is likely to come right now.
+func (s Standing) Likely() bool { return s.known >= mastered }
+
+// Frames is on how many different frames a step came right.
+func (s Standing) Frames() int { return len(s.frames) }
+
+// DaysHeld is on how many days the first step came right, less those on which a step showed the skill to be wanting; of the latest, and no more than five.
+func (s Standing) DaysHeld() int { return s.days.held }
+
 // Stuck reports whether a worked example would help more than another try.
-func (s Standing) Stuck() bool { return s.since >= most }
+func (s Standing) Stuck() bool { return s.since >= MostSteps }
 
 // Due reports whether the skill is to be practised again now.
 func (s Standing) Due(now time.Time) bool { return s.Of > 0 && s.Overdue(now) >= 0 }
@@ -79,24 +92,35 @@ func day(t time.Time) int {
 // DaysBetween counts the days from one time to another by the calendar; negative where the second is earlier.
 func DaysBetween(from, to time.Time) int { return day(to) - day(from) }
 
-// Standings traces every skill that steps asked for, in the order of the records; of each the latest steps only, see window.
+// Standings traces every skill that steps asked for, in the order of the records; of each the latest steps only, see window, and the latest days.
 func Standings(all []Record) map[string]Standing {
-	left := map[string]int{} // steps of each skill that are still to come
+	steps, ofDays := map[string]int{}, map[string]int{} // of each skill, that are still to come
+	begun := calendar{}
 	for _, r := range all {
 		for skill := range r.tried() {
-			left[skill]++
+			if steps[skill]++; begun.begins(skill, day(r.At)) {
+				ofDays[skill]++
+			}
 		}
 	}
+	begun = calendar{}
 	standings := map[string]Standing{}
 	for _, r := range all {
 		again := map[string]bool{} // skills that this record has told something of
 		for _, st := range r.steps() {
 			for _, c := range st.traced(standings) {
-				if left[c.skill]--; left[c.skill] < window {
-					s := standingIn(standings, c.skill)
-					s.add(st, c.others, again[c.skill])
-					standings[c.skill], again[c.skill] = s, true
+				s := standingIn(standings, c.skill)
+				if begun.begins(c.skill, day(st.at)) {
+					ofDays[c.skill]--
 				}
+				if ofDays[c.skill] < daysCount {
+					s.days.add(day(st.at), st.right, st.wanting())
+				}
+				if steps[c.skill]--; steps[c.skill] < window {
+					s.add(st, c.others, again[c.skill])
+					again[c.skill] = true
+				}
+				standings[c.skill] = s
 			}
 		}
 	}

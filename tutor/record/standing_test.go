@@ -63,24 +63,29 @@ func TestStandings(t *testing.T) {
 		stuck  bool
 		due    bool
 	}{
-		{"0 r a, 0 r a, 0 r a", 0, false, false, false},         // one frame only
-		{"0 r a, 0 r b", 0, false, false, false},                // two right only
-		{"0 r a, 0 r b, 0 r b", 0, false, false, false},         // two frames only
-		{"0 r a, 0 r b, 0 r c", 0, true, false, false},          // all
-		{"0 r a, 0 r b, 0 r c", 1, true, false, true},           // a day later it is due
-		{"0 r a, 1 r b, 1 r c", 3, true, false, false},          // then three days
-		{"0 r a, 1 r b, 1 r c", 4, true, false, true},           //
-		{"0 r a, 1 r b, 4 r c", 10, true, false, false},         // then seven
-		{"0 r a, 1 r b, 4 r c", 11, true, false, true},          //
-		{"0 r a, 1 r b, 4 r c, 11 r b", 31, true, false, false}, // then twenty-one
+		{"0 r a, 0 r b, 0 r c, 0 r d, 0 r e", 0, false, false, false},                            // one day only
+		{"0 r a, 0 r b, 0 r c, 1 r d, 1 r e", 1, false, false, false},                            // two
+		{"0 r a, 1 r b, 2 r c, 3 r d", 3, false, false, false},                                   // four right only
+		{"0 r a, 1 r a, 1 r b, 2 r b, 2 r a", 2, false, false, false},                            // two frames only
+		{"0 r a, 0 r b, 1 r c, 1 r d, 2 r e", 2, true, false, false},                             // all
+		{"0 r a, 0 r b, 1 r c, 1 w d, 1 r d, 2 r e", 2, false, false, false},                     // a mistake takes a day
+		{"0 r a, 0 r b, 1 r c, 1 w d, 1 r d, 2 r e, 3 r f", 3, true, false, false},               // which another one gives back
+		{"0 r a, 0 r b, 1 w c, 1 r d, 1 r e, 2 r f, 3 r a", 3, false, false, false},              // the first step of a day counts for it
+		{"0 r a, 0 r b, 1 r c, 1 w c, 1 w c, 1 r c, 1 r c, 2 r d, 3 r e", 3, true, false, false}, // of a day one mistake counts
+		{"0 r a, 0 r b, 0 r c", 1, false, false, true},                                           // a day later it is due
+		{"0 r a, 1 r b, 1 r c", 3, false, false, false},                                          // then three days
+		{"0 r a, 1 r b, 1 r c", 4, false, false, true},                                           //
+		{"0 r a, 1 r b, 4 r c", 10, false, false, false},                                         // then seven
+		{"0 r a, 1 r b, 4 r c", 11, false, false, true},                                          //
+		{"0 r a, 1 r b, 4 r c, 11 r b, 11 r d", 31, true, false, false},                          // then twenty-one
 		{"0 r a, 1 r b, 4 r c, 11 r b, 40 r b", 61, true, false, true},
-		{"0 r a, 1 r b, 4 r c, 5 w c", 6, true, false, true}, // a mistake brings it back the day after
+		{"0 r a, 1 r b, 4 r c, 11 r b, 40 r b, 61 w c", 62, true, false, true}, // a mistake brings it back the day after
 		{"0 w a, 0 w a, 0 w b, 0 w b, 0 w c, 0 w c, 0 w d", 0, false, false, false},
 		{"0 w a, 0 w a, 0 w b, 0 w b, 0 w c, 0 w c, 0 w d, 0 w d", 0, false, true, false},         // eight steps, and it does not stand
 		{"0 r a, 0 r a, 0 r a, 0 r a, 0 r a, 0 r a, 0 r a, 0 r a, 0 r a", 0, false, false, false}, // another frame is wanting, and no help
 		{"0 w a, 0 w b, 0 r c, 0 r d, 0 w a, 0 w b, 0 w c, 0 w d, 0 w e", 0, false, false, false}, // it was as good as known on the way
-		{"0 w a, 0 r b, 0 w a, 0 r b, 0 w a, 0 r b, 0 w a, 0 r d, 0 r c", 0, true, false, false},  // out of it by two right ones
-		{"0 r a, 900 r b, 1 r c", 4, true, false, true},                                           // the clock ran 899 days ahead for a while
+		{"0 w a, 0 r b, 0 w a, 0 r b, 0 w a, 0 r b, 0 w a, 0 r d, 0 r c", 0, false, false, false}, // out of it by two right ones
+		{"0 r a, 900 r b, 1 r c, 1 r d, 1 r e", 4, true, false, true},                             // the clock ran 899 days ahead for a while
 	}
 	start := time.Date(2026, 3, 27, 23, 30, 0, 0, time.FixedZone("", 3600))
 	for _, r := range rows {
@@ -147,16 +152,16 @@ func TestSeveralMissedOnce(t *testing.T) {
 	t.Parallel()
 	five := []string{"pin-pair", "moment-centre", "axis-force-moment", "components", "jumps"}
 	var all []Record
-	for day := range 4 {
+	for day := range LeastRight {
 		all = append(all, Record{At: time.Date(2026, 3, 2+day, 9, 0, 0, 0, time.UTC), Frame: fmt.Sprint(day), Skills: []string{"jumps"}, Outcome: StepRight})
 	}
-	all = append(all, Record{At: time.Date(2026, 3, 6, 9, 0, 0, 0, time.UTC), Frame: "x", Skills: five, Outcome: StepTold})
+	all = append(all, Record{At: time.Date(2026, 3, 2+LeastRight, 9, 0, 0, 0, time.UTC), Frame: "x", Skills: five, Outcome: StepTold})
 	for _, skill := range five {
 		if s := Standings(all)[skill]; s.Stuck() || s.Stands() != (skill == "jumps") {
 			t.Errorf("%s: stuck %t, stands %t", skill, s.Stuck(), s.Stands())
 		}
 	}
-	for range most - 1 {
+	for range MostSteps - 1 {
 		all = append(all, all[len(all)-1])
 	}
 	for _, skill := range five[:4] {
@@ -218,7 +223,7 @@ func TestStandingAlong(t *testing.T) {
 	if s := standings["cut-forces"]; s.Right != 0 || s.Of != 1 {
 		t.Errorf("%+v", s)
 	}
-	for range most - 1 {
+	for range MostSteps - 1 {
 		all = append(all, at(wrong))
 	}
 	if s := Standings(all)["jumps"]; !s.Stuck() {

@@ -61,3 +61,6 @@ func (st step) tried() iter.Seq[string] {
 		}
 	}
 }
+
+// wanting reports whether a step shows the skills that it tells something of to be wanting: it went wrong, and by no other.
+func (st step) wanting() bool { return !st.right && (len(st.missed) > 0 || len(st.skills) == 1) }
