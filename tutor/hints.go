@@ -59,8 +59,22 @@ func (c coach) hints(q Question) [3]string {
 	return [3]string{
 		"look at " + c.about.words().Component(t) + " in the free body" + lookedAt(q.Kind, s) + ".",
 		c.about.termRule(q.Kind, s, t),
-		"the term is: " + c.about.words().Term(s, t) + ".",
+		c.tellPiece(q.Kind, s, t),
 	}
+}
+
+// tellPiece says what is asked of a term: of a sense, what is left is its sign.
+func (c coach) tellPiece(k Kind, s statics.Sum, t statics.Term) string {
+	sense := wording.TermSense(s, t)
+	switch {
+	case k == TermSize:
+		return "what goes in is " + c.about.words().TermSize(t) + "."
+	case k == TermArm:
+		return "the arm is " + c.about.style().WithUnit(t.Arm, notation.Length) + "."
+	case s.Moment:
+		return "it turns the body " + sense + ": is that the positive sense of the sum?"
+	}
+	return "it acts " + sense + ": is that the positive direction of the sum?"
 }
 
 // lookedAt is where else to look for a piece of a term.
@@ -118,7 +132,7 @@ func (m *matter) termRule(k Kind, s statics.Sum, t statics.Term) string {
 	case s.Moment:
 		return "put a finger on the centre and push along the force: which way does the body turn?"
 	}
-	return "which way does the force point along the positive direction of the sum?"
+	return "does the force point in the positive direction of the sum, or against it?"
 }
 
 // sectionHints are the hints for N, V or M at a place.

@@ -33,18 +33,22 @@ func (w sums) Term(s statics.Sum, t statics.Term) string {
 	if t.Why != statics.Counts {
 		return w.absence(s, []statics.Term{t})
 	}
-	text := w.termForce(t)
+	text := w.TermSize(t)
+	if s.Moment && t.What != statics.TurnOnly {
+		text = fmt.Sprintf("%s %s %s", text, w.across(), w.st.WithUnit(t.Arm, notation.Length))
+	}
+	return text + ", " + TermSense(s, t)
+}
+
+// TermSense is the sense of a term that counts: "clockwise", "up".
+func TermSense(s statics.Sum, t statics.Term) string {
 	switch {
-	case t.What == statics.TurnOnly:
-		return text + ", " + Turn(t.Sign)
-	case s.Moment:
-		return fmt.Sprintf("%s %s %s, %s", text, w.across(), w.st.WithUnit(t.Arm, notation.Length), Turn(t.Sign))
+	case s.Moment || t.What == statics.TurnOnly:
+		return Turn(t.Sign)
+	case t.Sign < 0:
+		return notation.DirectionWord(s.Along.Neg())
 	}
-	along := s.Along
-	if t.Sign < 0 {
-		along = along.Neg()
-	}
-	return text + ", " + notation.DirectionWord(along)
+	return notation.DirectionWord(s.Along)
 }
 
 // TermActs tells how one term acts in a sum, with the value of its force where known knows it: "Dy, 15.3 kN, has an arm of
@@ -82,8 +86,8 @@ func (w sums) across() string {
 	return w.either("×", "x")
 }
 
-// termForce is the force of a term in words, without arm and sense.
-func (w sums) termForce(t statics.Term) string {
+// TermSize is the force of a term that counts, in words, without arm and sense: "4 kN/m over 6 m (24 kN)".
+func (w sums) TermSize(t statics.Term) string {
 	part := ""
 	if name, ok := componentNames[t.What]; ok {
 		part = "the " + name + " component "
