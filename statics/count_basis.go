@@ -3,9 +3,8 @@ package statics
 // A basis is a set of independent rows, taken in one after the other: where it must be told of each row whether it follows
 // from those before. An elimination takes all rows at once and chooses their order.
 type basis struct {
-	rows     []row
-	pivots   []int // the column that each row has and the later ones have not
-	unknowns []int // all that the rows can hold, where that is asked for
+	rows   []row
+	pivots []int // the column that each row has and the later ones have not
 }
 
 // add takes a row in if it is independent of those taken before.

@@ -193,6 +193,13 @@ func SolveEquations(factors [][]exact.Num, rests []exact.Num) ([]exact.Num, bool
 		x, err := rests[0].Neg().Quo(factors[0][0])
 		return []exact.Num{x}, err == nil
 	}
+	if n == 2 {
+		x, ok := solveTwo([2][2]exact.Num{{factors[0][0], factors[0][1]}, {factors[1][0], factors[1][1]}}, [2]exact.Num{rests[0].Neg(), rests[1].Neg()})
+		if !ok {
+			return nil, false
+		}
+		return x[:], true
+	}
 	rows := make([]row, n)
 	for i := range rows {
 		rows[i].rhs = rests[i].Neg()
@@ -207,4 +214,17 @@ func SolveEquations(factors [][]exact.Num, rests []exact.Num) ([]exact.Num, bool
 		return nil, false
 	}
 	return e.solve(), true
+}
+
+// solveTwo finds the two unknowns of two equations Σ factors[i][j]·x[j] = right[i], by Cramer's rule; false where they do not give both.
+func solveTwo(factors [2][2]exact.Num, right [2]exact.Num) (x [2]exact.Num, ok bool) {
+	minor := func(a, d, b, c exact.Num) exact.Num { return a.Mul(d).Sub(b.Mul(c)) }
+	f, g := &factors[0], &factors[1]
+	det := minor(f[0], g[1], f[1], g[0])
+	if det.IsZero() {
+		return x, false
+	}
+	x[0] = over(minor(right[0], g[1], f[1], right[1]), det)
+	x[1] = over(minor(f[0], right[1], right[0], g[0]), det)
+	return x, true
 }

@@ -96,10 +96,6 @@ func (a *Assembly) ForcesOn(b FreeBody) []int { return a.gather(b, a.forcesOn, l
 // ActionsOn lists what the loads do to the bodies inside the cut, in order.
 func (a *Assembly) ActionsOn(b FreeBody) []int { return a.gather(b, a.actionsOn, len(a.Actions)) }
 
-// few reports whether a free body is several of many bodies, but only some, so that it is not worth while to go through all
-// that there is.
-func (a *Assembly) few(b FreeBody) bool { return len(b) > 1 && 8*len(b) < a.Bodies() }
-
 // gather lists what is on the bodies inside the cut, out of so many in all.
 func (a *Assembly) gather(b FreeBody, lists [][]int, all int) []int {
 	switch len(b) {
@@ -108,24 +104,13 @@ func (a *Assembly) gather(b FreeBody, lists [][]int, all int) []int {
 	case a.Bodies():
 		return upTo(all)
 	}
-	if a.few(b) {
-		var few []int
-		for _, i := range b {
-			few = append(few, lists[i]...)
-		}
-		slices.Sort(few)
-		return slices.Compact(few)
-	}
-	found, n := make([]bool, all), 0
+	found := newMarks(all)
 	for _, i := range b {
 		for _, x := range lists[i] {
-			if !found[x] {
-				found[x] = true
-				n++
-			}
+			found.set(x)
 		}
 	}
-	return marked(found, n)
+	return found.list()
 }
 
 // facesOf lists the forces that have one face inside the cut.
@@ -133,29 +118,13 @@ func (a *Assembly) facesOf(b FreeBody) []int {
 	if len(b) == 1 { // no force has both its faces on one body
 		return a.forcesOn[b[0]]
 	}
-	if a.few(b) {
-		return slices.DeleteFunc(a.ForcesOn(b), func(i int) bool {
-			sign, _ := a.Facing(b, i)
-			return sign == 0
-		})
-	}
-	inside := make([]bool, a.Bodies()+1) // the last is the ground
+	one := newMarks(len(a.Forces))
 	for _, i := range b {
-		inside[i] = true
-	}
-	one := make([]bool, len(a.Forces))
-	n := 0
-	for i := range a.Forces {
-		f := &a.Forces[i]
-		by := f.By
-		if by == None {
-			by = a.Bodies()
-		}
-		if one[i] = inside[f.On] != inside[by]; one[i] {
-			n++
+		for _, x := range a.forcesOn[i] {
+			one.turn(x)
 		}
 	}
-	return marked(one, n)
+	return one.list()
 }
 
 // index notes where the joints are and which unknowns and actions touch each body, in rising order (S3).

@@ -1,7 +1,7 @@
 package statics
 
 // A slope says how the line of a force lies.
-type slope int
+type slope uint8
 
 const (
 	oblique slope = iota
@@ -25,7 +25,7 @@ func slopeOf(v *Vector) slope {
 // equal ranks tell that they are one.
 type lineOfAction struct {
 	slope slope
-	rank  int // of its x where it is along y, of its y where it is along x
+	rank  int32 // of its x where it is along y, of its y where it is along x
 }
 
 // linesOf are the lines along which forces act.

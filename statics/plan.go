@@ -41,15 +41,17 @@ type planner struct {
 	resting [][]*bool // by unknown, the results that rest on it
 	steps   []Step
 
-	sumRoom  []Sum // for the steps to come
-	giveRoom []int
-	specList []spec // used again and again
-	lineList []int
-	sampled  []int
+	sumRoom            []Sum // for the steps to come
+	giveRoom           []int
+	specList           []spec // used again and again
+	lineList           []int
+	sampled            []int
+	onLevel, onUpright []int // by rank, the unknowns on a line; all zero between calls
 }
 
 func newPlanner(a *Assembly, values []exact.Num) *planner {
 	p := &planner{a: a, values: values, known: make([]bool, len(a.Forces)), unknown: len(a.Forces)}
+	p.onUpright, p.onLevel = make([]int, len(a.places.xs)), make([]int, len(a.places.ys))
 	p.loads = make([]lineOfAction, len(a.Actions))
 	for i := range a.Actions {
 		p.loads[i] = a.places.lineOfLoad(&a.Actions[i])
@@ -129,7 +131,7 @@ func (p *planner) group() bool {
 func (p *planner) groupOf(groups []*view) bool {
 	for _, r := range []reach{plainSums, anySums} {
 		for _, g := range groups {
-			if p.take(g, p.optionFor(g, r), SeveralParts) {
+			if none := g.best.fresh && g.best.it[r].force == None; !none && p.take(g, p.optionFor(g, r), SeveralParts) {
 				return true
 			}
 		}

@@ -50,7 +50,7 @@ func inFileOrder(all []spec, first int, s spec) []spec {
 // isIn reports whether one of the centres is that of s.
 func (s *spec) isIn(centres []spec) bool {
 	for n := range centres {
-		if o := &centres[n]; s.centre == o.centre && (s.centre != None || s.about.Equal(o.about)) {
+		if o := &centres[n]; s.centre == o.centre && (s.centre != None || s.about().Equal(o.about())) {
 			return true
 		}
 	}
@@ -83,7 +83,7 @@ func (a *Assembly) crossing(i, j int) (spec, bool) {
 
 // crossingAt is the sum of moments about a point with two coordinates of joints.
 func (p *places) crossingAt(at ranks) spec {
-	return spec{moment: true, about: Point{p.xs[at.x], p.ys[at.y]}, at: at, centre: p.joint(at)}
+	return spec{moment: true, to: Vector{p.xs[at.x], p.ys[at.y]}, at: at, centre: p.joint(at)}
 }
 
 // aloneInForceSum outweighs any number of terms.

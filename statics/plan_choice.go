@@ -22,7 +22,9 @@ func (p *planner) optionFor(v *view, r reach) *option {
 		return &k.it[r]
 	}
 	active := p.active(v)
-	p.look(v, active, &k.it)
+	if !p.overfull(active, 1) {
+		p.look(v, active, &k.it)
+	}
 	p.rest(v, &k.fresh, active)
 	return &k.it[r]
 }

@@ -14,7 +14,7 @@ const closingWork = 2000
 type check struct {
 	view    *view
 	spec    spec
-	catches []int // steps
+	catches marks // steps
 	terms   int   // once they are counted
 }
 
@@ -22,19 +22,18 @@ type check struct {
 // the sum that catches most steps which none before it does, then the one with fewest terms, then the first. A step all of
 // whose terms are zero needs no check.
 func (p *planner) closing() {
-	open := make([]bool, len(p.steps)) // steps that none catches yet
-	left := 0
+	open := newMarks(len(p.steps)) // steps that none catches yet
 	for n := range p.steps {
-		if open[n] = p.steps[n].needsCheck(p.a, p.values); open[n] {
-			left++
+		if p.steps[n].needsCheck(p.a, p.values) {
+			open.set(n)
 		}
 	}
-	if left == 0 {
+	if open.isEmpty() {
 		return
 	}
 	l := newLedger(p)
 	for bodies := range p.closingBodies() {
-		if left = l.cover(l.checks(bodies, open), open, left); left == 0 {
+		if l.cover(l.checks(bodies, open), open); open.isEmpty() {
 			return
 		}
 	}
@@ -71,16 +70,19 @@ func (s *Step) needsCheck(a *Assembly, values []exact.Num) bool {
 	})
 }
 
-// cover adds checks to the plan while they catch open steps, and gives the number of those that are left. What a check
+// cover adds checks to the plan while they catch open steps, which then are open no more. What a check
 // adds can only become less, and its terms are counted when its turn comes, so one that is still as good as it was queued is the best.
-func (l *ledger) cover(checks []check, open []bool, left int) int {
-	var q queue
+func (l *ledger) cover(checks []check, open marks) {
+	q := make(queue, 0, len(checks))
 	for n := range checks {
 		q.push(queued{n, checks[n].place(open)})
 	}
-	for left > 0 && len(q) > 0 {
+	for len(q) > 0 {
 		top := q.pop()
 		c := &checks[top.item]
+		if c.catches.inCommon(open) == 0 {
+			continue
+		}
 		if c.terms == 0 {
 			c.terms = l.terms(c.view, &c.spec)
 		}
@@ -88,35 +90,16 @@ func (l *ledger) cover(checks []check, open []bool, left int) int {
 			q.push(queued{top.item, now})
 			continue
 		}
-		n := c.adds(open)
-		if n == 0 {
-			break
-		}
-		left -= n
-		for _, s := range c.catches {
-			open[s] = false
-		}
-		l.p.steps = append(l.p.steps, Step{Sums: []Sum{l.p.a.sum(c.view.FreeBody, &c.spec)}, Why: ClosingCheck, Check: true, Catches: slices.Clone(c.catches)})
+		open.takeAway(c.catches)
+		l.p.steps = append(l.p.steps, Step{Sums: []Sum{l.p.a.sum(c.view.FreeBody, &c.spec)}, Why: ClosingCheck, Check: true, Catches: c.catches.list()})
 	}
-	return left
-}
-
-// adds is how many of the open steps a check catches.
-func (c *check) adds(open []bool) int {
-	n := 0
-	for _, s := range c.catches {
-		if open[s] {
-			n++
-		}
-	}
-	return n
 }
 
 // place is less for a check that catches more open steps, and then for one with fewer terms.
-func (c *check) place(open []bool) int { return (len(open)-c.adds(open))<<20 + c.terms }
+func (c *check) place(open marks) int { return -c.catches.inCommon(open)<<20 + c.terms }
 
 // checks lists the sums of free bodies along x and y and about joints that no step used and that catch an open step.
-func (l *ledger) checks(bodies []*view, open []bool) []check {
+func (l *ledger) checks(bodies []*view, open marks) []check {
 	var all []check
 	for _, v := range bodies {
 		l.p.open(v)
@@ -148,10 +131,9 @@ func (l *ledger) centres(v *view) []int {
 
 // add adds a sum that follows from the used sums that count, unless it catches no open step. Where a single one counts it is that sum
 // once more, perhaps of a free body on which the same forces count. It catches the steps all of whose sums count (S17).
-func (l *ledger) add(all []check, v *view, s *spec, strands []strand, open []bool) []check {
-	catches := l.room[len(l.room):]
-	counting, useful := 0, false
-	step, of := None, 0 // of this step so many sums count
+func (l *ledger) add(all []check, v *view, s *spec, strands []strand, open marks) []check {
+	clear(l.caught)
+	counting, step, of := 0, None, 0 // so many sums in all, and of this step
 	for n := range strands {
 		if !strands[n].counts(s) {
 			continue
@@ -163,17 +145,13 @@ func (l *ledger) add(all []check, v *view, s *spec, strands []strand, open []boo
 			step, of = o, 1
 		}
 		if of == len(l.p.steps[step].Sums) {
-			catches = append(catches, step)
-			useful = useful || open[step]
+			l.caught.set(step)
 		}
 	}
-	if counting < 2 || !useful {
+	if counting < 2 || l.caught.inCommon(open) == 0 {
 		return all
 	}
-	if l.room = catches[len(catches):]; cap(l.room) < len(l.step) { // so that the next fit too
-		l.room = make([]int, 0, 16*len(l.step))
-	}
-	return append(all, check{view: v, spec: *s, catches: catches})
+	return append(all, check{view: v, spec: *s, catches: slices.Clone(l.caught)})
 }
 
 // terms is how many forces and loads have a part in a sum.

@@ -20,14 +20,15 @@ type ledger struct {
 	rest   []wrench // by column, what is still to be made up; all zero between calls
 	open   marks    // the columns of which something may be left
 
-	woven []strand // used again and again
-	found []wrench
-	room  []int // for the catches of checks
+	woven  []strand // used again and again
+	found  []wrench
+	caught marks
 }
 
 func newLedger(p *planner) *ledger {
 	forces := len(p.a.Forces)
-	l := &ledger{p: p, column: make([]int, forces), first: make([]int, forces), rest: make([]wrench, forces), open: newMarks(forces)}
+	l := &ledger{p: p, column: make([]int, forces), first: make([]int, forces), rest: make([]wrench, forces), open: newMarks(forces),
+		woven: make([]strand, 0, forces), caught: newMarks(len(p.steps))}
 	l.step, l.rows = make([]int, 0, forces), make([]row, 0, forces)
 	for n := range p.steps {
 		if p.steps[n].Relation {
@@ -41,7 +42,7 @@ func newLedger(p *planner) *ledger {
 			l.step = append(l.step, n)
 		}
 	}
-	room := make([]entry, 0, 8*len(l.step))
+	room := make([]entry, 0, 4*len(l.step))
 	for n := range p.steps {
 		if p.steps[n].Relation {
 			continue
@@ -82,11 +83,11 @@ func (s *strand) counts(sum *spec) bool {
 	x, y, k := &s.in[0], &s.in[1], s.in[2]
 	switch {
 	case sum.moment:
-		if !x.IsZero() && !sum.about.Y.IsZero() {
-			k = k.Add(sum.about.Y.Mul(*x))
+		if !x.IsZero() && !sum.to.Y.IsZero() {
+			k = k.Add(sum.to.Y.Mul(*x))
 		}
-		if !y.IsZero() && !sum.about.X.IsZero() {
-			k = k.Sub(sum.about.X.Mul(*y))
+		if !y.IsZero() && !sum.to.X.IsZero() {
+			k = k.Sub(sum.to.X.Mul(*y))
 		}
 		return !k.IsZero()
 	case sum.slope == alongX:
@@ -152,16 +153,33 @@ func (l *ledger) factors(col int) []wrench {
 	for range gives {
 		found = append(found, wrench{})
 	}
+	l.found = found
+	if len(gives) == 2 {
+		l.two(gives, n)
+		return found
+	}
 	for k := range l.rest[col] {
 		for g, x := range l.together(gives, n, k) {
 			found[g][k] = x
 		}
 	}
-	l.found = found
 	return found
 }
 
-// together is factors for the sums of a step that were solved together, of the sum k of a free body.
+// two is factors for two sums that were solved together.
+func (l *ledger) two(gives []int, n int) {
+	c, d := l.column[gives[0]], l.column[gives[1]]
+	factors := [2][2]exact.Num{{l.rows[n].coef(c), l.rows[n+1].coef(c)}, {l.rows[n].coef(d), l.rows[n+1].coef(d)}}
+	for k := range l.rest[c] {
+		x, ok := solveTwo(factors, [2]exact.Num{l.rest[c][k], l.rest[d][k]})
+		if !ok {
+			panic("internal error: sums solved together depend on each other")
+		}
+		l.found[0][k], l.found[1][k] = x[0], x[1]
+	}
+}
+
+// together is factors for more sums that were solved together, of the sum k of a free body.
 func (l *ledger) together(gives []int, n, k int) []exact.Num {
 	factors, rests := make([][]exact.Num, len(gives)), make([]exact.Num, len(gives))
 	for g, i := range gives {

@@ -14,9 +14,9 @@ func (a bodyGroups) sideGroups() []FreeBody {
 	if a.Bodies() <= everyGroupUpTo {
 		return nil
 	}
-	all := a.sidesOfPins()
+	all, rest := a.sidesOfPins()
 	if a.Bodies() <= pairsOfPinsUpTo {
-		all = append(all, a.sidesOfPairs()...)
+		all = append(all, a.sidesOfPairs(rest)...)
 	}
 	all = slices.DeleteFunc(all, func(g FreeBody) bool { return len(g) <= 3 || len(g) == a.Bodies() })
 	slices.SortStableFunc(all, func(x, y FreeBody) int {
@@ -25,29 +25,28 @@ func (a bodyGroups) sideGroups() []FreeBody {
 	return slices.CompactFunc(all, func(x, y FreeBody) bool { return slices.Equal(x, y) })
 }
 
-// sidesOfPins lists the sides of each pin that alone parts the frame.
-func (a bodyGroups) sidesOfPins() []FreeBody {
-	var all []FreeBody
+// sidesOfPins lists the sides of each pin that alone parts the frame, and the joints of the pins that part nothing but pins from it.
+func (a bodyGroups) sidesOfPins() (all []FreeBody, rest []int) {
 	h := a.hanging(None)
 	for _, c := range a.Frame.Connections {
-		if sides := h.sides(c.Joint); len(sides) > 1 {
+		sides := h.sides(c.Joint)
+		if len(sides) > 1 {
 			all = append(all, sides...)
 		}
+		if len(a.withoutPins(slices.Clone(sides))) <= 1 {
+			rest = append(rest, c.Joint)
+		}
 	}
-	return all
+	return all, rest
 }
 
-// sidesOfPairs lists the two sides of each two pins that part the frame together, and neither of them alone.
-func (a bodyGroups) sidesOfPairs() []FreeBody {
+// sidesOfPairs lists the two sides of each two of these pins that part the frame together.
+func (a bodyGroups) sidesOfPairs(pins []int) []FreeBody {
 	var all []FreeBody
-	alone := a.hanging(None)
-	pins := slices.DeleteFunc(slices.Clone(a.Frame.Connections), func(c Connection) bool {
-		return len(a.withoutPins(alone.sides(c.Joint))) > 1
-	})
 	for n, c := range pins {
-		h := a.hanging(c.Joint)
+		h := a.hanging(c)
 		for _, d := range pins[n+1:] {
-			if sides := a.withoutPins(h.sides(d.Joint)); len(sides) == 2 {
+			if sides := a.withoutPins(h.sides(d)); len(sides) == 2 {
 				all = append(all, sides...)
 			}
 		}

@@ -73,8 +73,9 @@ func TestSidesOfPairs(t *testing.T) {
 			return err
 		}
 		got := map[string]bool{}
-		pairs := bodyGroups{a}
-		for _, g := range pairs.sidesOfPairs() {
+		groups := bodyGroups{a}
+		_, rest := groups.sidesOfPins()
+		for _, g := range groups.sidesOfPairs(rest) {
 			got[fmt.Sprint(g)] = true
 		}
 		want := map[string]bool{}

@@ -70,6 +70,8 @@ type search struct {
 	all     []*candidate
 	holding map[int][]int // candidates that hold each unknown, the cheaper first
 	seen    map[string]bool
+	key     []byte // used again and again
+	wider   []int
 
 	best     []*candidate
 	bestCost int
@@ -120,11 +122,10 @@ func (s *search) run() {
 
 // grow adds sums to those whose unknowns are the set, until it has k.
 func (s *search) grow(root *candidate, set []int) {
-	key := keyOf(set)
-	if s.seen[key] || *s.left == 0 {
+	if s.key = keyOf(set, s.key); s.seen[string(s.key)] || *s.left == 0 {
 		return
 	}
-	s.seen[key] = true
+	s.seen[string(s.key)] = true
 	*s.left--
 	if len(set) == s.k {
 		s.try(root, set)
@@ -132,20 +133,21 @@ func (s *search) grow(root *candidate, set []int) {
 	}
 	for _, i := range set {
 		for _, n := range s.holding[i] {
-			if wider := s.merged(set, s.all[n].unknowns); len(wider) > len(set) {
-				s.grow(root, wider)
+			if s.merge(set, s.all[n].unknowns); len(s.wider) > len(set) {
+				s.grow(root, slices.Clone(s.wider))
 			}
 		}
 	}
 }
 
-// merged is the union of two sorted sets, or nil if it has more than k members.
-func (s *search) merged(x, y []int) []int {
-	all := make([]int, 0, s.k)
+// merge makes the union of two sorted sets the wider set, or nothing if it has more than k members.
+func (s *search) merge(x, y []int) {
+	all := s.wider[:0]
 	for len(x) > 0 || len(y) > 0 {
 		switch {
 		case len(all) == s.k:
-			return nil
+			s.wider = all[:0]
+			return
 		case len(y) == 0 || len(x) > 0 && x[0] < y[0]:
 			all, x = append(all, x[0]), x[1:]
 		case len(x) == 0 || y[0] < x[0]:
@@ -154,7 +156,7 @@ func (s *search) merged(x, y []int) []int {
 			all, x, y = append(all, x[0]), x[1:], y[1:]
 		}
 	}
-	return all
+	s.wider = all
 }
 
 // try picks, the cheapest first, independent sums that hold only unknowns of the set, and keeps them if they give all
@@ -196,11 +198,11 @@ func within(x, y []int) bool {
 	return true
 }
 
-// keyOf is a text that stands for a sorted set.
-func keyOf(set []int) string {
-	key := make([]byte, 0, 3*len(set))
+// keyOf is a text that stands for a sorted set, in the room.
+func keyOf(set []int, room []byte) []byte {
+	key := room[:0]
 	for _, i := range set {
 		key = append(key, byte(i), byte(i>>8), byte(i>>16))
 	}
-	return string(key)
+	return key
 }

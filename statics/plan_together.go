@@ -15,6 +15,9 @@ type candidate struct {
 	cost     int
 	place    int     // its place in the list of all
 	search   *search // the last that looked at it
+
+	unknownRoom [2]int // most have two at most
+	factorRoom  [2]entry
 }
 
 // together solves the smallest set of sums that give as many unknowns as there are sums. It is called only when no sum
@@ -71,7 +74,7 @@ func (p *planner) candidatesOf(v *view, k int) []*candidate {
 	}
 	active := p.active(v)
 	var own []*candidate
-	if len(active) > 0 {
+	if len(active) > 0 && !p.overfull(active, k) {
 		specs := p.specs(v, active, k)
 		for n := range specs {
 			if c := p.count(active, &specs[n], k); c > 0 && c <= k {
@@ -88,8 +91,11 @@ func byCost(x, y *candidate) int { return x.cost - y.cost }
 
 // candidate finds which so many unknowns a sum has, with what factors, and what it costs.
 func (p *planner) candidate(v *view, active []int, s *spec, many int) *candidate {
-	x := &candidate{view: v, spec: *s, cost: p.cost(v, s), unknowns: make([]int, 0, many)}
-	x.factors.entries = make([]entry, 0, many)
+	x := &candidate{view: v, spec: *s, cost: p.cost(v, s)}
+	x.unknowns, x.factors.entries = x.unknownRoom[:0], x.factorRoom[:0]
+	if many > len(x.unknownRoom) {
+		x.unknowns, x.factors.entries = make([]int, 0, many), make([]entry, 0, many)
+	}
 	for _, i := range active {
 		if p.a.countsForce(s, i) {
 			x.unknowns = append(x.unknowns, i)
@@ -114,25 +120,25 @@ func (p *planner) factor(s *spec, i int) exact.Num {
 	case s.moment && f.Couple:
 		return exact.Int(1)
 	case s.moment:
-		return s.about.To(p.a.Frame.Joints[f.Joint].At).Cross(f.Along)
+		return s.about().To(p.a.Frame.Joints[f.Joint].At).Cross(f.Along)
 	case f.Couple:
 		return exact.Num{}
 	}
-	return s.along.Dot(f.Along)
+	return s.to.Dot(f.Along)
 }
 
 // independentByUnknowns keeps of the sums with the same unknowns the cheapest that are independent.
 func independentByUnknowns(all []*candidate) []*candidate {
 	slices.SortStableFunc(all, byCost)
-	var kept []*candidate
-	var bases []*basis // one for each set of unknowns
+	kept := make([]*candidate, 0, len(all))
 	for _, c := range all {
-		n := slices.IndexFunc(bases, func(b *basis) bool { return slices.Equal(b.unknowns, c.unknowns) })
-		if n < 0 {
-			n = len(bases)
-			bases = append(bases, &basis{unknowns: c.unknowns})
+		var same basis
+		for _, o := range kept {
+			if slices.Equal(o.unknowns, c.unknowns) {
+				same.add(o.factors)
+			}
 		}
-		if bases[n].add(c.factors) {
+		if len(same.rows) == 0 || len(same.rows) < len(c.unknowns) && same.add(c.factors) {
 			kept = append(kept, c)
 		}
 	}

@@ -73,10 +73,43 @@ func (p *planner) sample(v *view, k int) []int {
 	return some
 }
 
+// overfull reports whether more than k of the unknowns have a part in every sum, as far as slopes and ranks tell: through one point
+// goes one line along each axis. Then no sum leaves no more than k unknowns, whatever the others are.
+func (p *planner) overfull(unknowns []int, k int) bool {
+	var many [4]int // by slope
+	x, y := 0, 0    // most on one line along each axis
+	for _, i := range unknowns {
+		l := &p.a.lines[i]
+		many[l.slope]++
+		switch l.slope {
+		case alongX:
+			p.onLevel[l.rank]++
+			x = max(x, p.onLevel[l.rank])
+		case alongY:
+			p.onUpright[l.rank]++
+			y = max(y, p.onUpright[l.rank])
+		}
+	}
+	for _, i := range unknowns {
+		switch l := &p.a.lines[i]; l.slope {
+		case alongX:
+			p.onLevel[l.rank] = 0
+		case alongY:
+			p.onUpright[l.rank] = 0
+		}
+	}
+	inclined := many[oblique]
+	return many[alongX]+inclined > k && many[alongY]+inclined > k && (inclined == 0 || many[alongX]+many[alongY] > k) &&
+		len(unknowns)-x-y-inclined > k
+}
+
 // hopeless reports whether more than k of the sample have a part in every sum that can leave no more than
 // k unknowns. Then no such sum exists, whatever the other unknowns are: the sample has k + 2 lines, and any k + 2 lead to
 // every such sum (S11).
 func (p *planner) hopeless(v *view, sample []int, k int) bool {
+	if p.overfull(sample, k) {
+		return true
+	}
 	if len(p.lines(sample, k+2)) < k+2 {
 		return false
 	}

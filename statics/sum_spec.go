@@ -5,35 +5,37 @@ import "slices"
 // A spec is a sum without its terms: a direction, or a centre.
 type spec struct {
 	moment bool
-	slope  slope // of along
-	along  Vector
-	about  Point
-	at     ranks // of about
-	centre int   // the joint at about, or None
+	slope  slope  // of a direction
+	to     Vector // the direction, or from the origin to the centre
+	at     ranks  // of the centre
+	centre int    // the joint at it, or None
 }
+
+// about is the centre of a sum of moments.
+func (s *spec) about() Point { return Point(s.to) }
 
 // The sums of forces along the axes.
 var eastward, northward = forceAlong(east), forceAlong(north)
 
 // forceAlong is the sum of the forces along a direction.
-func forceAlong(d Vector) spec { return spec{slope: slopeOf(&d), along: d, centre: None} }
+func forceAlong(d Vector) spec { return spec{slope: slopeOf(&d), to: d, centre: None} }
 
 // momentAbout is the sum of moments about joint j.
 func (a *Assembly) momentAbout(j int) spec {
-	return spec{moment: true, about: a.Frame.Joints[j].At, at: a.places.at[j], centre: a.places.first[j]}
+	return spec{moment: true, to: Vector(a.Frame.Joints[j].At), at: a.places.at[j], centre: a.places.first[j]}
 }
 
 // momentAt is the sum of moments about a point.
 func (p *places) momentAt(x Point) spec {
 	at := p.ranksOf(&x)
-	return spec{moment: true, about: x, at: at, centre: p.joint(at)}
+	return spec{moment: true, to: Vector(x), at: at, centre: p.joint(at)}
 }
 
 func (a *Assembly) sum(b FreeBody, s *spec) Sum {
 	if s.moment {
-		return a.momentSum(b, s.about, s.centre)
+		return a.momentSum(b, s.about(), s.centre)
 	}
-	return a.ForceSum(b, s.along)
+	return a.ForceSum(b, s.to)
 }
 
 // spec is a sum of the assembly without its terms.
@@ -61,9 +63,9 @@ func (s *spec) same(o *Sum) bool {
 		return false
 	}
 	if s.moment {
-		return s.about.Equal(o.About)
+		return s.about().Equal(o.About)
 	}
-	return s.along.Cross(o.Along).IsZero()
+	return s.to.Cross(o.Along).IsZero()
 }
 
 // counts reports whether a force along a direction d at a place, or a couple, has a part in a sum.
@@ -72,15 +74,15 @@ func (s *spec) counts(couple bool, d *Vector, at *Point) bool {
 	case s.moment && couple:
 		return true
 	case s.moment && d.X.IsZero():
-		return !s.about.X.Equal(at.X)
+		return !s.to.X.Equal(at.X)
 	case s.moment && d.Y.IsZero():
-		return !s.about.Y.Equal(at.Y)
+		return !s.to.Y.Equal(at.Y)
 	case s.moment:
-		return !s.about.To(*at).Cross(*d).IsZero()
+		return !s.about().To(*at).Cross(*d).IsZero()
 	case couple:
 		return false
 	}
-	return !s.along.Dot(*d).IsZero()
+	return !s.to.Dot(*d).IsZero()
 }
 
 // countsForce reports whether force i has a part in a sum of a body on which it acts, as its term would say (S6).

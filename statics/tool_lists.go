@@ -36,17 +36,6 @@ func noneFor(n int) []int {
 	return s
 }
 
-// marked lists the places of the n that are true.
-func marked(is []bool, n int) []int {
-	places := make([]int, 0, n)
-	for i, marked := range is {
-		if marked {
-			places = append(places, i)
-		}
-	}
-	return places
-}
-
 // upTo lists the numbers from 0 to n − 1.
 func upTo(n int) []int {
 	all := make([]int, n)

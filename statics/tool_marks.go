@@ -11,15 +11,46 @@ func (m marks) set(i int) { m[i/64] |= 1 << (i % 64) }
 
 func (m marks) clear(i int) { m[i/64] &^= 1 << (i % 64) }
 
+// turn takes i in, or out if it was in.
+func (m marks) turn(i int) { m[i/64] ^= 1 << (i % 64) }
+
 // next is the least member from i on, or None.
 func (m marks) next(i int) int {
-	word := m[i/64] >> (i % 64) << (i % 64)
-	for n := i / 64; ; word = m[n] {
+	for n := i / 64; n < len(m); n++ {
+		word := m[n]
+		if n == i/64 {
+			word = word >> (i % 64) << (i % 64)
+		}
 		if word != 0 {
 			return 64*n + bits.TrailingZeros64(word)
 		}
-		if n++; n == len(m) {
-			return None
-		}
 	}
+	return None
+}
+
+func (m marks) isEmpty() bool { return m.next(0) == None }
+
+// inCommon is how many members both have.
+func (m marks) inCommon(o marks) int {
+	n := 0
+	for w := range m {
+		n += bits.OnesCount64(m[w] & o[w])
+	}
+	return n
+}
+
+// takeAway takes out the members of the other.
+func (m marks) takeAway(o marks) {
+	for w := range m {
+		m[w] &^= o[w]
+	}
+}
+
+// list lists the members in rising order.
+func (m marks) list() []int {
+	all := make([]int, 0, m.inCommon(m))
+	for i := m.next(0); i != None; i = m.next(i + 1) {
+		all = append(all, i)
+	}
+	return all
 }
