@@ -123,7 +123,7 @@ func (d *document) find() {
 	asks := func(word string) bool { return len(d.p.Find) == 0 || slices.Contains(d.p.Find, word) }
 	var what, curves []string
 	for _, group := range []struct{ word, says string }{{"reactions", "the reactions"}, {"pins", "the pin forces"}} {
-		if asks(group.word) {
+		if asks(group.word) && (group.word != "pins" || len(d.Frame.Connections) > 0) {
 			what = append(what, group.says)
 		}
 	}

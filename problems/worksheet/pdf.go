@@ -9,6 +9,7 @@ import (
 	"codeberg.org/go-fonts/dejavu/dejavusansoblique"
 	"codeberg.org/go-fonts/dejavu/dejavuserifcondensed"
 	"codeberg.org/go-fonts/dejavu/dejavuserifcondensedbold"
+	"codeberg.org/go-fonts/dejavu/dejavuserifcondensedbolditalic"
 	"codeberg.org/go-fonts/dejavu/dejavuserifcondenseditalic"
 	"codeberg.org/go-pdf/fpdf"
 )
@@ -52,7 +53,7 @@ func titleOf(all []Solved) string {
 	return number(len(all)) + " solutions"
 }
 
-// family is the font of a printed document, in regular, bold and italic.
+// family is the font of a printed document, in regular, bold, italic and both.
 const family = "serif"
 
 // figureFamily is that of its figures, the same as in SVG.
@@ -75,6 +76,7 @@ func newPrint(title string, size PaperSize) *fpdf.Fpdf {
 	doc.AddUTF8FontFromBytes(family, "", dejavuserifcondensed.TTF)
 	doc.AddUTF8FontFromBytes(family, "B", dejavuserifcondensedbold.TTF)
 	doc.AddUTF8FontFromBytes(family, "I", dejavuserifcondenseditalic.TTF)
+	doc.AddUTF8FontFromBytes(family, "BI", dejavuserifcondensedbolditalic.TTF)
 	doc.AddUTF8FontFromBytes(figureFamily, "", dejavusans.TTF)
 	doc.AddUTF8FontFromBytes(figureFamily, "B", dejavusansbold.TTF)
 	doc.AddUTF8FontFromBytes(figureFamily, "I", dejavusansoblique.TTF)

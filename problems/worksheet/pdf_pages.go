@@ -168,7 +168,11 @@ func (c *composer) set(i int) {
 	case stepPassage:
 		c.paragraph(lineStyle{size: bodySize, style: "B", above: 9, indent: stepIndent, with: true}, label, text)
 	case reasonPassage:
-		c.paragraph(lineStyle{size: bodySize, above: 1, indent: stepIndent, with: true}, label, text)
+		closing := i > 0 && c.d.list[i-1].kind == gapPassage && !c.isMaths(i+1) // what is said after the last step stays with that
+		if closing && len(c.strips) > 0 {
+			c.strips[len(c.strips)-1].with = true
+		}
+		c.paragraph(lineStyle{size: bodySize, above: 1, indent: stepIndent, with: !closing}, label, text)
 	case equationPassage, resultPassage:
 		c.equation(i)
 	case tablePassage:

@@ -167,14 +167,28 @@ func bodiesBeside(list []passage) []figure.Scene {
 // growth is by how much taller a figure is tried that is too crowded.
 const growth = 1.3
 
-// fitting is a figure of the width of the text, so tall at most if that fits its labels, else somewhat taller, at last as a page.
+// fitting is a figure of the width of the text, so tall at most if that fits its labels and its arrows stand at what they act on,
+// else somewhat taller, at last as a page.
 func (r room) fitting(s figure.Scene, tall float64) paper.Sheet {
 	sheet := paper.Layout(s, r.wide, tall)
+	tries := 0
 	for tall *= growth; !sheet.Fits && tall < r.tallest*growth; tall *= growth {
 		sheet = paper.Layout(s, r.wide, min(tall, r.tallest))
 	}
+	for ; sheet.Fits && sheet.Astray > fewAstray && tall < r.tallest && tries < roomier; tall *= growth {
+		if larger := paper.Layout(s, r.wide, tall); larger.Fits && larger.Astray < sheet.Astray-fewAstray {
+			sheet = larger
+		}
+		tries++
+	}
 	return sheet
 }
+
+// A figure whose arrows stand off what they act on by more than so many points in all is tried larger, so many times.
+const (
+	fewAstray = 10.0
+	roomier   = 3
+)
 
 // sketchesAbreast is how many pictures to draw on stand side by side on a page so wide: in large print each has a row of its own.
 func sketchesAbreast(wide float64) int {

@@ -15,7 +15,7 @@ import (
 
 // TestPrinted holds where everything stands on printed pages to the files in testdata/printed: read from the document's own
 // streams, one line of type a line, with its height from the head of the page, the place of
-// each word in points, and the font (Regular, Bold, Italic) and size where they change; + is what stands lower. Figures are stood in for by blank
+// each word in points, and the font (Regular, Bold, Italic, or BI for both) and size where they change; + is what stands lower. Figures are stood in for by blank
 // ones, since what is in them is not this package's.
 func TestPrinted(t *testing.T) {
 	t.Parallel()
@@ -77,7 +77,7 @@ func printedLines(t *testing.T, pdf []byte) string {
 			case len(k[4]) > 0:
 				name := string(k[4])
 				if fonts[name] == "" {
-					fonts[name] = string("RBIS?"[min(len(fonts), 4)])
+					fonts[name] = []string{"R", "B", "I", "S", "BI", "?"}[min(len(fonts), 5)]
 				}
 				font = fonts[name] + strings.TrimSuffix(string(k[5]), ".00")
 			case len(k[6]) > 0:

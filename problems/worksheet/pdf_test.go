@@ -2,6 +2,7 @@ package worksheet
 
 import (
 	"bytes"
+	"math"
 	"path/filepath"
 	"strings"
 	"testing"
@@ -10,6 +11,7 @@ import (
 
 	"unpin/problems"
 	"unpin/statics"
+	"unpin/statics/figure"
 	"unpin/statics/figure/paper"
 )
 
@@ -182,6 +184,76 @@ func TestSymbols(t *testing.T) {
 		if got != k.want {
 			t.Errorf("%s is set as %s, not %s", k.word, got, k.want)
 		}
+	}
+}
+
+// TestBoldSymbols: a symbol is italic in bold type too, and so is the letter of an axis beneath it, but not the name of a joint.
+func TestBoldSymbols(t *testing.T) {
+	p, s := solveFile(t, filepath.Join(testdata, "examples", "shelter.yaml"))
+	c := composed(p, s, A4)
+	for word, want := range map[string]string{"Ay": "A/BI y/BI", "ΣFx": "Σ/B F/BI x/BI", "A": "A/B", "RE": "R/BI E/B"} {
+		var got []string
+		for _, r := range c.names.runsOf(word, "B", "") {
+			got = append(got, r.text+"/"+r.style)
+		}
+		if strings.Join(got, " ") != want && !(word == "RE" && len(got) == 1) { // a name only where there is such a roller
+			t.Errorf("%s is set as %v, not %s", word, got, want)
+		}
+	}
+}
+
+// TestNothingAstray: in documents of frames whose forces are crowded, every force stands at what it acts on: within the 26 points
+// that an arc around its point may take, unless another of the same point stands between, as read off where arrows were drawn.
+func TestNothingAstray(t *testing.T) {
+	t.Parallel()
+	const most = 26
+	apart := func(a, b figure.Position) float64 { return math.Hypot(a.X-b.X, a.Y-b.Y) }
+	arrows := 0
+	for _, name := range []string{"20-orchard-gate", "29-painters-trestle", "32-fly-loft", "40-quarry-derrick", "48-boatyard-crane"} {
+		p, s := solveFile(t, filepath.Join("..", "library", name+".yaml"))
+		c := composed(p, s, A4)
+		c.compose(1)
+		for _, sheet := range c.sheets {
+			for i, d := range sheet.Drawn {
+				if d.Kind != figure.DrawnArrow || d.At != d.Hub {
+					continue
+				}
+				arrows++
+				far, between := min(apart(d.From, d.At), apart(d.To, d.At)), false
+				for k, o := range sheet.Drawn {
+					between = between || k != i && o.Kind == figure.DrawnArrow && o.At == d.At && min(apart(o.From, o.At), apart(o.To, o.At)) < far
+				}
+				if far > most && !between {
+					t.Errorf("%s, %s: %s stands %.0f points off its point", name, sheet.Title, d.Text, far)
+				}
+			}
+		}
+	}
+	if arrows < 150 {
+		t.Errorf("only %d arrows", arrows)
+	}
+}
+
+// TestLastRemark: what no check catches is said on the page of the last check.
+func TestLastRemark(t *testing.T) {
+	p, s := solveFile(t, filepath.Join("..", "library", "09-ferry-ramp.yaml"))
+	c := composed(p, s, A4)
+	n := 0
+	for i, b := range c.d.list {
+		if b.kind != reasonPassage || !strings.HasPrefix(b.text, "No check catches") {
+			continue
+		}
+		n++
+		c.strips, c.last = nil, titlePassage
+		c.set(i - 2)
+		before := len(c.strips)
+		c.set(i)
+		if !c.strips[before-1].with || c.strips[len(c.strips)-1].with {
+			t.Errorf("it stays with the check: %v; with what follows: %v", c.strips[before-1].with, c.strips[len(c.strips)-1].with)
+		}
+	}
+	if n != 1 {
+		t.Errorf("%d such remarks", n)
 	}
 }
 

@@ -30,7 +30,7 @@ func (d diagrams) byParts(g statics.Diagram) {
 		most = notation.ASCII(most)
 	}
 	m := d.Frame.Members[g.Member]
-	d.prose(fmt.Sprintf("By parts: M is the straight line from %s at %s to %s at %s, plus the parabola of a simple beam, %s at mid-span.",
+	d.prose(fmt.Sprintf("M has two parts: the straight line from %s at %s to %s at %s, and the parabola of a simple beam, %s at mid-span.",
 		d.say.Value(ends[0], notation.Moment), d.Frame.Joints[m.From].Name, d.say.Value(ends[1], notation.Moment), d.Frame.Joints[m.To].Name, most))
 	d.symbolic("M")
 }

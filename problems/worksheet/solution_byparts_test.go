@@ -14,7 +14,7 @@ import (
 )
 
 // byPartsForm is what is said of a member's M by parts, in units.
-var byPartsForm = regexp.MustCompile(`By parts: M is the straight line from (\S+)(?: \S+)? at (\S+) to (\S+)(?: \S+)? at (\S+), plus the parabola of a simple beam, (\S+)·(\S+)²/8 = (\S+)`)
+var byPartsForm = regexp.MustCompile(`M has two parts: the straight line from (\S+)(?: \S+)? at (\S+) to (\S+)(?: \S+)? at (\S+), and the parabola of a simple beam, (\S+)·(\S+)²/8 = (\S+)`)
 
 // TestByParts reads what is said of M by parts and adds it up by hand: at mid-span the mean of the moments at the ends and w·L²/8
 // are M there, which is read off the diagram; to the three figures that are printed.

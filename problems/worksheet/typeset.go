@@ -11,7 +11,7 @@ import (
 // A typeRun is a piece of a line in one kind of type.
 type typeRun struct {
 	text  string
-	style string // "", "B" or "I"
+	style string // "", "B", "I" or "BI"
 	index bool   // small and low
 }
 
@@ -90,7 +90,7 @@ func (names typesetter) runsOf(word, style, letters string) []typeRun {
 			runs = append(runs, typeRun{text: letter, style: slanted(style)})
 			runs = append(runs, indexRuns(parts[1], style)...)
 		} else {
-			runs = append(runs, typeRun{text: name, style: "I"})
+			runs = append(runs, typeRun{text: name, style: slanted(style)})
 		}
 		rest = after
 	}
@@ -114,12 +114,9 @@ func indexRuns(index, style string) []typeRun {
 	return runs
 }
 
-// slanted is the style of a symbol's letter.
+// slanted is the style of a symbol's letter: italic in bold type too, as everywhere (ISO 80000-1; from memory).
 func slanted(style string) string {
-	if style == "B" {
-		return style
-	}
-	return "I"
+	return style + "I"
 }
 
 // mathLetters are the letters that stand for numbers in mathematics.

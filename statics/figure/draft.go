@@ -3,8 +3,10 @@ package figure
 import (
 	"maps"
 	"slices"
+	"strings"
 
 	"unpin/statics"
+	"unpin/statics/notation"
 )
 
 // A draft is a scene in the making.
@@ -28,6 +30,7 @@ func vector(v statics.Vector) Direction { return NewDirection(v.X.Float(), v.Y.F
 // newDraft begins a scene with the members that are inside.
 func newDraft(f *statics.Frame, o Options, inside []bool) *draft {
 	d := &draft{f: f, o: o, inside: inside, ending: map[int][]int{}, taken: map[Position][]ray{}}
+	d.Letters = lettersOf(f, o)
 	for m, in := range inside {
 		if !in {
 			continue
@@ -40,6 +43,18 @@ func newDraft(f *statics.Frame, o Options, inside []bool) *draft {
 		d.taken[b] = append(d.taken[b], ray{b.To(a), true})
 	}
 	return d
+}
+
+// lettersOf are the letters in which a problem has its results, P and L, but for those that a joint is called by.
+func lettersOf(f *statics.Frame, o Options) string {
+	if !o.Style.Units.Letters() {
+		return ""
+	}
+	letters := o.Style.UnitOf(notation.Force) + o.Style.UnitOf(notation.Length)
+	for _, j := range f.Joints {
+		letters = strings.ReplaceAll(letters, j.Name, "")
+	}
+	return letters
 }
 
 // slopes notes how the members lie that slope, of those that run on in one line the first.

@@ -32,9 +32,13 @@ func (d *draft) rope(i int, l statics.Load) {
 	}
 	d.Wheels = append(d.Wheels, w)
 	if !l.Radius.IsZero() {
-		d.Notes = append(d.Notes, Note{at, "r = " + d.o.given(l.Radius, notation.Length), Look{DimensionMark, look.Emphasis}})
+		d.Letters += radiusLetter
+		d.Notes = append(d.Notes, Note{at, radiusLetter + " = " + d.o.given(l.Radius, notation.Length), Look{DimensionMark, look.Emphasis}})
 	}
 }
+
+// radiusLetter stands for the radius of a pulley.
+const radiusLetter = "r"
 
 // alongRope reports whether a rope runs from its wheel along a distributed load, on the side on which the load would stand.
 func (d *draft) alongRope(s Spread, loads []int) bool {

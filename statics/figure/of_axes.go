@@ -19,7 +19,7 @@ const (
 // member, or those of a beam from left to right. Fine lines stand at the places where what acts changes; those at which V is found to
 // be zero are not among them.
 func OfAxes(s *statics.Solution, members []int, qs []InternalForce, o Options) Scene {
-	a := axes{Scene: Scene{Title: wording.Sentence(axesTitle(s, members)), Names: map[string]Symbolic{}}, qs: qs, o: o}
+	a := axes{Scene: Scene{Title: wording.Sentence(axesTitle(s, members)), Names: map[string]Symbolic{}, Letters: lettersOf(&s.Frame, o)}, qs: qs, o: o}
 	for _, m := range members {
 		a.length = a.length.Add(s.Frame.Length(m))
 	}

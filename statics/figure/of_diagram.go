@@ -105,13 +105,26 @@ func (q InternalForce) meaning(o Options) string {
 // upperSide is the second line of the legends of N and V.
 const upperSide = "+ above a member, left of an upright one"
 
-// sagging is on which side a positive M stretches a member: below, in a frame whose members are all named from left to right
-// or upright; else it is told by the way along the member, since its sign turns with that.
+// sagging is on which side a positive M stretches a member: below, in a frame whose members are all named from left to right,
+// and right of an upright one if all those are named upward, left if downward; else it is told by the way along a member, since its
+// sign turns with that.
 func (d *draft) sagging() string {
+	up, down := false, false
 	for m, k := range d.f.Members {
-		if a, b := d.ends(m); b.X < a.X {
-			return "+ tension on the right, going along " + k.Name + " from " + d.f.Joints[k.From].Name + " to " + d.f.Joints[k.To].Name
+		switch a, b := d.ends(m); {
+		case b.X < a.X, b.X == a.X && (b.Y < a.Y && up || b.Y > a.Y && down):
+			return "+ tension on the right, going from " + d.f.Joints[k.From].Name + " to " + d.f.Joints[k.To].Name
+		case b.X == a.X && b.Y > a.Y:
+			up = true
+		case b.X == a.X:
+			down = true
 		}
 	}
-	return "+ tension below, read from left to right"
+	switch {
+	case up:
+		return "+ tension below, or right of an upright one"
+	case down:
+		return "+ tension below, or left of an upright one"
+	}
+	return "+ tension below"
 }

@@ -58,6 +58,7 @@ type Scene struct {
 	Notes      []Note
 	Legend     []string            // lines beneath the figure
 	Names      map[string]Symbolic // how print sets the names of the forces in it
+	Letters    string              // those that stand for a quantity in its labels, where they stand alone: print sets them italic
 }
 
 // IsApart reports whether a scene shows bodies apart from one another.

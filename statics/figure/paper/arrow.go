@@ -23,11 +23,14 @@ func (p *layout) arrow(a figure.Arrow) {
 	}
 	at := p.place(a.At)
 	if !a.Beside.IsZero() {
+		if p.turnsBeside(at, &a) {
+			ray = ray.Opposite()
+		}
 		at = p.besides(at, a.Beside, ray)
 	}
 	near, far := p.room(at, ray, arrowLength)
-	if a.Beside.IsZero() && !a.Rope && p.comesBy(at, near) {
-		if other := ray.Opposite(); hasWay(p, at, other) {
+	if astray := at.distance(near) > strayFrom; a.Beside.IsZero() && !a.Rope && (astray || p.comesBy(at, near)) {
+		if other := ray.Opposite(); hasWay(p, at, other) && (!astray || p.roomAt(at, other) < at.distance(near)) {
 			a.Pull, ray = !a.Pull, other
 			near, far = p.room(at, ray, arrowLength)
 		}
@@ -60,12 +63,80 @@ func (p *layout) arrow(a figure.Arrow) {
 	p.askSlope(near.between(far, 0.5), ray, a.Slope, a.Text, a.Look)
 }
 
+// turnsBeside finds an arrow beside a member another side of it where it would stand far off, or reports that it had better stand
+// on the other side of its point.
+func (p *layout) turnsBeside(at Place, a *figure.Arrow) bool {
+	ray := a.Toward.Opposite()
+	if a.Pull {
+		ray = a.Toward
+	}
+	missed := p.misread
+	defer func() { p.misread = missed }()
+	side, other := a.Beside, a.Beside.Opposite()
+	for _, k := range [...]struct {
+		side figure.Direction
+		turn bool
+	}{{side, false}, {other, false}, {side, true}, {other, true}} {
+		way := ray
+		if k.turn {
+			way = ray.Opposite()
+		}
+		near, far := p.room(p.besides(at, k.side, way), way, arrowLength)
+		if at.distance(near) > strayFrom || p.misread > missed || p.comesBy(at, near) || p.comesBy(at, far) {
+			p.misread = missed
+			continue
+		}
+		a.Beside = k.side
+		if k.turn {
+			a.Pull = !a.Pull
+		}
+		return k.turn
+	}
+	return false
+}
+
 // comesBy reports whether the arrow of another point stands between a point and a place: an arrow there would seem to act on that.
 func (p *board) comesBy(at, near Place) bool {
 	way := figure.Drawn{From: at.position(), To: near.position()}
 	return slices.ContainsFunc(p.drawn, func(d figure.Drawn) bool {
 		return d.Kind == figure.DrawnArrow && d.At != way.From && d.Gap(way, 1) == 0
 	})
+}
+
+// strayFrom is how far from its point the nearer end of an arrow is at which one looks for what it acts on.
+const strayFrom = 20.0
+
+// roomAt is how far from a point an arrow outward along a ray finds room.
+func (p *layout) roomAt(at Place, ray figure.Direction) float64 {
+	missed := p.misread
+	near, _ := p.room(at, ray, arrowLength)
+	p.misread = missed
+	return at.distance(near)
+}
+
+// astrayInAll is how far all arrows stand from their points, beyond what is near, but for those that have another of the same point
+// between, as in a row, and for ropes.
+func astrayInAll(drawn []figure.Drawn) float64 {
+	const near = 8.0
+	total := 0.0
+	for i := range drawn {
+		d := &drawn[i]
+		if d.Kind != figure.DrawnArrow || d.At != d.Hub {
+			continue
+		}
+		end := d.From
+		if Place(d.At).distance(Place(d.To)) < Place(d.At).distance(Place(d.From)) {
+			end = d.To
+		}
+		way := figure.Drawn{From: d.At, To: end}
+		inRow := func(o figure.Drawn) bool {
+			return o.Kind == figure.DrawnArrow && o.At == d.At && o != *d && min(Place(o.From).distance(Place(d.At)), Place(o.To).distance(Place(d.At))) > 0 && way.Gap(o, 1) < 1
+		}
+		if far := Place(d.At).distance(Place(end)); far > near && !slices.ContainsFunc(drawn, inRow) {
+			total += far - near
+		}
+	}
+	return total
 }
 
 // hasWay reports whether an arrow outward along a ray finds room without coming by that of another point or a member.

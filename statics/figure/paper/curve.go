@@ -2,6 +2,7 @@ package paper
 
 import (
 	"math"
+	"slices"
 
 	"unpin/statics/figure"
 )
@@ -42,14 +43,76 @@ func (p *layout) curve(c figure.Curve) {
 	for i := 1; i < len(outline); i++ {
 		p.take(bar(outline[i-1], outline[i], curveWeight))
 	}
+	p.outlines = append(p.outlines, outline)
+}
+
+// curveValues asks for the values of a curve, once all are drawn; index is its place among them.
+func (p *layout) curveValues(index int) {
+	c := p.scene.Curves[index]
 	for _, v := range c.Values {
-		_, tip := p.at(c, v.Ordinate)
+		tip := p.ownTip(index, v.Ordinate)
 		out := c.Side
 		if v.Value < 0 {
 			out = out.Opposite()
 		}
-		p.ask(want{text: typeset(p.scene, v.Text, c.Look), near: rectOf(tip), at: tip, look: c.Look, rank: figure.RankValue, side: figure.SideToward(out)})
+		p.ask(want{
+			text: typeset(p.scene, v.Text, c.Look), near: rectOf(tip), at: tip, look: c.Look, rank: figure.RankValue,
+			side: figure.SideToward(out), outline: index + 1,
+		})
 	}
+}
+
+// ownTip is the place of a curve by which a value is written: its tip, or, at an end of the member where that lies on another
+// member or within another curve, as at a corner, so near to it on the curve that it does so no more.
+func (p *layout) ownTip(index int, o figure.Ordinate) Place {
+	const off, share = 3.0, 0.6
+	c := p.scene.Curves[index]
+	_, first := p.at(c, o)
+	if o.Along != 0 && o.Along != 1 {
+		return first
+	}
+	long := p.place(c.From).distance(p.place(c.To))
+	tip := first
+	for slid := off; slid <= share*long; slid += off {
+		if !p.onOtherMember(c, tip) && !p.inOtherCurve(index, tip) {
+			return tip
+		}
+		along := math.Abs(o.Along - slid/long)
+		_, tip = p.at(c, figure.Ordinate{Along: along, Value: valueAt(c, along, o.Value)})
+	}
+	return first
+}
+
+// A shade is the area of a curve, or a part of it.
+type shade struct {
+	shape
+	curve int
+}
+
+// inOtherCurve reports whether a place lies within the area of another curve.
+func (p *layout) inOtherCurve(index int, at Place) bool {
+	const clear = 2.0
+	here := square(at, clear)
+	return slices.ContainsFunc(p.shades, func(k shade) bool { return k.curve != index && here.meets(k.shape) })
+}
+
+// onOtherMember reports whether a place lies on a member of which a curve is not.
+func (p *layout) onOtherMember(c figure.Curve, at Place) bool {
+	here := figure.Drawn{From: at.position(), To: at.position()}
+	return slices.ContainsFunc(p.scene.Strokes, func(k figure.Stroke) bool {
+		return (k.From != c.From || k.To != c.To) && here.Gap(figure.Drawn{From: p.place(k.From).position(), To: p.place(k.To).position()}, 1) < 3
+	})
+}
+
+// valueAt is the value of a curve at a place along its member between two ordinates, or else that one.
+func valueAt(c figure.Curve, along, otherwise float64) float64 {
+	for i, o := range c.Ordinates[1:] {
+		before := c.Ordinates[i]
+		if before.Along <= along && along <= o.Along && before.Along < o.Along {
+			return before.Value + (o.Value-before.Value)*(along-before.Along)/(o.Along-before.Along)
+		}
+	}
+	return otherwise
 }
 
 // curveArea shades and hatches the area between two neighbouring ordinates.
@@ -77,4 +140,5 @@ func (p *layout) curveArea(c figure.Curve, from, to figure.Ordinate) {
 func (p *layout) curveShade(corners ...Place) {
 	p.draw(shadeLayer, Mark{Path: corners, Closed: true, Fill: leaf, Line: NoInk})
 	p.take(newShape(corners...))
+	p.shades = append(p.shades, shade{newShape(corners...), len(p.outlines)})
 }

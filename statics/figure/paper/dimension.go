@@ -12,7 +12,7 @@ const (
 	dimensionOff   = 16.0 // from what is drawn to the first line
 	dimensionLevel = 15.0 // from line to line below one another
 	dimensionGap   = 8.0  // between the numbers of lines beside one another
-	dimensionClear = 3.0  // from what is drawn to the numbers of the first line
+	dimensionClear = 8.0  // from what is drawn to the numbers of the first line
 	dimensionHead  = 6.0
 	extensionOver  = 3.0 // how far an extension line runs past a dimension line
 	extensionLong  = 9.0 // and before it

@@ -17,6 +17,8 @@ type want struct {
 	side figure.Sides // where it may best stand; 0 is anywhere
 	// the arrow it belongs to, counted from 1 in what was drawn; 0 for other things
 	arrow int
+	// the outline of the curve that it is a value of, likewise
+	outline int
 }
 
 // A lettering holds the labels of a board that want a place.
@@ -25,6 +27,8 @@ type lettering struct {
 	wants   []want
 	leaders []shape // lines from labels to what they belong to
 	wantsAt near    // where what they belong to is, once all have been asked
+	// the outlines of curves, whose values must not be taken for one another's
+	outlines [][]Place
 }
 
 // ask takes a want, unless it has nothing to say.
@@ -36,14 +40,17 @@ func (l *lettering) ask(w want) {
 
 // Places of labels on paper: in points, and what departing from the best costs in points of distance.
 const (
-	labelTall   = typeSize * (capHeight + descent)
-	labelRim    = 1.2  // kept free around a label
-	leaderFrom  = 13.0 // from which distance on a line leads to what a label belongs to
-	wrongSide   = 9.0
-	offCorner   = 2.0
-	otherNearer = 9.0
-	notNearest  = 1000.0 // nearer to another arrow
-	growing     = 0.08   // for each point by which the sheet grows
+	labelTall     = typeSize * (capHeight + descent)
+	labelRim      = 1.2  // kept free around a label
+	leaderFrom    = 13.0 // from which distance on a line leads to what a label belongs to
+	wrongSide     = 9.0
+	leaderOver    = 30.0 // a line from a label to what it belongs to runs through another
+	offCorner     = 2.0
+	besideBay     = 8.0
+	otherNearer   = 9.0
+	memberBetween = 60.0   // a value on the other side of a member than its curve
+	notNearest    = 1000.0 // nearer to another arrow
+	growing       = 0.08   // for each point by which the sheet grows
 )
 
 // gaps are the distances at which a place for a label is sought, in order.
@@ -123,8 +130,11 @@ func (w want) candidates(wide, gap float64) []candidate {
 		list = append(list, candidate{rect{x, y, x + wide, y + labelTall}, cost})
 	}
 	slant, corner := gap*0.7, offCorner
-	if w.rank == figure.RankName {
+	switch w.rank {
+	case figure.RankName:
 		corner = -offCorner
+	case figure.RankDimension: // there it would stand beside the next one
+		corner = besideBay
 	}
 	right, left, top, foot := n.x1+slant, n.x0-slant-wide, n.y0-slant-labelTall, n.y1+slant
 	add(right, top, figure.AtRight|figure.Above, corner)
@@ -158,7 +168,54 @@ func (l *lettering) mistakable(w want, index int, b rect) float64 {
 		}
 		return false
 	})
+	switch {
+	case w.rank == figure.RankName:
+		cost += l.besideArrow(w, b)
+	case w.outline > 0:
+		cost += l.besideCurve(w, b)
+	}
 	return cost
+}
+
+// besideCurve is what it costs that a value of a curve stands nearer to another curve, or that a member lies between.
+func (l *lettering) besideCurve(w want, b rect) float64 {
+	cost := 0.0
+	from, _, _ := w.leader(b)
+	way := figure.Drawn{From: from.position(), To: w.at.position()}
+	for _, d := range l.drawn {
+		if d.Kind == figure.DrawnMember && d.Gap(way, 1) < 1 {
+			cost += memberBetween
+		}
+	}
+	own := outlineGap(l.outlines[w.outline-1], b, math.Inf(1))
+	for i, o := range l.outlines {
+		if i != w.outline-1 && outlineGap(o, b, own) < own {
+			return cost + otherNearer
+		}
+	}
+	return cost
+}
+
+// outlineGap is the distance of an outline from a rect, if that is less than so far.
+func outlineGap(outline []Place, b rect, most float64) float64 {
+	upper, lower := Place{b.x0, b.y0}.position(), Place{b.x1, b.y1}.position()
+	for i := 1; i < len(outline); i++ {
+		if k := rectOf(outline[i-1], outline[i]); k.gap(b) < most {
+			most = min(most, figure.Drawn{From: outline[i-1].position(), To: outline[i].position()}.FromBox(upper, lower, 1))
+		}
+	}
+	return most
+}
+
+// besideArrow is what it costs that the name of a joint stands nearer to where the force of another point acts: it would name that.
+func (l *lettering) besideArrow(w want, b rect) float64 {
+	own := rectOf(w.at).gap(b)
+	for _, d := range l.drawn {
+		if at := Place(d.At); d.Kind == figure.DrawnArrow && at != w.at && rectOf(at).gap(b) < own {
+			return otherNearer
+		}
+	}
+	return 0
 }
 
 // leader is the line from a label to what it belongs to, if that is not near.
@@ -168,16 +225,22 @@ func (w want) leader(b rect) (from, to Place, needed bool) {
 	return from, w.at.by(w.at.toward(from), short), b.gap(w.near) >= leaderFrom
 }
 
-// crossed is what it costs that the line from a label would cross others.
+// crossed is what it costs that the line from a label would run through others, or that it would stand on the line of another.
 func (l *lettering) crossed(w want, b rect) float64 {
+	cost := 0.0
+	for i := range l.leaders {
+		if l.leaders[i].meetsRect(b) {
+			cost += leaderOver
+		}
+	}
 	from, to, needed := w.leader(b)
 	if !needed {
-		return 0
+		return cost
 	}
-	cost, line := 0.0, bar(from, to, fineWeight).withSides()
+	line := bar(from, to, fineWeight).withSides()
 	l.lettersAt.any(line.rect, func(i int) bool {
 		if line.meetsRect(l.lettered[i]) {
-			cost += wrongSide
+			cost += leaderOver
 		}
 		return false
 	})

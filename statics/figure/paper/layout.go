@@ -126,6 +126,7 @@ type layout struct {
 	wheels    float64 // the scale of wheels where they are: so that they stay round
 	strokesAt near    // where the members are, for place
 	slopeAsks []slopeAsk
+	shades    []shade // the areas of curves
 	isPart    bool
 	hasShort  bool // a dimension too short for its heads
 	offScale  bool // a dimension is underlined
@@ -223,6 +224,9 @@ func (p *layout) paint() {
 	for _, c := range p.scene.Curves {
 		p.curve(c)
 	}
+	for i := range p.scene.Curves {
+		p.curveValues(i)
+	}
 	for _, n := range p.scene.Notes {
 		p.remarkAt(n)
 	}
@@ -307,7 +311,7 @@ func (p *layout) finish() Sheet {
 	corner := p.corner()
 	s := Sheet{
 		Title: p.scene.Title, Width: out.width(), Height: out.height(),
-		Origin: Place{corner.X - out.x0, corner.Y - out.y0}, Stretched: p.stretched, Fits: p.misread == 0,
+		Origin: Place{corner.X - out.x0, corner.Y - out.y0}, Stretched: p.stretched, Fits: p.misread == 0, Astray: astrayInAll(p.drawn),
 	}
 	for _, d := range p.drawn {
 		s.Drawn = append(s.Drawn, d.Moved(-out.x0, -out.y0))

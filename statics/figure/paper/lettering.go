@@ -100,11 +100,46 @@ func typeset(s *figure.Scene, text string, look figure.Look) []Run {
 		}
 		text = text[len(first):]
 	}
-	if text != "" {
-		runs = append(runs, Run{Text: text})
+	letters := s.Letters
+	if look.Role == figure.NameMark {
+		letters = ""
 	}
+	runs = append(runs, slanted(text, letters)...)
 	for i := range runs {
 		runs[i].Bold = look.Emphasis == figure.Lit || look.Role == figure.NameMark
 	}
+	return runs
+}
+
+// slanted is a text whose words of nothing but these letters are italic, for they stand for quantities: the P and L of 5/2 P
+// and PL/4 (ISO 80000-1; from memory).
+func slanted(text, letters string) []Run {
+	var runs []Run
+	add := func(part string, italic bool) {
+		if part != "" {
+			runs = append(runs, Run{Text: part, Italic: italic})
+		}
+	}
+	isLetter := func(r rune) bool { return r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' }
+	plain, rest := "", text
+	for rest != "" && letters != "" {
+		start := strings.IndexFunc(rest, isLetter)
+		if start < 0 {
+			break
+		}
+		word := rest[start:]
+		if end := strings.IndexFunc(word, func(r rune) bool { return !isLetter(r) }); end >= 0 {
+			word = word[:end]
+		}
+		plain += rest[:start]
+		if rest = rest[start+len(word):]; strings.Trim(word, letters) != "" {
+			plain += word
+			continue
+		}
+		add(plain, false)
+		add(word, true)
+		plain = ""
+	}
+	add(plain+rest, false)
 	return runs
 }

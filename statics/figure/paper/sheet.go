@@ -14,6 +14,7 @@ type Sheet struct {
 	Marks         []Mark
 	Stretched     bool           // near joints were held apart, so that not all is to scale
 	Drawn         []figure.Drawn // where members, arrows, supports and labels stand
+	Astray        float64        // by how many points in all arrows stand off what they act on, for want of room
 	Fits          bool           // no larger than asked for, and all that is in it can be read rightly: each label by its own arrow, no part drawn apart lost among its arrows
 }
 

@@ -120,5 +120,6 @@ func (p *layout) drawTriangle(t *slopeTriangle) {
 		p.bounds = p.bounds.with(b.grown(labelRim))
 		p.take(newShape(b.corners()...))
 		p.lettered = append(p.lettered, b)
+		p.lettersAt.add(b)
 	}
 }

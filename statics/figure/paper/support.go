@@ -7,13 +7,14 @@ import (
 // support draws what holds a joint; along points to the ground.
 func (p *layout) support(k local, s figure.Symbol) shape {
 	far, half := 0.0, groundHalf
+	slim := half // half of what it takes up at the joint
 	switch s.Kind {
 	case figure.PinnedSupport:
-		far = 13
+		far, slim = 13, pinRadius+1
 		p.plate(s.Look, symbolWeight, []Place{k.at, k.to(far, 8), k.to(far, -8)})
 		p.ring(k.at, pinRadius, s.Look)
 	case figure.RollerSupport:
-		half = rollerHalf
+		half, slim = rollerHalf, wheelRadius+0.5
 		far = memberWeight/2 + 2*wheelRadius
 		p.ring(k.to(memberWeight/2+wheelRadius, 0), wheelRadius, s.Look)
 	case figure.GuideSupport:
@@ -27,7 +28,7 @@ func (p *layout) support(k local, s figure.Symbol) shape {
 	p.note(figure.Drawn{
 		Kind: figure.DrawnSupport, From: k.to(far, half).position(), To: k.to(far, -half).position(), At: p.place(s.At).position(), Text: "at " + p.jointName(s.At),
 	})
-	return newShape(k.panel(-1, far+hatchDepth, half)...)
+	return newShape(k.to(-1, slim), k.to(far, half), k.to(far+hatchDepth, half), k.to(far+hatchDepth, -half), k.to(far, -half), k.to(-1, -slim))
 }
 
 // ground draws the line of the ground, half so long to each side, and the hatch beyond it.

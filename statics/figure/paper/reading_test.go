@@ -1,0 +1,185 @@
+package paper_test
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"unpin/problems"
+	"unpin/statics"
+	"unpin/statics/figure"
+	"unpin/statics/figure/paper"
+)
+
+// solved is a problem of the library with its solution.
+func solved(t *testing.T, name string) (*problems.Problem, *statics.Solution) {
+	t.Helper()
+	p, ok := problems.Library(name)
+	if !ok {
+		t.Fatal("no problem", name)
+	}
+	s, err := statics.Solve(p.Frame)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return p, s
+}
+
+// given is the sheet of the frame of a problem.
+func given(t *testing.T, name string, width, height float64) paper.Sheet {
+	t.Helper()
+	p, _ := problems.Library(name)
+	return paper.Layout(figure.OfFrame(&p.Frame, figure.Options{Style: p.Style(false)}), width, height)
+}
+
+// label is where the first label with that text stands.
+func label(t *testing.T, s paper.Sheet, text string) figure.Drawn {
+	t.Helper()
+	for _, d := range s.Drawn {
+		if d.Kind == figure.DrawnLabel && d.Text == text {
+			return d
+		}
+	}
+	t.Fatalf("%s has no label %q", s.Title, text)
+	return figure.Drawn{}
+}
+
+// fromLabel is the distance of a place from a label.
+func fromLabel(d figure.Drawn, at figure.Position) float64 {
+	return math.Hypot(max(d.From.X-at.X, at.X-d.To.X, 0), max(d.From.Y-at.Y, at.Y-d.To.Y, 0))
+}
+
+// TestValuesAtCorners: where two diagrams meet at a corner their values are not changed for one another. In the stage lift the
+// mast has M = 73 on its right, the platform, which begins there, 82 on its underside: both stand right of the mast and beneath
+// the platform, and 73 nearer to the mast. In the hillside garage the 12 of the wall's V stands beneath the beam.
+func TestValuesAtCorners(t *testing.T) {
+	t.Parallel()
+	p, s := solved(t, "stage-lift")
+	for _, wide := range []float64{227, 470} {
+		sheet := paper.Layout(figure.OfDiagram(s, figure.BendingMoment, nil, figure.Options{Style: p.Style(false)}), wide, wide*0.92)
+		mast, platform := math.Inf(1), 0.0
+		for _, d := range sheet.Drawn {
+			switch level := d.From.Y == d.To.Y; {
+			case d.Kind == figure.DrawnMember && level:
+				platform = d.From.Y
+			case d.Kind == figure.DrawnMember:
+				mast = min(mast, d.From.X)
+			}
+		}
+		of, on := label(t, sheet, "73"), label(t, sheet, "82")
+		if of.From.X < mast || on.From.X < mast || of.From.Y < platform || on.From.Y < platform || of.From.X > on.From.X {
+			t.Errorf("%.0f points wide: mast at %.0f, platform at %.0f, 73 at %.0f, 82 at %.0f", wide, mast, platform, of.From, on.From)
+		}
+	}
+	p, s = solved(t, "hillside-garage")
+	sheet := paper.Layout(figure.OfDiagram(s, figure.ShearForce, nil, figure.Options{Style: p.Style(false)}), 227, 210)
+	for _, d := range sheet.Drawn {
+		if k := label(t, sheet, "12"); d.Kind == figure.DrawnMember && d.From.Y == d.To.Y && k.From.Y < d.From.Y {
+			t.Errorf("12 of the wall stands at %.0f, the beam at %.0f", k.From.Y, d.From.Y)
+		}
+	}
+}
+
+// TestNamesByTheirJoints: a load half a metre above joint B of the flood board does not take its name: B stands nearer to the end
+// of the two members than to where the load acts.
+func TestNamesByTheirJoints(t *testing.T) {
+	t.Parallel()
+	for _, tall := range []float64{180, 220, 420} {
+		sheet := given(t, "flood-board", 470, tall)
+		ends := map[figure.Position]int{}
+		var load figure.Position
+		for _, d := range sheet.Drawn {
+			switch {
+			case d.Kind == figure.DrawnMember:
+				ends[d.From]++
+				ends[d.To]++
+			case d.Kind == figure.DrawnArrow && d.Text == "4 kN":
+				load = d.At
+			}
+		}
+		name, shared := label(t, sheet, "B"), 0
+		for at, n := range ends {
+			if n < 2 {
+				continue
+			}
+			if shared++; fromLabel(name, at) > fromLabel(name, load) {
+				t.Errorf("%.0f points tall: B stands %.1f off its joint and %.1f off the load", tall, fromLabel(name, at), fromLabel(name, load))
+			}
+		}
+		if shared != 1 || load == (figure.Position{}) {
+			t.Errorf("%d shared ends, load at %v", shared, load)
+		}
+	}
+}
+
+// TestLeadersMissLabels: no thin line from a label runs through another, nor through the numbers of a slope, in the frames of the
+// library as given: in that of the ferry ramp one ran through 1 kN/m.
+func TestLeadersMissLabels(t *testing.T) {
+	t.Parallel()
+	leaders := 0
+	for _, name := range problems.Names() {
+		for _, tall := range []float64{110, 150, 220} {
+			sheet := given(t, name, 470, tall)
+			for _, m := range sheet.Marks {
+				if len(m.Path) != 2 || m.Weight != 0.5 || m.Dashed || m.Line != leaderInk {
+					continue
+				}
+				leaders++
+				for _, d := range sheet.Drawn {
+					if d.Kind == figure.DrawnLabel && crossesLabel(m.Path[0], m.Path[1], d) {
+						t.Errorf("%s, %.0f points tall: a line runs through %q", name, tall, d.Text)
+					}
+				}
+			}
+		}
+	}
+	if leaders < 10 {
+		t.Errorf("only %d lines", leaders)
+	}
+}
+
+// leaderInk is the grey of lines from labels.
+const leaderInk paper.Ink = 0x767676
+
+// crossesLabel reports whether some point of a line lies clearly within a label.
+func crossesLabel(a, b paper.Place, d figure.Drawn) bool {
+	const rim, steps = 1.5, 60
+	for i := range steps + 1 {
+		t := float64(i) / steps
+		x, y := a.X+(b.X-a.X)*t, a.Y+(b.Y-a.Y)*t
+		if x > d.From.X+rim && x < d.To.X-rim && y > d.From.Y+rim && y < d.To.Y-rim {
+			return true
+		}
+	}
+	return false
+}
+
+// TestLettersInFigures: what stands for a quantity is italic in figures as in the text around them: P and L of a problem in
+// letters, r of a pulley; units, names of joints and words are upright.
+func TestLettersInFigures(t *testing.T) {
+	t.Parallel()
+	for _, k := range []struct{ name, text, italic string }{
+		{"landing-stage", "5/2 P", "P"}, {"landing-stage", "2 P/L", "P L"}, {"landing-stage", "PL/2 ccw", "PL"}, {"landing-stage", "3/2 L", "L"},
+		{"fly-loft", "r = 0.75 ft", "r"}, {"fly-loft", "55 lb, 5 ft from E", ""}, {"kiln-portal", "L", "L"},
+	} {
+		found := false
+		for _, m := range given(t, k.name, 470, 300).Marks {
+			whole, italic := "", []string{}
+			for _, r := range m.Text {
+				if whole += r.Text; r.Italic {
+					italic = append(italic, r.Text)
+				}
+			}
+			if whole != k.text {
+				continue
+			}
+			found = true
+			if got := strings.Join(italic, " "); got != k.italic {
+				t.Errorf("%s: of %q %q is italic, not %q", k.name, k.text, got, k.italic)
+			}
+		}
+		if !found {
+			t.Errorf("%s has no label %q", k.name, k.text)
+		}
+	}
+}
