@@ -57,6 +57,32 @@ func ApartOfLibrary(t testing.TB) []Named {
 	return all
 }
 
+// Given is a frame of the library as given.
+func Given(t testing.TB, name string) figure.Scene {
+	p, _ := solvedOf(t, name)
+	return figure.OfFrame(&p.Frame, figure.Options{Style: p.Style(false)})
+}
+
+// Diagram is an internal force of a frame of the library.
+func Diagram(t testing.TB, name string, q figure.InternalForce) figure.Scene {
+	p, s := solvedOf(t, name)
+	return figure.OfDiagram(s, q, nil, figure.Options{Style: p.Style(false)})
+}
+
+// solvedOf is a problem of the library with its solution.
+func solvedOf(t testing.TB, name string) (*problems.Problem, *statics.Solution) {
+	t.Helper()
+	p, ok := problems.Library(name)
+	if !ok {
+		t.Fatal("no problem", name)
+	}
+	s, err := statics.Solve(p.Frame)
+	if err != nil {
+		t.Fatal(name, err)
+	}
+	return p, s
+}
+
 // load reads a problem file, or all cases of a list.
 func load(t testing.TB, file string) []*problems.Problem {
 	if filepath.Ext(file) != ".json" {

@@ -23,14 +23,14 @@ func (p *layout) arrow(a figure.Arrow) {
 	}
 	at := p.place(a.At)
 	if !a.Beside.IsZero() {
-		if p.turnsBeside(at, &a) {
+		if turnsBeside(p, at, &a) {
 			ray = ray.Opposite()
 		}
 		at = p.besides(at, a.Beside, ray)
 	}
 	near, far := p.room(at, ray, arrowLength)
 	if astray := at.distance(near) > strayFrom; a.Beside.IsZero() && !a.Rope && (astray || p.comesBy(at, near)) {
-		if other := ray.Opposite(); hasWay(p, at, other) && (!astray || p.roomAt(at, other) < at.distance(near)) {
+		if other := ray.Opposite(); hasWay(p, at, other) && (!astray || roomAt(p, at, other) < at.distance(near)) {
 			a.Pull, ray = !a.Pull, other
 			near, far = p.room(at, ray, arrowLength)
 		}
@@ -65,7 +65,7 @@ func (p *layout) arrow(a figure.Arrow) {
 
 // turnsBeside finds an arrow beside a member another side of it where it would stand far off, or reports that it had better stand
 // on the other side of its point.
-func (p *layout) turnsBeside(at Place, a *figure.Arrow) bool {
+func turnsBeside(p *layout, at Place, a *figure.Arrow) bool {
 	ray := a.Toward.Opposite()
 	if a.Pull {
 		ray = a.Toward
@@ -107,7 +107,7 @@ func (p *board) comesBy(at, near Place) bool {
 const strayFrom = 20.0
 
 // roomAt is how far from a point an arrow outward along a ray finds room.
-func (p *layout) roomAt(at Place, ray figure.Direction) float64 {
+func roomAt(p *layout, at Place, ray figure.Direction) float64 {
 	missed := p.misread
 	near, _ := p.room(at, ray, arrowLength)
 	p.misread = missed

@@ -47,10 +47,10 @@ func (p *layout) curve(c figure.Curve) {
 }
 
 // curveValues asks for the values of a curve, once all are drawn; index is its place among them.
-func (p *layout) curveValues(index int) {
+func curveValues(p *layout, index int) {
 	c := p.scene.Curves[index]
 	for _, v := range c.Values {
-		tip := p.ownTip(index, v.Ordinate)
+		tip := ownTip(p, index, v.Ordinate)
 		out := c.Side
 		if v.Value < 0 {
 			out = out.Opposite()
@@ -64,7 +64,7 @@ func (p *layout) curveValues(index int) {
 
 // ownTip is the place of a curve by which a value is written: its tip, or, at an end of the member where that lies on another
 // member or within another curve, as at a corner, so near to it on the curve that it does so no more.
-func (p *layout) ownTip(index int, o figure.Ordinate) Place {
+func ownTip(p *layout, index int, o figure.Ordinate) Place {
 	const off, share = 3.0, 0.6
 	c := p.scene.Curves[index]
 	_, first := p.at(c, o)
@@ -74,7 +74,7 @@ func (p *layout) ownTip(index int, o figure.Ordinate) Place {
 	long := p.place(c.From).distance(p.place(c.To))
 	tip := first
 	for slid := off; slid <= share*long; slid += off {
-		if !p.onOtherMember(c, tip) && !p.inOtherCurve(index, tip) {
+		if !onOtherMember(p, c, tip) && !inOtherCurve(p, index, tip) {
 			return tip
 		}
 		along := math.Abs(o.Along - slid/long)
@@ -90,14 +90,14 @@ type shade struct {
 }
 
 // inOtherCurve reports whether a place lies within the area of another curve.
-func (p *layout) inOtherCurve(index int, at Place) bool {
+func inOtherCurve(p *layout, index int, at Place) bool {
 	const clear = 2.0
 	here := square(at, clear)
 	return slices.ContainsFunc(p.shades, func(k shade) bool { return k.curve != index && here.meets(k.shape) })
 }
 
 // onOtherMember reports whether a place lies on a member of which a curve is not.
-func (p *layout) onOtherMember(c figure.Curve, at Place) bool {
+func onOtherMember(p *layout, c figure.Curve, at Place) bool {
 	here := figure.Drawn{From: at.position(), To: at.position()}
 	return slices.ContainsFunc(p.scene.Strokes, func(k figure.Stroke) bool {
 		return (k.From != c.From || k.To != c.To) && here.Gap(figure.Drawn{From: p.place(k.From).position(), To: p.place(k.To).position()}, 1) < 3

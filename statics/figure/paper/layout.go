@@ -225,7 +225,7 @@ func (p *layout) paint() {
 		p.curve(c)
 	}
 	for i := range p.scene.Curves {
-		p.curveValues(i)
+		curveValues(p, i)
 	}
 	for _, n := range p.scene.Notes {
 		p.remarkAt(n)

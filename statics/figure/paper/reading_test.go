@@ -6,30 +6,15 @@ import (
 	"testing"
 
 	"unpin/problems"
-	"unpin/statics"
 	"unpin/statics/figure"
+	"unpin/statics/figure/figuretest"
 	"unpin/statics/figure/paper"
 )
-
-// solved is a problem of the library with its solution.
-func solved(t *testing.T, name string) (*problems.Problem, *statics.Solution) {
-	t.Helper()
-	p, ok := problems.Library(name)
-	if !ok {
-		t.Fatal("no problem", name)
-	}
-	s, err := statics.Solve(p.Frame)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return p, s
-}
 
 // given is the sheet of the frame of a problem.
 func given(t *testing.T, name string, width, height float64) paper.Sheet {
 	t.Helper()
-	p, _ := problems.Library(name)
-	return paper.Layout(figure.OfFrame(&p.Frame, figure.Options{Style: p.Style(false)}), width, height)
+	return paper.Layout(figuretest.Given(t, name), width, height)
 }
 
 // label is where the first label with that text stands.
@@ -54,9 +39,8 @@ func fromLabel(d figure.Drawn, at figure.Position) float64 {
 // the platform, and 73 nearer to the mast. In the hillside garage the 12 of the wall's V stands beneath the beam.
 func TestValuesAtCorners(t *testing.T) {
 	t.Parallel()
-	p, s := solved(t, "stage-lift")
 	for _, wide := range []float64{227, 470} {
-		sheet := paper.Layout(figure.OfDiagram(s, figure.BendingMoment, nil, figure.Options{Style: p.Style(false)}), wide, wide*0.92)
+		sheet := paper.Layout(figuretest.Diagram(t, "stage-lift", figure.BendingMoment), wide, wide*0.92)
 		mast, platform := math.Inf(1), 0.0
 		for _, d := range sheet.Drawn {
 			switch level := d.From.Y == d.To.Y; {
@@ -71,8 +55,7 @@ func TestValuesAtCorners(t *testing.T) {
 			t.Errorf("%.0f points wide: mast at %.0f, platform at %.0f, 73 at %.0f, 82 at %.0f", wide, mast, platform, of.From, on.From)
 		}
 	}
-	p, s = solved(t, "hillside-garage")
-	sheet := paper.Layout(figure.OfDiagram(s, figure.ShearForce, nil, figure.Options{Style: p.Style(false)}), 227, 210)
+	sheet := paper.Layout(figuretest.Diagram(t, "hillside-garage", figure.ShearForce), 227, 210)
 	for _, d := range sheet.Drawn {
 		if k := label(t, sheet, "12"); d.Kind == figure.DrawnMember && d.From.Y == d.To.Y && k.From.Y < d.From.Y {
 			t.Errorf("12 of the wall stands at %.0f, the beam at %.0f", k.From.Y, d.From.Y)
