@@ -58,6 +58,27 @@ func (c paperComposer) without(pages [][]placed) [][]placed {
 	return c.pages()
 }
 
+// halfPage are strips without some rows of the room of the step that begins at one of them, where that lets two such steps stand on one
+// page of large print: else each would go on on the next page, with what it gives.
+func halfPage(strips []strip, begun int, tall float64) []strip {
+	over := -tall
+	var rows []int
+	for i := begun; i < len(strips); i++ {
+		if over += strips[i].above + strips[i].height; strips[i].room {
+			rows = append(rows, i)
+		}
+	}
+	spare := int(math.Ceil(over / dotRow))
+	if over <= 0 || len(rows)-spare < halfPageRoom {
+		return strips
+	}
+	from := rows[len(rows)-1-spare] // what follows stays with the last row
+	return append(strips[:from:from], strips[from+spare:]...)
+}
+
+// halfPageRoom is how many rows the room of a step keeps so.
+const halfPageRoom = 4
+
 // leastRoom is how many rows a room keeps.
 const leastRoom = 3
 

@@ -42,3 +42,31 @@ func TestFilled(t *testing.T) {
 		t.Errorf("%d of %d last pages have but a little on them", stubs, sheets)
 	}
 }
+
+// TestHalfPage: a step with room to work in loses rows until half a page holds it, if it keeps enough of them, and nothing else; what it
+// gives stays behind the last row.
+func TestHalfPage(t *testing.T) {
+	t.Parallel()
+	step := func(rows int) []strip {
+		all := []strip{{height: 10}, {height: 14, with: true}}
+		for range rows {
+			all = append(all, strip{height: dotRow, room: true})
+		}
+		return append(all, strip{above: blankAbove, height: 14})
+	}
+	for _, test := range []struct {
+		rows int
+		tall float64
+		want int // rows that are left
+	}{{9, 200, 9}, {9, 150, 7}, {9, 120, 5}, {9, 80, 9}, {3, 60, 3}, {0, 10, 0}} {
+		whole := step(test.rows)
+		got := halfPage(whole, 1, test.tall)
+		left := len(got) - 3
+		if left != test.want || got[0].room || got[1].room || got[len(got)-1].room {
+			t.Errorf("%d rows in %.0f: %d are left", test.rows, test.tall, left)
+		}
+		if len(whole) != test.rows+3 || test.rows > 0 && !whole[2].room {
+			t.Errorf("%d rows in %.0f: what was composed is altered", test.rows, test.tall)
+		}
+	}
+}

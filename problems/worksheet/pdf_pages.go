@@ -115,6 +115,9 @@ const wholeStep = 0.5
 // keepStep keeps the strips of a step on one page, if they do not take too much of it. Sums solved together stay whole with
 // what comes of them, and so does another way to do the same.
 func (c *composer) keepStep(s stepStrips) {
+	if c.last == resultPassage || c.last == equationPassage {
+		c.strips = halfPage(c.strips, s.begun, wholeStep*c.tall())
+	}
 	end := len(c.strips)
 	switch {
 	case c.last != equationPassage && c.last != resultPassage && !s.whole:
