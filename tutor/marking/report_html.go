@@ -28,6 +28,7 @@ td:has(.bar) { white-space: nowrap; }
 .wide { overflow-x: auto; }
 .bar { display: inline-block; height: .7rem; background: var(--bar); vertical-align: middle; margin-right: .4rem; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 td.cell { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+@media (max-width: 40rem) { th, td { padding: .2rem .3rem; } td.reason { min-width: 9rem; } }
 @media (prefers-color-scheme: dark) { :root { --bar: #7db7e0; --shade: 125, 183, 224; } }
 @media print { body { max-width: none; margin: 0; font-size: .8rem; } th, td { padding: .15rem .35rem; } h2, caption, thead { break-after: avoid; } tr { break-inside: avoid; } .wide { overflow: visible; } details:not([open]) { display: none; } .wide th[scope=row] { position: static; background: none; } }
 `

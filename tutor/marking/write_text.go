@@ -153,7 +153,11 @@ func (r *Result) verdictText(a Answer, tell bool) string {
 	if !a.Asked {
 		text += " (not asked for)"
 	}
-	if a.Remark != "" {
+	switch {
+	case a.Remark == "":
+	case strings.HasSuffix(text, "?"):
+		text += " (" + a.Remark + ")"
+	default:
 		text += "; " + a.Remark
 	}
 	return text
