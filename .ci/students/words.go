@@ -15,12 +15,12 @@ func words(patterns ...string) *regexp.Regexp {
 // general holds what is said where no mistake was recognised: it speaks of the whole sum, or sends to the hint.
 var general = words(`type hint`, `another look from outside`, `come to zero`, `go round`, `goes? in once`,
 	`must fit every`, `the sum stands as it should`, `two sums stand as they should`, `v is the sum of the forces`, `n balances the forces`, `three figures are asked`, `moments about the cut of all`, `cut is only as good`, `take moments about the cut of all`, `is at rest like every`, `the shear is the sum`,
-	`axial force is what the cut must supply`, `distributed load counts as its resultant, the area`,
+	`axial force is what the cut must supply`, `distributed load counts as its resultant, the area`, `resultant times the arm of its centroid`, `size times its arm from the centre`,
 	`shortest distance from the centre to the line of the force; a resultant`, `every term stands as it should`, `only the arithmetic is open`, `solved term by term`,
 	`terms are right`, `close, but`, `written out, which terms`, `take each product`, `^not yet\.?$`)
 
 // atTerms holds what is said of any wrong force, arm or couple where one is asked for; some of it fits a mistake all the same.
-var atTerms = words(`distance from the centre to the line of the`, `only the component of a force along the sum`, `inclined force goes in by its components: which one`, `goes in with the size that is given`)
+var atTerms = words(`distance from the centre to the line of the`, `only the component of a force along the sum`, `inclined force goes in by its components: which one`, `goes in with the size that is given`, `goes in with its own size`)
 
 // several marks a reply that leaves the choice between readings to the student.
 var several = words(`more than one way`, `worth a second look`, `two things at once`, `not the sense: .*, and `, `which of `)
