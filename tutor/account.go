@@ -141,47 +141,47 @@ func (a Account) Lines() []string {
 	return lines
 }
 
-// Says is a skill's state, when it is due, and what is wanting for it to stand.
+// Says is a skill's state, what is wanting for it to stand, and when it is due.
 func (s SkillAccount) Says() string {
 	if s.State == "stuck" {
 		return "stuck: read a worked step, then try again"
 	}
-	state, wants := "in work", ": "+s.Wants()
-	if s.Stands() {
-		state, wants = "stands", ""
+	state := "stands"
+	if !s.Stands() {
+		state = "in work, " + s.Wants()
 	}
 	switch {
 	case s.State == "due":
-		return state + ", due today" + wants
+		return state + ", due today"
 	case s.Days == 1:
-		return state + ", due tomorrow" + wants
+		return state + ", due tomorrow"
 	}
-	return state + ", due in " + wording.Counted(s.Days, "day") + wants
+	return state + ", due in " + wording.Counted(s.Days, "day")
 }
 
-// Wants is what a skill wants most to stand, in a word or two; nothing where it stands.
+// Wants is how far a skill is in what it wants most to stand, in a few words; nothing where it stands.
 func (s SkillAccount) Wants() string { return wants(s.Standing) }
 
 // wants is that of a standing: days first, since steps and frames come with them.
 func wants(s record.Standing) string {
-	for _, w := range []struct {
-		n    int
-		what string
-	}{{record.LeastDays - s.DaysHeld(), "more day"}, {record.LeastFrames - s.Frames(), "more frame"}, {record.LeastRight - s.Right, "more step"}} {
-		if w.n > 0 {
-			return wording.Counted(w.n, w.what)
-		}
+	switch {
+	case s.Stands():
+		return ""
+	case s.DaysHeld() < record.LeastDays:
+		return fmt.Sprintf("right on %d of the %d days wanted", s.DaysHeld(), record.LeastDays)
+	case s.Frames() < record.LeastFrames:
+		return fmt.Sprintf("right on %d of the %d frames wanted", s.Frames(), record.LeastFrames)
+	case s.Right < record.LeastRight:
+		return fmt.Sprintf("%d of the %d right steps wanted", s.Right, record.LeastRight)
 	}
-	if !s.Likely() {
-		return "right again"
-	}
-	return ""
+	return "to come right again"
 }
 
 // standsWhen says when a skill stands, and when it is stuck.
 var standsWhen = []string{
-	fmt.Sprintf("A skill stands after %d steps right, on %d frames and %d days. A day counts when its first step is right;", record.LeastRight, record.LeastFrames, record.LeastDays),
-	fmt.Sprintf("one with a mistake in that skill takes a day away. Stuck is what %d steps brought no nearer.", record.MostSteps),
+	fmt.Sprintf("A skill stands after %d steps right, on %d frames and on %d days.", record.LeastRight, record.LeastFrames, record.LeastDays),
+	"A day's first step counts: right gives a day, a mistake in the skill takes one.",
+	fmt.Sprintf("Stuck is what %d steps brought no nearer.", record.MostSteps),
 }
 
 // sessionText is one line about work on a problem.

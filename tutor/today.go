@@ -104,7 +104,7 @@ func (t *today) needs() []need {
 		case s.Due(t.now):
 			due = append(due, need{skill, "due: " + skill.Doc + ", " + count + ", last " + ago(s.Last, t.now), false, false})
 		case !s.Stands():
-			weak = append(weak, need{skill, "to become surer: " + skill.Doc + ", " + count + ", still wanted: " + wants(s), false, false})
+			weak = append(weak, need{skill, "to become surer: " + skill.Doc + ", " + count + ", " + wants(s), false, false})
 		}
 	}
 	byStanding := func(order func(a, b record.Standing) int) func(a, b need) int {

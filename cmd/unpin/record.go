@@ -21,8 +21,8 @@ func newRecord() *cobra.Command {
 		Short: "Say what you have done and know.",
 		Long: "Say what was practised here: how many steps of each skill came right at the first try, which skill is due again,\n" +
 			"which mistakes came back, and what was done when. A skill stands after five right steps, on three frames and three days;\n" +
-			"a day counts when its first step with the skill is right, and a mistake in the skill takes a day away. What is still\n" +
-			"wanted stands beside it. It is due again a day later, then after 3, 7 and 21 days. All of it stays on this computer.",
+			"of a day the first step counts: right it gives a day, with a mistake in the skill it takes one. How far it is stands\n" +
+			"beside it. It is due again a day later, then after 3, 7 and 21 days. All of it stays on this computer.",
 		Args: func(cmd *cobra.Command, args []string) error {
 			if len(args) > 0 {
 				return usageFault(cmd, "record takes no problem: it tells of all of them")

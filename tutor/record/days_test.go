@@ -10,24 +10,17 @@ import (
 	"pgregory.net/rapid"
 )
 
-// heldSlowly is what the days of a skill come to, day after day from a table of all of its steps: right first, or shown to be wanting.
+// heldSlowly is what the days of a skill come to, day after day from a table of the first step of each.
 func heldSlowly(all []Record) (held int) {
-	type came struct{ right, wanting bool }
-	table := map[string]*came{}
-	for _, r := range all {
-		right, on := r.Outcome == StepRight, r.At.Format(time.DateOnly)
-		if table[on] == nil {
-			table[on] = &came{right: right}
-		}
-		if !right && (len(r.Missed) == 1 || len(r.Skills) == 1) {
-			table[on].wanting = true
-		}
+	first := map[string]Record{}
+	for _, r := range slices.Backward(all) {
+		first[r.At.Format(time.DateOnly)] = r
 	}
-	for _, on := range slices.Sorted(maps.Keys(table)) {
-		if table[on].right {
+	for _, on := range slices.Sorted(maps.Keys(first)) {
+		switch r := first[on]; {
+		case r.Outcome == StepRight:
 			held = min(5, held+1)
-		}
-		if table[on].wanting {
+		case len(r.Missed) == 1 || len(r.Skills) == 1:
 			held = max(0, held-1)
 		}
 	}

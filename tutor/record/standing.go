@@ -59,7 +59,7 @@ func (s Standing) Likely() bool { return s.known >= mastered }
 // Frames is on how many different frames a step came right.
 func (s Standing) Frames() int { return len(s.frames) }
 
-// DaysHeld is on how many days the first step came right, less those on which a step showed the skill to be wanting; of the latest, and no more than five.
+// DaysHeld is on how many days the first step came right, less those on which it showed the skill to be wanting; of the latest, and no more than five.
 func (s Standing) DaysHeld() int { return s.days.held }
 
 // Stuck reports whether a worked example would help more than another try.

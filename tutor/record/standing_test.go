@@ -63,21 +63,20 @@ func TestStandings(t *testing.T) {
 		stuck  bool
 		due    bool
 	}{
-		{"0 r a, 0 r b, 0 r c, 0 r d, 0 r e", 0, false, false, false},                            // one day only
-		{"0 r a, 0 r b, 0 r c, 1 r d, 1 r e", 1, false, false, false},                            // two
-		{"0 r a, 1 r b, 2 r c, 3 r d", 3, false, false, false},                                   // four right only
-		{"0 r a, 1 r a, 1 r b, 2 r b, 2 r a", 2, false, false, false},                            // two frames only
-		{"0 r a, 0 r b, 1 r c, 1 r d, 2 r e", 2, true, false, false},                             // all
-		{"0 r a, 0 r b, 1 r c, 1 w d, 1 r d, 2 r e", 2, false, false, false},                     // a mistake takes a day
-		{"0 r a, 0 r b, 1 r c, 1 w d, 1 r d, 2 r e, 3 r f", 3, true, false, false},               // which another one gives back
-		{"0 r a, 0 r b, 1 w c, 1 r d, 1 r e, 2 r f, 3 r a", 3, false, false, false},              // the first step of a day counts for it
-		{"0 r a, 0 r b, 1 r c, 1 w c, 1 w c, 1 r c, 1 r c, 2 r d, 3 r e", 3, true, false, false}, // of a day one mistake counts
-		{"0 r a, 0 r b, 0 r c", 1, false, false, true},                                           // a day later it is due
-		{"0 r a, 1 r b, 1 r c", 3, false, false, false},                                          // then three days
-		{"0 r a, 1 r b, 1 r c", 4, false, false, true},                                           //
-		{"0 r a, 1 r b, 4 r c", 10, false, false, false},                                         // then seven
-		{"0 r a, 1 r b, 4 r c", 11, false, false, true},                                          //
-		{"0 r a, 1 r b, 4 r c, 11 r b, 11 r d", 31, true, false, false},                          // then twenty-one
+		{"0 r a, 0 r b, 0 r c, 0 r d, 0 r e", 0, false, false, false},              // one day only
+		{"0 r a, 0 r b, 0 r c, 1 r d, 1 r e", 1, false, false, false},              // two
+		{"0 r a, 1 r b, 2 r c, 3 r d", 3, false, false, false},                     // four right only
+		{"0 r a, 1 r a, 1 r b, 2 r b, 2 r a", 2, false, false, false},              // two frames only
+		{"0 r a, 0 r b, 1 r c, 1 r d, 2 r e", 2, true, false, false},               // all
+		{"0 r a, 0 r b, 1 r c, 2 w d, 2 r d, 3 r e", 3, false, false, false},       // a mistake takes a day
+		{"0 r a, 0 r b, 1 r c, 2 w d, 2 r d, 3 r e, 4 r f", 4, true, false, false}, // which another one gives back
+		{"0 r a, 0 r b, 1 r d, 1 w c, 1 r d, 1 r e, 2 r f", 2, true, false, false}, // the first step of a day counts alone
+		{"0 r a, 0 r b, 0 r c", 1, false, false, true},                             // a day later it is due
+		{"0 r a, 1 r b, 1 r c", 3, false, false, false},                            // then three days
+		{"0 r a, 1 r b, 1 r c", 4, false, false, true},                             //
+		{"0 r a, 1 r b, 4 r c", 10, false, false, false},                           // then seven
+		{"0 r a, 1 r b, 4 r c", 11, false, false, true},                            //
+		{"0 r a, 1 r b, 4 r c, 11 r b, 11 r d", 31, true, false, false},            // then twenty-one
 		{"0 r a, 1 r b, 4 r c, 11 r b, 40 r b", 61, true, false, true},
 		{"0 r a, 1 r b, 4 r c, 11 r b, 40 r b, 61 w c", 62, true, false, true}, // a mistake brings it back the day after
 		{"0 w a, 0 w a, 0 w b, 0 w b, 0 w c, 0 w c, 0 w d", 0, false, false, false},
