@@ -82,9 +82,16 @@ func (r *shapeReader) tooMany(n *node, count, most int, what string) bool {
 	return true
 }
 
+// twoNumbers are two numbers without square brackets around them.
+var twoNumbers = notation.Pattern(`^\(?\s*([-+]?[0-9.]+)\s*[,;]?\s+([-+]?[0-9.]+)\s*\)?$`)
+
 // point reads the place of a joint.
 func (r *numberReader) point(n *node, name string) (statics.Point, bool) {
-	if !r.shaped(n, "the place of "+name, name+": [6, 4]", list) {
+	like := "[6, 4]"
+	if two := twoNumbers().FindStringSubmatch(n.text); n.shape == scalar && two != nil {
+		like = "[" + two[1] + ", " + two[2] + "]"
+	}
+	if !r.shaped(n, "the place of "+name, name+": "+like, list) {
 		return statics.Point{}, false
 	}
 	p, ok := r.pair(n, "the place of "+name, "[6, 4]", notation.Length)

@@ -76,6 +76,8 @@ func (r *frameReader) plainDistance(n *node, what string) (exact.Num, bool) {
 
 var (
 	middleWords = notation.Pattern(`^(?:at )?(?:the )?(?:middle|mid|midspan|mid-span|midpoint|midway|half|halfway|half way|centre|center)$`)
+	spanWords   = notation.Pattern(`^([0-9]+(?:[./][0-9]+)?)\s*[*·×]?\s*(?:L|l|ℓ|span|of (?:the )?(?:length|span))$`)
+	spanShare   = notation.Pattern(`^[Llℓ]\s*/\s*([0-9]+)$`)
 	fromWords   = notation.Pattern(`^(.*[0-9A-Za-z)])\s+from\s+\S+$`)
 )
 
@@ -87,6 +89,14 @@ func (r *frameReader) placeInWords(text string) string {
 	}
 	if middleWords().MatchString(text) {
 		return "1/2 length"
+	}
+	if _, isGiven := r.numbers["L"]; !isGiven && !r.problem.Units.Letters() {
+		if found := spanWords().FindStringSubmatch(text); found != nil {
+			return found[1] + " length"
+		}
+		if found := spanShare().FindStringSubmatch(text); found != nil {
+			return "1/" + found[1] + " length"
+		}
 	}
 	if found := fromWords().FindStringSubmatch(text); found != nil {
 		return found[1] + ", from the first letter of the name in on"
