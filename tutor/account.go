@@ -122,7 +122,7 @@ func (a Account) Lines() []string {
 		width = max(width, len([]rune(s.Doc)))
 	}
 	for _, s := range a.Skills {
-		lines = append(lines, fmt.Sprintf("  %-*s  %3d of %-3d  %s", width, s.Doc, s.Right, s.Of, s.Says()))
+		lines = append(lines, fmt.Sprintf("  %-*s  %2d of %-2d  %s", width, s.Doc, s.Right, s.Of, s.Says()))
 	}
 	if n := len(a.Unmet); n > 0 {
 		lines = append(lines, fmt.Sprintf("  and %s not met yet.", wording.Counted(n, "skill")))
@@ -148,7 +148,7 @@ func (s SkillAccount) Says() string {
 	}
 	state := "stands"
 	if !s.Stands() {
-		state = "in work, " + s.Wants()
+		state = s.Wants() // as short as that: rows of a skill are long
 	}
 	switch {
 	case s.State == "due":
@@ -159,7 +159,7 @@ func (s SkillAccount) Says() string {
 	return state + ", due in " + wording.Counted(s.Days, "day")
 }
 
-// Wants is how far a skill is in what it wants most to stand, in a few words; nothing where it stands.
+// Wants is how far a skill is in what it wants most to stand, such as 1 of 3 days; nothing where it stands.
 func (s SkillAccount) Wants() string { return wants(s.Standing) }
 
 // wants is that of a standing: days first, since steps and frames come with them.
@@ -168,18 +168,18 @@ func wants(s record.Standing) string {
 	case s.Stands():
 		return ""
 	case s.DaysHeld() < record.LeastDays:
-		return fmt.Sprintf("right on %d of the %d days wanted", s.DaysHeld(), record.LeastDays)
+		return fmt.Sprintf("%d of %d days", s.DaysHeld(), record.LeastDays)
 	case s.Frames() < record.LeastFrames:
-		return fmt.Sprintf("right on %d of the %d frames wanted", s.Frames(), record.LeastFrames)
+		return fmt.Sprintf("%d of %d frames", s.Frames(), record.LeastFrames)
 	case s.Right < record.LeastRight:
-		return fmt.Sprintf("%d of the %d right steps wanted", s.Right, record.LeastRight)
+		return fmt.Sprintf("%d of %d steps", s.Right, record.LeastRight)
 	}
-	return "to come right again"
+	return "once more"
 }
 
 // standsWhen says when a skill stands, and when it is stuck.
 var standsWhen = []string{
-	fmt.Sprintf("A skill stands after %d steps right, on %d frames and on %d days.", record.LeastRight, record.LeastFrames, record.LeastDays),
+	fmt.Sprintf("A skill stands after %d steps right, %d frames and %d days; its row says how far.", record.LeastRight, record.LeastFrames, record.LeastDays),
 	"A day's first step counts: right gives a day, a mistake in the skill takes one.",
 	fmt.Sprintf("Stuck is what %d steps brought no nearer.", record.MostSteps),
 }
