@@ -49,6 +49,7 @@ const (
 	besideBay     = 8.0
 	otherNearer   = 9.0
 	memberBetween = 60.0   // a value on the other side of a member than its curve
+	acrossMember  = 10.0   // the label of an arrow likewise
 	notNearest    = 1000.0 // nearer to another arrow
 	growing       = 0.08   // for each point by which the sheet grows
 )
@@ -172,28 +173,35 @@ func (l *lettering) mistakable(w want, index int, b rect) float64 {
 	case w.rank == figure.RankName:
 		cost += l.besideArrow(w, b)
 	case w.outline > 0:
-		cost += l.besideCurve(w, b)
+		cost += memberBetween*l.membersBetween(w, b) + l.besideCurve(w, b)
+	case w.arrow > 0:
+		cost += acrossMember * l.membersBetween(w, b)
 	}
 	return cost
 }
 
-// besideCurve is what it costs that a value of a curve stands nearer to another curve, or that a member lies between.
-func (l *lettering) besideCurve(w want, b rect) float64 {
-	cost := 0.0
+// membersBetween is how many members lie between a label and what it belongs to.
+func (l *lettering) membersBetween(w want, b rect) float64 {
+	n := 0.0
 	from, _, _ := w.leader(b)
 	way := figure.Drawn{From: from.position(), To: w.at.position()}
-	for _, d := range l.drawn {
-		if d.Kind == figure.DrawnMember && d.Gap(way, 1) < 1 {
-			cost += memberBetween
+	for i := range l.drawn {
+		if d := &l.drawn[i]; d.Kind == figure.DrawnMember && d.Gap(way, 1) < 1 {
+			n++
 		}
 	}
+	return n
+}
+
+// besideCurve is what it costs that a value of a curve stands nearer to another curve.
+func (l *lettering) besideCurve(w want, b rect) float64 {
 	own := outlineGap(l.outlines[w.outline-1], b, math.Inf(1))
 	for i, o := range l.outlines {
 		if i != w.outline-1 && outlineGap(o, b, own) < own {
-			return cost + otherNearer
+			return otherNearer
 		}
 	}
-	return cost
+	return 0
 }
 
 // outlineGap is the distance of an outline from a rect, if that is less than so far.
