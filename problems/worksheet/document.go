@@ -96,7 +96,7 @@ func (d *document) opening(whole bool) {
 	for text := range strings.SplitSeq(text, "\n\n") {
 		if line := oneLine(text); line != "" {
 			d.blank()
-			d.prose(line)
+			d.tell(line)
 		}
 	}
 	d.blank()

@@ -39,6 +39,7 @@ type passage struct {
 	axes    bool     // a picture to draw on is of axes, and large enough by itself
 	alone   bool     // it has the width of the page
 	whole   bool     // a step stays on one page even if it takes most of that
+	told    bool     // a paragraph is the author's of the problem
 	around  bool     // what is said within a step begins another way to do the same
 }
 
@@ -83,6 +84,12 @@ func (b *passages) sketch(s figure.Scene, words []string) {
 func (b *passages) lead(text string) {
 	b.prose(text)
 	b.list[len(b.list)-1].leads = true
+}
+
+// tell adds a paragraph of the author's of the problem.
+func (b *passages) tell(text string) {
+	b.prose(text)
+	b.list[len(b.list)-1].told = true
 }
 
 // draw adds a picture with the words that describe it.

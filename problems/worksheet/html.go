@@ -155,6 +155,10 @@ func (w *web) sections(d *document) {
 
 // set writes passage i.
 func (w *web) set(i int, b passage) {
+	if names := w.names; b.told {
+		w.names = names.inWords(b.text)
+		defer func() { w.names = names }()
+	}
 	text := w.typeset(b.text, b.letters)
 	switch b.kind {
 	case titlePassage:

@@ -157,6 +157,10 @@ func (c *composer) keep(from, until int) {
 func (c *composer) set(i int) {
 	b := c.d.list[i]
 	text, label := b.text, strings.TrimSpace(b.label)
+	if names := c.names; b.told || b.kind == titlePassage {
+		c.names = names.inWords(text)
+		defer func() { c.names = names }()
+	}
 	switch b.kind {
 	case gapPassage:
 		return

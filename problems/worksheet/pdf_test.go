@@ -257,6 +257,28 @@ func TestLastRemark(t *testing.T) {
 	}
 }
 
+// TestAuthorsWords: in what the author of a problem wrote, By is a word where a sentence begins with it, and else a force at B.
+func TestAuthorsWords(t *testing.T) {
+	file := func(text string) []byte {
+		return []byte("title: By the mill\ntext: " + text + "\nunits: kN m\njoints: {A: [0, 0], B: [2, 0], C: [4, 0]}\nmembers: [AB, BC]\npins: [B]\n" +
+			"supports: {A: fixed, C: {roller: up}}\nloads: [{point: 4, to: down, on: BC, at: 1}]\n")
+	}
+	for text, force := range map[string]bool{"Two beams meet. By noon they are loaded.": false, "Find By and Bx.": true} {
+		p, s := solve(t, "authors", file(text))
+		page := HTML(One(p, s), Options{Only: []string{"given"}})
+		if got := strings.Contains(page, "Find <var>B</var>"); got != force {
+			t.Errorf("%q: a force is set: %v", text, got)
+		}
+		if !force && !strings.Contains(page, "By noon") {
+			t.Errorf("%q is not there as written", text)
+		}
+		c := composed(p, s, A4)
+		if _, ok := c.names.inWords(text)["By"]; ok != force {
+			t.Errorf("%q: By is a force: %v", text, ok)
+		}
+	}
+}
+
 // TestPrintable: nothing reaches the font that it could stumble over.
 func TestPrintable(t *testing.T) {
 	title := "Bad \xff bytes, 𝕏, 🙂, \x00 and \u202e"

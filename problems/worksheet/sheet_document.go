@@ -42,7 +42,7 @@ func (s sheet) question() {
 	s.title(oneLine(s.p.Title))
 	for text := range strings.SplitSeq(s.p.Text, "\n\n") {
 		if line := oneLine(text); line != "" {
-			s.prose(line)
+			s.tell(line)
 		}
 	}
 	drawing{s.document}.leaveOut()

@@ -1,6 +1,8 @@
 package worksheet
 
 import (
+	"maps"
+	"regexp"
 	"strings"
 	"unicode/utf8"
 
@@ -31,6 +33,20 @@ func (d *document) typesetter() typesetter {
 		d.addLetters(names)
 	}
 	return names
+}
+
+// preposition is a sentence that begins with By and goes on in words.
+var preposition = regexp.MustCompile(`(^|[.:;!?] )By \p{Ll}`)
+
+// inWords are the names that a text of a problem's author may mean: where a sentence begins with By and goes on in words, that is
+// no force at B.
+func (names typesetter) inWords(text string) typesetter {
+	if !preposition.MatchString(text) {
+		return names
+	}
+	some := maps.Clone(names)
+	delete(some, "By")
+	return some
 }
 
 // addLetters adds the letters in which a problem has its results, P and L, but for those that a joint is called by.
