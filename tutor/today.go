@@ -102,7 +102,7 @@ func (t *today) needs() []need {
 		case s.Stuck():
 			stuck = append(stuck, need{skill, "worked first, then one of yours: " + skill.Doc + ", " + count, true, false})
 		case s.Due(t.now):
-			due = append(due, need{skill, "due: " + skill.Doc + ", " + count + ", last " + ago(s.Last, t.now), false, false})
+			due = append(due, need{skill, "due: " + skill.Doc + ", " + count + ", last done " + ago(s.Last, t.now), false, false})
 		case !s.Stands():
 			weak = append(weak, need{skill, "to become surer: " + skill.Doc + ", " + count + ", " + wants(s), false, false})
 		}

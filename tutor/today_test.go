@@ -115,7 +115,7 @@ func TestClockAhead(t *testing.T) {
 		t.Error("the page says nothing of it")
 	}
 	for _, o := range Today(all, now, atHand())[:1] {
-		if !strings.HasSuffix(o.Why, "last by a clock that ran ahead") {
+		if !strings.HasSuffix(o.Why, "last done by a clock that ran ahead") {
 			t.Errorf("offered: %s", o.Why)
 		}
 	}
