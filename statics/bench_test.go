@@ -26,6 +26,26 @@ func BenchmarkSolve(b *testing.B) {
 	onFrames(b, chains, []int{3, 10, 30, 100}, wholeWay)
 }
 
+// BenchmarkSolveAndRead reads besides what is made when it is read first: the terms of all sums of the plan, and the stations.
+func BenchmarkSolveAndRead(b *testing.B) {
+	onFrames(b, chains, []int{3, 30, 100}, func(b *testing.B, f Frame) {
+		for b.Loop() {
+			s, err := Solve(f)
+			if err != nil {
+				b.Fatal(err)
+			}
+			for _, step := range s.Plan {
+				for _, sum := range step.Sums {
+					sum.Terms()
+				}
+			}
+			for _, d := range s.Diagrams {
+				d.Stations()
+			}
+		}
+	})
+}
+
 // BenchmarkGrowth is the whole way from a hundred parts to a thousand. The numbers do not grow with the frame.
 func BenchmarkGrowth(b *testing.B) {
 	onFrames(b, chains, []int{100, 1000}, wholeWay)

@@ -9,13 +9,14 @@ func (a *Assembly) diagrams(values []exact.Num) []Diagram {
 	d := make([]Diagram, len(a.Frame.Members))
 	loads := a.Frame.loadsByMember()
 	g := gathering{a, values, make([]wrench, len(a.Frame.Joints)), make([]wrench, len(a.Frame.Members))}
+	room := newDiagramRoom(&a.Frame)
 	for p := range a.Parts {
 		g.part(p, &a.trees[p])
 		for _, m := range a.Parts[p].Members {
 			d[m] = Diagram{Member: m, Length: a.axes[m].length, Withheld: contains(a.Parts[p].Ring, m)}
 			if !d[m].Withheld {
 				start := g.before(m)
-				d[m].Stretches = a.axes[m].stretches(&start, loads[m])
+				d[m].Stretches = a.axes[m].stretches(&start, loads[m], &room)
 			}
 		}
 	}

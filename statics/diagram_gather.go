@@ -53,10 +53,12 @@ func (g *gathering) force(p, i int) {
 	if f.On != p {
 		scale = scale.Neg()
 	}
+	sum := &g.atJoint[f.Joint]
 	for k := range w {
-		w[k] = w[k].Mul(scale)
+		if !w[k].IsZero() {
+			sum[k] = sum[k].Add(w[k].Mul(scale))
+		}
 	}
-	g.atJoint[f.Joint].add(&w)
 }
 
 // before draws together what acts on a part at and before the start of member m. Where the walk over the part came to m

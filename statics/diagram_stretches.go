@@ -23,15 +23,38 @@ func (f *Frame) loadsByMember() [][]*Load {
 	})
 }
 
+// A diagramRoom is memory for the diagrams of all members, so that they are made in few pieces.
+type diagramRoom struct {
+	cuts      []exact.Num // used again and again
+	stretches []Stretch
+	terms     exact.Poly
+}
+
+// newDiagramRoom has room for most frames: a member has a stretch, and a load mostly adds one. If it is not enough, more is taken.
+func newDiagramRoom(f *Frame) diagramRoom {
+	n := len(f.Members) + len(f.Loads)
+	return diagramRoom{stretches: make([]Stretch, n), terms: make(exact.Poly, 5*n)}
+}
+
+// stretchesOf takes room for n stretches.
+func (r *diagramRoom) stretchesOf(n int) (of []Stretch) {
+	if len(r.stretches) < n {
+		return make([]Stretch, n)
+	}
+	of, r.stretches = r.stretches[:n:n], r.stretches[n:]
+	return of
+}
+
 // stretches integrates along the member, from what acts at and before its start: each begins where the last one ended,
 // but for the steps there (S12, S13).
-func (x *axes) stretches(start *wrench, loads []*Load) []Stretch {
+func (x *axes) stretches(start *wrench, loads []*Load, room *diagramRoom) []Stretch {
 	now := x.internal(start)
-	cuts := breaks(x.length, loads)
-	stretches := make([]Stretch, len(cuts)-1)
+	room.cuts = breaks(x.length, loads, room.cuts)
+	cuts := room.cuts
+	stretches := room.stretchesOf(len(cuts) - 1)
 	for i := range stretches {
 		x.jump(&now, loads, cuts[i])
-		stretches[i] = x.stretch(cuts[i], cuts[i+1], &now, loads)
+		stretches[i] = x.stretch(cuts[i], cuts[i+1], &now, loads, room)
 		if i+1 < len(stretches) {
 			now = stretches[i].At(cuts[i+1])
 		}
@@ -39,10 +62,12 @@ func (x *axes) stretches(start *wrench, loads []*Load) []Stretch {
 	return stretches
 }
 
-// breaks are the distances at which the loads on a member begin, end or stand, with both ends, in order.
-func breaks(length exact.Num, loads []*Load) []exact.Num {
-	cuts := make([]exact.Num, 2, 2+2*len(loads))
-	cuts[1] = length
+// breaks are the distances at which the loads on a member begin, end or stand, with both ends, in order, in the room.
+func breaks(length exact.Num, loads []*Load, room []exact.Num) []exact.Num {
+	cuts := append(room[:0], exact.Num{}, length)
+	if len(loads) == 0 {
+		return cuts
+	}
 	for _, l := range loads {
 		if l.Kind == SpreadLoad {
 			cuts = append(cuts, l.Start, l.End)
@@ -69,7 +94,7 @@ func (x *axes) jump(now *InternalForces, loads []*Load, at exact.Num) {
 }
 
 // stretch is the stretch between two breaks: it starts with what is now and adds the distributed load over it.
-func (x *axes) stretch(from, until exact.Num, now *InternalForces, loads []*Load) Stretch {
+func (x *axes) stretch(from, until exact.Num, now *InternalForces, loads []*Load, room *diagramRoom) Stretch {
 	var axial, across line
 	for _, l := range loads {
 		if l.Kind != SpreadLoad || l.Start.Cmp(from) > 0 || l.End.Cmp(until) < 0 {
@@ -81,10 +106,12 @@ func (x *axes) stretch(from, until exact.Num, now *InternalForces, loads []*Load
 	}
 	p := Stretch{From: from, Until: until}
 	n, v := axial.terms(), across.terms()
-	room := make(exact.Poly, 2*len(v)+len(n)+4)
-	p.N, room = integral(n, from, now.N, room)
-	p.V, room = integral(v, from, now.V, room)
-	p.M, _ = integral(trimmed(p.V), from, now.M, room)
+	if most := 2*len(v) + len(n) + 4; len(room.terms) < most {
+		room.terms = make(exact.Poly, 8*most)
+	}
+	p.N, room.terms = integral(n, from, now.N, room.terms)
+	p.V, room.terms = integral(v, from, now.V, room.terms)
+	p.M, room.terms = integral(trimmed(p.V), from, now.M, room.terms)
 	return p
 }
 

@@ -19,9 +19,12 @@ func (f *Frame) memberAxes() []axes {
 	for m := range f.Members {
 		x := &all[m]
 		x.origin, x.span = f.Joints[f.Members[m].From].At, f.Span(m)
-		if x.e, x.length = x.span.unit(); !x.length.IsRational() {
-			x.per = over(x.length, x.span.Dot(x.span)) // as 1/√n = √n/n
+		if x.length = x.span.Length(); x.length.IsRational() {
+			x.e = x.span.unitOf(x.length)
+			continue
 		}
+		x.per = over(x.length, x.span.Dot(x.span)) // 1/√n = √n/n, which takes no division by a root
+		x.e = x.span.Times(x.per)
 	}
 	return all
 }

@@ -50,15 +50,20 @@ func (v Vector) Length() exact.Num {
 // unit is the vector of length 1 along v, which is not zero, and the length of v.
 func (v Vector) unit() (Vector, exact.Num) {
 	length := v.Length()
+	return v.unitOf(length), length
+}
+
+// unitOf is the vector of length 1 along v, whose length is given.
+func (v Vector) unitOf(length exact.Num) Vector {
 	switch {
 	case v.X.IsZero():
-		return Vector{Y: exact.Int(int64(v.Y.Sign()))}, length
+		return Vector{Y: exact.Int(int64(v.Y.Sign()))}
 	case v.Y.IsZero():
-		return Vector{X: exact.Int(int64(v.X.Sign()))}, length
+		return Vector{X: exact.Int(int64(v.X.Sign()))}
 	case length.IsRational():
-		return v.Times(over(one, length)), length
+		return v.Times(over(one, length))
 	}
-	return v.Times(over(length, v.Dot(v))), length // as 1/√n = √n/n, which takes no division by a root
+	return v.Times(over(length, v.Dot(v))) // as 1/√n = √n/n, which takes no division by a root
 }
 
 // The directions of the axes.

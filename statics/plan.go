@@ -57,7 +57,7 @@ func newPlanner(a *Assembly, values []exact.Num) *planner {
 		p.loads[i] = a.places.lineOfLoad(&a.Actions[i])
 	}
 	p.resting = make([][]*bool, len(a.Forces))
-	p.steps = make([]Step, 0, len(a.Forces)+len(a.Forces)/2)
+	p.steps = make([]Step, 0, len(a.Forces)+8)                                     // with some checks
 	p.sumRoom, p.giveRoom = make([]Sum, len(a.Forces)), make([]int, len(a.Forces)) // no step gives fewer forces than it has sums
 	p.singles, p.entire = views(bodyGroups{a}.singles()), &view{FreeBody: a.Whole()}
 	p.open(p.entire)

@@ -59,8 +59,11 @@ func (p *planner) candidates(k int, bodies []*view) []*candidate {
 // candidatesOf lists the sums of one free body that have up to k unknowns left, the cheaper first. Of those with the
 // same unknowns only independent ones are kept.
 func (p *planner) candidatesOf(v *view, k int) []*candidate {
-	for len(v.sets) <= k {
-		v.sets = append(v.sets, new(kept[[]*candidate]))
+	if len(v.sets) <= k {
+		v.sets = append(v.sets, make([]*kept[[]*candidate], k+1-len(v.sets))...)
+	}
+	if v.sets[k] == nil {
+		v.sets[k] = new(kept[[]*candidate])
 	}
 	known := v.sets[k]
 	if known.fresh {
@@ -76,6 +79,7 @@ func (p *planner) candidatesOf(v *view, k int) []*candidate {
 	var own []*candidate
 	if len(active) > 0 && !p.overfull(active, k) {
 		specs := p.specs(v, active, k)
+		own = make([]*candidate, 0, len(specs))
 		for n := range specs {
 			if c := p.count(active, &specs[n], k); c > 0 && c <= k {
 				own = append(own, p.candidate(v, active, &specs[n], c))
@@ -115,12 +119,17 @@ func (p *planner) factorOn(b FreeBody, s *spec, i int) exact.Num {
 
 // factor is the part that one unscaled unit of force i has in a sum of a body on which it acts as named.
 func (p *planner) factor(s *spec, i int) exact.Num {
-	f := &p.a.Forces[i]
+	f, slope := &p.a.Forces[i], p.a.lines[i].slope
+	at := &p.a.Frame.Joints[f.Joint].At
 	switch {
 	case s.moment && f.Couple:
 		return exact.Int(1)
+	case s.moment && slope == alongY:
+		return at.X.Sub(s.to.X).Mul(f.Along.Y)
+	case s.moment && slope == alongX:
+		return s.to.Y.Sub(at.Y).Mul(f.Along.X)
 	case s.moment:
-		return s.about().To(p.a.Frame.Joints[f.Joint].At).Cross(f.Along)
+		return s.about().To(*at).Cross(f.Along)
 	case f.Couple:
 		return exact.Num{}
 	}

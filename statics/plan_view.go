@@ -149,7 +149,9 @@ func (p *planner) rest(v *view, fresh *bool, unknowns []int) {
 func (v *view) expire() {
 	v.best.fresh = false
 	for _, k := range v.sets {
-		k.fresh = false
+		if k != nil {
+			k.fresh = false
+		}
 	}
 }
 
