@@ -24,8 +24,11 @@ func (w *work) blame(i, grade int, broken []*row) blame {
 		return blame{loss: w.weights[i]}
 	}
 	j := w.judgedAs(i, grade, broken)
-	lost := exact.Int(1).Sub(w.scheme.Verdicts[j.verdict])
-	return blame{loss: w.weights[i].Mul(lost), named: j.verdict == Slip || j.verdict == Sense, story: len(j.slips) > 0 || j.verdict == Sense}
+	b := blame{loss: w.weights[i], named: j.verdict == Slip || j.verdict == Sense, story: len(j.slips) > 0 || j.verdict == Sense}
+	if j.verdict != Close { // a courtesy, no reason why others should follow from it
+		b.loss = b.loss.Mul(exact.Int(1).Sub(w.scheme.Verdicts[j.verdict]))
+	}
+	return b
 }
 
 // judgedAs is what the judge finds of a value, first in the plan's own step, then in others of the sums that it violates. The more is
@@ -52,7 +55,7 @@ func (w *work) judgedAs(i, grade int, broken []*row) judged {
 		if j.broken = broken; worth(j) > worth(best) {
 			best = j
 		}
-		if best.verdict == Sense || best.verdict == Slip || best.verdict == Close && len(best.slips) > 0 && !lost {
+		if best.verdict == Sense || !lost && (best.verdict == Slip || best.verdict == Close && len(best.slips) > 0) {
 			break
 		}
 	}

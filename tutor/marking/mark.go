@@ -381,7 +381,7 @@ func (w *work) far() []bool {
 	return all
 }
 
-// working reports whether a paper shows more work than wrong zeros: more values but zeros that are right, or four times as many
+// working reports whether a paper shows more work than wrong zeros: as many values but zeros that are right, or four times as many
 // of any.
 func (w *work) working() bool {
 	right, others, zeros := 0, 0, 0
@@ -397,7 +397,7 @@ func (w *work) working() bool {
 			}
 		}
 	}
-	return right > zeros || others >= 4*zeros
+	return right > 0 && right >= zeros || others >= 4*zeros
 }
 
 // hollow reports whether a paper says one size throughout and is mostly wrong.
