@@ -190,7 +190,7 @@ func TestOpenSSH(t *testing.T) {
 	v = newSession(t, command("learner", ""), 100, 30)
 	v.expect("for today")
 	v.send("jetty\x1b[C\x1b[C\r")
-	v.expect("1 of 14 questions are")
+	v.expect("1 of 14 questions settled")
 	v.send("\r")
 	v.expect("question 2 of")
 	v.shot("6-after-the-cut")

@@ -267,7 +267,7 @@ func (w *work) answer(i int) Answer {
 	}
 	if w.turned[i] && (a.Verdict == Right || a.Verdict == Rounded || a.Verdict == Carried) {
 		a.Value, a.Verdict, a.From = g.typed.Value, Sense, nil
-		a.Says = "all of this diagram is right in size and in the opposite sense: which way counts as positive?"
+		a.Says = "the size is right all along, and the sense is the opposite one: which way counts as positive?"
 	}
 	if g.unit && (a.Verdict == Right || a.Verdict == Rounded || a.Verdict == Carried) {
 		a.Verdict = Unit

@@ -231,54 +231,6 @@ func (w *work) typedOf(i int) judging.Typed {
 	return w.given[i].typed
 }
 
-// turnOver finds diagrams of a member with all values in the opposite sense, and turns them round.
-func (w *work) turnOver() {
-	for member := range w.Frame.Members {
-		for q := range statics.BendingMoment + 1 {
-			var items []int
-			over := true
-			for i, item := range w.Items {
-				if item.Member != member || item.Quantity != q || item.Place || w.given[i] == nil || w.x.of[i].IsZero() {
-					continue
-				}
-				items = append(items, i)
-				over = over && !item.Value.IsZero() && w.fitsTurned(i)
-			}
-			if over && len(items) > 1 {
-				for _, i := range items {
-					w.turned[i], w.x.of[i] = true, w.x.of[i].Neg()
-				}
-			}
-		}
-	}
-}
-
-// fitsTurned reports whether a value is right, or what the student's forces give, in the opposite sense alone.
-func (w *work) fitsTurned(i int) bool {
-	v := w.given[i].typed
-	if v.Means(w.Items[i].Value) {
-		return false
-	}
-	if negated(v).Means(w.Items[i].Value) {
-		return true
-	}
-	turned := w.x
-	turned.of = slices.Clone(w.x.of)
-	turned.of[i] = turned.of[i].Neg()
-	for j := range w.innerRow {
-		r := &w.innerRow[j]
-		if r.inner.kind == "kept" && r.off == nil && r.items[0] == i {
-			if r.holds(w.x) {
-				return false
-			}
-			if r.holds(turned) {
-				return true
-			}
-		}
-	}
-	return false
-}
-
 // search finds the faults, by what rounding can do at most, and then by what rounding each answer does, where that tells more.
 func (w *work) search() {
 	w.searchAs()
