@@ -81,28 +81,27 @@ func contentOf(path string) ([]byte, error) {
 	if err == nil && info.IsDir() {
 		return nil, fmt.Errorf("%s is a folder: name a problem file in it", notation.Visible(path))
 	}
-	var data bytes.Buffer
+	size := int64(0)
 	if err == nil && info.Mode().IsRegular() {
-		data.Grow(int(min(info.Size(), maxBytes)) + bytes.MinRead) // so that it is read at one go
+		size = info.Size()
 	}
-	if _, err := data.ReadFrom(io.LimitReader(file, maxBytes+1)); err != nil {
-		return nil, unreadable(path, err)
+	return bounded(path, file, size)
+}
+
+// bounded is what comes from a file that is called name, but no more of it than a problem or a set can have. Where its size is known, it is read
+// at one go.
+func bounded(name string, from io.Reader, size int64) ([]byte, error) {
+	var data bytes.Buffer
+	data.Grow(int(min(size, maxBytes)) + bytes.MinRead)
+	if _, err := data.ReadFrom(io.LimitReader(from, maxBytes+1)); err != nil {
+		return nil, unreadable(name, err)
 	}
 	return data.Bytes(), nil
 }
 
-// bounded is what comes from a file that is called name, but no more of it than a problem or a set can have.
-func bounded(name string, from io.Reader) ([]byte, error) {
-	data, err := io.ReadAll(io.LimitReader(from, maxBytes+1))
-	if err != nil {
-		return nil, unreadable(name, err)
-	}
-	return data, nil
-}
-
 // ReadFrom reads a problem file that is called name from where it comes, and no more of it than a problem can have.
 func ReadFrom(name string, from io.Reader) (*Problem, error) {
-	data, err := bounded(name, from)
+	data, err := bounded(name, from, 0)
 	if err != nil {
 		return nil, err
 	}
