@@ -84,12 +84,12 @@ func handInWord(l *Lesson, _ Question, asking bool) Reply {
 	case !l.sheet.exam:
 		return Reply{Kind: Unread, Lines: []string{"Here is nothing to hand in: each answer is judged at once."}}
 	case l.sitting != nil:
-		return l.sitting.AskHandIn()
+		return l.sitting.AskHandIn(AgainByWord)
 	case !asking:
 		return Reply{Kind: Unread, Lines: []string{"The paper is handed in."}}
 	case !l.sure:
 		l.sure = true
-		return Reply{Kind: Listed, Lines: []string{"Not all is answered. Type hand in once more to hand the paper in; after it nothing can be typed."}}
+		return Reply{Kind: Listed, Lines: []string{"Not all is answered. " + onceMore(AgainByWord)}}
 	}
 	handIn(l)
 	return Reply{Kind: HandedIn, Lines: []string{"The paper is handed in as it stands."}}

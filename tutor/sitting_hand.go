@@ -82,11 +82,17 @@ func (s *Sitting) unfinished() []string {
 	return all
 }
 
-// OnceMore says how a paper is handed in after the word hand in was said once.
-const OnceMore = "Type hand in once more to hand the paper in; after it nothing can be typed."
+// How a paper is handed in after that was asked for once.
+const (
+	AgainByWord  = "Type hand in once more to hand the paper in"
+	AgainByEnter = "Enter once more hands the paper in"
+)
 
-// AskHandIn is what the word hand in does: the first time it says what is still open, the second time the paper is handed in.
-func (s *Sitting) AskHandIn() Reply {
+// onceMore says how, and what it means.
+func onceMore(how string) string { return how + "; after it nothing can be typed." }
+
+// AskHandIn is what the word hand in does: the first time it says what is still open, and how the paper is handed in; the second time it is.
+func (s *Sitting) AskHandIn(again string) Reply {
 	switch {
 	case s.Over():
 		return Reply{Kind: Unread, Lines: []string{"The paper is handed in."}}
@@ -99,7 +105,7 @@ func (s *Sitting) AskHandIn() Reply {
 	if left := s.unfinished(); len(left) > 0 {
 		said = "Not all is answered: " + strings.Join(left, ", ") + "."
 	}
-	return Reply{Kind: Listed, Lines: []string{said + " " + OnceMore}}
+	return Reply{Kind: Listed, Lines: []string{said + " " + onceMore(again)}}
 }
 
 // points are those of problem i by the scheme; false while marks are not told.

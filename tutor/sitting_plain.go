@@ -56,7 +56,7 @@ func (p *plain) sit(s *Sitting) error {
 		case word == "hand in" && s.Held() != "":
 			p.say("%s", s.Held())
 		case word == "hand in":
-			p.lines(s.AskHandIn().Lines)
+			p.lines(s.AskHandIn(AgainByWord).Lines)
 		case word == "time":
 			p.say("%s", timeSays(s))
 		case s.numbered(word) >= 0:

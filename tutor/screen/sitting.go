@@ -1,7 +1,6 @@
 package screen
 
 import (
-	"strings"
 	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -38,11 +37,7 @@ func handIn(m *Model) tea.Cmd {
 		return nil
 	}
 	m.chooser.clear() // what was typed to find this entry may be typed again
-	r := m.o.Sitting.AskHandIn()
-	for i := range r.Lines {
-		r.Lines[i] = strings.Replace(r.Lines[i], tutor.OnceMore, "Enter once more hands the paper in; after it nothing can be typed.", 1)
-	}
-	return m.sat(r)
+	return m.sat(m.o.Sitting.AskHandIn(tutor.AgainByEnter))
 }
 
 func showMarks(m *Model) tea.Cmd {
