@@ -311,7 +311,7 @@ func (w *work) atFault(i int, a *Answer) {
 	}
 	for _, r := range planFirst(i, j.broken)[:min(len(j.broken), 3)] {
 		off, _, _ := r.residual(w.x)
-		a.Violates = append(a.Violates, Violated{Name: w.rowName(r), By: off, Dim: w.Items[i].Dim, Sum: r.sum, row: r})
+		a.Violates = append(a.Violates, Violated{Name: w.rowName(r), By: off, Dim: w.Items[i].Dim, row: r})
 	}
 }
 

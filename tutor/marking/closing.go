@@ -10,7 +10,7 @@ import (
 // where a reading has such a value at fault, the trouble is looked for in forces that pass as rounded, but were at fault in one of the two readings.
 
 // closing takes one of these as a fault, where what must be zero then follows from it and no more faults are needed. Of
-// several it is that with the fewest, then that with the likeliest mistake.
+// several it is that with the fewest, then that which puts the most in the place of others.
 func (w *work) closing() {
 	if w.trace == nil || w.trace.nothing || !slices.ContainsFunc(w.trace.faults, func(i int) bool { return w.empty[i] }) {
 		return
@@ -44,17 +44,10 @@ func (w *work) fewer(i int, was *trace) int {
 	w.trying = true
 	w.suppose(i)
 	w.trying = false
-	now := w.trace.faults
-	gone := 0
-	for _, f := range was.faults {
-		if !slices.Contains(now, f) {
-			if gone++; !w.empty[f] && len(now) >= len(was.faults) {
-				return 0
-			}
-		}
-	}
-	if len(now) > len(was.faults) {
+	saved := len(was.faults) - len(w.trace.faults)
+	gone := slices.DeleteFunc(slices.Clone(was.faults), func(f int) bool { return slices.Contains(w.trace.faults, f) })
+	if saved < 0 || saved == 0 && slices.ContainsFunc(gone, func(f int) bool { return !w.empty[f] }) {
 		return 0
 	}
-	return 1 + gone + 2*(len(was.faults)-len(now))
+	return 1 + len(gone) + 2*saved
 }

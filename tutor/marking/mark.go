@@ -52,7 +52,6 @@ type Violated struct {
 	Name string
 	By   exact.Num // what it comes to in place of zero
 	Dim  notation.Dimension
-	Sum  *statics.Sum // nil where it ties N, V or M
 	row  *row
 }
 

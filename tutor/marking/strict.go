@@ -33,9 +33,10 @@ func (w *work) strictly() {
 	w.forced = facing(w.given)
 	w.strict = w.residuals()
 	strict, forces, _ := w.begin()
-	strict.most, w.trying = len(w.forcesAmong(first))+mostStrict, true
+	w.suspects = w.forcesAmong(first)
+	strict.most, w.trying = len(w.suspects)+mostStrict, true
 	strict.resolve(forces, w.forceRow)
-	if w.suspects = w.forcesAmong(first); first != nil && len(strict.faults) <= len(first.faults) {
+	if first != nil && len(strict.faults) <= len(first.faults) {
 		for _, i := range strict.faults {
 			if w.clear(i, strict, true) {
 				w.suspects = append(w.suspects, i)

@@ -33,9 +33,9 @@ func (r *Result) sumOf(a Answer) (shownSum, bool) {
 	v := a.Violates[0]
 	shown, whole := shownSum{title: wording.Capital(v.Name) + ":"}, true
 	switch {
-	case v.Sum != nil:
-		shown.symbols, shown.numbers, whole = r.bodySum(wording.New(r.Marker.Assembly, r.Marker.judge.Style), *v.Sum, nil)
-	case v.row == nil || v.row.off != nil:
+	case v.row.sum != nil:
+		shown.symbols, shown.numbers, whole = r.bodySum(wording.New(r.Marker.Assembly, r.Marker.judge.Style), *v.row.sum, nil)
+	case v.row.off != nil:
 		return shownSum{}, false
 	case v.row.inner.kind == "kept":
 		apart, sum := v.row.keptSum(r.Marker)
@@ -52,11 +52,11 @@ func (r *Result) sumOf(a Answer) (shownSum, bool) {
 func (r *Result) comesTo(v Violated) string {
 	by, dim := v.By, v.Dim
 	switch {
-	case v.Sum != nil && v.Sum.Moment:
+	case v.row.sum != nil && v.row.sum.Moment:
 		by, dim = r.Marker.judge.Style.Moments.Value(by), notation.Moment
-	case v.Sum != nil:
+	case v.row.sum != nil:
 		dim = notation.Force
-	case v.row != nil && v.row.off == nil && v.row.inner.kind == "kept":
+	case v.row.off == nil && v.row.inner.kind == "kept":
 		_, sum := v.row.keptSum(r.Marker)
 		if by = sum.Residual(r.cutValues(v.row)); sum.Moment {
 			by = r.Marker.judge.Style.Moments.Value(by)

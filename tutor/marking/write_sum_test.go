@@ -44,7 +44,7 @@ func TestWrittenSums(t *testing.T) {
 				if off.IsZero() {
 					continue // it is not violated
 				}
-				v := Violated{Name: m.rowName(by), By: off, Dim: m.Items[by.items[0]].Dim, Sum: by.sum, row: by}
+				v := Violated{Name: m.rowName(by), By: off, Dim: m.Items[by.items[0]].Dim, row: by}
 				shown, ok := r.sumOf(Answer{Violates: []Violated{v}})
 				if !ok {
 					continue
