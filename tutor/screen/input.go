@@ -2,6 +2,7 @@ package screen
 
 import (
 	"slices"
+	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -11,6 +12,9 @@ import (
 // key takes one key message, which may hold several runes that were typed fast or pasted.
 func (m *Model) key(k tea.KeyMsg) tea.Cmd {
 	if k.Type != tea.KeyRunes || k.Alt {
+		if k.Type == tea.KeyEnter && m.byHabit() {
+			return nil
+		}
 		if cmd, bound := m.press(k.String()); bound {
 			return cmd
 		}
@@ -94,12 +98,23 @@ func (m *Model) retyped() {
 // chosen gives a digit for an answer where one of a few is to be chosen.
 func (m *Model) chosen() tea.Cmd {
 	if m.view == drilling && m.drill.oneKey() {
+		m.digit = m.o.Clock()
 		return m.drillEnter()
 	}
 	if m.view == working {
 		if _, open := tutor.AsideOf(m.course.l); open {
+			m.digit = m.o.Clock()
 			return m.answer()
 		}
 	}
 	return nil
+}
+
+// habit is how soon enter follows a digit from who ends every answer with it; common practice, no source.
+const habit = time.Second
+
+// byHabit reports whether enter belongs to a digit that answered by itself, so that what was said of it stays to be read.
+func (m *Model) byHabit() bool {
+	e := m.line()
+	return !m.digit.IsZero() && m.o.Clock().Sub(m.digit) < habit && (e == nil || len(e.text) == 0)
 }

@@ -88,10 +88,11 @@ type Model struct {
 	total   int           // how many pieces the portion in hand has
 	piece   string        // of a portion, which piece is in hand
 	reader  reader
-	notice  string // said in place of the last reply
-	from    string // the entry of a set that the lesson in hand is of, or empty
-	minutes int    // of a paper that were waited for
-	asked   string // the set whose exam is begun by one more enter
+	notice  string    // said in place of the last reply
+	from    string    // the entry of a set that the lesson in hand is of, or empty
+	minutes int       // of a paper that were waited for
+	digit   time.Time // when a digit last answered by itself
+	asked   string    // the set whose exam is begun by one more enter
 }
 
 // New is the program before it has a size.
