@@ -290,7 +290,7 @@ func (p *plain) closing() {
 	}
 	p.say("All done.%s", p.score())
 	if help := p.l.sheet.helped(); len(help) > 0 {
-		p.say("Asked for: %s.", strings.Join(help, ", "))
+		p.say("Help: %s.", strings.Join(help, ", "))
 	}
 	for _, said := range SummaryOf(p.l).Passages() {
 		if said.Label == "Check" || said.Label == "Answer" { // told before

@@ -16,7 +16,7 @@ type Summary struct {
 	First, Of int       // questions right at the first try and without help, of all
 	Mistakes  []Mistake // in the order of the questions; none in an exam, which has Marks
 	Marks     []string  // of an exam
-	Help      []string  // what was asked for: "2 hints"
+	Help      []string  // what helped: "2 hints"
 	Skills    []Skill   // kinds of steps that were done here or before
 	Next      []string  // two things to do next
 }
@@ -133,11 +133,11 @@ func (l ending) used(s statics.Sum) bool {
 	return slices.ContainsFunc(l.about.solution.Plan, func(step statics.Step) bool { return slices.ContainsFunc(step.Sums, s.Same) })
 }
 
-// helped counts what was asked for.
+// helped counts what helped: hints, of which there are three to a question and which guesses bring too, examples, and shown answers.
 func (sh *sheet) helped() []string {
 	var hints, examples, told int
 	for _, a := range sh.answers {
-		hints, examples = hints+a.hints, examples+a.examples
+		hints, examples = hints+min(a.hints, 3), examples+a.examples
 		if a.told && !sh.exam { // there it is left open
 			told++
 		}

@@ -39,7 +39,7 @@ func (s Summary) answers() []string {
 	}
 	lines := []string{fmt.Sprintf("First try and without help: %d of %d.", s.First, s.Of)}
 	if len(s.Help) > 0 {
-		lines = append(lines, "Asked for: "+strings.Join(s.Help, ", ")+".")
+		lines = append(lines, "Help: "+strings.Join(s.Help, ", ")+".")
 	}
 	return lines
 }

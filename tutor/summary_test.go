@@ -14,7 +14,7 @@ import (
 func TestSummary(t *testing.T) {
 	t.Parallel()
 	l := lesson(t, "jetty-deck", Values)
-	for _, line := range []string{"3", "0", "hint", "-20.5", "20.5", "11.5", "tell", "11.5", "example", "0", "28.8", "-8.5", "-18", "0", "12", "-18", "0", "0"} {
+	for _, line := range []string{"3", "0", "hint", "hint", "hint", "hint", "-20.5", "20.5", "11.5", "tell", "11.5", "example", "0", "28.8", "-8.5", "-18", "0", "12", "-18", "0", "0"} {
 		l.Type(line)
 	}
 	if _, asking := l.Now(); asking {
@@ -24,8 +24,8 @@ func TestSummary(t *testing.T) {
 	if s.First != 10 || s.Of != 14 {
 		t.Errorf("%d of %d at the first try", s.First, s.Of)
 	}
-	if want := []string{"1 hint", "1 example", "1 shown answer"}; !slices.Equal(s.Help, want) {
-		t.Errorf("asked for %q", s.Help)
+	if want := []string{"3 hints", "1 example", "1 shown answer"}; !slices.Equal(s.Help, want) {
+		t.Errorf("helped by %q", s.Help)
 	}
 	var at []string
 	for _, m := range s.Mistakes {
