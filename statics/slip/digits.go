@@ -14,7 +14,7 @@ const most = 5
 // inFull is a decimal of at most five figures as it stands on the page; empty for any other number.
 func inFull(n exact.Num) string {
 	text := n.Decimal(6)
-	if n.Terminates() && len(strings.Trim(strings.ReplaceAll(text, ".", ""), "0")) <= most {
+	if n.Terminates() && len(figures(text)) <= most {
 		return text
 	}
 	return ""
@@ -54,7 +54,8 @@ func answersSwapped(right exact.Num, zeros bool) []exact.Num {
 	return all
 }
 
-// digitsSwapped lists the numbers that come of a written one by exchanging two neighbouring figures.
+// digitsSwapped lists the numbers that come of a written one by exchanging two neighbouring figures. Of 9.0 that makes no 0.9: the
+// figures stay, and what moves is the decimal point.
 func digitsSwapped(text string) []exact.Num {
 	var all []exact.Num
 	for i := range text {
@@ -66,8 +67,9 @@ func digitsSwapped(text string) []exact.Num {
 			continue
 		}
 		other := []byte(text)
-		other[i], other[j] = text[j], text[i]
-		all = append(all, read(string(other))...)
+		if other[i], other[j] = text[j], text[i]; figures(string(other)) != figures(text) {
+			all = append(all, read(string(other))...)
+		}
 	}
 	return distinct(all)
 }
@@ -88,6 +90,9 @@ func figureOff(text string) []exact.Num {
 	}
 	return distinct(all)
 }
+
+// figures are those of a written number from its first to its last that is no zero.
+func figures(text string) string { return strings.Trim(strings.ReplaceAll(text, ".", ""), "0") }
 
 // read reads a number that was written anew; one of too many figures is none.
 func read(text string) []exact.Num {
