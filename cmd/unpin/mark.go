@@ -164,7 +164,7 @@ func (m mark) marked(desk *desk, answers *marking.Answers, scheme *marking.Schem
 	return o, desk.mark(answers, scheme, o.take)
 }
 
-// checks tells of papers that are late or of nobody known.
+// checks tells of papers that are late, of nobody known, or likely of other numbers.
 func (m mark) checks(cmd *cobra.Command, desk *desk, papers []*marking.Paper) error {
 	var roster *variant.Roster
 	if m.roster != "" {
@@ -174,6 +174,7 @@ func (m mark) checks(cmd *cobra.Command, desk *desk, papers []*marking.Paper) er
 		}
 	}
 	m.checkClass(cmd, desk, papers, roster)
+	m.checkCopies(cmd, desk, papers, roster)
 	m.checkTimes(cmd, desk, papers, roster)
 	return nil
 }

@@ -40,26 +40,34 @@ func (m mark) writeBlank(cmd *cobra.Command, desk *desk, args []string) error {
 	return deliver(table, m.file, visibleWriter{cmd.OutOrStdout()})
 }
 
-// blank is the table of answers to be filled in, by each student's own copy where there is a list of copies; without students once, with
-// nobody's name. The second result names those of whom the list has none.
+// blank is the table of answers to be filled in, by each student's own copy, and with its code, where there is a list of copies; without
+// students once, with nobody's name. The second result names those of whom the list has none.
 func (d *desk) blank(students []variant.Student) (table []byte, without []string) {
 	if len(students) == 0 {
 		students = []variant.Student{{Attempt: 1}}
 	}
 	again := slices.ContainsFunc(students, func(s variant.Student) bool { return s.Attempt > 1 })
 	rows := [][]string{{"student", "problem", "quantity", "value"}}
+	coded := len(d.handed) > 0
+	if coded {
+		rows[0] = append(rows[0], "code")
+	}
 	if again {
 		rows[0] = append(rows[0], "attempt")
 	}
 	for _, s := range students {
 		for _, t := range d.tasks {
-			_, marker, why := d.of(&marking.Paper{Student: s.ID, Problem: t.problem.Name, Attempt: s.Attempt})
+			paper := &marking.Paper{Student: s.ID, Problem: t.problem.Name, Attempt: s.Attempt}
+			_, marker, why := d.of(paper)
 			if why != "" {
 				without = append(without, s.ID)
 				break
 			}
 			for _, name := range marker.Wanted() {
 				row := []string{s.ID, t.problem.Name, name, ""}
+				if coded {
+					row = append(row, d.codeOf(paper, t))
+				}
 				if again {
 					row = append(row, fmt.Sprint(s.Attempt))
 				}

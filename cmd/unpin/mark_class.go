@@ -35,20 +35,9 @@ func (m mark) checkClass(cmd *cobra.Command, desk *desk, papers []*marking.Paper
 		}
 	}
 	tell := func(ids []string, what string) {
-		slices.Sort(ids)
-		if ids = slices.Compact(ids); len(ids) == 0 {
-			return
+		if len(ids) > 0 {
+			fmt.Fprintf(cmd.ErrOrStderr(), "%s: %s.\n", what, notation.VisibleLines(idsText(ids)))
 		}
-		n := len(ids)
-		if n > mostNamed {
-			ids = append(ids[:mostNamed:mostNamed], fmt.Sprintf("%d others", n-mostNamed))
-		}
-		for i, id := range ids {
-			if id == "" {
-				ids[i] = "a paper without a name"
-			}
-		}
-		fmt.Fprintf(cmd.ErrOrStderr(), "%s: %s.\n", what, notation.List(ids))
 	}
 	tell(unknown, "not on the roster")
 	tell(absent, "on the roster, without a paper")
@@ -57,6 +46,21 @@ func (m mark) checkClass(cmd *cobra.Command, desk *desk, papers []*marking.Paper
 			tell(desk.lacking(t, papers, roster), "without a paper of "+notation.Visible(t.problem.Name))
 		}
 	}
+}
+
+// idsText lists ids in their order, each once, and not too many.
+func idsText(ids []string) string {
+	slices.Sort(ids)
+	ids = slices.Compact(ids)
+	if n := len(ids); n > mostNamed {
+		ids = append(ids[:mostNamed:mostNamed], fmt.Sprintf("%d others", n-mostNamed))
+	}
+	for i, id := range ids {
+		if id == "" {
+			ids[i] = "a paper without a name"
+		}
+	}
+	return notation.List(ids)
 }
 
 // lacking are those of a roster who have papers, but none of one of the problems.

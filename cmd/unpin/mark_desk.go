@@ -226,6 +226,14 @@ func (d *desk) of(p *marking.Paper) (*task, *marking.Marker, string) {
 	return nil, nil, err.Error()
 }
 
+// codeOf is the code of the copy that a paper of a problem is held against, empty where that is the problem itself.
+func (d *desk) codeOf(p *marking.Paper, t *task) string {
+	if p.Code != "" {
+		return p.Code
+	}
+	return d.handed[ownCopy(p.Student, p.Attempt, t.problem.Name)]
+}
+
 // unlisted says that a student has no copy by the list; empty where there is no list.
 func (d *desk) unlisted(p *marking.Paper) string {
 	if len(d.handed) == 0 {
