@@ -35,8 +35,12 @@ func (fb *feedback) says(q Question, c *judging.Case, v judging.Verdict, typed j
 	case q.Kind == ForceValue:
 		return fb.slipOr(q, c, v, typed, fb.forceWrong)
 	}
-	if says := fb.found(c.Find(v, typed)); says != "" {
+	found := fb.found(c.Find(v, typed))
+	if says := fb.beside(q, typed); says != "" {
 		return says
+	}
+	if found != "" {
+		return found
 	}
 	s := fb.about.solution.Plan[q.Step].Sums[q.Sum]
 	return fb.about.termRule(q.Kind, s, s.Terms()[q.Term])

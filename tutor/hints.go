@@ -125,6 +125,8 @@ func (m *matter) termRule(k Kind, s statics.Sum, t statics.Term) string {
 		return "only the component of a force along the sum goes in."
 	case k == TermSize:
 		return "a force goes in with the size that is given."
+	case k == TermArm && inclined:
+		return componentArm(t.What, spread)
 	case k == TermArm && spread:
 		return "the arm is the shortest distance from the centre to the line of the resultant, which acts at the centroid of its load."
 	case k == TermArm:
@@ -133,6 +135,19 @@ func (m *matter) termRule(k Kind, s statics.Sum, t statics.Term) string {
 		return "put a finger on the centre and push along the force: which way does the body turn?"
 	}
 	return "does the force point in the positive direction of the sum, or against it?"
+}
+
+// componentArm is the rule for the arm of a component, whose line is not that of its force.
+func componentArm(what statics.Component, spread bool) string {
+	own, across := "vertical", "horizontal"
+	if what == statics.Horizontal {
+		own, across = across, own
+	}
+	to := "to that line."
+	if spread {
+		to = "to the centroid of the load."
+	}
+	return "the line of a " + own + " component is " + own + ", so its arm is the " + across + " distance from the centre " + to
 }
 
 // sectionHints are the hints for N, V or M at a place.
