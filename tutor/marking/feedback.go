@@ -133,8 +133,8 @@ func (r *Result) table(tell bool) [][]string {
 // remarks are what is to be said of a paper beside its values.
 func (r *Result) remarks() []string {
 	var all []string
-	for _, u := range r.Unread {
-		all = append(all, fmt.Sprintf("Unread, %s: %s: %s.", Lines(u.Lines), u.Text, u.Why))
+	for _, text := range unreadText(r.Unread) {
+		all = append(all, "Unread, "+text+".")
 	}
 	return append(all, r.Story()...)
 }

@@ -43,7 +43,10 @@ type extra struct {
 func (m *Marker) read(p *Paper) *reading {
 	r := &reading{Marker: m, given: make([]*given, len(m.Items))}
 	for _, e := range p.Entries {
-		if err := r.take(e); err != nil {
+		switch err := r.take(e); {
+		case err != nil && r.isExchanged(e):
+			r.refuse([]Entry{e}, exchanged)
+		case err != nil:
 			r.refuse([]Entry{e}, err.Error())
 		}
 	}

@@ -24,8 +24,8 @@ func (c *ClassList) Add(r *Result) {
 		name += fmt.Sprintf(", attempt %d", r.Paper.Attempt)
 	}
 	fmt.Fprintf(&c.text, "%s %s: %s of %s%s\n", r.Paper.Student, name, Points(r.Got), Points(r.Of), r.short())
-	for _, u := range r.Unread {
-		fmt.Fprintf(&c.text, "  unread, %s: %s: %s\n", Lines(u.Lines), u.Text, u.Why)
+	for _, text := range unreadText(r.Unread) {
+		fmt.Fprintf(&c.text, "  unread, %s\n", text)
 	}
 }
 

@@ -47,8 +47,8 @@ func (r *Result) Text(tell bool) string {
 	if missing := r.missingText(); missing != "" && r.given() > 0 {
 		line("Missing: %s.", missing)
 	}
-	for _, u := range r.Unread {
-		line("Unread, %s: %s: %s.", Lines(u.Lines), u.Text, u.Why)
+	for _, text := range unreadText(r.Unread) {
+		line("Unread, %s.", text)
 	}
 	for _, said := range r.Story() {
 		line("%s", said)
@@ -241,13 +241,4 @@ func Points(n exact.Num) string {
 		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
 	}
 	return text
-}
-
-// Lines are lines of a file: line 3, lines 3 and 7.
-func Lines(lines []int) string {
-	var all []string
-	for _, n := range lines {
-		all = append(all, fmt.Sprint(n))
-	}
-	return wording.Plural(len(lines), "line") + " " + notation.List(all)
 }
