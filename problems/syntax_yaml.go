@@ -42,14 +42,6 @@ type entry struct{ key, value *node }
 
 // parse reads the text of a source as a tree. The faults are those of YAML itself; with faults the tree may be nil.
 func parse(s *source) (tree *node, faults []Fault) {
-	if tree := usualTree(s.text); tree != nil {
-		return tree, nil
-	}
-	return parseYAML(s)
-}
-
-// parseYAML reads with the YAML library, whatever the text is.
-func parseYAML(s *source) (tree *node, faults []Fault) {
 	defer func() {
 		// The YAML library has crashed on odd input before; that input is the person's fault to mend, not ours to die of.
 		if recover() != nil {
