@@ -19,10 +19,10 @@ func (r *Result) Rows() [][]string {
 		all = append(all, append([]string{p.Student, r.Marker.Name, p.Code, fmt.Sprint(p.Attempt)}, cells...))
 	}
 	for _, a := range r.Answers {
-		row(a.Name, r.expected(a), a.Given, a.Verdict, a.Slip, strings.Join(a.From, " "), Points(a.Got), Points(a.Of), r.note(a))
+		row(a.Name, r.expected(a), a.Given, a.Verdict, a.Slip, strings.Join(a.From, " "), inTable(a.Got), inTable(a.Of), r.note(a))
 	}
 	for _, w := range r.Parts {
-		row(w.Name(), "", w.Given, w.Verdict(), w.Slip, "", Points(w.Got), Points(w.Of), w.note())
+		row(w.Name(), "", w.Given, w.Verdict(), w.Slip, "", inTable(w.Got), inTable(w.Of), w.note())
 	}
 	for _, u := range r.Unread {
 		row(u.Text, "", "", "unread", "", "", "0", "0", Lines(u.Lines)+": "+u.Why)

@@ -235,8 +235,14 @@ func (m *Marker) shownValue(a Answer) exact.Num {
 }
 
 // Points are points as they are written: three decimal places at most.
-func Points(n exact.Num) string {
-	text := n.Places(3)
+func Points(n exact.Num) string { return decimals(n, 3) }
+
+// inTable are points in a table, with so many places that a column of them adds up to what a paper is worth.
+func inTable(n exact.Num) string { return decimals(n, 6) }
+
+// decimals is a number with so many decimal places at most.
+func decimals(n exact.Num, most int) string {
+	text := n.Places(most)
 	if strings.Contains(text, ".") {
 		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
 	}
