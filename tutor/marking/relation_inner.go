@@ -174,9 +174,9 @@ func (m *Marker) actsOn(f face, x statics.Action, member int) bool {
 	return l.Member != member && slices.Contains(f.members, l.Member)
 }
 
-// A shift is by how much V and M at a place differ from the true ones with a student's values, and what rounding these may
-// come to.
-type shift struct{ v, moment, slackV, slackM exact.Num }
+// A shift is by how much V and M at a place differ from the true ones with a student's values, what rounding these may
+// come to, and the largest of their terms in M.
+type shift struct{ v, moment, slackV, slackM, largest exact.Num }
 
 // keptAt is the shift by the sum of a kept piece.
 func (m *Marker) keptAt(f face, item problems.Item, x values, at exact.Num) shift {
@@ -193,6 +193,7 @@ func (m *Marker) keptAt(f face, item problems.Item, x values, at exact.Num) shif
 		off, slack := x.of[i].Sub(m.Values[j]), judging.ThirdFigure(x.of[i])
 		s.v, s.moment = s.v.Add(v.Mul(off)), s.moment.Add(moment.Mul(off))
 		s.slackV, s.slackM = s.slackV.Add(v.Abs().Mul(slack)), s.slackM.Add(moment.Abs().Mul(slack))
+		s.largest = exact.Max(s.largest, moment.Mul(x.of[i]).Abs())
 	}
 	return s
 }
@@ -221,12 +222,12 @@ func (m *Marker) follow(r *row, i int, differ func(x values, at exact.Num) shift
 		}
 		s := differ(x, at)
 		gives := stretch.M.At(at).Add(s.moment)
-		largest = exact.Max(gives.Abs(), x.of[i].Abs())
+		size := exact.Max(gives.Abs(), x.of[i].Abs())
 		slack = judging.ThirdFigure(gives).Add(s.slackM)
 		if !ends(item.Value) {
-			slack = slack.Add(largest.Mul(percent).Mul(half))
+			slack = slack.Add(size.Mul(percent).Mul(half))
 		}
-		return gives.Sub(x.of[i]), largest, slack
+		return gives.Sub(x.of[i]), exact.Max(s.largest, size), slack
 	}
 }
 
@@ -308,6 +309,7 @@ func (m *Marker) areaRow(member int, q statics.Quantity, from, to, shear statics
 			s := m.shearShift(v, x)
 			by := at.Sub(from.At)
 			s.moment, s.slackM = x.of[first].Sub(m.Items[first].Value).Add(s.v.Mul(by)), s.slackV.Mul(by.Abs())
+			s.largest = exact.Max(x.of[first].Abs(), s.largest.Mul(by.Abs()))
 			if !x.whole[first] {
 				s.slackM = s.slackM.Add(judging.ThirdFigure(x.of[first]))
 			}
@@ -338,7 +340,7 @@ func (m *Marker) shearShift(i int, x values) shift {
 	if i < 0 || x.whole[i] {
 		return shift{}
 	}
-	return shift{v: x.of[i].Sub(m.Items[i].Value), slackV: judging.ThirdFigure(x.of[i])}
+	return shift{v: x.of[i].Sub(m.Items[i].Value), slackV: judging.ThirdFigure(x.of[i]), largest: x.of[i].Abs()}
 }
 
 // piecesAt lists the rigid pieces of two members or more that meet at a joint, without those whose N, V and M are withheld.

@@ -36,13 +36,7 @@ func (w *work) strictly() {
 	w.suspects = w.forcesAmong(first)
 	strict.most, w.trying = len(w.suspects)+mostStrict, true
 	strict.resolve(forces, w.forceRow)
-	if first != nil && len(strict.faults) <= len(first.faults) {
-		for _, i := range strict.faults {
-			if w.clear(i, strict, true) {
-				w.suspects = append(w.suspects, i)
-			}
-		}
-	}
+	w.suspects = append(w.suspects, strict.faults...)
 	if w.trying = false; w.tellsMore(strict, first) {
 		for _, i := range strict.faults {
 			w.verdict[i] = ""

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"unpin/statics/exact"
+	"unpin/statics/judging"
 )
 
 // A trace finds, among values that are not right, those with which the trouble began, and what follows from which.
@@ -281,7 +282,8 @@ func (t *trace) finds(r *row) bool {
 	return !slices.ContainsFunc(r.items, func(i int) bool { return !t.known[i] && !r.finds(i) })
 }
 
-// together finds what several sums give only together, and reports whether there is any.
+// together finds what several sums give only together, and reports whether there is any. Strictly what they give has to be what was answered,
+// to its third figure: sums in which an unknown has small factors each hold for many values of it.
 func (t *trace) together(rows []*row) bool {
 	var columns []int
 	rows = slices.DeleteFunc(slices.Clone(rows), func(r *row) bool { return t.idle[r] || !t.finds(r) || !t.follows(r) })
@@ -295,41 +297,45 @@ func (t *trace) together(rows []*row) bool {
 	var used [][]exact.Num // in reduced form
 	var with [][]*row
 	for _, r := range rows {
-		line := make([]exact.Num, len(columns))
+		line := make([]exact.Num, len(columns)+1) // the last is what the sum comes to
 		for k, i := range r.items {
 			if c := slices.Index(columns, i); c >= 0 {
 				line[c] = r.factors[k]
 			}
 		}
+		if rests, ok := t.strict[r]; ok {
+			line[len(columns)] = rests[0].off
+		}
 		used, with = reduce(used, with, line, r)
 	}
 	found := false
 	for n, line := range used {
-		only := -1
-		for c := range line {
-			if !line[c].IsZero() {
-				if only >= 0 {
-					only = -2
-					break
-				}
-				only = c
-			}
+		only := alone(line[:len(columns)])
+		if only < 0 || t.strict != nil && line[len(columns)].Abs().Cmp(judging.ThirdFigure(t.x.of[columns[only]])) > 0 {
+			continue
 		}
-		if only >= 0 {
-			var from []int
-			for _, r := range with[n] {
-				from = append(from, t.rests(r)...)
-			}
-			slices.Sort(from)
-			if from = slices.Compact(from); len(from) == 0 && slices.ContainsFunc(with[n], func(r *row) bool { return !t.bearsOut(r) }) {
-				continue
-			}
-			t.from[columns[only]], t.by[columns[only]] = from, with[n][0]
-			found = true
-			defer func(i int) { t.known[i] = true }(columns[only])
+		var from []int
+		for _, r := range with[n] {
+			from = append(from, t.rests(r)...)
 		}
+		slices.Sort(from)
+		if from = slices.Compact(from); len(from) == 0 && slices.ContainsFunc(with[n], func(r *row) bool { return !t.bearsOut(r) }) {
+			continue
+		}
+		t.from[columns[only]], t.by[columns[only]] = from, with[n][0]
+		found = true
+		defer func(i int) { t.known[i] = true }(columns[only])
 	}
 	return found
+}
+
+// alone is the only column that is not zero, or −1.
+func alone(line []exact.Num) int {
+	only := pivot(line)
+	if only < 0 || pivot(line[only+1:]) >= 0 {
+		return -1
+	}
+	return only
 }
 
 // reduce adds a line to lines in reduced form, unless it follows from them.
@@ -342,7 +348,7 @@ func reduce(used [][]exact.Num, with [][]*row, line []exact.Num, r *row) ([][]ex
 			rows = append(rows, with[n]...)
 		}
 	}
-	p := pivot(line)
+	p := pivot(line[:len(line)-1])
 	if p < 0 {
 		return used, with
 	}
