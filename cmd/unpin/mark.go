@@ -211,7 +211,7 @@ func (m mark) answers(cmd *cobra.Command, desk *desk, words []string) (*marking.
 		return nil, usageFault(cmd, "mark needs answers: name a file, or - for standard input")
 	}
 	if onTerminal(cmd) {
-		in = desk.ask(in, cmd.OutOrStdout())
+		in = desk.ask(in, wrapped(cmd.OutOrStdout()))
 	}
 	return marking.ReadAnswers("standard input", in)
 }

@@ -39,13 +39,26 @@ func (j Judge) Read(q Asked, line string) (Typed, error) {
 		return Typed{}, err
 	}
 	v, err := typedAs(a)
-	if sign*turn < 0 {
+	bare := v
+	if q.Shear {
+		bare = j.turned(v)
+	}
+	switch {
+	case a.Sense == notation.NoSense && a.Side == notation.NoSense || saidTwice(v, bare, sign):
+		v = bare
+	case sign < 0:
 		v = v.neg()
 	}
-	if q.Shear && a.Sense == notation.NoSense {
-		v = j.turned(v)
+	if turn < 0 {
+		v = v.neg()
 	}
 	return v, err
+}
+
+// saidTwice reports whether the minus of a value and the sense after it say the same: −12 left is 12 left, as in a table that has a
+// column for the sense beside that of the value.
+func saidTwice(v, bare Typed, sign int) bool {
+	return v.Value.Sign() < 0 && bare.Value.Sign() == sign
 }
 
 // strangeName is the error of an answer that names an unknown other than the one asked for, alone or in an expression.

@@ -9,7 +9,7 @@ import (
 )
 
 // exchanged is why an answer is unread whose quantity stands where the value should.
-const exchanged = "quantity and value stand in each other's place"
+const exchanged = "quantity and value stand in each other's place: write first what it is of"
 
 // isExchanged reports whether an answer would be one if its two sides changed places.
 func (r *reading) isExchanged(e Entry) bool {

@@ -16,7 +16,7 @@ func TestExchanged(t *testing.T) {
 	}
 	r := m.Mark(a.Papers[0], DefaultScheme(), ten)
 	got := strings.Join(unreadText(r.Unread), "\n")
-	want := "lines 2 to 4 and 6: 20.5 = RB and 3 answers like it: quantity and value stand in each other's place\n" +
+	want := "lines 2 to 4 and 6: 20.5 = RB and 3 answers like it: quantity and value stand in each other's place: write first what it is of\n" +
 		"line 5: Q = RB: Q is no quantity of this problem: write a force (Ax, Ay and RB) or a place along a member, such as M(AB, 0)"
 	if got != want {
 		t.Errorf("got\n%s\nnot\n%s", got, want)
