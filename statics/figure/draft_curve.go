@@ -71,7 +71,7 @@ func (d diagramDraft) curve(g statics.Diagram) bool {
 	}
 	for _, r := range readings(g, d.q, d.o) {
 		v := CurveValue{
-			Ordinate: Ordinate{share(r.at), r.value.Float() / d.greatest}, Text: d.o.Style.ResultNumber(r.value, d.q.dimension()),
+			Ordinate: Ordinate{share(r.at), r.value.Float() / d.greatest}, Text: d.number(r.value),
 		}
 		if !d.isWritten(c, v) {
 			c.Values = append(c.Values, v)
@@ -79,6 +79,15 @@ func (d diagramDraft) curve(g statics.Diagram) bool {
 	}
 	d.Curves = append(d.Curves, c)
 	return true
+}
+
+// number is a value of the quantity as it is written beside a curve.
+func (d diagramDraft) number(value exact.Num) string {
+	text := d.o.Style.ResultNumber(value, d.q.dimension())
+	if d.o.Style.ASCII {
+		return text
+	}
+	return notation.Roots(text)
 }
 
 // atDistance is a place on a member; at its ends, that of the joint.

@@ -73,7 +73,7 @@ func (d diagramDraft) ordinate(g statics.Diagram, st statics.Station) {
 	o := Ordinate{0, value.Float() / d.greatest}
 	d.Curves = append(d.Curves, Curve{
 		From: at, To: at, Side: d.side(g.Member), Ordinates: []Ordinate{o},
-		Values: []CurveValue{{o, d.o.Style.ResultNumber(value, d.q.dimension())}},
+		Values: []CurveValue{{o, d.number(value)}},
 		Look:   Look{Role: DiagramMark, Emphasis: emphasis(g.Member, d.o.LitMembers, nil)},
 	})
 }

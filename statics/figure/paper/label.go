@@ -44,7 +44,7 @@ const (
 	labelRim      = 1.2  // kept free around a label
 	leaderFrom    = 13.0 // from which distance on a line leads to what a label belongs to
 	wrongSide     = 9.0
-	leaderOver    = 30.0 // a line from a label to what it belongs to runs through another
+	leaderOver    = 150.0 // a line from a label to what it belongs to runs through another
 	offCorner     = 2.0
 	besideBay     = 8.0
 	otherNearer   = 9.0
@@ -69,7 +69,7 @@ func (l *lettering) label() {
 		if !l.isNearest(w, b) {
 			l.misread++
 		}
-		if from, to, needed := w.leader(b); needed {
+		if from, to, needed := l.leader(w, b); needed {
 			l.draw(fineLayer, Mark{Path: []Place{from, to}, Weight: fineWeight, Line: grey, Fill: NoInk})
 			l.leaders = append(l.leaders, bar(from, to, fineWeight).withSides())
 		}
@@ -183,7 +183,7 @@ func (l *lettering) mistakable(w want, index int, b rect) float64 {
 // membersBetween is how many members lie between a label and what it belongs to.
 func (l *lettering) membersBetween(w want, b rect) float64 {
 	n := 0.0
-	from, _, _ := w.leader(b)
+	from, _, _ := w.line(b)
 	way := figure.Drawn{From: from.position(), To: w.at.position()}
 	for i := range l.drawn {
 		if d := &l.drawn[i]; d.Kind == figure.DrawnMember && d.Gap(way, 1) < 1 {
@@ -226,11 +226,22 @@ func (l *lettering) besideArrow(w want, b rect) float64 {
 	return 0
 }
 
-// leader is the line from a label to what it belongs to, if that is not near.
-func (w want) leader(b rect) (from, to Place, needed bool) {
+// line is the way from a label to what it belongs to, and whether that is so far that it is drawn.
+func (w want) line(b rect) (from, to Place, far bool) {
 	from = Place{min(max(w.at.X, b.x0), b.x1), min(max(w.at.Y, b.y0), b.y1)}
 	const short = 3 // of the thing itself
 	return from, w.at.by(w.at.toward(from), short), b.gap(w.near) >= leaderFrom
+}
+
+// leader is the line from a label to what it belongs to, if it is needed: where that is not near, and from a value of a curve that might be
+// taken for that of another, for it stands nearer to it, or on the other side of a member.
+func (l *lettering) leader(w want, b rect) (from, to Place, needed bool) {
+	from, to, needed = w.line(b)
+	const visible = 3
+	if w.outline > 0 && !needed && from.distance(w.at) > 2*visible {
+		needed = l.besideCurve(w, b) > 0 || l.membersBetween(w, b) > 0
+	}
+	return from, to, needed
 }
 
 // crossed is what it costs that the line from a label would run through others, or that it would stand on the line of another.
@@ -241,7 +252,7 @@ func (l *lettering) crossed(w want, b rect) float64 {
 			cost += leaderOver
 		}
 	}
-	from, to, needed := w.leader(b)
+	from, to, needed := l.leader(w, b)
 	if !needed {
 		return cost
 	}

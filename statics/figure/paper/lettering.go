@@ -88,7 +88,10 @@ func indexParts(k figure.Symbolic) (axis, name string) {
 // typeset is a label in type. A force's name at its beginning is set as a symbol; what is lit, and a joint's name, is bold.
 func typeset(s *figure.Scene, text string, look figure.Look) []Run {
 	var runs []Run
-	first, _, _ := strings.Cut(text, " ")
+	first := text
+	if end := strings.IndexAny(text, " ,"); end >= 0 {
+		first = text[:end]
+	}
 	if name, ok := s.Names[first]; ok && look.Role != figure.NameMark { // a joint may have the name of a force
 		runs = append(runs, Run{Text: name.Letter, Italic: true})
 		axis, part := indexParts(name)
