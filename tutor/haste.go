@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"slices"
+	"strings"
 	"time"
 )
 
@@ -25,8 +26,10 @@ func (l *Lesson) slowDown(r *Reply) {
 	}
 	r.Pause = breath
 	n := min(a.hints, 1) // who has been pointed to the step is taught the rule
-	r.Lines = append(r.Lines, "hint: "+l.coach().hints(q)[n])
 	a.hints = max(a.hints, n+1)
+	if says := l.coach().hints(q)[n]; !slices.ContainsFunc(r.Lines, func(said string) bool { return strings.HasSuffix(said, says) }) {
+		r.Lines = append(r.Lines, "hint: "+says)
+	}
 }
 
 // tooFast adds one more wrong answer to those typed just now, and reports whether they are guesses; then it begins to count anew.

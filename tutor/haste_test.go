@@ -54,3 +54,20 @@ func TestNoHaste(t *testing.T) {
 		t.Errorf("a right value after two wrong ones: %v", r.Lines)
 	}
 }
+
+// A hint that is the reply itself is not said twice; the pause stays.
+func TestHasteSaysNothingTwice(t *testing.T) {
+	t.Parallel()
+	l := lesson(t, "jetty-deck", Terms)
+	for q, asking := l.Now(); asking && q.Kind != ShapeDegree; q, asking = l.Now() {
+		l.Type("tell")
+	}
+	l.Clock = func() time.Time { return time.Time{} }
+	var r Reply
+	for range 6 {
+		r = l.Type("3")
+	}
+	if len(r.Lines) != 1 || r.Pause == 0 {
+		t.Errorf("the sixth wrong degree brings %q, pause %v", r.Lines, r.Pause)
+	}
+}

@@ -140,10 +140,12 @@ func (fb *feedback) shapeWrong(q Question, v judging.Typed) string {
 	if q.Kind == ZeroPlace && fb.fromOtherEnd(q, v) {
 		return "from which end did you measure?"
 	}
-	if q.Kind == ZeroPlace && fb.sheet.inHand().tries <= 1 && (v.Value.Cmp(q.Stretch.From) < 0 || v.Value.Cmp(q.Stretch.Until) > 0) {
-		return beyondStretch
-	}
+	beyond := v.Value.Cmp(q.Stretch.From) < 0 || v.Value.Cmp(q.Stretch.Until) > 0
 	switch tries := fb.sheet.inHand().tries; {
+	case q.Kind == ZeroPlace && tries <= 1 && beyond:
+		return beyondStretch
+	case q.Kind == ZeroPlace && tries == 2 && beyond: // there is no shear at that place to ask for
+		return fb.about.shapeRule(q)
 	case q.Kind == ZeroPlace && tries == 2:
 		return "V at the start of the stretch and the load from there on add to V at your place: what do they come to?"
 	case q.Kind == ZeroPlace && tries > 2:

@@ -48,6 +48,8 @@ func takeWhole(l *Lesson, q Question, line string) (Reply, bool) {
 		return pieceSigned(q), true
 	case !(ok && (w.right() || w.opposite())) && other != "":
 		return Reply{Kind: Unread, Lines: []string{other}}, true
+	case named && l.bench().unequal(line):
+		return Reply{Kind: Unread, Lines: []string{"A whole sum is an equation: end it with = 0, or type the term in hand alone."}}, true
 	case !ok:
 		return Reply{}, false
 	case w.bare && (w.right() || w.opposite()):
@@ -120,6 +122,12 @@ func (b bench) ofAnother(q Question, line string) string {
 		}
 	}
 	return ""
+}
+
+// unequal reports whether a line holds several terms and is no equation.
+func (b bench) unequal(line string) bool {
+	typed, err := notation.ReadSum(b.judge().Decimals(line)+" = 0", b.about.problem.Units, b.about.namesForce)
+	return err == nil && len(typed.Left) > 1
 }
 
 // mentionsForce reports whether a word of a line names a force.

@@ -49,6 +49,8 @@ func TestWholeLines(t *testing.T) {
 		{"2 force", "RB*8 - 20*2.5 - 4*3*9.5 = 0", "right: that is the whole sum", "RB"},
 		{"3 arm", "ΣM_A = RB*8 - 20*2.5 - 4*3*9.5 = 0", "right: that is the whole sum", "RB"},
 		{"2 force", "RB*8 - 20*2.5 - 4*3*8 = 0", "not yet: ", "2 force"},
+		{"2 force", "RB*8 - 20*2.5 - 4*3*9.5", "A whole sum is an equation: end it with = 0", "2 force"},
+		{"1 sign", "RB*8 - 20*2.5", "A whole sum is an equation: end it with = 0", "1 sign"},
 		{"2 force", "RB*8 - 20*2.5 - 4*3*8* = 0", "a number should stand", "2 force"},
 	}
 	short := func(q Question) string {
