@@ -42,8 +42,10 @@ func judge(tr *tried) outcome {
 		return broad
 	}
 	for _, p := range products.FindAllStringSubmatch(r, -1) {
-		if slices.ContainsFunc(tr.about, func(a string) bool { return strings.EqualFold(a, p[1]) }) {
-			return questioned
+		for _, one := range strings.FieldsFunc(strings.ReplaceAll(p[1], " and ", ","), func(c rune) bool { return c == ',' || c == ' ' }) {
+			if slices.ContainsFunc(tr.about, func(a string) bool { return strings.EqualFold(a, one) }) {
+				return questioned
+			}
 		}
 	}
 	other := products.MatchString(r)
@@ -68,8 +70,8 @@ func judge(tr *tried) outcome {
 	return falseStory
 }
 
-// products finds the printed products that a reply asks for.
-var products = regexp.MustCompile(`(?:what is )?the product ([^\s,?]+)`)
+// products finds the printed products that a reply asks for: "the product 4*3", "the products 4*3, 2*5 and Ax*6".
+var products = regexp.MustCompile(`(?:what (?:is|are) )?the products? ([^\s,?]+(?:, [^\s,?]*\*[^\s,?]*)*(?: and [^\s,?]*\*[^\s,?]*)?)`)
 
 func isGeneral(r string) bool { return general.MatchString(r) && !several.MatchString(r) }
 

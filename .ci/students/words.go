@@ -26,7 +26,7 @@ var atTerms = words(`so its arm is the (horizontal|vertical) distance`, `distanc
 var several = words(`more than one way`, `worth a second look`, `two things at once`, `not the sense: .*, and `, `which of `)
 
 var (
-	senseWords  = `which way does|clockwise or counter|sense|opposite|which sign|reversed|sign of|own term has a sign|positive direction|changes? (its )?sign|crosses|other side|with its sign|up or down|push or pull|pull or push`
+	senseWords  = `which way does|do the terms of the sum cancel|clockwise or counter|sense|opposite|which signs?|reversed|sign of|own term has a sign|positive direction|changes? (its )?sign|crosses|other side|with its sign|up or down|push or pull|pull or push`
 	countWords  = `count in this sum|accounted for|left out|missing|not in (the|your)|is in (the|your)|dropped|without`
 	dataWords   = `copied|given|as (they|it) (are|is) printed|figures|digits|what number`
 	workWords   = `product|multipl|arithmetic|work(ed|ing) out|comes to`
@@ -110,7 +110,7 @@ var told = map[string]*regexp.Regexp{
 	"minus of a known force lost":      words(senseWords),
 	"arithmetic of a product":          words(workWords),
 	"factor left out":                  words(`factor`, `multiplied`, workWords),
-	"value of another force put in":    words(`with what value`, `which (force|value)`, `belong`, `put in`),
+	"value of another force put in":    words(`with what value`, `which (force|values?)`, `belong`, `put in`),
 	"not divided":                      words(`divide`),
 	"divided by another number":        words(`divide`, `arm of the unknown`, `arm of its own`),
 }

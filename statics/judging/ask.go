@@ -43,6 +43,9 @@ func (c *Case) Find(verdict Verdict, v Typed) Finding {
 		return f
 	}
 	d := c.Diagnosis(v)
+	if c.step != nil && verdict == OtherSense { // a sign is the story; a figure that makes the same by chance is none
+		d = d.Likelier()
+	}
 	for _, m := range d.Matches {
 		f.note(m.Slip.ID)
 	}

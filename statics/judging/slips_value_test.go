@@ -76,7 +76,7 @@ func heardStanding(text string, c slip.Candidate, held *Case) tally {
 		return tally{named: 1}
 	case says("term by term"):
 		return tally{broadly: 1}
-	case len(terms) == 0 && says(c.Slip.Asks()), len(terms) > 0 && says(" "+terms[0].text):
+	case len(terms) == 0 && says(held.asks(c.Slip)), len(terms) > 0 && says(" "+terms[0].text):
 		return tally{asked: 1}
 	}
 	return tally{wrong: 1}

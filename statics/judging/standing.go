@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"unpin/statics"
-	"unpin/statics/notation"
 	"unpin/statics/slip"
 )
 
@@ -18,7 +17,7 @@ func (c *Case) findStanding(f *Finding, v Typed, d slip.Diagnosis) {
 	pairs := c.pairs(v)
 	excluded := slip.Diagnose(v.Readings(), c.excluded()...).Matches
 	if asks := c.withExcluded(d.Matches, excluded); len(asks) > 0 && f.Verdict == Wrong {
-		f.Says = opening(f.Verdict, len(asks)) + joined(asks)
+		f.Says = opening(f.Verdict, len(asks)) + putAll(asks)
 		return
 	}
 	if f.Verdict == Wrong && c.crowded(d, excluded) {
@@ -28,7 +27,7 @@ func (c *Case) findStanding(f *Finding, v Typed, d slip.Diagnosis) {
 	if s := d.Named(); s != nil && !(s.Seldom && f.Verdict == Wrong && v.figures() <= 3) {
 		f.Says = c.named(s, d.Matches)
 		if len(pairs) > 0 && f.Verdict == Wrong {
-			f.Says = oneOrTwo + joined(c.withStandingPairs(d.Matches, pairs))
+			f.Says = oneOrTwo + putAll(c.withStandingPairs(d.Matches, pairs))
 		}
 		return
 	}
@@ -36,14 +35,14 @@ func (c *Case) findStanding(f *Finding, v Typed, d slip.Diagnosis) {
 		if f.Verdict == OtherSense {
 			asks = asks[:min(len(asks), mostOfSense)]
 		}
-		f.Says = opening(f.Verdict, len(asks)) + joined(asks)
+		f.Says = opening(f.Verdict, len(asks)) + putAll(asks)
 		return
 	}
 	if f.Verdict != Wrong && f.Verdict != Close || c.Coarse(v) {
 		return
 	}
 	if len(pairs) == 1 {
-		f.Says = "two things at once may have led here: " + joined(c.standing(pairs[0][:]))
+		f.Says = "two things at once may have led here: " + putAll(c.standing(pairs[0][:]))
 		f.note(pairs[0][0].Slip.ID + "+" + pairs[0][1].Slip.ID)
 		return
 	}
@@ -54,7 +53,7 @@ func (c *Case) findStanding(f *Finding, v Typed, d slip.Diagnosis) {
 }
 
 // withStandingPairs is what there is to ask about one slip and about pairs; about the one alone where that is too much.
-func (c *Case) withStandingPairs(one []slip.Candidate, pairs []slip.Pair) []string {
+func (c *Case) withStandingPairs(one []slip.Candidate, pairs []slip.Pair) []query {
 	if asks := c.standing(oneAndPairs(one, pairs)); len(asks) > 1 {
 		return asks
 	}
@@ -77,33 +76,38 @@ func joined(asks []string) string { return strings.Join(asks, ", and ") + "?" }
 // named is what one slip says; where it is in one term, its question is about that term as it is printed.
 func (c *Case) named(s *slip.Slip, matches []slip.Candidate) string {
 	if terms := c.termsOf(matches); len(terms) > 0 && len(terms) <= mostThings && s.About != slip.Answer {
-		return lowerFirst(c.judge.inStyle(s.Principle())) + ": " + joined(askEach(terms))
+		return lowerFirst(c.judge.inStyle(s.Principle())) + ": " + putAll(askEach(terms))
+	}
+	if ask := c.asks(s); ask == askBack {
+		return onlySense + ask + "?"
 	}
 	return lowerFirst(c.judge.inStyle(s.Says))
 }
 
-// askEach asks about each of some terms; about those of what is asked for, by which the rest is divided, in one.
-func askEach(terms []*standingTerm) []string {
-	var asks, own []string
-	for _, t := range terms {
-		if t.own {
-			own = append(own, t.text)
-		} else {
-			asks = append(asks, t.ask())
-		}
+// askBack is asked of a value in the opposite sense, where the unknown's own term has no minus that could have been lost.
+const askBack = "with this value put back, do the terms of the sum cancel"
+
+// asks is what a slip in no term asks where the sum stands.
+func (c *Case) asks(s *slip.Slip) string {
+	if c.positive(s) {
+		return askBack
 	}
-	switch len(own) {
-	case 0:
-		return asks
-	case 1:
-		return append(asks, "with "+own[0]+" in the sum, what do you divide by")
+	return s.Asks()
+}
+
+// positive reports whether a slip is about a minus of the unknown's own term, and the sum as printed has none there.
+func (c *Case) positive(s *slip.Slip) bool {
+	if s != slip.ByID("unknown-turned") || len(c.step.Sums) > 1 {
+		return false
 	}
-	return append(asks, "with "+notation.List(own)+" in the sum, what do you divide by")
+	return c.step.Written || !slices.ContainsFunc(c.step.Sums[0].Terms(), func(t statics.Term) bool {
+		return t.Why == statics.Counts && t.Force != statics.None && !c.step.Known(t.Force) && c.judge.ShownSign(c.step.Sums[0], t) < 0
+	})
 }
 
 // withExcluded is what there is to ask about slips in the solving and about others, in other terms, that lead to the same
 // value; nothing where there are none, or more than fits one question.
-func (c *Case) withExcluded(matches, excluded []slip.Candidate) []string {
+func (c *Case) withExcluded(matches, excluded []slip.Candidate) []query {
 	asks := c.standing(matches)
 	if len(matches) == 0 || len(asks) > mostThings {
 		return nil
@@ -137,12 +141,12 @@ func meets(a, b []int) bool {
 
 // outside is what there is to ask about slips in what stands: about each term that they change, and what they ask
 // themselves where they change none.
-func (c *Case) outside(matches []slip.Candidate) []string {
+func (c *Case) outside(matches []slip.Candidate) []query {
 	asks := askEach(c.termsOf(matches))
 	for _, m := range matches {
-		ask := m.Slip.Asks()
+		ask := plain(m.Slip.Asks())
 		if m.Slip.About == slip.Presence {
-			ask = "is it certain that nothing else goes in"
+			ask = plain("is it certain that nothing else goes in")
 		}
 		if len(m.Terms) == 0 && !slices.Contains(asks, ask) {
 			asks = append(asks, ask)
@@ -160,12 +164,12 @@ func (c *Case) otherwise(verdict Verdict, excluded, slight []slip.Candidate) str
 			continue
 		}
 		if len(c.termsOf(matches)) == 0 {
-			return "the sum stands, and it alone gives the value: " + joined(asks)
+			return "the sum stands, and it alone gives the value: " + putAll(asks)
 		}
 		if c.step.Written && verdict == Wrong {
-			return opening(Wrong, len(asks)) + joined(asks)
+			return opening(Wrong, len(asks)) + putAll(asks)
 		}
-		return AsItIs + joined(asks)
+		return AsItIs + putAll(asks)
 	}
 	if len(excluded) == 0 {
 		return ""
@@ -236,39 +240,10 @@ func (c *Case) standingTerm(sum, term int) *standingTerm {
 	}
 }
 
-// ask asks about a term, other than one of what is asked for alone, what the slips in it are about.
-func (t *standingTerm) ask() string {
-	var asks []string
-	it := t.text // at first by its text
-	add := func(before, after string) { asks, it = append(asks, before+it+after), "it" }
-	multiplied := t.works[slip.Multiplying] || t.works[slip.Measuring] || t.works[slip.Choosing]
-	switch copied := t.works[slip.Copying]; {
-	case t.unknown:
-		add("is ", " in your working as it stands")
-	case t.named && !t.several && (copied || multiplied):
-		add("which value goes in for ", "")
-	case t.named && copied:
-		add("which value goes into ", "")
-	case t.several && (copied || multiplied):
-		add("what is the product ", "")
-	case copied || multiplied:
-		add("is ", " in your working as it stands")
-	}
-	switch crossed := t.works[slip.Moving] || t.works[slip.Dividing]; {
-	case crossed && t.dropped && t.named && !t.several:
-		add("is the value of ", " in your calculation")
-	case crossed && t.dropped:
-		add("is ", " in your calculation")
-	case crossed:
-		add("which sign does ", " have on the other side")
-	}
-	return notation.List(asks)
-}
-
 // standing lists what there is to ask about slips where the sum stands: each term once, and what a slip in none asks.
-func (c *Case) standing(matches []slip.Candidate) []string {
-	var asks []string
-	add := func(ask string) {
+func (c *Case) standing(matches []slip.Candidate) []query {
+	var asks []query
+	add := func(ask query) {
 		if !slices.Contains(asks, ask) {
 			asks = append(asks, ask)
 		}
@@ -276,7 +251,7 @@ func (c *Case) standing(matches []slip.Candidate) []string {
 	var inTerms []slip.Candidate
 	for _, m := range matches {
 		if len(m.Terms) == 0 {
-			add(m.Slip.Asks())
+			add(plain(c.asks(m.Slip)))
 		} else {
 			inTerms = append(inTerms, m)
 		}
@@ -285,7 +260,7 @@ func (c *Case) standing(matches []slip.Candidate) []string {
 		add(ask)
 	}
 	if len(asks) > mostThings {
-		return []string{askStanding}
+		return []query{plain(askStanding)}
 	}
 	return asks
 }

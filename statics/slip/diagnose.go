@@ -76,6 +76,20 @@ func (d Diagnosis) OfZero() Diagnosis {
 	return of
 }
 
+// Likelier leaves out the matches of slips that are seldom made, if there are others.
+func (d Diagnosis) Likelier() Diagnosis {
+	var of Diagnosis
+	for _, m := range d.Matches {
+		if !m.Slip.Seldom {
+			of.Matches = append(of.Matches, m)
+		}
+	}
+	if len(of.Matches) == 0 {
+		return d
+	}
+	return of
+}
+
 // Named is the one slip that all matches share; nil if there is none or they are several.
 func (d Diagnosis) Named() *Slip {
 	if len(d.Matches) == 0 {
