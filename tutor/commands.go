@@ -151,6 +151,10 @@ func (l *Lesson) back(q Question, _ bool) Reply {
 		return Reply{Kind: Unread, Lines: []string{"This is the first question."}}
 	case q.Kind == TypeSum:
 		return l.chooseAgain()
+	case l.sheet.questions[at].Kind == ChooseSum && q.Kind == ChooseSum:
+		return Reply{Kind: Unread, Lines: []string{"That sum is kept, and does no harm: choose another."}}
+	case l.sheet.questions[at].Kind == ChooseSum:
+		return Reply{Kind: Unread, Lines: []string{"That sum is chosen: go on with it from here."}}
 	case l.sheet.questions[at].Composing():
 		return Reply{Kind: Unread, Lines: []string{"That equation is finished; carry on from here."}}
 	}

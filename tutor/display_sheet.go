@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"unpin/statics"
 	"unpin/statics/judging"
 	"unpin/statics/notation"
 	"unpin/statics/wording"
@@ -76,6 +77,18 @@ func (d Display) Kept() []ShownSum {
 		all = append(all, ShownSum{Title: d.bodyAndSum(s), Numbers: d.route.keptText(s, d.Words(d.Style()))})
 	}
 	return all
+}
+
+// TurnCome is why a sum that was kept is taken up by itself, when its first question is in hand; nothing at any other question.
+func (d Display) TurnCome() string {
+	q, asking := d.lesson.Now()
+	if !asking || d.route == nil || d.lesson.Exam() || q.Step == statics.None || d.step(q.Step).Why != statics.RelationUsed {
+		return ""
+	}
+	if at := d.lesson.sheet.at; at > 0 && d.lesson.sheet.questions[at-1].Step == q.Step {
+		return ""
+	}
+	return d.Step(q.Step).Because
 }
 
 // Found is what the sheet says of force f: its value once it is found or told, in an exam what was typed for it; with a

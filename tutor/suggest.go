@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"slices"
+	"strings"
 
 	"unpin/problems"
 )
@@ -21,7 +22,7 @@ func (l ending) suggestions(s Summary) []string {
 	if p := l.about.following(); p != nil {
 		text := "Go on with " + p.Name + " (" + p.Title + ")"
 		if weak, ok := weakest(s.Skills); ok {
-			text += ", and watch the " + weak
+			text += ", and watch " + withArticle(weak)
 		}
 		all = append(all, text+".")
 	}
@@ -43,6 +44,14 @@ func weakest(skills []Skill) (kind string, ok bool) {
 		}
 	}
 	return least.Kind, ok
+}
+
+// withArticle is a kind of step as it stands in a sentence: names of quantities go without an article.
+func withArticle(kind string) string {
+	if strings.HasPrefix(kind, "N, ") {
+		return kind
+	}
+	return "the " + kind
 }
 
 // following is the problem that follows in the library; after one that is not in it, the first.

@@ -144,6 +144,8 @@ func (l ending) caught(q Question, ids []string) string {
 		first, _, _ := strings.Cut(ids[0], "+")
 		switch s := slip.ByID(first); {
 		case s == nil:
+		case s.ID == "spread-counted-twice": // a point load may be as well
+			return habits[slip.Body]
 		case q.Member != statics.None && (s.About == slip.Sense || s.Needs == slip.Reporting):
 			return cutHabit
 		case q.Member != statics.None && q.Quantity != statics.BendingMoment && s.Group == slip.Moment:

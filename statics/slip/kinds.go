@@ -62,7 +62,7 @@ var kinds = map[string]string{
 	"trapezoid-at-middle":        "resultant of a varying load placed in the middle",
 	"uniform-at-third":           "resultant of a uniform load placed at a third",
 	"distance-to-load-forgotten": "distance from the centre to the load left out of the arm",
-	"spread-counted-twice":       "distributed load counted twice",
+	"spread-counted-twice":       "load counted twice",
 	"run-for-slope":              "length to which the intensity belongs",
 	"square-for-upright":         "direction of a load on an inclined member",
 	"whole-member-loaded":        "load taken over the whole member",

@@ -39,6 +39,9 @@ func (c *course) give(text string, now time.Time) tutor.Reply {
 		return tutor.Reply{}
 	}
 	r := c.l.Type(text)
+	if says := c.l.Display(c.ascii).TurnCome(); says != "" && r.Kind == tutor.Judged && r.Verdict.Right() {
+		r.Lines = append(r.Lines, says)
+	}
 	if c.hintFrom = (time.Time{}); hint {
 		c.hintFrom = now.Add(hintPause)
 	}
