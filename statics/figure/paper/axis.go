@@ -14,13 +14,14 @@ type axis struct {
 // tenths is how many steps of a ruler make a point on paper.
 const tenths = 10
 
-func newAxis(stations []figure.Station, scale float64) axis {
+// newAxis is an axis to a scale, on which near joints are held so many points apart.
+func newAxis(stations []figure.Station, scale, apart float64) axis {
 	const widestGap = 4
 	fine := make([]figure.Station, len(stations))
 	for i, s := range stations {
-		fine[i] = figure.Station{At: s.At, Gap: s.Gap * heldApart * tenths / widestGap}
+		fine[i] = figure.Station{At: s.At, Gap: int(float64(s.Gap) * apart * tenths / widestGap)}
 	}
-	r := figure.NewRuler(fine, scale*tenths, heldApart*tenths)
+	r := figure.NewRuler(fine, scale*tenths, int(apart*tenths))
 	return axis{r, float64(r.Length()) / tenths}
 }
 

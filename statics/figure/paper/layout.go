@@ -16,8 +16,10 @@ const (
 	symbolWeight = 1.0
 	spreadWeight = 0.9
 	fineWeight   = 0.5
-	heldApart    = 14 // what near joints are held apart
-	rim          = 3  // around all that is drawn
+	heldApart    = 14.0 // what near joints are held apart
+	leastApart   = 3.0  // the least, where more would bend a straight line of members
+	lessApart    = 0.7  // from try to try
+	rim          = 3    // around all that is drawn
 )
 
 // Layout lays a scene out on a sheet no larger than the given size in points: as large as fits, to one scale, and the sheet
@@ -86,8 +88,15 @@ func newPart(s *figure.Scene, xs, ys []figure.Station, scale float64) *layout {
 }
 
 func begin(s *figure.Scene, xs, ys []figure.Station, scale float64) *layout {
-	p := &layout{scene: s, drawnTo: scale, x: newAxis(xs, scale), y: newAxis(ys, scale), lettering: &lettering{board: &board{bounds: noRect}}}
-	if p.stretched = p.x.stretched() || p.y.stretched(); p.stretched {
+	p := &layout{scene: s, drawnTo: scale, lettering: &lettering{board: &board{bounds: noRect}}}
+	for apart := heldApart; ; apart *= lessApart {
+		p.x, p.y = newAxis(xs, scale, apart), newAxis(ys, scale, apart)
+		p.stretched = p.x.stretched() || p.y.stretched()
+		if !p.stretched || apart < leastApart || !bends(p) {
+			break
+		}
+	}
+	if p.stretched {
 		p.findStrokes()
 	}
 	p.wheels = p.wheelScale()

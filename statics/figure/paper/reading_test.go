@@ -214,3 +214,41 @@ func TestLettersInFigures(t *testing.T) {
 		}
 	}
 }
+
+// TestLaddersAreStraight: where near joints are held apart a straight line of members stays straight: in the small figure of a key the
+// ladders of step-ladders were bent at the pins of the chain.
+func TestLaddersAreStraight(t *testing.T) {
+	t.Parallel()
+	lines := 0
+	for _, name := range problems.Names() {
+		scene := figuretest.Given(t, name)
+		for _, wide := range []float64{227, 470} {
+			sheet := paper.Layout(scene, wide, wide*0.8)
+			var drawn []figure.Drawn
+			for _, d := range sheet.Drawn {
+				if d.Kind == figure.DrawnMember {
+					drawn = append(drawn, d)
+				}
+			}
+			for i, k := range scene.Strokes {
+				for j, o := range scene.Strokes {
+					if k.To != o.From || bend(k.From, k.To, o.To) > 1e-6 {
+						continue
+					}
+					if lines++; bend(drawn[i].From, drawn[i].To, drawn[j].To) > 0.1 {
+						t.Errorf("%s, %.0f points wide: members %d and %d are bent", name, wide, i, j)
+					}
+				}
+			}
+		}
+	}
+	if lines < 40 {
+		t.Errorf("only %d straight lines", lines)
+	}
+}
+
+// bend is the angle, in radians, by which the way over three points turns.
+func bend(a, b, c figure.Position) float64 {
+	turn := math.Atan2(c.Y-b.Y, c.X-b.X) - math.Atan2(b.Y-a.Y, b.X-a.X)
+	return math.Abs(math.Remainder(turn, 2*math.Pi))
+}
