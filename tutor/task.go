@@ -7,6 +7,7 @@ import (
 
 	"unpin/problems"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 )
 
 // A Task is what a student is told of a problem before it is begun.
@@ -17,8 +18,19 @@ type Task struct {
 	Facts string // grade and units
 }
 
+// An askedThing is a word for what a problem asks for, and how one reads it.
+type askedThing struct{ word, text string }
+
+// of is how one reads it of a problem.
+func (a askedThing) of(p *problems.Problem) string {
+	if a.word == "pins" {
+		return wording.PinForces(&p.Frame)
+	}
+	return a.text
+}
+
 // finds are what a problem may ask for, as one reads it.
-var finds = []struct{ word, text string }{
+var finds = []askedThing{
 	{"reactions", "the support reactions"}, {"pins", "the pin forces"}, {"diagrams", "N, V and M along every member"},
 	{"N", "N along every member"}, {"V", "V along every member"}, {"M", "M along every member"},
 }
@@ -28,16 +40,16 @@ func findText(p *problems.Problem) string {
 	var wanted []string
 	for _, f := range finds[:3] {
 		if there := f.word != "pins" || len(p.Frame.Connections) > 0; there && len(p.Find) == 0 {
-			wanted = append(wanted, f.text)
+			wanted = append(wanted, f.of(p))
 		}
 	}
 	for _, word := range p.Find {
-		at := slices.IndexFunc(finds, func(f struct{ word, text string }) bool { return f.word == word })
+		at := slices.IndexFunc(finds, func(f askedThing) bool { return f.word == word })
 		switch {
 		case at < 0:
 			wanted = append(wanted, word)
 		case word != "pins" || len(p.Frame.Connections) > 0:
-			wanted = append(wanted, finds[at].text)
+			wanted = append(wanted, finds[at].of(p))
 		}
 	}
 	return "Find " + notation.List(wanted) + "."

@@ -122,7 +122,7 @@ func alongMember(word string) bool {
 func (d *document) find() {
 	asks := func(word string) bool { return len(d.p.Find) == 0 || slices.Contains(d.p.Find, word) }
 	var what, curves []string
-	for _, group := range []struct{ word, says string }{{"reactions", "the reactions"}, {"pins", "the pin forces"}} {
+	for _, group := range []struct{ word, says string }{{"reactions", "the reactions"}, {"pins", wording.PinForces(&d.Frame)}} {
 		if asks(group.word) && (group.word != "pins" || len(d.Frame.Connections) > 0) {
 			what = append(what, group.says)
 		}

@@ -63,7 +63,7 @@ func (s sheet) wanted() {
 func (s sheet) signs() {
 	texts := []string{s.figures(), s.turns()}
 	if len(s.ask.forces()) > 0 {
-		texts = append(texts, "An unknown is positive in the sense printed first beside its box, on the part named there, and reversed on the other part of a pin. "+
+		texts = append(texts, "An unknown is positive in the sense printed first beside its box, on the part named there, and reversed on the other part of "+wording.APin(&s.Frame)+". "+
 			"Give the size and mark the sense, or give the value with its sign.")
 	}
 	s.item("Signs", strings.Join(texts, " "))

@@ -11,10 +11,14 @@ func (w Speaker) Conventions() string {
 	}
 	text := "x runs to the right and y up. Each sum is one equation of equilibrium. " + turns + " Each unknown is taken in its positive sense: a minus in the result means " +
 		"that it acts the other way."
-	if w.a != nil && len(w.a.Frame.Connections) == 0 {
-		return text
+	at := "a pin"
+	if w.a != nil {
+		if len(w.a.Frame.Connections) == 0 {
+			return text
+		}
+		at = APin(&w.a.Frame)
 	}
-	return text + " The forces at a pin are named as they act on one part; on the other they are reversed."
+	return text + " The forces at " + at + " are named as they act on one part; on the other they are reversed."
 }
 
 // Units says in what units the numbers of a problem are.
