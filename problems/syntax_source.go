@@ -2,6 +2,7 @@ package problems
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -82,6 +83,47 @@ func (s *source) within(at mark) mark {
 	at.line = min(max(at.line, 1), len(s.lines))
 	at.column = min(max(at.column, 1), utf8.RuneCountInString(s.lines[at.line-1])+1)
 	return at
+}
+
+// ends reports whether nothing stands below a line but comments.
+func (s *source) ends(line int) bool {
+	return !slices.ContainsFunc(s.lines[min(line, len(s.lines)):], func(text string) bool {
+		text = strings.TrimSpace(text)
+		return text != "" && text[0] != '#'
+	})
+}
+
+// from is a line from a column on, before what stands before it.
+func (s *source) from(line, column int) string {
+	return (&cursor{source: s}).from(line, column)
+}
+
+func (s *source) before(line, column int) string {
+	return (&cursor{source: s}).before(line, column)
+}
+
+// cursor finds places of a file one after the other: in a long line it goes on from the last.
+type cursor struct {
+	*source
+	line, column, at int
+}
+
+func (p *cursor) from(line, column int) string {
+	before := p.before(line, column)
+	return p.lines[p.line-1][len(before):]
+}
+
+func (p *cursor) before(line, column int) string {
+	line = min(max(line, 1), len(p.lines))
+	if line != p.line || column < p.column {
+		p.line, p.column, p.at = line, 1, 0
+	}
+	text := p.lines[line-1]
+	for ; p.column < column && p.at < len(text); p.column++ {
+		_, size := utf8.DecodeRuneInString(text[p.at:])
+		p.at += size
+	}
+	return text[:p.at]
 }
 
 // excerpt is the marked line and carets beneath the mark; of a long line only the stretch around the mark.

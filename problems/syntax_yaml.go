@@ -1,16 +1,11 @@
 package problems
 
 import (
-	"errors"
 	"fmt"
 	"strings"
 	"unicode/utf8"
 
-	"github.com/goccy/go-yaml"
-	"github.com/goccy/go-yaml/ast"
-	"github.com/goccy/go-yaml/lexer"
-	"github.com/goccy/go-yaml/parser"
-	"github.com/goccy/go-yaml/token"
+	"go.yaml.in/yaml/v4"
 
 	"unpin/statics/notation"
 )
@@ -43,64 +38,71 @@ type entry struct{ key, value *node }
 // parse reads the text of a source as a tree. The faults are those of YAML itself; with faults the tree may be nil.
 func parse(s *source) (tree *node, faults []Fault) {
 	defer func() {
-		// The YAML library has crashed on odd input before; that input is the person's fault to mend, not ours to die of.
+		// A YAML library may crash on odd input; that input is the person's fault to mend, not ours to die of.
 		if recover() != nil {
-			tree, faults = nil, []Fault{s.syntaxFault("", nil)}
+			tree, faults = nil, []Fault{s.unknownFault(mark{1, 1, 1})}
 		}
 	}()
-	tokens := lexer.Tokenize(s.text)
-	if faults = scan(s, tokens); faults != nil {
-		return nil, faults
+	if signs(s.text) > maxSigns {
+		return nil, []Fault{s.fault(mark{1, 1, 1}, "the file is far larger than a problem",
+			fmt.Sprintf("A problem has at most %d joints, %d members and %d loads.", maxJoints, maxMembers, maxLoads))}
 	}
-	file, err := parser.Parse(tokens, 0, parser.AllowDuplicateMapKey())
-	if err != nil {
-		return nil, []Fault{s.parserFault(err)}
+	if f := s.directive(); f != nil {
+		return nil, []Fault{*f}
 	}
-	if len(file.Docs) == 0 || file.Docs[0].Body == nil {
-		return nil, []Fault{s.fault(mark{1, 1, 1}, "the file is empty", "A problem needs at least a title, units, joints and members.")}
+	var document yaml.Node
+	if err := yaml.Load([]byte(s.text), &document, yaml.WithPlugin(depth{})); err != nil {
+		return nil, []Fault{s.syntaxFault(err)}
 	}
-	b := builder{source: s}
-	tree = b.build(file.Docs[0].Body)
+	r := refused{cursor: cursor{source: s}}
+	if r.in(&document); r.faults != nil {
+		return nil, r.faults
+	}
+	root := document.Content[0]
+	if nothing(root) {
+		return nil, []Fault{s.empty()}
+	}
+	b := builder{cursor: cursor{source: s}}
+	tree = b.build(root)
 	return tree, b.faults
 }
 
-// parserFault is the fault of an error of the YAML library.
-func (s *source) parserFault(err error) Fault {
-	if e := (*yaml.SyntaxError)(nil); errors.As(err, &e) {
-		return s.syntaxFault(e.Message, e.Token)
-	}
-	return s.syntaxFault("", nil)
-}
+// nothing reports whether there is nothing where a value might be.
+func nothing(n *yaml.Node) bool { return n.Tag == "!!null" && n.Value == "" }
 
 // builder turns the library's tree into ours.
 type builder struct {
-	*source
+	cursor
 	faults []Fault
 }
 
-func (b *builder) build(n ast.Node) *node {
-	tk := n.GetToken()
-	switch n := n.(type) {
-	case *ast.MappingNode:
-		return b.table(tk, n.Values)
-	case *ast.MappingValueNode:
-		return b.table(tk, []*ast.MappingValueNode{n})
-	case *ast.SequenceNode:
-		t := &node{shape: list, at: markOf(tk), items: make([]*node, 0, len(n.Values))}
-		for _, v := range n.Values {
+func (b *builder) build(n *yaml.Node) *node {
+	at := mark{n.Line, n.Column, 1}
+	switch {
+	case n.Kind == yaml.MappingNode:
+		return b.table(n)
+	case n.Kind == yaml.SequenceNode:
+		t := &node{shape: list, at: at, items: make([]*node, 0, len(n.Content))}
+		for _, v := range n.Content {
 			t.items = append(t.items, b.build(v))
 		}
 		return t
-	case *ast.LiteralNode:
-		return b.seen(&node{shape: scalar, at: markOf(tk), text: strings.TrimSpace(n.Value.Value)})
-	case *ast.NullNode:
-		at := markOf(tk)
-		if tk.Type == token.ImplicitNullType {
-			at.width = 1
-		}
+	case n.Tag == "!!null":
+		at.width = max(1, len(n.Value))
 		return &node{shape: blank, at: at}
+	case n.Style&(yaml.LiteralStyle|yaml.FoldedStyle) != 0:
+		return b.seen(&node{shape: scalar, at: at, text: strings.TrimSpace(n.Value)})
 	}
-	return b.seen(scalarNode(tk))
+	return b.seen(b.scalar(n))
+}
+
+// note notes a fault. Those that are only counted have no excerpt, which takes a while in a long line.
+func (b *builder) note(at mark, w telling) {
+	if len(b.faults) < maxFaults {
+		b.faults = append(b.faults, b.told(at, w))
+	} else {
+		b.faults = append(b.faults, Fault{Line: at.line, Column: at.column, Problem: w.problem, Remedy: w.remedy})
+	}
 }
 
 // seen refuses a text in which an escape has put what could not stand in the file itself: a character that steers what
@@ -114,7 +116,7 @@ func (b *builder) seen(n *node) *node {
 		return n
 	}
 	c, _ := utf8.DecodeRuneInString(n.text[at:])
-	b.faults = append(b.faults, b.fault(n.at, "in this text "+hiddenProblem(c), "Take its escape out."))
+	b.note(n.at, telling{"in this text " + hiddenProblem(c), "Take its escape out."})
 	n.text = strings.Map(func(c rune) rune {
 		if unseen(c) {
 			return -1
@@ -128,27 +130,46 @@ func (b *builder) seen(n *node) *node {
 // unseen reports whether no text of a problem may have a character.
 func unseen(c rune) bool { return notation.Hidden(c) && c != '\n' && c != '\t' }
 
-// scalarNode is a word, text or number with its text as written.
-func scalarNode(tk *token.Token) *node {
-	n := &node{shape: scalar, text: tk.Value, at: markOf(tk)}
-	origin := strings.TrimSpace(tk.Origin)
-	switch tk.Type {
-	case token.SingleQuoteType, token.DoubleQuoteType:
-		n.quote = 1
-		n.literal = len(origin) >= 2 && origin[1:len(origin)-1] == n.text
-	case token.StringType:
-		n.literal = origin == n.text
+// scalar is a word, text or number with its text as written.
+func (b *builder) scalar(n *yaml.Node) *node {
+	t := &node{shape: scalar, text: n.Value, at: mark{n.Line, n.Column, 1}}
+	written := b.from(n.Line, n.Column)
+	switch n.Style {
+	case yaml.SingleQuotedStyle, yaml.DoubleQuotedStyle:
+		t.quote = 1
+		written = written[:quotedLength(written)]
+		t.literal = len(written) == len(t.text)+2 && written[1:len(written)-1] == t.text
 	default:
-		n.literal = origin == n.text
-		n.numeric = true
+		t.numeric = n.Tag == "!!int" || n.Tag == "!!float" || n.Tag == "!!bool"
+		if t.literal = strings.HasPrefix(written, t.text); t.literal {
+			written = t.text
+		}
 	}
-	return n
+	t.at.width = max(1, utf8.RuneCountInString(strings.TrimSpace(written)))
+	return t
+}
+
+// quotedLength is how many bytes of a line the quoted text has with which it begins.
+func quotedLength(line string) int {
+	quote := line[0]
+	for i := 1; i < len(line); i++ {
+		switch {
+		case quote == '"' && line[i] == '\\':
+			i++
+		case line[i] != quote:
+		case quote == '\'' && i+1 < len(line) && line[i+1] == quote:
+			i++
+		default:
+			return i + 1
+		}
+	}
+	return len(line)
 }
 
 // decimalComma reports whether a name is the rest of a number that was written with a decimal comma, as the 5 in at: 2,5.
 // That is a fault; the number is put right, so that no other comes of it.
-func (b *builder) decimalComma(t *node, key *node, v *ast.MappingValueNode) bool {
-	if len(t.entries) == 0 || v.Value.Type() != ast.NullType || !decimals().MatchString(key.text) {
+func (b *builder) decimalComma(t *node, key *node, value *yaml.Node) bool {
+	if len(t.entries) == 0 || value.Tag != "!!null" || !decimals().MatchString(key.text) {
 		return false
 	}
 	before := t.entries[len(t.entries)-1].value
@@ -156,7 +177,7 @@ func (b *builder) decimalComma(t *node, key *node, v *ast.MappingValueNode) bool
 		return false
 	}
 	written, meant := before.text+","+key.text, before.text+"."+key.text
-	b.faults = append(b.faults, b.fault(before.upTo(key), written+" has a decimal comma, which parts two fields here", "Write a decimal point: "+meant+"."))
+	b.note(before.upTo(key), telling{written + " has a decimal comma, which parts two fields here", "Write a decimal point: " + meant + "."})
 	before.text, before.literal = meant, false
 	return true
 }
@@ -177,24 +198,59 @@ func (n *node) upTo(last *node) mark {
 	return mark{n.at.line, n.at.column, last.at.column + last.at.width - n.at.column}
 }
 
+// behind is the place behind a name and its colon, or the name where there is no colon.
+func (b *builder) behind(key *node) mark {
+	at := key.at.column + key.at.width
+	if strings.HasPrefix(b.from(key.at.line, at), ":") {
+		return mark{key.at.line, at + 1, 1}
+	}
+	return mark{key.at.line, key.at.column, 1}
+}
+
+// apart parts a name from its value where no space stands after the colon, as in point:5. That is a fault; it is put right, so that
+// no other comes of it. Elsewhere the value is nil.
+func (b *builder) apart(key *node, value *yaml.Node) *node {
+	name, rest, found := strings.Cut(key.text, ":")
+	if !found || name == "" || !key.literal || key.quote > 0 || value.Tag != "!!null" {
+		return nil
+	}
+	colon := key.at.column + utf8.RuneCountInString(name)
+	b.note(mark{key.at.line, colon, 1}, noSpace(name+": "+rest))
+	given := &node{shape: scalar, text: rest, at: mark{key.at.line, colon + 1, utf8.RuneCountInString(rest)}, literal: true}
+	key.text, key.at.width = name, utf8.RuneCountInString(name)
+	return given
+}
+
 // table is the fields of a group, each name once.
-func (b *builder) table(tk *token.Token, values []*ast.MappingValueNode) *node {
-	t := &node{shape: table, at: markOf(tk), entries: make([]entry, 0, len(values))}
-	first := make(map[string]*node, len(values))
-	for _, v := range values {
-		key := b.seen(scalarNode(v.Key.GetToken()))
-		if b.decimalComma(t, key, v) {
+func (b *builder) table(n *yaml.Node) *node {
+	t := &node{shape: table, at: mark{n.Line, n.Column, 1}, entries: make([]entry, 0, len(n.Content)/2)}
+	inLines := n.Style&yaml.FlowStyle == 0
+	if inLines && len(n.Content) > 2*maxKeys {
+		b.note(mark{1, 1, 1}, telling{fmt.Sprintf("more than %d entries stand in one block", maxKeys), fmt.Sprintf("A problem has at most %d joints.", maxJoints)})
+		return t
+	}
+	first := make(map[string]*node, len(n.Content)/2)
+	for i := 0; i < len(n.Content); i += 2 {
+		key, value := b.seen(b.scalar(n.Content[i])), n.Content[i+1]
+		if b.decimalComma(t, key, value) {
 			continue
 		}
+		given := b.apart(key, value)
+		if given == nil && nothing(value) {
+			given = &node{shape: blank, at: b.behind(key)}
+		}
 		if earlier, twice := first[key.text]; twice {
-			b.faults = append(b.faults, b.fault(key.at, fmt.Sprintf("%s stands here a second time", quoted(key.text)),
-				fmt.Sprintf("It stands on line %d already: keep one of the two.", earlier.at.line)))
+			b.note(key.at, telling{fmt.Sprintf("%s stands here a second time", quoted(key.text)),
+				fmt.Sprintf("It stands on line %d already: keep one of the two.", earlier.at.line)})
 			continue
 		}
 		first[key.text] = key
-		t.entries = append(t.entries, entry{key, b.build(v.Value)})
+		if given == nil {
+			given = b.build(value)
+		}
+		t.entries = append(t.entries, entry{key, given})
 	}
-	if tk.Type != token.MappingStartType && len(t.entries) > 0 {
+	if inLines && len(t.entries) > 0 {
 		t.at = t.entries[0].key.at
 	}
 	return t

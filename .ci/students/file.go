@@ -7,14 +7,14 @@ import (
 	"strconv"
 	"strings"
 
-	"github.com/goccy/go-yaml"
+	"go.yaml.in/yaml/v4"
 )
 
 // decimal is a number of a problem file as it is written, so that nothing of it is lost on the way to a fraction.
 type decimal string
 
-func (d *decimal) UnmarshalYAML(b []byte) error {
-	*d = decimal(strings.Trim(strings.TrimSpace(string(b)), `'"`))
+func (d *decimal) UnmarshalYAML(n *yaml.Node) error {
+	*d = decimal(n.Value)
 	return nil
 }
 
