@@ -65,7 +65,11 @@ func (r *frameReader) readMember(n *node) bool {
 		return false
 	}
 	if twin, taken := r.members[n.text]; taken {
-		r.fault(n.at, fmt.Sprintf("%s and %s are one member", r.frame().Members[twin.member].Name, n.text), "List each member once.")
+		what := fmt.Sprintf("%s and %s are one member", r.frame().Members[twin.member].Name, n.text)
+		if r.frame().Members[twin.member].Name == n.text {
+			what = n.text + " stands here a second time"
+		}
+		r.fault(n.at, what, "List each member once.")
 		return true
 	}
 	m := len(r.frame().Members)

@@ -44,6 +44,9 @@ func (r *Result) sumOf(a Answer) (shownSum, bool) {
 		shown.symbols, shown.numbers, whole = r.tiedSum(v.row)
 	}
 	numbers, _ := strings.CutSuffix(shown.numbers, "0")
+	if value := strings.TrimPrefix(strings.TrimSuffix(numbers, " = "), "("); !strings.ContainsAny(value, " ·*(") {
+		numbers = "" // one value alone is what it comes to
+	}
 	shown.numbers = numbers + r.comesTo(v) + ", not 0"
 	return shown, whole
 }
