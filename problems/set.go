@@ -74,11 +74,20 @@ func Holds(data []byte) bool {
 
 // IsSet reports whether the file at a path can be read and is a set.
 func IsSet(path string) bool {
+	_, set := Peek(path)
+	return set
+}
+
+// Peek is the text of the file at a path and whether it is a set. Of what cannot be read, or is no plain file, the text is nil.
+func Peek(path string) (text []byte, set bool) {
 	if info, err := os.Stat(path); err != nil || !info.Mode().IsRegular() {
-		return false
+		return nil, false
 	}
-	data, err := contentOf(path)
-	return err == nil && Holds(data)
+	text, err := contentOf(path)
+	if err != nil {
+		return nil, false
+	}
+	return text, Holds(text)
 }
 
 // field is the value of a field of a table, or nil.

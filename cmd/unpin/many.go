@@ -21,28 +21,49 @@ type many struct {
 	faults  []error  // of what cannot be read or solved
 	refused bool     // a frame is not determinate
 
+	texts map[string][]byte // of files of folders, as far as they were read to see what they are
+	room  int               // for bytes of further ones
+
 	saySet func(place int, s *problems.Set) string // what there is to say of a set, where the command takes sets
 }
 
 // named are the problems of some words; a folder without any is a fault. The sets of a folder are passed over.
-func named(cmd *cobra.Command, words []string) *many { return gathered(cmd, words, isSet) }
+func named(cmd *cobra.Command, words []string) *many {
+	all := &many{cmd: cmd, texts: map[string][]byte{}, room: 16 << 20}
+	all.gather(words, all.isSet)
+	return all
+}
+
+// isSet reports whether a file of a folder is a set. If not, its text is kept as long as there is room, so that it is not read twice.
+func (m *many) isSet(path string) bool {
+	text, set := problems.Peek(path)
+	if m.room -= len(text); text != nil && !set && m.room > 0 {
+		m.texts[path] = text
+	}
+	return set
+}
 
 // gathered are the problems and sets of some words; a folder without any is a fault. Files of a folder are left out as told.
 func gathered(cmd *cobra.Command, words []string, leftOut func(path string) bool) *many {
 	all := &many{cmd: cmd}
+	all.gather(words, leftOut)
+	return all
+}
+
+// gather adds the words to those of m, the files of a folder in place of it.
+func (m *many) gather(words []string, leftOut func(path string) bool) {
 	for _, word := range words {
 		entries, err := os.ReadDir(word)
 		if err != nil || fromLibrary(word) {
-			all.words = append(all.words, word)
+			m.words = append(m.words, word)
 			continue
 		}
 		found := slices.DeleteFunc(problemFiles(word, entries), leftOut)
 		if len(found) == 0 {
-			all.faults = append(all.faults, errors.New("unpin: the folder "+word+" holds no problem files (.yaml or .yml)"))
+			m.faults = append(m.faults, errors.New("unpin: the folder "+word+" holds no problem files (.yaml or .yml)"))
 		}
-		all.words = append(all.words, found...)
+		m.words = append(m.words, found...)
 	}
-	return all
 }
 
 // problemEndings are those of problem files. JSON is read too, where it is named, but most JSON is something else.
@@ -70,11 +91,7 @@ func (m *many) solve(say func(place int, one worksheet.Solved) string, take func
 		err  error
 	}
 	work := func(i int) (a answer) {
-		read := problemMeant
-		if m.saySet != nil {
-			read = meaningOf
-		}
-		means, err := read(m.words[i], m.cmd.InOrStdin())
+		means, err := m.meant(m.words[i])
 		switch a.err = err; {
 		case err != nil:
 			return a
@@ -100,6 +117,19 @@ func (m *many) solve(say func(place int, one worksheet.Solved) string, take func
 		m.refused = m.refused || !a.set && sound(a.Solution) != nil
 		return take(a.Solved, a.said)
 	})
+}
+
+// meant is the problem that a word means, or the set, where the command takes sets.
+func (m *many) meant(word string) (means meaning, err error) {
+	if text, known := m.texts[word]; known {
+		means.problem, err = problems.Read(word, text)
+		return means, err
+	}
+	if m.saySet != nil {
+		return meaningOf(word, m.cmd.InOrStdin())
+	}
+	means.problem, err = find(word, m.cmd.InOrStdin())
+	return means, err
 }
 
 // worst is the worst of what came of the problems: all faults, or that a frame is refused.

@@ -40,12 +40,6 @@ func meaningOf(word string, in io.Reader) (m meaning, err error) {
 	return m, err
 }
 
-// problemMeant reads the problem that a word means, for who takes no sets.
-func problemMeant(word string, in io.Reader) (m meaning, err error) {
-	m.problem, err = find(word, in)
-	return m, err
-}
-
 // mostOfFile is more than a problem or a set can have.
 const mostOfFile = 2 << 20
 
