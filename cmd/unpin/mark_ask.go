@@ -7,7 +7,10 @@ import (
 	"io"
 	"strings"
 
+	"unpin/statics"
+	"unpin/statics/exact"
 	"unpin/statics/notation"
+	"unpin/statics/wording"
 	"unpin/tutor/marking"
 )
 
@@ -57,12 +60,18 @@ func (a *asker) task(marker *marking.Marker) (ended bool) {
 		}
 	}()
 	names := marker.Wanted()
+	signs := signsOf(marker)
 	for n := 0; n < len(names); {
 		if answers[names[n]] != "" {
 			n++
 			continue
 		}
-		fmt.Fprintf(a.out, "%s = ", withUnit(marker.AsAsked(names[n])))
+		if lead := signs[n].lead; lead != "" {
+			fmt.Fprintln(a.out, lead)
+			signs[n].lead = ""
+		}
+		name, unit := marker.AsAsked(names[n])
+		fmt.Fprintf(a.out, "%s = ", withUnit(name+signs[n].behind, unit))
 		if !a.lines.Scan() {
 			fmt.Fprintln(a.out)
 			return true
@@ -94,6 +103,35 @@ func (a *asker) task(marker *marking.Marker) (ended bool) {
 		answers[quantity] = value
 	}
 	return false
+}
+
+// A sign is what must be known of the sign of an answer: a sentence before the first one along a member, or a remark behind a force.
+type sign struct{ lead, behind string }
+
+// signsOf are those of the answers that are asked for, in their order, as a sheet has them.
+func signsOf(m *marking.Marker) []sign {
+	say := wording.New(m.Assembly, m.Style(false))
+	var all []sign
+	last := statics.None
+	for i, item := range m.Items {
+		if !m.Asked[i] {
+			continue
+		}
+		var k sign
+		switch {
+		case item.Force != statics.None:
+			f := m.Forces[item.Force]
+			if f.Kind != statics.MemberPull {
+				k.behind = " on " + say.BodyName(f.On)
+			}
+			k.behind += ", " + notation.SenseOf(f, exact.Int(1)) + " positive"
+		case item.Member != last:
+			last = item.Member
+			k.lead = say.Member(item.Member) + ". " + say.SectionSigns(item.Member)
+		}
+		all = append(all, k)
+	}
+	return all
 }
 
 // withUnit is a name with its unit, where it has one.

@@ -23,12 +23,13 @@ func TestAskedOnATerminal(t *testing.T) {
 	if want := "# answers\nAx = 0\nAy = 11.5\nRB = 20,5 kN up\nmax M(AB) = 28.8 at 2.5\n"; err != nil || string(typed) != want {
 		t.Errorf("%v, %q, not %q", err, typed, want)
 	}
-	for _, want := range []string{"RB [kN] = That cannot be read: RB: \"abc\" is not a number", "N(AB, 0) [kN] = N(AB, 0) [kN] = N(AB, 0) [kN] = V(AB, 0) [kN] = "} {
+	for _, want := range []string{"RB on part ABC, up positive [kN] = That cannot be read: RB: \"abc\" is not a number", "N(AB, 0) [kN] = N(AB, 0) [kN] = N(AB, 0) [kN] = V(AB, 0) [kN] = ",
+		"Member AB, 8 m, measured from A. N: tension positive. V: positive when the forces on A's side push up. M: positive when the bottom is stretched.\n"} {
 		if !strings.Contains(shown.String(), want) {
 			t.Errorf("nothing is said like %q in\n%s", want, shown.String())
 		}
 	}
-	if strings.Count(shown.String(), "Ay [kN] = ") != 0 {
+	if strings.Count(shown.String(), "Ay on part") != 0 {
 		t.Errorf("Ay was given and is asked for:\n%s", shown.String())
 	}
 }
