@@ -37,8 +37,8 @@ func newMark() *cobra.Command {
 			"  # comment\n" +
 			"or it is CSV with the columns student, problem, quantity, value, and if wanted code, attempt, time; --blank writes one\n" +
 			"to be filled in. A code names a student's copy with other numbers; where only the problem is named, the copy is that of\n" +
-			"the list --variants, or else the problem's own numbers. Of a set each student has a paper for each problem. Of several\n" +
-			"files a paper that names no student is that of its file's name.\n\n" +
+			"the list --variants, or else the problem's own numbers; papers that fit other numbers are told. Of a set each student\n" +
+			"has a paper for each problem. Of several files a paper that names no student is that of its file's name.\n\n" +
 			"An exam's paper, as practise --exam --answers writes it, holds its working as well: marks then have, for each force,\n" +
 			"body for Cy (the bodies and sums chosen), method for Cy (the equation: every term, and none besides), terms for Cy (all\n" +
 			"right), as far as the level asked for them, and check. They earn what working in the scheme says.\n\n" +
