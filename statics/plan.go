@@ -38,11 +38,14 @@ type planner struct {
 	groups  []*view   // connected groups, once they are needed
 	sides   []*view   // the sides of pins, once they are needed
 	hand    *view     // the free body in hand
-	resting [][]*bool // by unknown, the results that rest on it
+	resting []resting // all that rest on unknowns
+	last    []int32   // by unknown, the number of the last that rests on it, from 1
 	steps   []Step
 
+	searching          searchRoom
 	sumRoom            []Sum // for the steps to come
 	giveRoom           []int
+	liveRoom           []int
 	specList           []spec // used again and again
 	lineList           []int
 	sampled            []int
@@ -56,7 +59,7 @@ func newPlanner(a *Assembly, values []exact.Num) *planner {
 	for i := range a.Actions {
 		p.loads[i] = a.places.lineOfLoad(&a.Actions[i])
 	}
-	p.resting = make([][]*bool, len(a.Forces))
+	p.resting, p.last = make([]resting, 0, 4*len(a.Forces)), make([]int32, len(a.Forces))
 	p.steps = make([]Step, 0, len(a.Forces)+8)                                     // with some checks
 	p.sumRoom, p.giveRoom = make([]Sum, len(a.Forces)), make([]int, len(a.Forces)) // no step gives fewer forces than it has sums
 	p.singles, p.entire = views(bodyGroups{a}.singles()), &view{FreeBody: a.Whole()}

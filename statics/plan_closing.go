@@ -91,6 +91,7 @@ func (l *ledger) cover(checks []check, open marks) {
 			continue
 		}
 		open.takeAway(c.catches)
+		l.p.steps = grown(l.p.steps)
 		l.p.steps = append(l.p.steps, Step{Sums: []Sum{l.p.a.sum(c.view.FreeBody, &c.spec)}, Why: ClosingCheck, Check: true, Catches: c.catches.list()})
 	}
 }
@@ -98,9 +99,10 @@ func (l *ledger) cover(checks []check, open marks) {
 // place is less for a check that catches more open steps, and then for one with fewer terms.
 func (c *check) place(open marks) int { return -c.catches.inCommon(open)<<20 + c.terms }
 
-// checks lists the sums of free bodies along x and y and about joints that no step used and that catch an open step.
+// checks lists the sums of free bodies along x and y and about joints that no step used and that catch an open step. The list is good
+// until the next call.
 func (l *ledger) checks(bodies []*view, open marks) []check {
-	var all []check
+	all := l.listed[:0]
 	for _, v := range bodies {
 		l.p.open(v)
 		strands := l.strands(v)
@@ -114,6 +116,7 @@ func (l *ledger) checks(bodies []*view, open marks) []check {
 			all = l.add(all, v, &about, strands, open)
 		}
 	}
+	l.listed = all
 	return all
 }
 
@@ -151,7 +154,18 @@ func (l *ledger) add(all []check, v *view, s *spec, strands []strand, open marks
 	if counting < 2 || l.caught.inCommon(open) == 0 {
 		return all
 	}
-	return append(all, check{view: v, spec: *s, catches: slices.Clone(l.caught)})
+	return append(all, check{view: v, spec: *s, catches: l.kept(l.caught)})
+}
+
+// kept is a copy of a set of steps.
+func (l *ledger) kept(m marks) marks {
+	if len(l.markRoom) < len(m) {
+		l.markRoom = make(marks, 32*len(m))
+	}
+	room := l.markRoom[:len(m):len(m)]
+	l.markRoom = l.markRoom[len(m):]
+	copy(room, m)
+	return room
 }
 
 // terms is how many forces and loads have a part in a sum.

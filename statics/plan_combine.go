@@ -20,15 +20,17 @@ type ledger struct {
 	rest   []wrench // by column, what is still to be made up; all zero between calls
 	open   marks    // the columns of which something may be left
 
-	woven  []strand // used again and again
-	found  []wrench
-	caught marks
+	woven    []strand // used again and again
+	found    []wrench
+	caught   marks
+	listed   []check
+	markRoom marks
 }
 
 func newLedger(p *planner) *ledger {
 	forces := len(p.a.Forces)
 	l := &ledger{p: p, column: make([]int, forces), first: make([]int, forces), rest: make([]wrench, forces), open: newMarks(forces),
-		woven: make([]strand, 0, forces), caught: newMarks(len(p.steps))}
+		woven: make([]strand, 0, forces), caught: newMarks(len(p.steps)), listed: make([]check, 0, 16)}
 	l.step, l.rows = make([]int, 0, forces), make([]row, 0, forces)
 	for n := range p.steps {
 		if p.steps[n].Relation {

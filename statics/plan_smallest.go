@@ -29,8 +29,9 @@ func (p *planner) smallest() []*candidate {
 // cheapest finds among the candidates the cheapest set of k that gives k unknowns, or nil.
 func (p *planner) cheapest(all []*candidate, k int, left *int) []*candidate {
 	var best *search
+	room := p.searching.of(len(p.known))
 	for _, group := range p.hangingTogether(all) {
-		if s := searchIn(group, k, left); s.best != nil && (best == nil || s.before(best)) {
+		if s := searchIn(group, k, left, room); s.best != nil && (best == nil || s.before(best)) {
 			best = s
 		}
 	}
@@ -64,29 +65,42 @@ func (p *planner) hangingTogether(all []*candidate) [][]*candidate {
 
 // A search looks for k sums that hold only k unknowns among them and give them all.
 type search struct {
-	k       int
-	size    int  // candidates
-	left    *int // sets that may still be looked at
-	all     []*candidate
-	holding map[int][]int // candidates that hold each unknown, the cheaper first
-	seen    map[string]bool
-	key     []byte // used again and again
-	wider   []int
+	k    int
+	size int  // candidates
+	left *int // sets that may still be looked at
+	all  []*candidate
+	*searchRoom
 
 	best     []*candidate
 	bestCost int
 	root     *candidate // the one from which the best was found
 }
 
+// A searchRoom is what searches use one after the other.
+type searchRoom struct {
+	holding [][]int // by unknown, the candidates that hold it, the cheaper first; all empty between searches
+	seen    map[string]bool
+	key     []byte
+	wider   []int
+}
+
+// of is the room for so many unknowns.
+func (r *searchRoom) of(unknowns int) *searchRoom {
+	if r.seen == nil {
+		r.holding, r.seen = make([][]int, unknowns), map[string]bool{}
+	}
+	return r
+}
+
 // searchIn searches a group of candidates, unless just these were searched before.
-func searchIn(group []*candidate, k int, left *int) *search {
+func searchIn(group []*candidate, k int, left *int, room *searchRoom) *search {
 	if s := group[0].search; s != nil && s.size == len(group) && !slices.ContainsFunc(group, func(c *candidate) bool { return c.search != s }) {
 		return s
 	}
-	s := &search{k: k, size: len(group), left: left, all: slices.Clone(group)}
+	s := &search{k: k, size: len(group), left: left, all: slices.Clone(group), searchRoom: room}
 	slices.SortStableFunc(s.all, byCost)
 	s.run()
-	if s.all = nil; *left > 0 { // it was not cut short
+	if s.all, s.searchRoom = nil, nil; *left > 0 { // it was not cut short
 		for _, c := range group {
 			c.search = s
 		}
@@ -109,7 +123,10 @@ func (s *search) before(o *search) bool {
 // run looks at the sets of one size. No smaller set gives all its unknowns (S10), so the unknowns of one that does hang
 // together: each sum added to the first shares one with those before.
 func (s *search) run() {
-	s.holding, s.seen = map[int][]int{}, map[string]bool{}
+	if len(s.seen) > 256 { // one that has grown takes long to clear
+		s.seen = map[string]bool{}
+	}
+	clear(s.seen)
 	for n, c := range s.all {
 		for _, i := range c.unknowns {
 			s.holding[i] = append(s.holding[i], n)
@@ -117,6 +134,11 @@ func (s *search) run() {
 	}
 	for _, c := range s.all {
 		s.grow(c, c.unknowns)
+	}
+	for _, c := range s.all {
+		for _, i := range c.unknowns {
+			s.holding[i] = s.holding[i][:0]
+		}
 	}
 }
 

@@ -17,6 +17,14 @@ const (
 	Offered                      // more is known than the plan rests on here, so that nothing is said of why it was chosen
 )
 
+// grown is the steps of a plan with room for some more, but not for as many again.
+func grown(steps []Step) []Step {
+	if len(steps) == cap(steps) {
+		return append(make([]Step, 0, len(steps)+8+len(steps)/4), steps...)
+	}
+	return steps
+}
+
 // A Step is one move of a plan: a free body and a sum of it (several where they must be solved together), and what
 // comes out.
 type Step struct {

@@ -16,6 +16,12 @@ type kept[T any] struct {
 	fresh bool
 }
 
+// A resting result rests on an unknown; before is the number of the one before it that does, from 1, or 0.
+type resting struct {
+	fresh  *bool
+	before int32
+}
+
 // views makes a view of each free body.
 func views(bodies []FreeBody) []*view {
 	all, room := make([]*view, len(bodies)), make([]view, len(bodies))
@@ -32,7 +38,17 @@ func (p *planner) open(v *view) {
 		return
 	}
 	v.faces = p.a.facesOf(v.FreeBody)
-	v.live = append(make([]int, 0, len(v.faces)), v.faces...)
+	v.live = append(p.places(len(v.faces)), v.faces...)
+}
+
+// places is room for so many unknowns.
+func (p *planner) places(n int) []int {
+	if n > len(p.liveRoom) {
+		p.liveRoom = make([]int, max(n, 2*len(p.a.Forces)))
+	}
+	room := p.liveRoom[:0:n]
+	p.liveRoom = p.liveRoom[n:]
+	return room
 }
 
 // active lists the unknowns that act on a free body and are not known yet. The list is good until the next call.
@@ -141,7 +157,8 @@ func (p *planner) rest(v *view, fresh *bool, unknowns []int) {
 		return
 	}
 	for _, i := range unknowns {
-		p.resting[i] = append(p.resting[i], fresh)
+		p.resting = append(p.resting, resting{fresh, p.last[i]})
+		p.last[i] = int32(len(p.resting))
 	}
 }
 
@@ -157,8 +174,8 @@ func (v *view) expire() {
 
 // expire marks what rests on unknown i, which is known now.
 func (p *planner) expire(i int) {
-	for _, fresh := range p.resting[i] {
-		*fresh = false
+	for n := p.last[i]; n > 0; n = p.resting[n-1].before {
+		*p.resting[n-1].fresh = false
 	}
-	p.resting[i] = nil
+	p.last[i] = 0
 }

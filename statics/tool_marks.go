@@ -49,8 +49,10 @@ func (m marks) takeAway(o marks) {
 // list lists the members in rising order.
 func (m marks) list() []int {
 	all := make([]int, 0, m.inCommon(m))
-	for i := m.next(0); i != None; i = m.next(i + 1) {
-		all = append(all, i)
+	for w, word := range m {
+		for ; word != 0; word &= word - 1 {
+			all = append(all, 64*w+bits.TrailingZeros64(word))
+		}
 	}
 	return all
 }
