@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"unpin/statics"
+	"unpin/statics/exact"
 	"unpin/statics/notation"
 	"unpin/statics/wording"
 )
@@ -157,7 +158,7 @@ func (c coach) sectionHints(q Question) [3]string {
 	a, s := c.about.sectionSum(q)
 	sum := wording.New(a, c.about.style()).Numbers(s, c.about.knownIn(a))
 	write := "write " + sum + "; then solve it for " + q.Quantity.Letter() + ", or type tell."
-	if onlyZeros(sum, q.Quantity.Letter()) {
+	if onlyZeros(s, c.about.knownIn(a)) {
 		write = "on the side of " + from + " nothing is left for " + q.Quantity.Letter() + " to balance: what must it be? Or type tell."
 	}
 	return [3]string{
@@ -166,16 +167,15 @@ func (c coach) sectionHints(q Question) [3]string {
 	}
 }
 
-// onlyZeros reports whether a sum in numbers holds a letter and else no number but zero.
-func onlyZeros(sum, letter string) bool {
-	for _, word := range strings.Fields(sum) {
-		switch strings.Trim(word, "-()") {
-		case "0", letter, "", "+", "−", "=":
-		default:
-			return false
+// onlyZeros reports whether all terms of a sum but those of forces not known come to zero.
+func onlyZeros(s statics.Sum, known func(int) (exact.Num, bool)) bool {
+	return !slices.ContainsFunc(s.Terms(), func(t statics.Term) bool {
+		value, given := exact.Int(1), true
+		if t.Force != statics.None {
+			value, given = known(t.Force)
 		}
-	}
-	return true
+		return t.Why == statics.Counts && given && !value.Mul(t.Value()).IsZero()
+	})
 }
 
 // sumHints are the hints for the choice of a sum.

@@ -48,9 +48,8 @@ func (c coach) solvingHints(q Question) [3]string {
 			"the sum is " + say.Symbols(s) + ": there is nothing to take to the other side; give the one value that makes it true, or type tell.",
 		}
 	}
-	moved := say.Moved(s, unknowns, c.sheet.known)
-	write := "write " + moved + "; then solve it, or type tell."
-	if known, found := strings.CutPrefix(moved, q.Name+" = "); found && !strings.ContainsAny(known, " */") { // that is the value
+	write := "write " + say.Moved(s, unknowns, c.sheet.known) + "; then solve it, or type tell."
+	if oneNumber(say, s, q.Force) { // taken to the other side it is the value
 		write = "the sum is " + say.Numbers(s, c.sheet.known) + ": its two terms have the same size and opposite signs; or type tell."
 	}
 	return [3]string{
@@ -58,6 +57,21 @@ func (c coach) solvingHints(q Question) [3]string {
 		c.about.solvingRule(s, q) + ".",
 		write,
 	}
+}
+
+// oneNumber reports whether a sum holds a force by itself and besides one number.
+func oneNumber(say wording.Speaker, s statics.Sum, force int) bool {
+	numbers := 0
+	for _, t := range s.Terms() {
+		switch {
+		case t.Why != statics.Counts:
+		case say.Factors(s, t) > 1:
+			return false
+		case t.Force != force:
+			numbers++
+		}
+	}
+	return numbers == 1
 }
 
 // togetherHints are the hints for two sums that give their unknowns together.

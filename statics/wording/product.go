@@ -20,6 +20,9 @@ type sumFactor struct {
 // Product is a term of a sum as the sum is written, without its sign: "4·6·3", "Cy·8".
 func (w sums) Product(s statics.Sum, t statics.Term) string { return w.product(s, t, nil) }
 
+// Factors is of how many factors the product of a term is, as the sum is written.
+func (w sums) Factors(s statics.Sum, t statics.Term) int { return len(w.productFactors(s, t, nil)) }
+
 // product writes a term as the product of its factors, its arm last.
 func (w sums) product(s statics.Sum, t statics.Term, known func(int) (exact.Num, bool)) string {
 	all := w.productFactors(s, t, known)
