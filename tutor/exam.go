@@ -7,6 +7,7 @@ import (
 	"unpin/problems"
 	"unpin/statics"
 	"unpin/statics/exact"
+	"unpin/statics/judging"
 	"unpin/statics/notation"
 	"unpin/statics/wording"
 	"unpin/tutor/marking"
@@ -89,6 +90,10 @@ func (e *exam) lines() []string {
 			continue
 		}
 		line := e.line(n, q, e.sheet.answers[n])
+		if q.ofTerm() && (n == 0 || !q.sameSum(e.sheet.questions[n-1])) { // the terms of each sum are numbered from 1
+			s := e.about.solution.Plan[q.Step].Sums[q.Sum]
+			lines = append(lines, wording.Capital(e.about.words().BodyAndSum(s))+":")
+		}
 		lines = append(lines, line)
 		if q.Composing() || q.Kind == CheckSum || q.ofTerm() { // where the paper is marked elsewhere the truth is told by another word
 			e.sums = append(e.sums, strings.Replace(line, e.truthOf(q), "", 1))
@@ -126,6 +131,9 @@ func (e *exam) line(n int, q Question, a answer) string {
 		return said + verdict + e.truthOf(q) + "." + says
 	}
 	e.give(e.markOf(q), one(a.verdict.Right()), exact.Int(1))
+	if q.ofTerm() && a.verdict == judging.Exact { // it is what was typed
+		return said + a.verdict.String() + "."
+	}
 	return said + a.verdict.String() + e.truthOf(q) + "."
 }
 

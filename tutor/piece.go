@@ -18,10 +18,26 @@ func (fb *feedback) beside(q Question, typed judging.Typed) string {
 		if typed.Means(wholeArm(fb.about.solution, s, t)) {
 			return "that is the arm of the whole force: how far is the centre from the line of " + fb.about.words().Component(t) + " alone?"
 		}
+	case q.Kind == TermArm && !t.Toward.X.IsZero() && !t.Toward.Y.IsZero():
+		return inclinedArm(s, t, typed)
 	case q.Kind == TermSize && t.Action != statics.None:
 		return fb.partOf(s, q.Term, typed)
 	}
 	return ""
+}
+
+// inclinedArm is what is said of a horizontal or vertical distance as the arm of a force that is inclined.
+func inclinedArm(s statics.Sum, t statics.Term, typed judging.Typed) string {
+	word := ""
+	switch from := s.About.To(t.At); {
+	case typed.Means(from.X.Abs()):
+		word = "horizontal"
+	case typed.Means(from.Y.Abs()):
+		word = "vertical"
+	default:
+		return ""
+	}
+	return "that is only the " + word + " distance to where the force acts: its line is inclined, so how far is the centre from that line, at a right angle to it?"
 }
 
 // partOf is what is said of the size of a whole load where one of its two parts is asked for, or of that of the other part.

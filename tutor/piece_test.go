@@ -22,6 +22,13 @@ func TestBeside(t *testing.T) {
 		{"force 3", "21", "right: "},
 		{"force 4", "21", "not yet: a force goes in with"},
 	}
+	inclined := lesson(t, "cider-press", Terms) // SD about C: 32 in across, 24 in down, and perpendicular to the line to it
+	for typed, says := range map[string]string{"32": "only the horizontal distance", "24": "only the vertical distance", "56": "the arm is the shortest", "40": "right: "} {
+		if reply := inclined.Type(typed); !strings.Contains(reply.Lines[0], says) {
+			t.Errorf("%s as the arm of SD: %v; want %q", typed, reply.Lines, says)
+		}
+		inclined.Type("back")
+	}
 	for _, r := range rows {
 		l := lesson(t, "ferry-ramp", Terms)
 		for q, asking := l.Now(); asking && q.Name != r.at; q, asking = l.Now() {

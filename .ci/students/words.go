@@ -20,7 +20,7 @@ var general = words(`type hint`, `another look from outside`, `come to zero`, `g
 	`terms are right`, `close, but`, `written out, which terms`, `take each product`, `^not yet\.?$`)
 
 // atTerms holds what is said of any wrong force, arm or couple where one is asked for; some of it fits a mistake all the same.
-var atTerms = words(`so its arm is the (horizontal|vertical) distance`, `distance from the centre to the line of the`, `only the component of a force along the sum`, `inclined force goes in by its components: which one`, `goes in with the size that is given`, `goes in with its own size`)
+var atTerms = words(`only the (horizontal|vertical) distance`, `so its arm is the (horizontal|vertical) distance`, `distance from the centre to the line of the`, `only the component of a force along the sum`, `inclined force goes in by its components: which one`, `goes in with the size that is given`, `goes in with its own size`)
 
 // several marks a reply that leaves the choice between readings to the student.
 var several = words(`more than one way`, `worth a second look`, `two things at once`, `not the sense: .*, and `, `which of `)
