@@ -254,6 +254,7 @@ func (p *papersOf) along(pa *paper) {
 			lo, hi := fraction(f[2]), fraction(f[4])
 			x, ok := p.zero(p.t.frame.member(f[0]), lo, hi)
 			if !ok {
+				delete(places, f[0])
 				continue
 			}
 			x = rounded(x, 3)
@@ -306,7 +307,7 @@ func (p *papersOf) along(pa *paper) {
 // zero is where the student's own shear is zero.
 func (p *papersOf) zero(m *member, lo, hi float64) (float64, bool) {
 	v := func(x float64) float64 { return p.t.cut(m, x, "V", true).total(p.own) }
-	a, b := lo+1e-9, hi-1e-9
+	a, b := lo+1e-5, hi-1e-5 // the name has six figures of the place, and a load may stand there
 	if v(a)*v(b) >= 0 {
 		return 0, false
 	}

@@ -15,16 +15,16 @@ const mostTried = 12
 // blame says what a value is like as a fault that came from one of the violated sums.
 func (w *work) blame(i, grade int, broken []*row) blame {
 	if w.scheme.accepts(w.Items[i], w.x.of[i]) {
-		return blame{named: true, story: true} // nothing is lost by it
+		return blame{story: true} // nothing is lost by it
 	}
 	if w.Items[i].Force == statics.None { // its mistakes are looked for only where it is taken
 		if negated(w.typedOf(i)).Means(w.Items[i].Value) {
-			return blame{loss: w.weights[i].Mul(exact.Int(1).Sub(w.scheme.Verdicts[Sense])), named: true, story: true}
+			return blame{loss: w.weights[i].Mul(exact.Int(1).Sub(w.scheme.Verdicts[Sense])), story: true}
 		}
 		return blame{loss: w.weights[i]}
 	}
 	j := w.judgedAs(i, grade, broken)
-	b := blame{loss: w.weights[i], named: j.verdict == Slip || j.verdict == Sense, story: len(j.slips) > 0 || j.verdict == Sense}
+	b := blame{loss: w.weights[i], story: len(j.slips) > 0 || j.verdict == Sense}
 	if j.verdict != Close { // a courtesy, no reason why others should follow from it
 		b.loss = b.loss.Mul(exact.Int(1).Sub(w.scheme.Verdicts[j.verdict]))
 	}
@@ -290,6 +290,9 @@ func (w *work) carried(i int, a *Answer) {
 	}
 }
 
+// fewFaults is of how many faults at most a mistake is looked for in every sum that they violate: of random numbers some mistake always fits some sum.
+const fewFaults = 2
+
 // atFault tells what is made of a value in which the trouble began.
 func (w *work) atFault(i int, a *Answer) {
 	if w.given[i].faces {
@@ -302,6 +305,13 @@ func (w *work) atFault(i int, a *Answer) {
 		from.rows = w.brokenRows(i)
 	}
 	j := w.judgedAs(i, from.grade, from.rows)
+	if worth(j) == 0 && len(w.trace.faults) <= fewFaults { // perhaps in sums with values that follow from it, which were found before it
+		if all := w.brokenRows(i); len(all) > len(from.rows) {
+			if k := w.judgedAs(i, from.grade, all); worth(k) > 0 {
+				j = k
+			}
+		}
+	}
 	a.Verdict, a.Slips, a.Says = j.verdict, j.slips, j.says
 	if j.verdict == Slip {
 		a.Slip = j.slips[0]

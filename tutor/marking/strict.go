@@ -36,7 +36,11 @@ func (w *work) strictly() {
 	w.suspects = w.forcesAmong(first)
 	strict.most, w.trying = len(w.suspects)+mostStrict, true
 	strict.resolve(forces, w.forceRow)
-	w.suspects = append(w.suspects, strict.faults...)
+	for _, i := range strict.faults {
+		if w.reason(i, strict) {
+			w.suspects = append(w.suspects, i)
+		}
+	}
 	if w.trying = false; w.tellsMore(strict, first) {
 		for _, i := range strict.faults {
 			w.verdict[i] = ""
@@ -155,11 +159,16 @@ func (w *work) tellsMore(strict, first *trace) bool {
 	return !slices.ContainsFunc(strict.faults, func(i int) bool { return !w.clear(i, strict, isNew(i)) })
 }
 
-// clear reports whether a fault of a strict reading is off by more than may be rounding; one that no other reading has also needs a mistake
-// that leads to it, or to be beyond all rounding.
+// clear reports whether a fault of a strict reading is off by more than may be rounding; one that no other reading has also needs a reason.
 func (w *work) clear(i int, t *trace, isNew bool) bool {
 	c := t.came[i]
-	return signLost(i, c.rows, w.x) || !w.within(i, c.rows) && (!isNew || w.told(i, t) || w.beyond(i, c))
+	return signLost(i, c.rows, w.x) || !w.within(i, c.rows, w.told(i, t)) && (!isNew || w.reason(i, t))
+}
+
+// reason reports whether a mistake leads to a fault of a strict reading, or it is beyond all rounding.
+func (w *work) reason(i int, t *trace) bool {
+	c := t.came[i]
+	return signLost(i, c.rows, w.x) || w.told(i, t) || w.beyond(i, c)
 }
 
 // told reports whether a fault of a reading has a mistake that leads to it, or two or three.
@@ -183,12 +192,12 @@ func signLost(i int, rows []*row, x values) bool {
 // strictest is how many times what rounding the answer explains a fault has to be off.
 var strictest = exact.Int(3)
 
-// within reports whether a value is hardly further off than rounding it explains, in one of the sums that it violates; or by a third of what
-// all roundings together could do, which is likely.
-func (w *work) within(i int, rows []*row) bool {
+// within reports whether a value is hardly further off than rounding it explains, in one of the sums that it violates; or, where no mistake
+// leads to it, by a third of what all roundings together could do, which is likely.
+func (w *work) within(i int, rows []*row, told bool) bool {
 	return slices.ContainsFunc(rows, func(r *row) bool {
 		off, _, slack := r.residual(w.x)
-		if r.holds(w.x) && off.Abs().Mul(strictest).Cmp(slack) <= 0 {
+		if !told && r.holds(w.x) && off.Abs().Mul(strictest).Cmp(slack) <= 0 {
 			return true
 		}
 		reach := judging.ThirdFigure(w.x.of[i]).Mul(r.factors[slices.Index(r.items, i)].Abs())

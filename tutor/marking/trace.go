@@ -1,7 +1,6 @@
 package marking
 
 import (
-	"cmp"
 	"slices"
 
 	"unpin/statics/exact"
@@ -47,22 +46,19 @@ type came struct {
 // A blame is what can be said of a value that is taken to be at fault.
 type blame struct {
 	loss  exact.Num // of marks
-	named bool      // a mistake leads to it
-	story bool      // one mistake or several lead to it
+	story bool      // one mistake leads to it, or there are a few of which it may be asked
 }
 
-// order puts the likelier fault first: what loses the fewest marks, what has a name, what there is a question to ask about.
+// order puts the likelier fault first: what loses the fewest marks, then what a mistake leads to. Of several of these the plan's order
+// decides: a person names other mistakes than the catalogue, and knows of no order among them.
 func (b blame) order(c blame) int {
-	named := func(x blame) int {
-		switch {
-		case x.named:
-			return 0
-		case x.story:
-			return 1
-		}
-		return 2
+	if lost := b.loss.Cmp(c.loss); lost != 0 || b.story == c.story {
+		return lost
 	}
-	return cmp.Or(b.loss.Cmp(c.loss), cmp.Compare(named(b), named(c)))
+	if b.story {
+		return -1
+	}
+	return 1
 }
 
 func newTrace(x values, wrong []bool) *trace {
@@ -228,24 +224,26 @@ func (t *trace) close(rows []*row) {
 }
 
 // bearsOut reports whether a row of right values shows that what it finds is right but for rounding: that is not far from the true
-// one, and of a free body the student had at least one of the others. A value alone is held against the plan's own sum, as in a
-// lesson.
+// one, unless it follows to its third figure, or from one that is; and of a free body the student had at least one of the others. A value
+// alone is held against the plan's own sum, as in a lesson.
 func (t *trace) bearsOut(r *row) bool {
 	if t.far == nil {
 		return true
 	}
-	others, had := 0, 0
+	others, had, far := 0, 0, false
 	for _, i := range r.items {
 		switch {
-		case !t.known[i] && t.far[i]:
-			return false
-		case t.known[i] && t.x.answered[i]:
+		case !t.known[i]:
+			far = far || t.far[i]
+		case t.x.answered[i] && t.far[i]:
+			return true
+		case t.x.answered[i]:
 			had++
-		case t.known[i]:
+		default:
 			others++
 		}
 	}
-	return had > 0 || others == 0 || r.inner.kind != ""
+	return (!far || t.isStrict(r)) && (had > 0 || others == 0 || r.inner.kind != "")
 }
 
 // carriedOnly reports whether all wrong values that are known in a row follow from others: then what is all zero in it was
