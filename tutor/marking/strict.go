@@ -168,7 +168,7 @@ func (w *work) clear(i int, t *trace, isNew bool) bool {
 // reason reports whether a mistake leads to a fault of a strict reading, or it is beyond all rounding.
 func (w *work) reason(i int, t *trace) bool {
 	c := t.came[i]
-	return signLost(i, c.rows, w.x) || w.told(i, t) || w.beyond(i, c)
+	return signLost(i, c.rows, w.x) || w.told(i, t) || beyond(c, w.x)
 }
 
 // told reports whether a fault of a reading has a mistake that leads to it, or two or three.
@@ -206,8 +206,8 @@ func (w *work) within(i int, rows []*row, told bool) bool {
 }
 
 // beyond reports whether a value of which all other values are known is off by more than all roundings together could do, in every sum.
-func (w *work) beyond(i int, c came) bool {
-	holds := func(r *row) bool { return r.holds(w.x) }
+func beyond(c came, x values) bool {
+	holds := func(r *row) bool { return r.holds(x) }
 	return c.grade == 0 && !slices.ContainsFunc(c.rows, holds)
 }
 
