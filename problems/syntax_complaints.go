@@ -202,7 +202,7 @@ func (s *source) colonMissing(line int) int {
 	indent := func(text string) int { return len(text) - len(strings.TrimLeft(text, " ")) }
 	for n := line - 1; n >= 1; n-- {
 		above := s.lines[n-1]
-		if trimmed := strings.TrimSpace(above); trimmed == "" || trimmed[0] == '#' {
+		if saysNothing(above) {
 			continue
 		}
 		if indent(above) == indent(s.lines[line-1]) && !strings.Contains(above+" ", ": ") {
@@ -216,7 +216,7 @@ func (s *source) colonMissing(line int) int {
 // directive is the fault of a line that would set how the rest is read, or nil.
 func (s *source) directive() *Fault {
 	for n, line := range s.lines {
-		if text := strings.TrimSpace(line); text == "" || text[0] == '#' {
+		if saysNothing(line) {
 			continue
 		}
 		if line[0] == '%' {
@@ -232,10 +232,10 @@ func (s *source) directive() *Fault {
 func (s *source) secondDocument() mark {
 	begun := false
 	for n, line := range s.lines {
-		switch text := strings.TrimSpace(line); {
+		switch {
 		case begun && (strings.HasPrefix(line, "---") || strings.HasPrefix(line, "...")):
 			return mark{n + 1, 1, 3}
-		case text != "" && text[0] != '#':
+		case !saysNothing(line):
 			begun = true
 		}
 	}

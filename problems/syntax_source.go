@@ -87,10 +87,13 @@ func (s *source) within(at mark) mark {
 
 // ends reports whether nothing stands below a line but comments.
 func (s *source) ends(line int) bool {
-	return !slices.ContainsFunc(s.lines[min(line, len(s.lines)):], func(text string) bool {
-		text = strings.TrimSpace(text)
-		return text != "" && text[0] != '#'
-	})
+	return !slices.ContainsFunc(s.lines[min(line, len(s.lines)):], func(text string) bool { return !saysNothing(text) })
+}
+
+// saysNothing reports whether a line is blank or a comment.
+func saysNothing(line string) bool {
+	text := strings.TrimSpace(line)
+	return text == "" || text[0] == '#'
 }
 
 // from is a line from a column on, before what stands before it.

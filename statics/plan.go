@@ -164,8 +164,7 @@ func (p *planner) take(v *view, o *option, why Choice) bool {
 		return false
 	}
 	p.hand = v
-	sums, gives := p.sumRoom[:1:1], p.giveRoom[:1:1]
-	p.sumRoom, p.giveRoom = p.sumRoom[1:], p.giveRoom[1:]
+	sums, gives := carve(&p.sumRoom, 1, 0), carve(&p.giveRoom, 1, 0) // there is room for all
 	sums[0], gives[0] = p.a.sum(v.FreeBody, &o.spec), o.force
 	p.write(sums, gives, why, len(p.active(v)))
 	return true

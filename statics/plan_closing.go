@@ -159,11 +159,7 @@ func (l *ledger) add(all []check, v *view, s *spec, strands []strand, open marks
 
 // kept is a copy of a set of steps.
 func (l *ledger) kept(m marks) marks {
-	if len(l.markRoom) < len(m) {
-		l.markRoom = make(marks, 32*len(m))
-	}
-	room := l.markRoom[:len(m):len(m)]
-	l.markRoom = l.markRoom[len(m):]
+	room := carve(&l.markRoom, len(m), 32*len(m))
 	copy(room, m)
 	return room
 }

@@ -42,14 +42,7 @@ func (p *planner) open(v *view) {
 }
 
 // places is room for so many unknowns.
-func (p *planner) places(n int) []int {
-	if n > len(p.liveRoom) {
-		p.liveRoom = make([]int, max(n, 2*len(p.a.Forces)))
-	}
-	room := p.liveRoom[:0:n]
-	p.liveRoom = p.liveRoom[n:]
-	return room
-}
+func (p *planner) places(n int) []int { return carve(&p.liveRoom, n, 2*len(p.a.Forces))[:0] }
 
 // active lists the unknowns that act on a free body and are not known yet. The list is good until the next call.
 func (p *planner) active(v *view) []int {

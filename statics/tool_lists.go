@@ -19,6 +19,16 @@ func lists[T any](n int, pairs func(tell func(key int, item T))) [][]T {
 	return of
 }
 
+// carve takes n places off a room, which is made anew with so many where too few are left.
+func carve[S ~[]E, E any](room *S, n, anew int) S {
+	if n > len(*room) {
+		*room = make(S, max(n, anew))
+	}
+	part := (*room)[:n:n]
+	*room = (*room)[n:]
+	return part
+}
+
 func contains(s []int, x int) bool {
 	for _, y := range s {
 		if y == x {

@@ -48,6 +48,9 @@ func (m mark) checkClass(cmd *cobra.Command, desk *desk, papers []*marking.Paper
 	}
 }
 
+// nameless is what a paper is called on which no student is named.
+const nameless = "a paper without a name"
+
 // idsText lists ids in their order, each once, and not too many.
 func idsText(ids []string) string {
 	slices.Sort(ids)
@@ -57,7 +60,7 @@ func idsText(ids []string) string {
 	}
 	for i, id := range ids {
 		if id == "" {
-			ids[i] = "a paper without a name"
+			ids[i] = nameless
 		}
 	}
 	return notation.List(ids)

@@ -103,7 +103,7 @@ func (c *copyCheck) codeless(papers []*marking.Paper) []string {
 // who is a paper's student.
 func who(p *marking.Paper) string {
 	if p.Student == "" {
-		return "a paper without a name"
+		return nameless
 	}
 	return p.Student
 }
@@ -209,21 +209,24 @@ const leastOfClass = 5
 
 // classes tells of problems by whose own numbers most of a class has hardly a value right.
 func (c *copyCheck) classes(papers []*marking.Paper, misfits []misfit) []string {
+	if len(misfits) < leastOfClass {
+		return nil
+	}
+	of, odd := map[*task]int{}, map[*task]int{}
+	for _, p := range papers {
+		if t, marker, why := c.desk.of(p); why == "" && marker == t.marker {
+			of[t]++
+		}
+	}
+	for _, x := range misfits {
+		if x.own {
+			odd[x.task]++
+		}
+	}
 	var all []string
 	for _, t := range c.desk.tasks {
-		of, odd := 0, 0
-		for _, p := range papers {
-			if its, marker, why := c.desk.of(p); why == "" && its == t && marker == t.marker {
-				of++
-			}
-		}
-		for _, x := range misfits {
-			if x.own && x.task == t {
-				odd++
-			}
-		}
-		if odd >= leastOfClass && 4*odd >= 3*of {
-			all = append(all, fmt.Sprintf("of %d papers of %s, marked by its own numbers, %d have hardly a value right. If the students had copies with other numbers, name the list of who has which: --variants FILE.", of, t.problem.Name, odd))
+		if odd[t] >= leastOfClass && 4*odd[t] >= 3*of[t] {
+			all = append(all, fmt.Sprintf("of %d papers of %s, marked by its own numbers, %d have hardly a value right. If the students had copies with other numbers, name the list of who has which: --variants FILE.", of[t], t.problem.Name, odd[t]))
 		}
 	}
 	return all

@@ -64,23 +64,19 @@ func (d *Diagnosis) add(c Candidate) {
 
 // OfZero keeps of very many slips that a typed zero agrees with those that say why zero was taken, if there are any.
 func (d Diagnosis) OfZero() Diagnosis {
-	var of Diagnosis
-	for _, m := range d.Matches {
-		if m.Slip.OfZero {
-			of.Matches = append(of.Matches, m)
-		}
-	}
-	if len(of.Matches) == 0 {
-		return d
-	}
-	return of
+	return d.those(func(s *Slip) bool { return s.OfZero })
 }
 
 // Likelier leaves out the matches of slips that are seldom made, if there are others.
 func (d Diagnosis) Likelier() Diagnosis {
+	return d.those(func(s *Slip) bool { return !s.Seldom })
+}
+
+// those keeps the matches of some slips, if there are any; else all.
+func (d Diagnosis) those(kept func(*Slip) bool) Diagnosis {
 	var of Diagnosis
 	for _, m := range d.Matches {
-		if !m.Slip.Seldom {
+		if kept(m.Slip) {
 			of.Matches = append(of.Matches, m)
 		}
 	}

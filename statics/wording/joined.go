@@ -1,22 +1,29 @@
 package wording
 
 import (
-	"slices"
+	"strings"
 
 	"unpin/statics"
 	"unpin/statics/notation"
 )
 
+const aPin = "pin"
+
 // connectionNames are the kinds of connections as one reads them.
 var connectionNames = []struct {
 	kind statics.ConnectionKind
 	name string
-}{{statics.Pin, "pin"}, {statics.Slot, "slot"}, {statics.Sleeve, "sleeve"}}
+}{{statics.Pin, aPin}, {statics.Slot, "slot"}, {statics.Sleeve, "sleeve"}}
 
-// PinForces are the forces that parts of a frame exert on each other, by what joins the parts: the pin forces; the forces at the sleeve.
-func PinForces(f *statics.Frame) string {
-	var at []string
-	pins := true
+// A joining is a kind of connection by its name, and how many of a frame are of that kind.
+type joining struct {
+	name  string
+	times int
+}
+
+// joinings are the kinds of connections that a frame has.
+func joinings(f *statics.Frame) []joining {
+	var all []joining
 	for _, k := range connectionNames {
 		n := 0
 		for _, c := range f.Connections {
@@ -25,9 +32,19 @@ func PinForces(f *statics.Frame) string {
 			}
 		}
 		if n > 0 {
-			at = append(at, Plural(n, k.name))
-			pins = pins && k.kind == statics.Pin
+			all = append(all, joining{k.name, n})
 		}
+	}
+	return all
+}
+
+// PinForces are the forces that parts of a frame exert on each other, by what joins the parts: the pin forces; the forces at the sleeve.
+func PinForces(f *statics.Frame) string {
+	var at []string
+	pins := true
+	for _, j := range joinings(f) {
+		at = append(at, Plural(j.times, j.name))
+		pins = pins && j.name == aPin
 	}
 	if pins {
 		return "the pin forces"
@@ -37,18 +54,12 @@ func PinForces(f *statics.Frame) string {
 
 // APin is what joins two parts of a frame: a pin; a pin or a sleeve.
 func APin(f *statics.Frame) string {
-	text := ""
-	for _, k := range connectionNames {
-		if !slices.ContainsFunc(f.Connections, func(c statics.Connection) bool { return c.Kind == k.kind }) {
-			continue
-		}
-		if text != "" {
-			text += " or "
-		}
-		text += "a " + k.name
+	var all []string
+	for _, j := range joinings(f) {
+		all = append(all, "a "+j.name)
 	}
-	if text == "" {
-		return "a pin"
+	if len(all) == 0 {
+		return "a " + aPin
 	}
-	return text
+	return strings.Join(all, " or ")
 }

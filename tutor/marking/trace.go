@@ -336,7 +336,7 @@ func alone(line []exact.Num) int {
 	return only
 }
 
-// reduce adds a line to lines in reduced form, unless it follows from them.
+// reduce adds a line to lines in reduced form, unless it follows from them. The last number of a line is what it comes to, and no column.
 func reduce(used [][]exact.Num, with [][]*row, line []exact.Num, r *row) ([][]exact.Num, [][]*row) {
 	rows := []*row{r}
 	for n, u := range used {
